@@ -1,0 +1,1 @@
+export { isColour, lightnessOf, parseColour } from './colour.ts';
