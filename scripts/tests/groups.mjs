@@ -1,0 +1,76 @@
+// Which tests there are, found by their place. Nobody registers a test: a file named x.test.ts is one.
+
+import { spawn } from 'node:child_process';
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
+import { join } from 'node:path';
+import { createInterface } from 'node:readline';
+
+/** Name and folder of each group; unit tests lie beside their file. */
+export const groups = {
+  unit: 'src',
+  golden: 'test/golden',
+  docs: 'test/docs',
+  laws: 'test/laws',
+  house: 'test/house',
+  outside: 'test/outside',
+};
+
+/** Test files of a group whose path holds one of the words; all of them when there are no words. */
+export function filesOf(root, group, words = []) {
+  const folder = groups[group];
+  if (!existsSync(join(root, folder))) return [];
+  return readdirSync(join(root, folder), { recursive: true })
+    .map((file) => `${folder}/${file.replaceAll('\\', '/')}`)
+    .filter((file) => file.endsWith('.test.ts') && (words.length === 0 || words.some((word) => file.includes(word))))
+    .sort();
+}
+
+/**
+ * Runs test files, those of each layer in a process of their own, and prints what fails.
+ *
+ * @returns {Promise<{passed: number, failed: number, line: string}>}
+ */
+export async function runTests(root, files, env) {
+  mkdirSync(join(root, '.cache'), { recursive: true });
+  const folder = mkdtempSync(join(root, '.cache/tests-'));
+  try {
+    const lists = writeLists(folder, files);
+    const flags = ['--import', 'tsx', '--test', `--test-concurrency=${availableParallelism()}`];
+    const reporter = ['--test-reporter=./scripts/count-reporter.mjs', '--test-reporter-destination=stdout'];
+    return await countFrom(
+      spawn(process.execPath, [...flags, ...reporter, ...lists], {
+        cwd: root,
+        env: { ...process.env, ...env },
+        stdio: ['ignore', 'pipe', 'inherit'],
+      }),
+    );
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+/** One list of files for each layer (src/craft) or group (test/golden). */
+function writeLists(folder, files) {
+  const layerOf = (file) => file.split('/', 2).join('/');
+  return [...new Set(files.map(layerOf))].map((layer) => {
+    const list = join(folder, `${layer.replace('/', '-')}.test.ts`);
+    const ofLayer = JSON.stringify(files.filter((file) => layerOf(file) === layer));
+    writeFileSync(list, `import { gather } from '../../scripts/tests/gather.ts';\n\nawait gather(${ofLayer});\n`);
+    return list;
+  });
+}
+
+/** Passes on what the run prints, but for its closing line, which is read. */
+async function countFrom(run) {
+  const ended = new Promise((resolve) => run.once('close', resolve));
+  let count = null;
+  for await (const line of createInterface({ input: run.stdout })) {
+    const closing = /^(\d+) passed, (\d+) failed/.exec(line);
+    if (closing) count = { passed: Number(closing[1]), failed: Number(closing[2]), line };
+    else console.log(line);
+  }
+  const status = await ended;
+  if (count && (status === 0 || count.failed > 0)) return count;
+  return { passed: count?.passed ?? 0, failed: 1, line: `the run itself failed (exit code ${status})` };
+}
