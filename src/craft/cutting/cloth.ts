@@ -1,0 +1,63 @@
+// Cut pieces and layouts on cloth. x runs across the cloth from selvage to selvage, y along its length.
+import type { Polygon } from '#ground/plane';
+import type { Length } from '#craft/measure';
+
+export type CutShape = 'square' | 'rectangle' | 'half-square' | 'quarter-square' | 'template';
+
+/** How one kind of piece is cut. */
+export interface Cut {
+  readonly shape: CutShape;
+  /** Finished, along the patch's own sides: half-square its two legs, quarter-square its long side and height. */
+  readonly finished: readonly [Length, Length];
+  /** On marks. For a template the box round its cut outline; for triangles the square that is cut apart. */
+  readonly size: readonly [Length, Length];
+  readonly exact: readonly [Length, Length];
+  /** Pieces that one such square or rectangle gives: 1, 2 (half-square) or 4 (quarter-square). */
+  readonly gives: 1 | 2 | 4;
+  /** Templates only: cut outline with trimmed tips and seam line, from the box's upper left corner, lengthwise grain upright. */
+  readonly template: { readonly points: Polygon; readonly seamLine: Polygon } | null;
+}
+
+/** So many rectangles of one size to be cut from one cloth. */
+export interface Demand {
+  readonly across: Length;
+  readonly along: Length;
+  readonly count: number;
+  readonly mayTurn: boolean;
+}
+
+/** A three-stage layout: strips across the cloth, parts along a strip, pieces down a part. */
+export interface Layout {
+  readonly width: Length;
+  readonly length: Length;
+  readonly strips: readonly Strip[];
+}
+
+export interface Strip {
+  readonly at: Length;
+  readonly height: Length;
+  readonly parts: readonly StripPart[];
+}
+
+export interface StripPart {
+  readonly at: Length;
+  readonly width: Length;
+  readonly pieces: readonly LaidPiece[];
+}
+
+export interface LaidPiece {
+  readonly at: Length;
+  /** As it lies: across, along. */
+  readonly cut: readonly [Length, Length];
+  /** True when that is the demand's size the other way round. */
+  readonly turned: boolean;
+  /** Index of the demand. */
+  readonly of: number;
+}
+
+export interface LaidOut {
+  readonly layout: Layout;
+  /** No layout of these pieces on this width can be shorter. */
+  readonly bound: Length;
+  readonly boundKind: 'area' | 'linear' | 'integer';
+}

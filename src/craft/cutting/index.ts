@@ -1,0 +1,14 @@
+export { amountToBuy, type Purchase, type PurchaseTask } from './buy.ts';
+export { type CheckTask, checkLayout, type LayoutFault } from './check-layout.ts';
+export type * from './cloth.ts';
+export { widerThanCloth } from './kinds.ts';
+export { defaultBudget, type LayoutBudget, type LayoutTask, planLayout } from './layout.ts';
+export {
+  costOf,
+  type IntegerProgram,
+  type IntegerRow,
+  type IntegerSolver,
+  isSolution,
+  type SolverAnswer,
+  type SolverLimits,
+} from './solver.ts';

@@ -1,0 +1,76 @@
+// How should the pieces lie on the cloth, and how much shorter could any layout be? Strips across the usable width,
+// parts along a strip, pieces down a part; the shortest found, then the least work. Knows nothing of shops.
+import { type Length, length } from '#craft/measure';
+import { lowerBoundFor } from './bound.ts';
+import { compareEffort, effortOf, inCuttingOrder } from './choose.ts';
+import type { Demand, LaidOut } from './cloth.ts';
+import { type ScaledJob, scaledJobFor, type Turning, widerThanCloth } from './kinds.ts';
+import { layoutOf } from './lay.ts';
+import { bestStripsFor } from './search.ts';
+import type { IntegerSolver } from './solver.ts';
+import { lengthOf, type StripUse } from './strip-pattern.ts';
+
+/** How hard to search: layouts made beyond the plain heuristics. Steps, not seconds: the same input gives the same layout. */
+export interface LayoutBudget {
+  readonly steps: number;
+}
+
+export const defaultBudget: LayoutBudget = { steps: 12 };
+
+export interface LayoutTask {
+  /** Usable width. */
+  readonly width: Length;
+  readonly demands: readonly Demand[];
+  readonly budget: LayoutBudget;
+  readonly solver?: IntegerSolver;
+}
+
+/**
+ * A layout of exactly the pieces demanded, never longer than the best of the level heuristics, nor than the same
+ * task with no piece free to turn; and a length below which no layout exists.
+ *
+ * @returns lengths in the document's unit, before squaring and shrinkage. `boundKind` is 'area' throughout: the bound
+ *   counts area, plain or weighed by dual feasible functions, and sums of heights that must lie one below another,
+ *   raised to the next length that a layout can have. Where it equals the length, the layout is the shortest there is.
+ * @throws RangeError when a piece fits the width neither way; ask `widerThanCloth` first
+ */
+export const planLayout = (task: LayoutTask): LaidOut => {
+  const { width, demands } = task;
+  const wide = widerThanCloth(demands, width);
+  if (wide.length > 0) throw new RangeError(`pieces wider than the cloth: demands ${wide.join(', ')}`);
+  const scaled = scaledJobFor({ width, demands, turning: 'as-demanded' });
+  const free = searched(scaled, task);
+  const best = scaled.job.kinds.some((k) => k.mayTurn) ? shorter(free, fixed(task)) : free;
+  const strips = inCuttingOrder(best.scaled.job, best.strips);
+  const layout = layoutOf({ scaled: best.scaled, demands, strips, width });
+  return { layout, bound: boundOf(scaled, strips, layout.length), boundKind: 'area' };
+};
+
+interface Found {
+  readonly scaled: ScaledJob;
+  readonly strips: readonly StripUse[];
+}
+
+const searched = (scaled: ScaledJob, { budget, solver }: LayoutTask): Found => ({
+  scaled,
+  strips: bestStripsFor({
+    job: scaled.job,
+    steps: budget.steps,
+    solver: solver ?? null,
+    enough: (found) => lowerBoundFor(scaled.job, found) === found,
+  }),
+});
+
+/** The same search as if no piece might turn, so that leave to turn never costs cloth. */
+const fixed = (task: LayoutTask): Found =>
+  searched(scaledJobFor({ width: task.width, demands: task.demands, turning: 'never' }), task);
+
+const shorter = (a: Found, b: Found): Found =>
+  compareEffort(effortOf(a.scaled.job, a.strips), effortOf(b.scaled.job, b.strips)) <= 0 ? a : b;
+
+/** Off the grid the bound is that of the pieces rounded down on a cloth rounded up, in the grid's own units. */
+const boundOf = (scaled: ScaledJob, strips: readonly StripUse[], found: Length): Length => {
+  const { grid, unit, job, loose } = scaled;
+  if (grid.exact) return length((lowerBoundFor(job, lengthOf(strips)) * unit) / grid.per);
+  return length(Math.min(found, lowerBoundFor(loose, Math.ceil(found * grid.per)) / grid.per));
+};

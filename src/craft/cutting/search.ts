@@ -1,0 +1,103 @@
+// The best layout that the heuristics and so many steps of search find. Same job, same steps, same layout.
+import { chanceFrom } from '#ground/chance';
+import { compareEffort, type Effort, effortOf } from './choose.ts';
+import { evenWorth, type FillRule, filledStrips } from './fill.ts';
+import { lyingsOf } from './fill-strip.ts';
+import type { Job, Kind } from './kinds.ts';
+import { type Lie, levelChoicesFor, levelsFor, ownStripsFor } from './levels.ts';
+import type { IntegerSolver } from './solver.ts';
+import { coveredBy, type Pool, poolWith } from './strip-cover.ts';
+import { countsOf, type StripUse } from './strip-pattern.ts';
+
+export interface SearchTask {
+  readonly job: Job;
+  /** Layouts made beyond the plain heuristics; 0 for none. */
+  readonly steps: number;
+  readonly solver: IntegerSolver | null;
+  /** A length that cannot be beaten: the search ends when it is met. */
+  readonly enough: (length: number) => boolean;
+}
+
+interface Best {
+  readonly strips: readonly StripUse[];
+  readonly effort: Effort;
+}
+
+/** Never worse than any of the level heuristics, or than each kind on strips of its own. */
+export const bestStripsFor = ({ job, steps, solver, enough }: SearchTask): readonly StripUse[] => {
+  if (job.kinds.length === 0) return [];
+  const pool: Pool = new Map();
+  let best: Best | null = null;
+  const offer = (strips: readonly StripUse[]): void => {
+    poolWith(pool, job.kinds.length, strips);
+    const effort = effortOf(job, strips);
+    if (best !== null && compareEffort(effort, best.effort) >= 0) return;
+    best = { strips, effort };
+  };
+  const chosen = (): Best => best as Best;
+  for (const strips of plainLayoutsFor(job)) offer(strips);
+  const lyings = lyingsOf(job);
+  const demand = job.kinds.map((k) => k.count);
+  for (let step = 0; step < steps && !enough(chosen().effort.length); step++) {
+    const chance = chanceFrom(step + 1);
+    const rule: FillRule = {
+      lie: lies[Math.floor(chance() * lies.length)] as Lie,
+      strip: chance() < 0.5 ? 'lead' : 'thrifty',
+      worth: job.kinds.map((k) => worthOf(job, k) * (1 - 0.15 * chance())),
+      chance,
+    };
+    if (step % 3 === 0) offer(filledStrips({ job, lyings, demand, rule }));
+    else {
+      const { kept, freed } = partlyUndone(job, chosen().strips, chance);
+      offer([...kept, ...filledStrips({ job, lyings, demand: freed, rule })]);
+    }
+  }
+  if (solver !== null && !enough(chosen().effort.length)) {
+    const covered = coveredBy({ job, pool, best: chosen().strips, solver });
+    if (covered !== null) offer(covered);
+  }
+  return chosen().strips;
+};
+
+const lies: readonly Lie[] = ['mixed', 'across', 'along'];
+
+/** Large pieces count a little more than their area: small ones find a place later. Measured on our own cases. */
+const worthOf = (job: Job, kind: Kind): number => 1 + (0.2 * kind.width * kind.height) / (job.width * job.width);
+
+/** The layouts that need no search: level heuristics, own strips, and filling strip by strip. */
+export const plainLayoutsFor = (job: Job): readonly (readonly StripUse[])[] => {
+  const lyings = lyingsOf(job);
+  const demand = job.kinds.map((k) => k.count);
+  const fill = (lie: Lie): readonly StripUse[] =>
+    filledStrips({ job, lyings, demand, rule: { lie, strip: 'lead', worth: evenWorth(job), chance: null } });
+  return [
+    ownStripsFor(job),
+    ...levelChoicesFor(job).map((choice) => levelsFor(job, choice)),
+    ...(job.kinds.some((k) => k.mayTurn) ? lies.map(fill) : [fill('mixed')]),
+  ];
+};
+
+/** Keeps part of a layout and gives back the pieces of the other strips, the less full ones more likely among them. */
+const partlyUndone = (
+  job: Job,
+  strips: readonly StripUse[],
+  chance: () => number,
+): { readonly kept: readonly StripUse[]; readonly freed: readonly number[] } => {
+  const freed = job.kinds.map(() => 0);
+  const kept: StripUse[] = [];
+  const share = 0.15 + 0.5 * chance();
+  for (const { pattern, times } of strips) {
+    const counts = countsOf(pattern, job.kinds.length);
+    const used = counts.reduce(
+      (sum, n, i) => sum + n * (job.kinds[i] as Kind).width * (job.kinds[i] as Kind).height,
+      0,
+    );
+    const waste = 1 - used / (pattern.height * job.width);
+    const undone = chance() < share + waste ? Math.ceil(times * chance()) : 0;
+    counts.forEach((n, i) => {
+      freed[i] = (freed[i] ?? 0) + n * undone;
+    });
+    if (times > undone) kept.push({ pattern, times: times - undone });
+  }
+  return { kept, freed };
+};

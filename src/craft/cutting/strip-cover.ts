@@ -1,0 +1,127 @@
+// Out of all strips that the search has seen, which and how many of each cover the demand at the least length?
+// An integer program over the pool; what it cuts too much is taken out again.
+import type { Job, Kind } from './kinds.ts';
+import type { IntegerProgram, IntegerSolver } from './solver.ts';
+import {
+  countsOf,
+  lengthOf,
+  patternKey,
+  patternOf,
+  type StackUse,
+  type StripPattern,
+  type StripUse,
+  stackOf,
+} from './strip-pattern.ts';
+
+/** Strips seen so far, the shortest for each set of pieces. */
+export type Pool = Map<string, StripPattern>;
+
+export const poolWith = (pool: Pool, kinds: number, strips: readonly StripUse[]): void => {
+  for (const { pattern } of strips) {
+    const key = countsOf(pattern, kinds).join();
+    const before = pool.get(key);
+    if (before === undefined || pattern.height < before.height) pool.set(key, pattern);
+  }
+};
+
+/** Columns of the program at most; the fullest strips are kept, and all of the best layout. */
+const mostColumns = 500;
+const nodesFor = 200;
+
+/**
+ * A layout of exactly the demand no longer than `best`, by the solver; null when it finds none that is shorter.
+ * The program sees only the pool, so its proof of least length is one for the pool and none for all layouts.
+ */
+export const coveredBy = (of: {
+  readonly job: Job;
+  readonly pool: Pool;
+  readonly best: readonly StripUse[];
+  readonly solver: IntegerSolver;
+}): readonly StripUse[] | null => {
+  const { job, pool, best, solver } = of;
+  const columns = columnsFor(job, pool, best);
+  const counts = columns.map((p) => countsOf(p, job.kinds.length));
+  const program: IntegerProgram = {
+    cost: columns.map((p) => p.height),
+    upper: counts.map((c) =>
+      c.reduce((most, n, i) => (n === 0 ? most : Math.max(most, Math.ceil((job.kinds[i] as Kind).count / n))), 0),
+    ),
+    rows: job.kinds.map((kind, i) => ({
+      least: kind.count,
+      terms: counts.flatMap((c, j) => ((c[i] ?? 0) > 0 ? [[j, c[i] ?? 0] as const] : [])),
+    })),
+  };
+  const answer = solver.minimise(program, { nodes: nodesFor });
+  if (answer.status === 'none' || answer.objective >= lengthOf(best)) return null;
+  return withoutSurplus(
+    job,
+    columns.map((pattern, i) => ({ pattern, times: answer.x[i] ?? 0 })),
+  );
+};
+
+const columnsFor = (job: Job, pool: Pool, best: readonly StripUse[]): readonly StripPattern[] => {
+  const waste = (p: StripPattern): number => {
+    const used = countsOf(p, job.kinds.length).reduce((sum, n, i) => {
+      const k = job.kinds[i] as Kind;
+      return sum + n * k.width * k.height;
+    }, 0);
+    return 1 - used / (p.height * job.width);
+  };
+  const kept = new Map(best.map(({ pattern }) => [patternKey(pattern), pattern]));
+  const others = [...pool.values()]
+    .map((pattern) => ({ pattern, key: patternKey(pattern), waste: waste(pattern) }))
+    .sort((a, b) => a.waste - b.waste || (a.key < b.key ? -1 : 1));
+  for (const { pattern, key } of others) {
+    if (kept.size >= mostColumns) break;
+    kept.set(key, pattern);
+  }
+  return [...kept.values()];
+};
+
+/** Takes out what is cut beyond the demand, from the least full strips first; empty strips vanish. */
+export const withoutSurplus = (job: Job, strips: readonly StripUse[]): readonly StripUse[] => {
+  const surplus = job.kinds.map((k) => -k.count);
+  for (const { pattern, times } of strips) {
+    countsOf(pattern, surplus.length).forEach((n, i) => {
+      surplus[i] = (surplus[i] ?? 0) + n * times;
+    });
+  }
+  const lean: StripUse[] = [];
+  for (const { pattern, times } of [...strips].reverse()) {
+    let left = times;
+    while (left > 0 && countsOf(pattern, surplus.length).some((n, i) => n > 0 && (surplus[i] ?? 0) > 0)) {
+      const one = leaner(job, pattern, surplus);
+      left--;
+      if (one.parts.length > 0) lean.push({ pattern: one, times: 1 });
+    }
+    if (left > 0) lean.push({ pattern, times: left });
+  }
+  return merged(lean);
+};
+
+/** One strip without the surplus pieces it holds; `surplus` is lowered by what was taken out. */
+const leaner = (job: Job, pattern: StripPattern, surplus: number[]): StripPattern => {
+  const parts: StackUse[] = [];
+  for (const { stack, times } of pattern.parts) {
+    for (let n = 0; n < times; n++) {
+      const runs = stack.runs
+        .map((run) => {
+          const out = Math.min(run.times, Math.max(0, surplus[run.kind] ?? 0));
+          surplus[run.kind] = (surplus[run.kind] ?? 0) - out;
+          return { ...run, times: run.times - out };
+        })
+        .filter((run) => run.times > 0);
+      if (runs.length > 0) parts.push({ stack: stackOf(job, runs), times: 1 });
+    }
+  }
+  return patternOf(parts);
+};
+
+const merged = (strips: readonly StripUse[]): readonly StripUse[] => {
+  const all = new Map<string, StripUse>();
+  for (const { pattern, times } of strips) {
+    const key = patternKey(pattern);
+    all.set(key, { pattern, times: times + (all.get(key)?.times ?? 0) });
+  }
+  return [...all.values()];
+};
