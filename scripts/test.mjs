@@ -5,7 +5,8 @@
 //   npm run test:unit                     one group
 //   npm run test:unit -- cutting          of that group, the files whose path holds the word
 //   npm run accept -- harvest-home-throw  writes what one example gives now as what it should give
-//   npm run fuzz                          laws and units, many more cases and a new seed
+//   npm run fuzz                          laws and units with a new seed and 2000 cases each; SEAMSTEAD_RUNS says how
+//                                         many instead, SEAMSTEAD_SEED repeats the seed that a failure names
 
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
@@ -30,7 +31,7 @@ if (values.accept && words.length !== 1) {
 }
 const env = {
   ...(values.accept ? { SEAMSTEAD_ACCEPT: words[0] } : {}),
-  ...(values.fuzz ? { SEAMSTEAD_RUNS: process.env.SEAMSTEAD_RUNS ?? '5000' } : {}),
+  ...(values.fuzz ? { SEAMSTEAD_RUNS: process.env.SEAMSTEAD_RUNS ?? '2000' } : {}),
 };
 
 const parts = partsOf(root, { words: values.accept ? [] : words, env });

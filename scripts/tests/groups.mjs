@@ -36,7 +36,8 @@ export async function runTests(root, files, env) {
   const folder = mkdtempSync(join(root, '.cache/tests-'));
   try {
     const lists = writeLists(folder, files);
-    const flags = ['--import', 'tsx', '--test', `--test-concurrency=${availableParallelism()}`];
+    const fuzzing = env.SEAMSTEAD_RUNS ? ['--import', './scripts/tests/fuzzing.mjs'] : [];
+    const flags = ['--import', 'tsx', ...fuzzing, '--test', `--test-concurrency=${availableParallelism()}`];
     const reporter = ['--test-reporter=./scripts/count-reporter.mjs', '--test-reporter-destination=stdout'];
     return await countFrom(
       spawn(process.execPath, [...flags, ...reporter, ...lists], {
