@@ -101,7 +101,7 @@ const stacksFor = ({ job, lyings, rest, height, worth, width = job.width }: Room
   const usable = lyings.filter((l) => l.height <= height && l.width <= width && (rest[l.kind] ?? 0) > 0);
   const cell = Math.ceil(height / mostCells);
   const choices = usable.map(
-    (l): Choice => ({ cells: Math.ceil(l.height / cell), value: valueOf(l, worth), most: rest[l.kind] ?? 0 }),
+    (l): Choice => ({ cells: Math.ceil(l.height / cell), value: worthOf(l, worth), most: rest[l.kind] ?? 0 }),
   );
   const table = filledFor(choices, Math.floor(height / cell));
   const within = (upTo: number, h: number): readonly Run[] =>
@@ -112,7 +112,7 @@ const stacksFor = ({ job, lyings, rest, height, worth, width = job.width }: Room
   return { lyings: usable, within };
 };
 
-const valueOf = (l: Lying, worth: readonly number[]): number => l.width * l.height * (worth[l.kind] ?? 1);
+const worthOf = (l: Lying, worth: readonly number[]): number => l.width * l.height * (worth[l.kind] ?? 1);
 
 const leadStack = ({ job, lead, height, rest }: Filling, stacks: Stacks): Stack => {
   const upTo = upToWidth(stacks.lyings, lead.width);

@@ -12,3 +12,7 @@ export {
   type SolverAnswer,
   type SolverLimits,
 } from './solver.ts';
+export { type CutRule, cutFor, halfSquareFor, quarterSquareFor, rectangleCut } from './cut.ts';
+export { type ClothLedger, type ClothLine, demandsOf, ledgerOf, type Wanted } from './ledger.ts';
+export { joinedStrip } from './lengths.ts';
+export type { CuttingProblem } from './problems.ts';

@@ -4,7 +4,7 @@ import { type Length, length } from '#craft/measure';
 import { lowerBoundFor } from './bound.ts';
 import { compareEffort, effortOf, inCuttingOrder } from './choose.ts';
 import type { Demand, LaidOut } from './cloth.ts';
-import { type ScaledJob, scaledJobFor, type Turning, widerThanCloth } from './kinds.ts';
+import { type ScaledJob, scaledJobFor, widerThanCloth } from './kinds.ts';
 import { layoutOf } from './lay.ts';
 import { bestStripsFor } from './search.ts';
 import type { IntegerSolver } from './solver.ts';

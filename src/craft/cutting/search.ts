@@ -7,7 +7,7 @@ import type { Job, Kind } from './kinds.ts';
 import { type Lie, levelChoicesFor, levelsFor, ownStripsFor } from './levels.ts';
 import type { IntegerSolver } from './solver.ts';
 import { coveredBy, type Pool, poolWith } from './strip-cover.ts';
-import { countsOf, type StripUse } from './strip-pattern.ts';
+import { countsOf, lengthOf, type StripUse } from './strip-pattern.ts';
 
 export interface SearchTask {
   readonly job: Job;
@@ -38,7 +38,9 @@ export const bestStripsFor = ({ job, steps, solver, enough }: SearchTask): reado
   for (const strips of plainLayoutsFor(job)) offer(strips);
   const lyings = lyingsOf(job);
   const demand = job.kinds.map((k) => k.count);
-  for (let step = 0; step < steps && !enough(chosen().effort.length); step++) {
+  let current = chosen().strips;
+  const isLeast = rememberedFor(enough);
+  for (let step = 0; step < steps && !isLeast(chosen().effort.length); step++) {
     const chance = chanceFrom(step + 1);
     const rule: FillRule = {
       lie: lies[Math.floor(chance() * lies.length)] as Lie,
@@ -46,18 +48,32 @@ export const bestStripsFor = ({ job, steps, solver, enough }: SearchTask): reado
       worth: job.kinds.map((k) => worthOf(job, k) * (1 - 0.15 * chance())),
       chance,
     };
-    if (step % 3 === 0) offer(filledStrips({ job, lyings, demand, rule }));
-    else {
-      const { kept, freed } = partlyUndone(job, chosen().strips, chance);
-      offer([...kept, ...filledStrips({ job, lyings, demand: freed, rule })]);
-    }
+    const { kept, freed } = step % 8 === 0 ? { kept: [], freed: demand } : partlyUndone(job, current, chance);
+    const next = [...kept, ...filledStrips({ job, lyings, demand: freed, rule })];
+    offer(next);
+    if (lengthOf(next) <= chosen().effort.length * (1 + slack * chance())) current = next;
   }
-  if (solver !== null && !enough(chosen().effort.length)) {
+  if (solver !== null && !isLeast(chosen().effort.length)) {
     const covered = coveredBy({ job, pool, best: chosen().strips, solver });
     if (covered !== null) offer(covered);
   }
   return chosen().strips;
 };
+
+/** The answer for a length is asked for once: it costs as much as many steps. */
+const rememberedFor = (enough: (length: number) => boolean): ((length: number) => boolean) => {
+  const answers = new Map<number, boolean>();
+  return (length) => {
+    const before = answers.get(length);
+    if (before !== undefined) return before;
+    const answer = enough(length);
+    answers.set(length, answer);
+    return answer;
+  };
+};
+
+/** How much longer than the best a layout may be to go on from, at most. Measured on our own cases. */
+const slack = 0.002;
 
 const lies: readonly Lie[] = ['mixed', 'across', 'along'];
 

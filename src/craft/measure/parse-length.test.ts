@@ -5,33 +5,33 @@ import { convert, type LengthWish, length, measureUnits, parseLength } from '#cr
 import { rational } from '#ground/exact';
 
 const inches: LengthWish = { unit: 'in', sign: 'positive' };
-const valueOf = (written: string | number, wish = inches) => {
+const readAs = (written: string | number, wish = inches) => {
   const read = parseLength(written, wish);
   return read.ok ? read.value.toFraction() : read.problems[0]?.fault;
 };
 
 test('a length in another unit comes back in the document’s unit, exact', () => {
   // derived by hand from 1 in = 2.54 cm and 1 yd = 36 in
-  assert.equal(valueOf('6 cm'), '300/127');
-  assert.equal(valueOf('2.54 cm'), '1');
-  assert.equal(valueOf('1/2 yd'), '18');
-  assert.equal(valueOf('0.5 m', { unit: 'cm', sign: 'positive' }), '50');
-  assert.equal(valueOf('1/4 in', { unit: 'cm', sign: 'positive' }), '127/200');
+  assert.equal(readAs('6 cm'), '300/127');
+  assert.equal(readAs('2.54 cm'), '1');
+  assert.equal(readAs('1/2 yd'), '18');
+  assert.equal(readAs('0.5 m', { unit: 'cm', sign: 'positive' }), '50');
+  assert.equal(readAs('1/4 in', { unit: 'cm', sign: 'positive' }), '127/200');
 });
 
 test('signs and sizes beyond the wish are refused by their fault', () => {
-  assert.equal(valueOf('0'), 'not-positive');
-  assert.equal(valueOf('-1'), 'not-positive');
-  assert.equal(valueOf('-1', { unit: 'in', sign: 'zero-or-more' }), 'negative');
-  assert.equal(valueOf('0', { unit: 'in', sign: 'zero-or-more' }), '0');
-  assert.equal(valueOf('-1', { unit: 'in', sign: 'any' }), '-1');
-  assert.equal(valueOf('10000'), '10000');
-  assert.equal(valueOf('10000.001'), 'too-large');
-  assert.equal(valueOf('1000000000'), 'too-large');
-  assert.equal(valueOf(1e9), 'too-large');
-  assert.equal(valueOf('300 yd'), 'too-large');
-  assert.equal(valueOf('1 1/2', { ...inches, most: rational(1) }), 'too-large');
-  assert.equal(valueOf(1e-45), 'too-fine');
+  assert.equal(readAs('0'), 'not-positive');
+  assert.equal(readAs('-1'), 'not-positive');
+  assert.equal(readAs('-1', { unit: 'in', sign: 'zero-or-more' }), 'negative');
+  assert.equal(readAs('0', { unit: 'in', sign: 'zero-or-more' }), '0');
+  assert.equal(readAs('-1', { unit: 'in', sign: 'any' }), '-1');
+  assert.equal(readAs('10000'), '10000');
+  assert.equal(readAs('10000.001'), 'too-large');
+  assert.equal(readAs('1000000000'), 'too-large');
+  assert.equal(readAs(1e9), 'too-large');
+  assert.equal(readAs('300 yd'), 'too-large');
+  assert.equal(readAs('1 1/2', { ...inches, most: rational(1) }), 'too-large');
+  assert.equal(readAs(1e-45), 'too-fine');
 });
 
 test('there and back between two units is the same length', () => {

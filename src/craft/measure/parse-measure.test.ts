@@ -5,7 +5,7 @@ import fc from 'fast-check';
 import { exactText, parseMeasure } from '#craft/measure';
 import { rational } from '#ground/exact';
 
-const valueOf = (written: string | number) => {
+const readAs = (written: string | number) => {
   const read = parseMeasure(written);
   return read.ok ? `${read.value.amount.toFraction()} ${read.value.unit ?? ''}`.trim() : read.problems[0]?.fault;
 };
@@ -44,7 +44,7 @@ const read: readonly [string | number, string][] = [
 ];
 
 test('each way of writing a measure gives its exact number and unit', () => {
-  for (const [written, expected] of read) assert.equal(valueOf(written), expected, JSON.stringify(written));
+  for (const [written, expected] of read) assert.equal(readAs(written), expected, JSON.stringify(written));
 });
 
 const refusals: readonly [string | number, string][] = [
@@ -75,14 +75,14 @@ const refusals: readonly [string | number, string][] = [
 ];
 
 test('what is no measure, or could be read two ways, is refused by its fault', () => {
-  for (const [written, fault] of refusals) assert.equal(valueOf(written), fault, JSON.stringify(written));
+  for (const [written, fault] of refusals) assert.equal(readAs(written), fault, JSON.stringify(written));
 });
 
 test('every one-sign fraction of Unicode is worth what its compatibility decomposition says', () => {
   // source: the Unicode character database, as String.prototype.normalize applies it
   for (const glyph of '¼½¾⅐⅑⅒⅓⅔⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞↉') {
     const [n, d] = glyph.normalize('NFKD').split('⁄').map(Number) as [number, number];
-    assert.equal(valueOf(`3${glyph}`), rational(3 * d + n, d).toFraction(), glyph);
+    assert.equal(readAs(`3${glyph}`), rational(3 * d + n, d).toFraction(), glyph);
   }
 });
 

@@ -3,7 +3,6 @@
 
 import { add, fromDecimal, type Rational, rational } from '#ground/exact';
 import { done, type Outcome, refused } from '#ground/outcome';
-import { exactText } from './exact-text.ts';
 import type { MeasureUnit } from './units.ts';
 
 export interface Measure {

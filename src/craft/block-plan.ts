@@ -1,0 +1,169 @@
+// The blocks of a plan: one entry per block, colouring and mirror image that the top uses, with its
+// pieces cut to size and its steps numbered and counted over the whole quilt.
+import { cutFor, type CutRule } from '#craft/cutting';
+import type { BlockDesign, Colouring, Quilt } from '#craft/design';
+import { cornerTolerance, type DraftedBlock, mirrored, mirroredSide, outlineOf } from '#craft/drafting';
+import { type Length, length } from '#craft/measure';
+import { machineTurn, type Part, type PiecedBlock, pieceBlock, type SewingStep } from '#craft/piecing';
+import type { PlacedBlock, SetTop } from '#craft/setting';
+import { at } from '#ground/plane';
+import type { Note } from './notes.ts';
+import type { BlockPlan, PlannedStep } from './plan.ts';
+
+export interface BlockPlans {
+  readonly blocks: readonly BlockPlan[];
+  readonly notes: readonly Note[];
+}
+
+export const planBlocks = (of: {
+  readonly quilt: Quilt;
+  readonly drafted: ReadonlyMap<string, DraftedBlock>;
+  readonly set: SetTop;
+  readonly lightness: (fabric: string) => number;
+  readonly rule: CutRule;
+}): BlockPlans => {
+  const designs = new Map(of.quilt.blocks.map((b) => [b.id, b]));
+  const pieced = new Map<string, PiecedBlock>();
+  const notes: Note[] = [];
+  const blocks = entriesOf(of.set.placed).map(({ entry, count }): BlockPlan => {
+    const design = designs.get(entry.block) as BlockDesign;
+    const colouring = design.colourings[entry.colouring] as Colouring;
+    const block = of.drafted.get(entry.block) as DraftedBlock;
+    const fabrics = block.patches.map((patch) => colouring[patch.tone] as string);
+    const key = JSON.stringify([entry.block, entry.colouring]);
+    const isNew = !pieced.has(key);
+    const plain = pieced.get(key) ?? pieceBlock({ block, fabrics, lightness: of.lightness, seam: of.rule.seam });
+    pieced.set(key, plain);
+    if (isNew) notes.push(...piecingNotes(design, plain, block));
+    const faced = entry.mirror ? mirrored(block) : block;
+    const plan = entryPlan({ design, entry, count, block: faced, fabrics, pieced: entry.mirror ? inMirror(plain, block) : plain, rule: of.rule });
+    if (isNew) notes.push(...markNotes(plan, design));
+    return plan;
+  });
+  return { blocks, notes };
+};
+
+/** Blocks as they are made, in the order of first use, and how many of each. */
+const entriesOf = (placed: readonly PlacedBlock[]): readonly { readonly entry: PlacedBlock; readonly count: number }[] => {
+  const entries = new Map<string, { entry: PlacedBlock; count: number }>();
+  for (const entry of placed) {
+    const key = entryName(entry);
+    const known = entries.get(key);
+    if (known) known.count += 1;
+    else entries.set(key, { entry, count: 1 });
+  }
+  return [...entries.values()];
+};
+
+/** What a block's entry is called where things are joined: its id, its colouring unless that is the default, and "mirrored". */
+export const entryName = (entry: Pick<PlacedBlock, 'block' | 'colouring' | 'mirror'>): string =>
+  [entry.block, ...(entry.colouring === 'default' ? [] : [entry.colouring]), ...(entry.mirror ? ['mirrored'] : [])].join(' / ');
+
+const entryPlan = (of: {
+  readonly design: BlockDesign;
+  readonly entry: PlacedBlock;
+  readonly count: number;
+  readonly block: DraftedBlock;
+  readonly fabrics: readonly string[];
+  readonly pieced: PiecedBlock;
+  readonly rule: CutRule;
+}): BlockPlan => {
+  const { block, pieced, count } = of;
+  const slack = cornerTolerance * Math.max(...block.size);
+  return {
+    id: block.id,
+    title: of.design.title,
+    colouring: of.entry.colouring,
+    mirror: of.entry.mirror,
+    count,
+    finished: block.size,
+    unfinished: [length(block.size[0] + 2 * of.rule.seam), length(block.size[1] + 2 * of.rule.seam)],
+    joining: pieced.joining,
+    leastUnits: pieced.leastUnits,
+    patches: block.patches.map((patch, i) => ({
+      piece: pieced.kinds[pieced.kindOf[i] as number]?.label as string,
+      fabric: of.fabrics[i] as string,
+      points: outlineOf(patch, slack),
+    })),
+    pieces: pieced.kinds.map((kind) => ({
+      label: kind.label,
+      fabric: kind.fabric,
+      tone: kind.tone,
+      perBlock: kind.perBlock,
+      cut: cutFor(outlineOf(block.patches[kind.patch] as DraftedBlock['patches'][number], slack), of.rule),
+    })),
+    steps: pieced.steps.map((step) => plannedStep({ step, pieced, id: entryName(of.entry), count })),
+  };
+};
+
+const plannedStep = (of: {
+  readonly step: SewingStep;
+  readonly pieced: PiecedBlock;
+  readonly id: string;
+  readonly count: number;
+}): PlannedStep => {
+  const { step, pieced } = of;
+  const nameOf = (part: Part): string => ('piece' in part ? (pieced.kinds[part.piece]?.label as string) : `#${part.unit + 1}`);
+  const join = [nameOf(step.join[0]), nameOf(step.join[1])] as const;
+  return {
+    id: `${of.id}-${step.number}`,
+    number: step.number,
+    join,
+    makes: `#${step.number}`,
+    side: step.side,
+    machineTurn: step.machineTurn,
+    kind: 'straight',
+    seam: step.seam,
+    press: step.press === 'open' ? 'open' : join[step.press],
+    pressTo: step.press,
+    unfinished: step.unfinished,
+    perBlock: step.perBlock,
+    total: step.perBlock * of.count,
+    patches: step.patches,
+    line: step.line,
+  };
+};
+
+/** The same pieces and steps with left and right exchanged: a mirrored block keeps its labels. */
+const inMirror = (pieced: PiecedBlock, block: DraftedBlock): PiecedBlock => ({
+  ...pieced,
+  steps: pieced.steps.map((step, _, all) => {
+    const side = mirroredSide(step.side);
+    const [first] = step.join;
+    const before = 'unit' in first ? mirroredSide((all[first.unit] as SewingStep).side) : null;
+    return {
+      ...step,
+      side,
+      machineTurn: machineTurn({ next: side, before, turn: -step.firstTurn }),
+      line: step.line.map((p) => at(block.size[0] - p.x, p.y)),
+    };
+  }),
+});
+
+const piecingNotes = (design: BlockDesign, pieced: PiecedBlock, block: DraftedBlock): readonly Note[] => {
+  const { path, id } = design;
+  if (pieced.joining === 'none') {
+    return [{ code: 'piecing/no-straight-order', level: 'warning', path, block: id, patches: pieced.stuck }];
+  }
+  return pieced.leastUnits === 'searched'
+    ? [{ code: 'piecing/searched', level: 'note', path, block: id, patches: block.patches.length }]
+    : [];
+};
+
+/** Squares and rectangles that no mark fits: they cannot be trimmed later, so the maker must know. */
+const markNotes = (plan: BlockPlan, design: BlockDesign): readonly Note[] =>
+  plan.pieces.flatMap((piece): readonly Note[] => {
+    const { shape, size, exact } = piece.cut;
+    if (shape !== 'square' && shape !== 'rectangle') return [];
+    return ([0, 1] as const)
+      .filter((side) => !(shape === 'square' && side === 1) && Math.abs(size[side] - exact[side]) > 1e-9)
+      .map((side) => ({
+        code: 'cutting/off-marks',
+        level: 'warning',
+        path: design.path,
+        block: design.id,
+        label: piece.label,
+        exact: exact[side] as Length,
+        size: size[side] as Length,
+      }));
+  });

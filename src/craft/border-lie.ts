@@ -1,0 +1,22 @@
+// Lengthwise in one piece, or crosswise and joined? Where the document leaves it open ("least"), the way
+// that makes the cloth's layout shorter; crosswise when equal, for it is the common way.
+import type { Quilt } from '#craft/design';
+import type { BorderLie } from './top-plan.ts';
+
+/**
+ * Rings are decided one after another, from the inside outward, the later ones taken as crosswise.
+ *
+ * @param lengthOf layout length of a fabric when the rings lie so; asked only for rings left open
+ */
+export const chooseBorderLie = (
+  borders: Quilt['top']['borders'],
+  lengthOf: (fabric: string, lies: readonly BorderLie[]) => number,
+): readonly BorderLie[] => {
+  let lies: readonly BorderLie[] = borders.map((b) => (b.grain === 'lengthwise' ? 'lengthwise' : 'crosswise'));
+  borders.forEach((border, ring) => {
+    if (border.grain !== 'least') return;
+    const lengthwise = lies.with(ring, 'lengthwise');
+    if (lengthOf(border.fabric, lengthwise) < lengthOf(border.fabric, lies) - 1e-9) lies = lengthwise;
+  });
+  return lies;
+};

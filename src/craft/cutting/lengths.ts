@@ -1,0 +1,22 @@
+// Long strips: how many widths of cloth are joined end to end to make one.
+import { type Length, length } from '#craft/measure';
+
+/**
+ * Pieces that, joined end to end, make one strip: whole widths of the cloth and a last piece of what is missing.
+ *
+ * @param long   cut length of the strip
+ * @param width  usable width of the cloth
+ * @param seam   allowance of the joins: every join takes two
+ * @returns lengths of the pieces; their sum less two allowances a join is `long`
+ */
+export const joinedStrip = (strip: { readonly long: Length; readonly width: Length; readonly seam: Length }): readonly Length[] => {
+  const { long, width, seam } = strip;
+  if (long <= width + 1e-9) return [long];
+  const pieces: Length[] = [];
+  let missing = long as number;
+  while (missing > width + 1e-9) {
+    pieces.push(width);
+    missing += 2 * seam - width;
+  }
+  return [...pieces, length(missing)];
+};

@@ -1,0 +1,243 @@
+// The document as it is written, version 1: every key of the format, whether this edition plans it or not.
+// Only the form is judged here; what names and lengths mean is read afterwards.
+import { z } from 'zod';
+import { limits } from './limits.ts';
+import type { Expected } from './problems.ts';
+
+// no code made from text at run time: pages with a strict content policy read documents too
+z.config({ jitless: true });
+
+/** Error texts are only a channel: `schemaProblems` turns them into facts. */
+const expects = (expected: Expected) => ({ error: `expects ${expected}` });
+
+const closed = <S extends z.ZodRawShape>(shape: S) =>
+  z.strictObject(shape, {
+    error: (issue) => (issue.code === 'unrecognized_keys' ? JSON.stringify(Object.keys(shape)) : undefined),
+  });
+
+export const namePattern = /^[A-Za-z0-9][A-Za-z0-9 _.-]*$/;
+
+const name = z.string().max(limits.idCharacters).regex(namePattern);
+const title = z.string().max(limits.titleCharacters);
+const length = z.union([z.string().meta({ maxLength: 40 }), z.number()], expects('length')).meta({
+  id: 'length',
+  description:
+    'A length: "2 1/2", "2-1/2", "2.5", "2½" or a number in the document’s unit; a unit may follow: "6 cm", "1/2 yd".',
+});
+const place = z.union([z.string().meta({ maxLength: 40 }), z.number()], expects('place')).meta({
+  id: 'place',
+  description: 'A number on the block’s grid: 1, 1.5 or "4/3".',
+});
+const places = z.tuple([place, place], expects('corner'));
+const size = z.union([length, z.tuple([length, length])], expects('size'));
+const turn = z.literal([0, 90, 180, 270]);
+
+const fabric = closed({
+  id: name,
+  name: title.optional(),
+  colour: z.string().regex(/^#(?:[0-9A-Fa-f]{3}|[0-9A-Fa-f]{6})$/),
+  usableWidth: length.optional(),
+  print: z.enum(['none', 'one-way', 'two-way']).optional(),
+  printRuns: z.enum(['lengthwise', 'crosswise']).optional(),
+  reversible: z.boolean().optional(),
+  bought: z
+    .union([z.enum(['yardage', 'fat-quarter', 'fat-eighth']), closed({ sheet: z.tuple([length, length]) })], expects('bought'))
+    .optional(),
+  price: z.number().min(0).max(1_000_000).optional(),
+});
+
+const logCabin = closed({
+  kind: z.literal('log-cabin'),
+  centre: z.union([length, z.tuple([length, length]), closed({ block: name })], expects('centre')),
+  centreTone: name,
+  order: z
+    .array(z.enum(['left', 'top', 'right', 'bottom']))
+    .min(1)
+    .max(limits.logs)
+    .optional(),
+  rounds: z
+    .array(
+      closed({
+        width: z.union([length, z.array(length).min(1).max(limits.logs)], expects('widths')),
+        tones: z.array(name).min(1).max(limits.logs),
+      }),
+    )
+    .min(1)
+    .max(limits.rounds),
+});
+
+const unitsRecipe = closed({
+  kind: z.literal('units'),
+  grid: z.tuple([z.number(), z.number()]),
+  units: z.array(
+    closed({
+      at: z.tuple([z.number(), z.number()]),
+      span: z.tuple([z.number(), z.number()]).optional(),
+      unit: z.enum([
+        'square',
+        'half-square',
+        'quarter-square',
+        'flying-geese',
+        'square-in-square',
+        'four-patch',
+        'rails',
+      ]),
+      turn: turn.optional(),
+      tones: z.array(name).min(1).max(limits.logs),
+    }),
+  ),
+});
+
+const arc = closed({ to: places, centre: places, sweep: z.enum(['clockwise', 'counterclockwise']) });
+
+const patches = closed({
+  grid: z.tuple([place, place], expects('corner')),
+  list: z
+    .array(
+      closed({
+        points: z
+          .array(z.union([places, arc], expects('corner')))
+          .min(3)
+          .max(limits.corners),
+        tone: name,
+      }),
+    )
+    .min(1)
+    .max(limits.patches),
+});
+
+const drawing = closed({
+  grid: z.tuple([place, place], expects('corner')),
+  seams: z.array(z.array(z.union([places, arc], expects('corner'))).min(2)),
+  tonesAt: z.array(closed({ at: places, tone: name })),
+});
+
+const tone = z.union([name, z.array(name).min(1)], expects('tone'));
+
+const block = closed({
+  id: name,
+  title: title.optional(),
+  size: size.optional(),
+  recipe: z.discriminatedUnion('kind', [logCabin, unitsRecipe]).optional(),
+  patches: patches.optional(),
+  drawing: drawing.optional(),
+  from: name.optional(),
+  frame: z.array(closed({ width: length, fabric: name })).max(limits.frames).optional(),
+  made: z.literal('elsewhere').optional(),
+  colourings: z.record(name, z.record(name, tone)).optional(),
+  methods: z.unknown().optional(),
+});
+
+const placedBlock = closed({
+  block: name,
+  turn: turn.optional(),
+  mirror: z.boolean().optional(),
+  colouring: name.optional(),
+});
+
+const cell = z.union([placedBlock, closed({ plain: name })], expects('cell'));
+const rows = z.array(z.array(cell).max(limits.columns)).max(limits.rows);
+
+type Section =
+  | { down: Section[] }
+  | { across: Section[] }
+  | z.infer<typeof placedBlock>
+  | { strip: string; width: string | number }
+  | { fill: string };
+
+const section: z.ZodType<Section> = z
+  .lazy(() =>
+    z.union(
+      [
+        closed({ down: z.array(section).min(1) }),
+        closed({ across: z.array(section).min(1) }),
+        placedBlock,
+        closed({ strip: name, width: length }),
+        closed({ fill: name }),
+      ],
+      expects('section'),
+    ),
+  )
+  .meta({ id: 'section' });
+
+const border = z.union(
+  [
+    closed({
+      width: length,
+      fabric: name,
+      corners: z.enum(['butted', 'squares', 'mitred']).optional(),
+      cornerFabric: name.optional(),
+      grain: z.enum(['lengthwise', 'crosswise', 'least']).optional(),
+    }),
+    closed({ pieced: closed({ block: name, spacer: name.optional() }) }),
+  ],
+  expects('border'),
+);
+
+const top = closed({
+  set: z.enum(['straight', 'on-point', 'sections']).optional(),
+  rows: rows.optional(),
+  between: rows.optional(),
+  sections: section.optional(),
+  arrangement: closed({
+    kind: name,
+    block: name,
+    rows: z.number(),
+    columns: z.number(),
+    swap: z.boolean().optional(),
+    darkCorner: name.optional(),
+    colouring: name.optional(),
+  }).optional(),
+  sashing: closed({
+    width: z.union([length, closed({ across: length, down: length })], expects('sash-widths')),
+    fabric: name,
+    cornerstones: name.optional(),
+    outer: z.boolean().optional(),
+  }).optional(),
+  settingFabric: name.optional(),
+  float: length.optional(),
+  borders: z.array(border).max(limits.borders).optional(),
+});
+
+const finish = closed({
+  binding: closed({
+    fabric: name,
+    cut: length.optional(),
+    grain: z.enum(['straight', 'bias']).optional(),
+  }).optional(),
+  backing: closed({ fabric: name, overage: length.optional() }).optional(),
+  batting: closed({ overage: length.optional() }).optional(),
+});
+
+export const quiltDocument = closed({
+  format: z.literal('seamstead-quilt'),
+  version: z.literal(1),
+  title: title.optional(),
+  designer: title.optional(),
+  notes: z.string().max(limits.notesCharacters).optional(),
+  edition: title.optional(),
+  unit: z.enum(['in', 'cm']),
+  seam: length.optional(),
+  ruler: length.optional(),
+  cutting: closed({
+    squaring: length.optional(),
+    shrinkage: z.number().min(0).max(1).optional(),
+    step: length.optional(),
+  }).optional(),
+  currency: z.string().max(limits.idCharacters).optional(),
+  fabrics: z.array(fabric).min(1).max(limits.fabrics),
+  blocks: z.array(block).min(1).max(limits.blocks),
+  top,
+  finish: finish.optional(),
+  methods: z.unknown().optional(),
+  extras: z.unknown().optional(),
+});
+
+export type QuiltDocument = z.infer<typeof quiltDocument>;
+export type WrittenFabric = z.infer<typeof fabric>;
+export type WrittenBlock = z.infer<typeof block>;
+export type WrittenLogCabin = z.infer<typeof logCabin>;
+export type WrittenPatches = z.infer<typeof patches>;
+export type WrittenTop = z.infer<typeof top>;
+export type WrittenFinish = z.infer<typeof finish>;
+export type WrittenLength = z.infer<typeof length>;

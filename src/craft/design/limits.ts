@@ -1,0 +1,60 @@
+// How large a document may be. Our own figures: several times the largest quilt that anyone sews, and
+// small enough that every check stays well under a second.
+import { type Rational, rational } from '#ground/exact';
+import type { Unit } from '#craft/measure';
+
+export const limits = {
+  /** Characters of text, before it is parsed. */
+  characters: 8 * 1024 * 1024,
+  /** Lists and objects inside each other. */
+  depth: 60,
+  /** Values of every kind in the whole document. */
+  values: 2_000_000,
+  fabrics: 200,
+  blocks: 500,
+  colourings: 100,
+  tones: 500,
+  rounds: 100,
+  /** Logs of one round. */
+  logs: 16,
+  patches: 2_000,
+  corners: 200,
+  rows: 300,
+  columns: 300,
+  cells: 40_000,
+  borders: 50,
+  frames: 20,
+  /** Entries of any list or object that has no figure of its own. */
+  entries: 40_000,
+  idCharacters: 60,
+  titleCharacters: 200,
+  notesCharacters: 20_000,
+  /** Problems told one by one; the rest are counted. */
+  problems: 200,
+} as const;
+
+/** What a limit counts. */
+export type Counted =
+  | 'fabrics'
+  | 'blocks'
+  | 'colourings'
+  | 'tones'
+  | 'rounds'
+  | 'logs'
+  | 'patches'
+  | 'corners'
+  | 'rows'
+  | 'columns'
+  | 'cells'
+  | 'borders'
+  | 'frames'
+  | 'entries';
+
+/** No seam allowance and no ruler's mark is wider: common practice, no source. */
+export const widest: Readonly<Record<Unit, Rational>> = { in: rational(1), cm: rational(5, 2) };
+
+/**
+ * The common denominator of all lengths in a document. Sums of lengths then stay exact and quick;
+ * sixteen decimals next to 64ths, thirds, sevenths and converted centimetres all fit.
+ */
+export const finestCommonDenominator = 10n ** 30n;

@@ -1,0 +1,57 @@
+// Is a ring of corners the outline of one patch: no corner twice, some area, no edge across another?
+import { cross, offLine, type Point, type Polygon, perimeter, signedArea } from '#ground/plane';
+
+export type OutlineFault =
+  | { readonly kind: 'corner-twice' | 'crosses-itself'; readonly places: readonly [number, number] }
+  | { readonly kind: 'no-area' };
+
+/** The first fault found. Points nearer than `slack` are one; an area thinner than it is none. */
+export const outlineFault = (outline: Polygon, slack: number): OutlineFault | null => {
+  const twice = firstPair(outline, (i, j) => isNear(outline[i] as Point, outline[j] as Point, slack));
+  if (twice !== null) return { kind: 'corner-twice', places: twice };
+  const crossing = firstPair(outline, (i, j) => edgesMeet(outline, { i, j, slack }));
+  const thin = Math.abs(signedArea(outline)) <= (slack * perimeter(outline)) / 2;
+  // a ring folded flat meets itself everywhere: its lack of area says it better
+  if (thin && (crossing === null || isFlat(outline, slack))) return { kind: 'no-area' };
+  return crossing === null ? null : { kind: 'crosses-itself', places: crossing };
+};
+
+const firstPair = (outline: Polygon, is: (i: number, j: number) => boolean): readonly [number, number] | null => {
+  for (let i = 0; i < outline.length; i++) {
+    for (let j = i + 1; j < outline.length; j++) if (is(i, j)) return [i, j];
+  }
+  return null;
+};
+
+const isNear = (a: Point, b: Point, slack: number): boolean =>
+  Math.abs(a.x - b.x) < slack && Math.abs(a.y - b.y) < slack;
+
+const isFlat = (outline: Polygon, slack: number): boolean => {
+  const [a, b] = [outline[0] as Point, outline[1] as Point];
+  return outline.every((p) => Math.abs(offLine(a, b, p)) <= slack);
+};
+
+/** Edges i → i+1 and j → j+1. Neighbours meet at their corner and nowhere else. */
+const edgesMeet = (outline: Polygon, pair: { readonly i: number; readonly j: number; readonly slack: number }): boolean => {
+  const { i, j, slack } = pair;
+  const n = outline.length;
+  const corner = (k: number): Point => outline[k % n] as Point;
+  const [a, b, c, d] = [corner(i), corner(i + 1), corner(j), corner(j + 1)];
+  if (j === i + 1) return foldsBack(a, b, d, slack);
+  if ((j + 1) % n === i) return foldsBack(c, d, b, slack);
+  if (Math.max(a.x, b.x) < Math.min(c.x, d.x) - slack || Math.max(c.x, d.x) < Math.min(a.x, b.x) - slack) return false;
+  if (Math.max(a.y, b.y) < Math.min(c.y, d.y) - slack || Math.max(c.y, d.y) < Math.min(a.y, b.y) - slack) return false;
+  const across = (p: Point, q: Point, r: Point, s: Point): boolean => cross(p, q, r) > 0 !== cross(p, q, s) > 0;
+  if (across(a, b, c, d) && across(c, d, a, b)) return true;
+  return liesOn(c, a, b, slack) || liesOn(d, a, b, slack) || liesOn(a, c, d, slack) || liesOn(b, c, d, slack);
+};
+
+/** The edge before a corner and the edge after it lie on each other. */
+const foldsBack = (before: Point, at: Point, after: Point, slack: number): boolean =>
+  liesOn(after, before, at, slack) || liesOn(before, at, after, slack);
+
+const liesOn = (p: Point, a: Point, b: Point, slack: number): boolean => {
+  const along = (p.x - a.x) * (b.x - a.x) + (p.y - a.y) * (b.y - a.y);
+  const whole = (b.x - a.x) ** 2 + (b.y - a.y) ** 2;
+  return along >= 0 && along <= whole && Math.abs(offLine(a, b, p)) < slack;
+};

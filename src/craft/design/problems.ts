@@ -1,0 +1,152 @@
+// What can be wrong with a document: codes and facts, each with its place as a JSON pointer (RFC 6901).
+// Wording is paper's.
+import type { Rational } from '#ground/exact';
+import type { Unit } from '#craft/measure';
+import type { Counted } from './limits.ts';
+import type { Feature } from './unbuilt.ts';
+
+/** Shapes that a reader can ask for. */
+export type Expected =
+  | 'object'
+  | 'list'
+  | 'text'
+  | 'number'
+  | 'true-or-false'
+  | 'length'
+  | 'size'
+  | 'place'
+  | 'corner'
+  | 'centre'
+  | 'widths'
+  | 'tone'
+  | 'cell'
+  | 'border'
+  | 'sash-widths'
+  | 'bought'
+  | 'section'
+  | 'nothing';
+
+interface At {
+  readonly path: string;
+}
+
+/** A place in the text, 1-based, in characters. */
+interface InText {
+  readonly line: number;
+  readonly column: number;
+}
+
+/** `found` is always JSON text, cut short where it is long. */
+export type DesignProblem = TextProblem | FormProblem | LengthFault | NameProblem | BlockProblem | TopProblem;
+
+export type TextProblem =
+  | (At & { readonly code: 'design/too-long'; readonly found: number; readonly most: number })
+  | (At & InText & { readonly code: 'design/not-json'; readonly found: string | null })
+  | (At & { readonly code: 'design/too-deep'; readonly most: number })
+  | (At & { readonly code: 'design/too-many-values'; readonly most: number })
+  | (At & InText & { readonly code: 'design/key-twice'; readonly key: string })
+  | (At & { readonly code: 'design/forbidden-key'; readonly key: string })
+  | (At & {
+      readonly code: 'design/too-many';
+      readonly what: Counted;
+      readonly found: number;
+      readonly most: number;
+    });
+
+export type FormProblem =
+  | (At & { readonly code: 'design/format'; readonly found: string; readonly expected: string })
+  | (At & { readonly code: 'design/version'; readonly found: string; readonly newest: number })
+  | (At & { readonly code: 'design/newer-version'; readonly found: number; readonly newest: number })
+  | (At & { readonly code: 'design/unknown-key'; readonly key: string; readonly known: readonly string[] })
+  | (At & { readonly code: 'design/missing-key'; readonly key: string })
+  | (At & { readonly code: 'design/wrong-type'; readonly found: string; readonly expected: Expected })
+  | (At & { readonly code: 'design/not-one-of'; readonly found: string; readonly options: readonly string[] })
+  | (At & { readonly code: 'design/too-few'; readonly what: Counted; readonly found: number; readonly least: number })
+  | (At & { readonly code: 'design/text-too-long'; readonly found: number; readonly most: number })
+  | (At & { readonly code: 'design/control-character'; readonly position: number })
+  | (At & { readonly code: 'design/out-of-range'; readonly found: string; readonly least: number; readonly most: number })
+  | (At & { readonly code: 'design/not-a-colour'; readonly found: string })
+  | (At & { readonly code: 'design/not-built'; readonly feature: Feature });
+
+export type LengthFault =
+  | (At & { readonly code: 'design/not-a-length'; readonly found: string })
+  | (At & { readonly code: 'design/zero-denominator'; readonly found: string })
+  | (At & { readonly code: 'design/improper-fraction'; readonly found: string })
+  | (At & { readonly code: 'design/length-text-too-long'; readonly found: string; readonly most: number })
+  | (At & { readonly code: 'design/not-positive'; readonly found: string })
+  | (At & { readonly code: 'design/negative'; readonly found: string })
+  | (At & { readonly code: 'design/too-large'; readonly found: string; readonly most: Rational; readonly unit: Unit })
+  | (At & { readonly code: 'design/too-fine'; readonly found: string })
+  | (At & { readonly code: 'design/step-unit'; readonly found: string });
+
+export type NameProblem =
+  | (At & { readonly code: 'design/bad-name'; readonly found: string })
+  | (At & { readonly code: 'design/unknown-fabric'; readonly found: string; readonly known: readonly string[] })
+  | (At & { readonly code: 'design/unknown-block'; readonly found: string; readonly known: readonly string[] })
+  | (At & {
+      readonly code: 'design/unknown-colouring';
+      readonly block: string;
+      readonly found: string;
+      readonly known: readonly string[];
+    })
+  | (At & { readonly code: 'design/fabric-twice'; readonly id: string; readonly first: string })
+  | (At & { readonly code: 'design/block-twice'; readonly id: string; readonly first: string })
+  | (At & {
+      readonly code: 'design/tone-without-fabric';
+      readonly block: string;
+      readonly colouring: string;
+      readonly tone: string;
+    });
+
+export type BlockProblem =
+  | (At & { readonly code: 'design/no-shape'; readonly block: string })
+  | (At & { readonly code: 'design/shape-twice'; readonly block: string; readonly found: readonly string[] })
+  | (At & {
+      readonly code: 'design/size-disagrees';
+      readonly block: string;
+      readonly found: readonly [Rational, Rational];
+      readonly expected: readonly [Rational, Rational];
+      readonly unit: Unit;
+    })
+  | (At & { readonly code: 'design/tones-beyond-cycle'; readonly found: number; readonly most: number })
+  | (At & { readonly code: 'design/widths-and-tones'; readonly found: number; readonly expected: number })
+  | (At & { readonly code: 'design/part-round'; readonly found: number; readonly expected: number })
+  | (At & {
+      readonly code: 'design/outside-grid';
+      readonly block: string;
+      readonly found: readonly [number, number];
+      readonly grid: readonly [number, number];
+    })
+  | (At & { readonly code: 'design/corner-twice'; readonly block: string; readonly corners: readonly [number, number] })
+  | (At & { readonly code: 'design/no-area'; readonly block: string })
+  | (At & {
+      readonly code: 'design/crosses-itself';
+      readonly block: string;
+      /** The first corner of each of the two edges that meet, 0-based. */
+      readonly edges: readonly [number, number];
+    });
+
+export type TopProblem =
+  | (At & { readonly code: 'design/empty-top' })
+  | (At & { readonly code: 'design/uneven-rows'; readonly row: number; readonly found: number; readonly expected: number })
+  | (At & { readonly code: 'design/plain-size-unknown'; readonly line: 'row' | 'column'; readonly index: number })
+  | (At & {
+      readonly code: 'design/sizes-differ';
+      /** Blocks of one row must be of one height, blocks of one column of one width, after turning. */
+      readonly line: 'row' | 'column';
+      readonly index: number;
+      readonly block: string;
+      readonly found: Rational;
+      readonly other: string;
+      readonly expected: Rational;
+      readonly unit: Unit;
+    })
+  | (At & {
+      readonly code: 'design/binding-too-narrow';
+      readonly cut: Rational;
+      readonly seam: Rational;
+      readonly least: Rational;
+      readonly unit: Unit;
+    });
+
+export type Report = (problem: DesignProblem) => void;

@@ -1,0 +1,75 @@
+// A log cabin's recipe laid out log by log.
+import type { Rational } from '#ground/exact';
+import type { WrittenLogCabin } from './document.ts';
+import type { LogCabinDesign, LogDesign, Side } from './quilt.ts';
+import type { Reading } from './reading.ts';
+
+/** The most usual turning order, used where a recipe names none (DESIGN 4). */
+const usualOrder: readonly Side[] = ['left', 'top', 'right', 'bottom'];
+
+/** @param path of the recipe. @returns null when something in it was reported */
+export const readLogCabin = (written: WrittenLogCabin, path: string, reading: Reading): LogCabinDesign | null => {
+  const centre = readCentre(written, path, reading);
+  const order = written.order ?? usualOrder;
+  const logs = written.rounds.map((round, i) =>
+    readRound({ round, order, index: i, last: i === written.rounds.length - 1, path: `${path}/rounds/${i}`, reading }),
+  );
+  const sound = reading.name(written.centreTone, `${path}/centreTone`);
+  if (centre === null || !sound || logs.some((round) => round === null)) return null;
+  return { kind: 'log-cabin', centre, centreTone: written.centreTone, logs: logs.flatMap((round) => round ?? []) };
+};
+
+const readCentre = (written: WrittenLogCabin, path: string, reading: Reading): LogCabinDesign['centre'] | null => {
+  const { centre } = written;
+  if (typeof centre === 'object' && !Array.isArray(centre)) return null;
+  const sides = Array.isArray(centre) ? centre : [centre];
+  const lengths = sides.map((side, i) =>
+    reading.length({ written: side, path: Array.isArray(centre) ? `${path}/centre/${i}` : `${path}/centre` }),
+  );
+  const width = lengths[0];
+  const height = lengths.length === 1 ? width : lengths[1];
+  return width && height ? [width, height] : null;
+};
+
+interface RoundAt {
+  readonly round: WrittenLogCabin['rounds'][number];
+  readonly order: readonly Side[];
+  readonly index: number;
+  readonly last: boolean;
+  readonly path: string;
+  readonly reading: Reading;
+}
+
+const readRound = ({ round, order, index, last, path, reading }: RoundAt): readonly LogDesign[] | null => {
+  const { tones } = round;
+  let sound = true;
+  if (tones.length > order.length) {
+    reading.report({ code: 'design/tones-beyond-cycle', path: `${path}/tones`, found: tones.length, most: order.length });
+    sound = false;
+  } else if (tones.length < order.length && !last) {
+    reading.report({ code: 'design/part-round', path: `${path}/tones`, found: tones.length, expected: order.length });
+    sound = false;
+  }
+  const widths = readWidths({ round, path, reading });
+  const logs = tones.map((tone, place): LogDesign | null => {
+    const named = reading.name(tone, `${path}/tones/${place}`);
+    const side = order[place];
+    const width = widths?.[place];
+    return named && side && width ? { side, width, tone, round: index, place } : null;
+  });
+  return sound && logs.every((log) => log !== null) ? logs : null;
+};
+
+const readWidths = ({ round, path, reading }: Pick<RoundAt, 'round' | 'path' | 'reading'>): readonly Rational[] | null => {
+  const { width, tones } = round;
+  if (!Array.isArray(width)) {
+    const one = reading.length({ written: width, path: `${path}/width` });
+    return one && tones.map(() => one);
+  }
+  if (width.length !== tones.length) {
+    reading.report({ code: 'design/widths-and-tones', path: `${path}/width`, found: width.length, expected: tones.length });
+    return null;
+  }
+  const read = width.map((written, i) => reading.length({ written, path: `${path}/width/${i}` }));
+  return read.every((one) => one !== null) ? read : null;
+};

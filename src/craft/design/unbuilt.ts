@@ -1,0 +1,121 @@
+// What version 1 of the format can say and this edition cannot plan yet: refused by name, never ignored.
+// To build a feature, take its row out and read it.
+import type { QuiltDocument, WrittenBlock } from './document.ts';
+import { pointer, type Segment } from './pointer.ts';
+import type { DesignProblem } from './problems.ts';
+
+export type Feature =
+  | 'on-point'
+  | 'sections'
+  | 'arrangement'
+  | 'units-recipe'
+  | 'drawing'
+  | 'collection'
+  | 'frame'
+  | 'made-elsewhere'
+  | 'pieced-centre'
+  | 'arcs'
+  | 'scrappy-tones'
+  | 'print-direction'
+  | 'reversible'
+  | 'precuts'
+  | 'corner-squares'
+  | 'mitred-corners'
+  | 'pieced-borders'
+  | 'bias-binding'
+  | 'methods'
+  | 'extras';
+
+type Place = readonly Segment[];
+
+interface Unbuilt {
+  readonly feature: Feature;
+  /** Every place of a document that asks for it. */
+  readonly places: (document: QuiltDocument) => readonly Place[];
+}
+
+const unbuilt: readonly Unbuilt[] = [
+  { feature: 'methods', places: (d) => [...given(d.methods, ['methods']), ...inBlocks(d, (b) => given(b.methods, ['methods']))] },
+  { feature: 'extras', places: (d) => given(d.extras, ['extras']) },
+  { feature: 'print-direction', places: (d) => inFabrics(d, (f) => [...when(f.print === 'one-way' || f.print === 'two-way', ['print'])]) },
+  { feature: 'reversible', places: (d) => inFabrics(d, (f) => when(f.reversible === true, ['reversible'])) },
+  { feature: 'precuts', places: (d) => inFabrics(d, (f) => when(f.bought !== undefined && f.bought !== 'yardage', ['bought'])) },
+  { feature: 'units-recipe', places: (d) => inBlocks(d, (b) => when(b.recipe?.kind === 'units', ['recipe'])) },
+  {
+    feature: 'pieced-centre',
+    places: (d) => inBlocks(d, (b) => when(b.recipe?.kind === 'log-cabin' && isPiecedCentre(b.recipe.centre), ['recipe', 'centre'])),
+  },
+  { feature: 'drawing', places: (d) => inBlocks(d, (b) => given(b.drawing, ['drawing'])) },
+  { feature: 'collection', places: (d) => inBlocks(d, (b) => given(b.from, ['from'])) },
+  { feature: 'frame', places: (d) => inBlocks(d, (b) => given(b.frame, ['frame'])) },
+  { feature: 'made-elsewhere', places: (d) => inBlocks(d, (b) => given(b.made, ['made'])) },
+  {
+    feature: 'arcs',
+    places: (d) =>
+      inBlocks(d, (b) =>
+        (b.patches?.list ?? []).flatMap((patch, i) =>
+          patch.points.flatMap((point, j) => when(!Array.isArray(point), ['patches', 'list', i, 'points', j])),
+        ),
+      ),
+  },
+  {
+    feature: 'scrappy-tones',
+    places: (d) =>
+      inBlocks(d, (b) =>
+        Object.entries(b.colourings ?? {}).flatMap(([colouring, tones]) =>
+          Object.entries(tones).flatMap(([tone, fabric]) => when(Array.isArray(fabric), ['colourings', colouring, tone])),
+        ),
+      ),
+  },
+  {
+    feature: 'on-point',
+    places: ({ top }) => [
+      ...when(top.set === 'on-point', ['top', 'set']),
+      ...given(top.between, ['top', 'between']),
+      ...given(top.settingFabric, ['top', 'settingFabric']),
+      ...given(top.float, ['top', 'float']),
+    ],
+  },
+  {
+    feature: 'sections',
+    places: ({ top }) => [...when(top.set === 'sections', ['top', 'set']), ...given(top.sections, ['top', 'sections'])],
+  },
+  { feature: 'arrangement', places: ({ top }) => given(top.arrangement, ['top', 'arrangement']) },
+  {
+    feature: 'corner-squares',
+    places: (d) =>
+      inBorders(d, (border) => [
+        ...when('corners' in border && border.corners === 'squares', ['corners']),
+        ...when('cornerFabric' in border && border.cornerFabric !== undefined, ['cornerFabric']),
+      ]),
+  },
+  { feature: 'mitred-corners', places: (d) => inBorders(d, (border) => when('corners' in border && border.corners === 'mitred', ['corners'])) },
+  { feature: 'pieced-borders', places: (d) => inBorders(d, (border) => when('pieced' in border, ['pieced'])) },
+  { feature: 'bias-binding', places: ({ finish }) => when(finish?.binding?.grain === 'bias', ['finish', 'binding', 'grain']) },
+];
+
+export const unbuiltProblems = (document: QuiltDocument): readonly DesignProblem[] =>
+  unbuilt.flatMap(({ feature, places }) =>
+    places(document).map((place): DesignProblem => ({ code: 'design/not-built', path: pointer(place), feature })),
+  );
+
+const isPiecedCentre = (centre: unknown): boolean =>
+  typeof centre === 'object' && centre !== null && !Array.isArray(centre);
+
+const when = (asked: boolean, place: Place): readonly Place[] => (asked ? [place] : []);
+
+const given = (value: unknown, place: Place): readonly Place[] => when(value !== undefined, place);
+
+const inside = <T>(list: readonly T[], base: Place, places: (one: T) => readonly Place[]): readonly Place[] =>
+  list.flatMap((one, i) => places(one).map((place) => [...base, i, ...place]));
+
+const inFabrics = (document: QuiltDocument, places: (fabric: QuiltDocument['fabrics'][number]) => readonly Place[]) =>
+  inside(document.fabrics, ['fabrics'], places);
+
+const inBlocks = (document: QuiltDocument, places: (block: WrittenBlock) => readonly Place[]) =>
+  inside(document.blocks, ['blocks'], places);
+
+type WrittenBorder = NonNullable<QuiltDocument['top']['borders']>[number];
+
+const inBorders = (document: QuiltDocument, places: (border: WrittenBorder) => readonly Place[]) =>
+  inside(document.top.borders ?? [], ['top', 'borders'], places);

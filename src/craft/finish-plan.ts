@@ -1,0 +1,48 @@
+// The finish of a plan: binding, backing and batting for the finished top.
+import type { Quilt } from '#craft/design';
+import { backingFor, bindingFor, bindingTail, joinAllowance } from '#craft/finishing';
+import { type Length, length } from '#craft/measure';
+import type { SetTop } from '#craft/setting';
+import { toNumber } from '#ground/exact';
+import type { FinishPlan } from './plan.ts';
+
+export const planFinish = (quilt: Quilt, set: SetTop, usable: ReadonlyMap<string, Length>): FinishPlan => {
+  const { binding, backing, batting } = quilt.finish;
+  return {
+    binding: binding && {
+      fabric: binding.fabric,
+      cut: length(toNumber(binding.cut)),
+      ...bindingFor({
+        round: length(2 * (set.width + set.height)),
+        width: usable.get(binding.fabric) as Length,
+        cut: length(toNumber(binding.cut)),
+        tail: bindingTail(quilt.unit),
+      }),
+    },
+    backing: backing && backingPlan({ quilt, set, backing, usable }),
+    batting: batting && sizeOf(around(set, toNumber(batting.overage))),
+  };
+};
+
+const backingPlan = (of: {
+  readonly quilt: Quilt;
+  readonly set: SetTop;
+  readonly backing: NonNullable<Quilt['finish']['backing']>;
+  readonly usable: ReadonlyMap<string, Length>;
+}): FinishPlan['backing'] => {
+  const size = around(of.set, toNumber(of.backing.overage));
+  const { run, panels, cuts } = backingFor({
+    size,
+    width: of.usable.get(of.backing.fabric) as Length,
+    join: joinAllowance(of.quilt.unit),
+  });
+  return { fabric: of.backing.fabric, ...sizeOf(size), panels, run, cuts };
+};
+
+/** The top with an overage on every side. */
+const around = (set: SetTop, overage: number): readonly [Length, Length] => [
+  length(set.width + 2 * overage),
+  length(set.height + 2 * overage),
+];
+
+const sizeOf = ([width, height]: readonly [Length, Length]) => ({ width, height });

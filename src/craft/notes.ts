@@ -1,0 +1,31 @@
+// What the maker should know of a plan that could be made all the same: facts with a code and a place.
+// Wording is paper's.
+import type { Length } from '#craft/measure';
+
+export type Note =
+  | {
+      /** A cut fell between two marks and the piece cannot be trimmed after sewing. */
+      readonly code: 'cutting/off-marks';
+      readonly level: 'warning';
+      readonly path: string;
+      readonly block: string;
+      readonly label: string;
+      readonly exact: Length;
+      readonly size: Length;
+    }
+  | {
+      readonly code: 'piecing/no-straight-order';
+      readonly level: 'warning';
+      readonly path: string;
+      readonly block: string;
+      /** Patches of the smallest unit that no straight seam divides. */
+      readonly patches: readonly number[];
+    }
+  | {
+      readonly code: 'piecing/searched';
+      readonly level: 'note';
+      readonly path: string;
+      readonly block: string;
+      readonly patches: number;
+    }
+  | { readonly code: 'design/unused-block'; readonly level: 'warning'; readonly path: string; readonly block: string };

@@ -1,0 +1,41 @@
+// The size to measure after a seam: the unit with its outer allowances, across and down.
+import { distance, grown, hullOf, type Point, turned } from '#ground/plane';
+import { type Length, length } from '#craft/measure';
+
+/**
+ * Across and down of the unit as it lies on the board, allowances included. A unit that lies slanted (a
+ * square on its point) is measured along its own sides: the frame of least area counts, upright if equal.
+ *
+ * @param points corners of all patches of a convex unit, finished
+ * @param slack  differences below it are none
+ * @source docs/formulas.md#check-size
+ */
+export const checkSize = (unit: {
+  readonly points: readonly Point[];
+  readonly seam: Length;
+  readonly slack: number;
+}): readonly [Length, Length] => {
+  const hull = hullOf(unit.points, unit.slack);
+  const cut = grown(hull, unit.seam);
+  let best = spanOf(cut, 0);
+  for (let i = 0; i < hull.length; i++) {
+    const a = hull[i] as Point;
+    const b = hull[(i + 1) % hull.length] as Point;
+    if (distance(a, b) < unit.slack) continue;
+    const turn = nearestToUpright(Math.atan2(b.y - a.y, b.x - a.x));
+    if (Math.abs(turn) < 1e-9) continue;
+    const span = spanOf(cut, -turn);
+    if (span[0] * span[1] < best[0] * best[1] * (1 - 1e-6)) best = span;
+  }
+  return [length(best[0]), length(best[1])];
+};
+
+/** Brings a direction within an eighth turn of the axes. */
+const nearestToUpright = (radians: number): number => radians - Math.round(radians / (Math.PI / 2)) * (Math.PI / 2);
+
+const spanOf = (points: readonly Point[], turn: number): readonly [number, number] => {
+  const seen = turn === 0 ? points : points.map((p) => turned(p, turn));
+  const xs = seen.map((p) => p.x);
+  const ys = seen.map((p) => p.y);
+  return [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)];
+};

@@ -1,0 +1,110 @@
+// Where a unit can be divided by one straight seam: a line made of patch edges that runs from edge to
+// edge of the unit and through no patch. Units of a straight-seam block are convex, so a line that
+// crosses none of the unit's patches meets the unit in a single seam.
+import { distance, offLine, type Point, type Polygon } from '#ground/plane';
+
+export interface SeamLine {
+  readonly from: Point;
+  readonly to: Point;
+  /** 0 level, 1 upright, 2 slanted. */
+  readonly lie: 0 | 1 | 2;
+  /** How far down (level) or right (upright and slanted) it lies, for reading order. */
+  readonly place: number;
+}
+
+export interface Chord {
+  readonly line: SeamLine;
+  /** Patches above or left of the line, then those below or right of it; each in rising order. */
+  readonly first: readonly number[];
+  readonly second: readonly number[];
+}
+
+export interface Drawing {
+  readonly lines: readonly SeamLine[];
+  /** Lines that have an edge of the patch. */
+  readonly linesOf: readonly (readonly number[])[];
+  /** lines × patches: −1 above or left, 1 below or right, 0 crossed by the line. */
+  readonly side: readonly Int8Array[];
+}
+
+export const drawingOf = (patches: readonly Polygon[], slack: number): Drawing => {
+  const known = new Map<string, number>();
+  const lines: SeamLine[] = [];
+  const linesOf = patches.map((points) => {
+    const mine = new Set<number>();
+    points.forEach((a, i) => {
+      const line = seamLine(a, points[(i + 1) % points.length] as Point);
+      const key = lineKey(line, slack);
+      const index = known.get(key) ?? lines.length;
+      if (index === lines.length) {
+        known.set(key, index);
+        lines.push(line);
+      }
+      mine.add(index);
+    });
+    return [...mine];
+  });
+  const side = lines.map((line) => Int8Array.from(patches, (points) => sideOf(line, points, slack)));
+  return { lines, linesOf, side };
+};
+
+/** Every chord of a unit, best first: level before upright before slanted, the lowest (or the one furthest right) first. */
+export const chordsOf = (drawing: Drawing, unit: readonly number[]): readonly Chord[] => {
+  const tried = new Set<number>();
+  const found = new Map<string, Chord>();
+  for (const patch of unit) {
+    for (const index of drawing.linesOf[patch] as readonly number[]) {
+      if (tried.has(index)) continue;
+      tried.add(index);
+      const chord = chordAt(drawing, index, unit);
+      if (chord) found.set(chord.first.join(), chord);
+    }
+  }
+  return [...found.values()].sort((a, b) => a.line.lie - b.line.lie || b.line.place - a.line.place || b.first.length - a.first.length);
+};
+
+const chordAt = (drawing: Drawing, index: number, unit: readonly number[]): Chord | null => {
+  const side = drawing.side[index] as Int8Array;
+  const first: number[] = [];
+  const second: number[] = [];
+  for (const patch of unit) {
+    const s = side[patch] as number;
+    if (s === 0) return null;
+    if (s < 0) first.push(patch);
+    else second.push(patch);
+  }
+  return first.length > 0 && second.length > 0 ? { line: drawing.lines[index] as SeamLine, first, second } : null;
+};
+
+/** Directed so that what lies above (or left, for upright lines) is on its left hand. */
+const seamLine = (a: Point, b: Point): SeamLine => {
+  const dx = Math.abs(b.x - a.x);
+  const dy = Math.abs(b.y - a.y);
+  const near = 1e-6 * Math.hypot(dx, dy);
+  const lie = dy <= near ? 0 : dx <= near ? 1 : 2;
+  // a level line runs right: above is on its left hand; an upright or slanted one runs up: left is on its left hand
+  const runs = lie === 0 ? a.x < b.x : a.y > b.y;
+  const [from, to] = runs ? [a, b] : [b, a];
+  const place = lie === 0 ? a.y : lie === 1 ? a.x : (a.x * (b.y - a.y) - a.y * (b.x - a.x)) / (b.y - a.y);
+  return { from, to, lie, place };
+};
+
+const lineKey = (line: SeamLine, slack: number): string => {
+  const long = distance(line.from, line.to);
+  const nx = (line.to.y - line.from.y) / long;
+  const ny = -(line.to.x - line.from.x) / long;
+  const away = nx * line.from.x + ny * line.from.y;
+  return `${Math.floor(nx * 1e6 + 0.3183)},${Math.floor(ny * 1e6 + 0.3183)},${Math.floor(away / (8 * slack) + 0.3183)}`;
+};
+
+const sideOf = (line: SeamLine, points: Polygon, slack: number): -1 | 0 | 1 => {
+  let least = Number.POSITIVE_INFINITY;
+  let most = Number.NEGATIVE_INFINITY;
+  for (const p of points) {
+    const off = offLine(line.from, line.to, p);
+    if (off < least) least = off;
+    if (off > most) most = off;
+  }
+  if (least >= -2 * slack) return 1;
+  return most <= 2 * slack ? -1 : 0;
+};

@@ -1,0 +1,60 @@
+// Which patches are one kind of piece: same shape, same cloth, cut with the same grain.
+// A mirror image is another kind; a turned one is not.
+import { type Point, type Polygon } from '#ground/plane';
+import type { Length } from '#craft/measure';
+import { sidesOf } from './sides.ts';
+
+export interface KindSource {
+  readonly points: Polygon;
+  readonly fabric: string;
+}
+
+/**
+ * For each patch the index of its kind; kinds are numbered in the order of their first patch.
+ *
+ * @param patches outlines clockwise, without corners on straight sides
+ * @param size    the block's larger side: shapes that differ by less than a hundred-thousandth of it are one
+ */
+export const kindsOf = (patches: readonly KindSource[], size: Length): readonly number[] => {
+  const known = new Map<string, number>();
+  return patches.map((patch) => {
+    const key = `${patch.fabric}|${grainClass(patch.points)}|${shapeKey(patch.points, size)}`;
+    const kind = known.get(key) ?? known.size;
+    known.set(key, kind);
+    return kind;
+  });
+};
+
+/** Side lengths and corner angles in walking order, begun where the text is least: the same for turned outlines only. */
+const shapeKey = (points: Polygon, size: number): string => {
+  const sides = sidesOf(points).map((side, i, all) => {
+    const next = all[(i + 1) % all.length] as typeof side;
+    const bend = Math.atan2(side.dx * next.dy - side.dy * next.dx, side.dx * next.dx + side.dy * next.dy);
+    return `${rounded(side.length / size)}:${rounded(bend / 4)}`;
+  });
+  let least = sides.join();
+  for (let i = 1; i < sides.length; i++) {
+    const text = [...sides.slice(i), ...sides.slice(0, i)].join();
+    if (text < least) least = text;
+  }
+  return least;
+};
+
+/** The shift keeps simple fractions away from the places where rounding changes. */
+const rounded = (share: number): number => Math.floor(share * 1e5 + 0.3183);
+
+/** Right triangles with equal legs are cut otherwise when their long side lies along the block's sides. */
+const grainClass = (points: Polygon): 'legs' | 'long-side' | 'slanted' | '' => {
+  if (points.length !== 3) return '';
+  const sides = sidesOf(points);
+  const long = sides.reduce((a, b) => (b.length > a.length ? b : a));
+  const legs = sides.filter((s) => s !== long);
+  const [a, b] = [legs[0], legs[1]] as [(typeof sides)[number], (typeof sides)[number]];
+  const even = Math.abs(a.length - b.length) < 1e-6 * long.length;
+  const square = Math.abs(a.dx * b.dx + a.dy * b.dy) < 1e-6 * long.length * long.length;
+  if (!even || !square) return '';
+  if (alongAxes({ x: a.dx, y: a.dy })) return 'legs';
+  return alongAxes({ x: long.dx, y: long.dy }) ? 'long-side' : 'slanted';
+};
+
+const alongAxes = (d: Point): boolean => Math.min(Math.abs(d.x), Math.abs(d.y)) < 1e-6 * Math.hypot(d.x, d.y);

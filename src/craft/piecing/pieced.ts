@@ -1,0 +1,54 @@
+// A block in sewing order: kinds of piece with their labels, and the steps that join them.
+import type { Polygon } from '#ground/plane';
+import type { Side } from '#craft/design';
+import type { Length } from '#craft/measure';
+
+export interface PiecedBlock {
+  /** Kinds of piece in the order of their labels. */
+  readonly kinds: readonly PieceKind[];
+  /** For each patch of the drafted block, the index of its kind. */
+  readonly kindOf: readonly number[];
+  readonly joining: 'straight' | 'none';
+  /** Empty when there is no straight order. */
+  readonly steps: readonly SewingStep[];
+  /** Whether the number of different units is proven least, or the best of a search. */
+  readonly leastUnits: 'proven' | 'searched';
+  /** Where there is no straight order: patches of a unit that no straight seam divides. */
+  readonly stuck: readonly number[];
+}
+
+/** Congruent patches of one fabric; a mirror image is another kind. */
+export interface PieceKind {
+  readonly label: string;
+  readonly fabric: string;
+  readonly tone: string;
+  /** A representative patch: index into the block's patches. */
+  readonly patch: number;
+  readonly perBlock: number;
+}
+
+export interface SewingStep {
+  readonly number: number;
+  /** What is joined: a kind of piece, or the unit made by an earlier step (both by index). The second goes onto the first. */
+  readonly join: readonly [Part, Part];
+  /** Where the second lies, seen from the first, on the board. */
+  readonly side: Side;
+  /** Clockwise turn of the first part, from how it last lay at the machine, that brings the new seam to the right hand. */
+  readonly machineTurn: 0 | 90 | 180 | 270;
+  /** Clockwise turn, in radians, of the first part on the board from the way it was made. */
+  readonly firstTurn: number;
+  /** Finished length of the seam. */
+  readonly seam: Length;
+  /** The part that the allowances are pressed toward (index into join). */
+  readonly press: 0 | 1 | 'open';
+  /** Patches of the representative unit this step makes: the first part's, then the second's. */
+  readonly patches: readonly [readonly number[], readonly number[]];
+  /** The seam on the board, finished, in the block's frame. */
+  readonly line: Polygon;
+  /** Unfinished size to measure after pressing, across and down. */
+  readonly unfinished: readonly [Length, Length];
+  /** How many of this unit one block takes. */
+  readonly perBlock: number;
+}
+
+export type Part = { readonly piece: number } | { readonly unit: number };

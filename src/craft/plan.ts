@@ -1,0 +1,175 @@
+// Everything that is computed from one quilt document: facts and codes, no wording. Paper writes the
+// plan file, pictures and pages from this alone.
+import type { Polygon } from '#ground/plane';
+import type { Cut, LaidOut } from '#craft/cutting';
+import type { Quilt, Side } from '#craft/design';
+import type { Length } from '#craft/measure';
+import type { SetTop } from '#craft/setting';
+import type { Note } from './notes.ts';
+
+export interface QuiltPlan {
+  /** The document in normal form. */
+  readonly quilt: Quilt;
+  readonly top: TopPlan;
+  /** One entry per block × colouring × mirror that the top uses, in the order of first use. */
+  readonly blocks: readonly BlockPlan[];
+  /** Used cloths only, in the document's order. */
+  readonly fabrics: readonly FabricPlan[];
+  readonly finish: FinishPlan;
+  readonly time: { readonly seams: number; readonly minutes: number };
+  readonly notes: readonly Note[];
+}
+
+export interface BlockPlan {
+  readonly id: string;
+  readonly title: string;
+  readonly colouring: string;
+  readonly mirror: boolean;
+  readonly count: number;
+  readonly finished: readonly [Length, Length];
+  readonly unfinished: readonly [Length, Length];
+  readonly joining: 'straight' | 'none';
+  readonly leastUnits: 'proven' | 'searched';
+  readonly patches: readonly PlannedPatch[];
+  readonly pieces: readonly PlannedPiece[];
+  readonly steps: readonly PlannedStep[];
+}
+
+/** A patch as it lies in the block (mirrored already when the entry is), with its piece's label. */
+export interface PlannedPatch {
+  readonly piece: string;
+  readonly fabric: string;
+  readonly points: Polygon;
+}
+
+export interface PlannedPiece {
+  readonly label: string;
+  readonly fabric: string;
+  readonly tone: string;
+  /** Counts patches. */
+  readonly perBlock: number;
+  readonly cut: Cut;
+}
+
+export interface PlannedStep {
+  readonly id: string;
+  readonly number: number;
+  /** A piece's label or "#n"; the second goes onto the first. */
+  readonly join: readonly [string, string];
+  readonly makes: string;
+  /** Where the second lies, seen from the first. */
+  readonly side: Side;
+  readonly machineTurn: 0 | 90 | 180 | 270;
+  readonly kind: 'straight';
+  readonly seam: Length;
+  /** A name out of `join`, or "open". */
+  readonly press: string;
+  /** Which of the two parts `press` means: needed where both have one name. */
+  readonly pressTo: 0 | 1 | 'open';
+  readonly unfinished: readonly [Length, Length];
+  readonly perBlock: number;
+  readonly total: number;
+  /** Patches (indexes into the block's) of the first part and of the second, for pictures. */
+  readonly patches: readonly [readonly number[], readonly number[]];
+  /** The seam as it lies in the block. */
+  readonly line: Polygon;
+}
+
+export interface TopPlan {
+  readonly set: SetTop;
+  /** Sashes, cornerstones, plain squares and borders by kind. */
+  readonly pieces: readonly TopPiece[];
+  readonly steps: readonly TopStep[];
+}
+
+export interface TopPiece {
+  readonly label: string;
+  readonly role: 'sash' | 'cornerstone' | 'plain' | 'border';
+  readonly fabric: string;
+  readonly count: number;
+  readonly finished: readonly [Length, Length];
+  readonly cut: Cut;
+  /** Pieces of cloth joined end to end to make one (1: in one piece), each [across the cloth, along it]. */
+  readonly joinedFrom: readonly (readonly [Length, Length])[];
+  /** Indexes into `set.strips`. */
+  readonly strips: readonly number[];
+}
+
+/** A join in the top. Names are a block's entry ("cabin"), a piece's label, or "#n". */
+export interface TopStep {
+  readonly id: string;
+  readonly number: number;
+  readonly join: readonly [string, string];
+  readonly makes: string;
+  readonly side: Side;
+  readonly machineTurn: 0 | 90 | 180 | 270;
+  readonly kind: 'straight';
+  readonly seam: Length;
+  readonly press: string;
+  readonly pressTo: 0 | 1 | 'open';
+  readonly unfinished: readonly [Length, Length];
+  readonly perBlock: number;
+  readonly total: number;
+  /** What it is about: within a row, rows joined to the middle, or a border. */
+  readonly stage: 'row' | 'rows' | 'border';
+  /** 0-based: the row, or the border ring. */
+  readonly of: number;
+  /** What the step joins as it lies in the top: the first part's things, then the second's. */
+  readonly things: readonly [readonly TopThing[], readonly TopThing[]];
+}
+
+/** A placed block (index into set.placed) or strip (index into set.strips). */
+export type TopThing = { readonly block: number } | { readonly strip: number };
+
+export interface FabricPlan {
+  readonly id: string;
+  readonly pieces: readonly ClothPiece[];
+  readonly laid: LaidOut;
+  readonly buy: { readonly amount: number; readonly unit: 'yd' | 'm' };
+}
+
+/** Rectangles of one size from one cloth. Squares are counted, not the triangles they give. */
+export interface ClothPiece {
+  readonly cut: readonly [across: Length, along: Length];
+  readonly shape: Cut['shape'];
+  readonly count: number;
+  /** Pieces that one rectangle gives (2 for half-squares, 4 for quarter-squares). */
+  readonly gives: 1 | 2 | 4;
+  readonly for: readonly PieceUse[];
+}
+
+export type UseRole = 'block' | 'sash' | 'cornerstone' | 'plain' | 'border' | 'binding' | 'backing';
+
+/** Where pieces of one size go. For the top, the binding and the backing `block` is null. */
+export interface PieceUse {
+  readonly role: UseRole;
+  readonly block: string | null;
+  readonly colouring: string | null;
+  readonly mirror: boolean;
+  readonly label: string;
+  /** Pieces (triangles, not squares). */
+  readonly count: number;
+}
+
+export interface FinishPlan {
+  readonly binding: {
+    readonly fabric: string;
+    /** Needed: perimeter and the tail. */
+    readonly length: Length;
+    readonly strips: number;
+    readonly joins: number;
+    readonly cut: Length;
+    /** What the joined strips give. */
+    readonly gives: Length;
+  } | null;
+  readonly backing: {
+    readonly fabric: string;
+    readonly width: Length;
+    readonly height: Length;
+    readonly panels: number;
+    readonly run: 'upright' | 'level';
+    /** Each panel as cut, [across the cloth, along it]. */
+    readonly cuts: readonly (readonly [Length, Length])[];
+  } | null;
+  readonly batting: { readonly width: Length; readonly height: Length } | null;
+}

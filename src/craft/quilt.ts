@@ -1,0 +1,121 @@
+// The whole road: from a quilt document to its plan. Read this first; every line is a room.
+import { type CutRule, type CuttingProblem, defaultBudget, demandsOf, type IntegerSolver, ledgerOf, planLayout } from '#craft/cutting';
+import { type DesignProblem, parseQuilt, type Quilt, readQuilt } from '#craft/design';
+import { type DraftedBlock, draftBlock, type DraftingProblem } from '#craft/drafting';
+import { lightnessOf } from '#craft/fabric';
+import { minutesOf } from '#craft/finishing';
+import { type Length, length } from '#craft/measure';
+import { setStraight } from '#craft/setting';
+import { toNumber } from '#ground/exact';
+import { done, type Outcome, refused } from '#ground/outcome';
+import { type BlockPlans, planBlocks } from './block-plan.ts';
+import { chooseBorderLie } from './border-lie.ts';
+import { blockPieces, finishPieces, planCloths, topPieces } from './cloth-plan.ts';
+import { planFinish } from './finish-plan.ts';
+import { frozen } from './frozen.ts';
+import type { Note } from './notes.ts';
+import type { QuiltPlan } from './plan.ts';
+import { type BorderLie, planTop } from './top-plan.ts';
+
+export { entryName } from './block-plan.ts';
+export type { Note } from './notes.ts';
+export type * from './plan.ts';
+
+export type Problem = DesignProblem | DraftingProblem | CuttingProblem;
+
+export interface PlanOptions {
+  /** Chooses among strips found; without it the best of the searched layouts stands. */
+  readonly solver?: IntegerSolver;
+  /** Layout search, in steps a cloth: the same steps give the same plan. 0: level heuristics only. */
+  readonly budget?: { readonly steps: number };
+}
+
+/**
+ * Everything that follows from one quilt document, frozen; or every problem that stands in the way.
+ *
+ * @param document the text of a `*.quilt.json` file, or the value that it holds
+ */
+export const planQuilt = (document: unknown, options: PlanOptions = {}): Outcome<QuiltPlan, Problem> => {
+  const read = typeof document === 'string' ? parseQuilt(document) : readQuilt(document);
+  return read.ok ? planRead(read.value, options) : read;
+};
+
+const planRead = (quilt: Quilt, options: PlanOptions): Outcome<QuiltPlan, Problem> => {
+  const drafted = draftAll(quilt);
+  if (!drafted.ok) return drafted;
+  const rule: CutRule = { seam: length(toNumber(quilt.seam)), ruler: quilt.ruler };
+  const usable = new Map(quilt.fabrics.map((f) => [f.id, length(toNumber(f.usableWidth))]));
+  const lightness = lightnessBy(quilt);
+
+  const set = setStraight(quilt.top, drafted.value);
+  const { blocks, notes } = planBlocks({ quilt, drafted: drafted.value, set, lightness, rule });
+  const finish = planFinish(quilt, set, usable);
+  const inBlocks = [...blockPieces(blocks, pathsOf(quilt)), ...finishPieces(finish, usable)];
+  const lies = chooseBorderLie(quilt.top.borders, (fabric, borderLie) =>
+    quickLength({ fabric, usable, pieces: [...inBlocks, ...topPieces(planTop({ set, rule, usable, borderLie }))] }),
+  );
+  const top = planTop({ set, rule, usable, borderLie: lies });
+  const cloths = planCloths({
+    quilt,
+    pieces: [...inBlocks, ...topPieces(top)],
+    usable,
+    search: { steps: (options.budget ?? defaultBudget).steps, solver: options.solver ?? null },
+  });
+  if (cloths.problems.length > 0) return refused(cloths.problems);
+  const plan: Omit<QuiltPlan, 'time'> = { quilt, top, blocks, fabrics: cloths.fabrics, finish, notes: [...unusedBlocks(quilt, blocks), ...notes] };
+  return done(frozen({ ...plan, time: timeOf(plan) }));
+};
+
+const draftAll = (quilt: Quilt): Outcome<ReadonlyMap<string, DraftedBlock>, DraftingProblem> => {
+  const drafted = new Map<string, DraftedBlock>();
+  const problems: DraftingProblem[] = [];
+  for (const design of quilt.blocks) {
+    const block = draftBlock(design);
+    if (block.ok) drafted.set(design.id, block.value);
+    else problems.push(...block.problems);
+  }
+  return problems.length > 0 ? refused(problems.slice(0, mostProblems), Math.max(0, problems.length - mostProblems)) : done(drafted);
+};
+
+const mostProblems = 200;
+
+const quickLength = (of: {
+  readonly fabric: string;
+  readonly usable: ReadonlyMap<string, Length>;
+  readonly pieces: Parameters<typeof planCloths>[0]['pieces'];
+}): number => {
+  const { lines, problems } = ledgerOf(of.pieces.filter((p) => p.fabric === of.fabric), of.usable);
+  if (problems.length > 0) return Number.POSITIVE_INFINITY;
+  const laid = planLayout({
+    width: of.usable.get(of.fabric) as Length,
+    demands: demandsOf(lines.get(of.fabric) ?? []),
+    budget: { steps: 0 },
+  });
+  return laid.layout.length;
+};
+
+const lightnessBy = (quilt: Quilt): ((fabric: string) => number) => {
+  const known = new Map(quilt.fabrics.map((f) => [f.id, lightnessOf(f.colour)]));
+  return (fabric) => known.get(fabric) as number;
+};
+
+const pathsOf = (quilt: Quilt): ((block: string) => string) => {
+  const known = new Map(quilt.blocks.map((b) => [b.id, b.path]));
+  return (block) => known.get(block) as string;
+};
+
+const unusedBlocks = (quilt: Quilt, blocks: BlockPlans['blocks']): readonly Note[] => {
+  const used = new Set(blocks.map((b) => b.id));
+  return quilt.blocks
+    .filter((b) => !used.has(b.id))
+    .map((b) => ({ code: 'design/unused-block', level: 'warning', path: b.path, block: b.id }));
+};
+
+const timeOf = (plan: Omit<QuiltPlan, 'time'>): QuiltPlan['time'] => {
+  const steps = [...plan.blocks.flatMap((b) => b.steps), ...plan.top.steps];
+  const seams = steps.reduce((all, step) => all + step.total, 0);
+  const seamLength = length(steps.reduce((all, step) => all + step.total * step.seam, 0));
+  const pieces = plan.fabrics.flatMap((f) => f.pieces).reduce((all, piece) => all + piece.count, 0);
+  return { seams, minutes: minutesOf({ pieces, seams, seamLength, unit: plan.quilt.unit }) };
+};
+

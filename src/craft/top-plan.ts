@@ -1,0 +1,116 @@
+// The top of a plan: its own pieces (sashes, cornerstones, plain squares, borders) and the order of joining.
+import { type CutRule, joinedStrip, rectangleCut } from '#craft/cutting';
+import { type Length, length } from '#craft/measure';
+import { joinTop, labelAt, type TopJoin } from '#craft/piecing';
+import type { PlacedBlock, PlacedStrip, SetTop } from '#craft/setting';
+import { entryName } from './block-plan.ts';
+import type { TopPiece, TopPlan, TopStep } from './plan.ts';
+
+/** How each border ring is to lie on its cloth. */
+export type BorderLie = 'crosswise' | 'lengthwise';
+
+/**
+ * @param usable    usable width by fabric
+ * @param borderLie by ring, from the inside outward
+ */
+export const planTop = (of: {
+  readonly set: SetTop;
+  readonly rule: CutRule;
+  readonly usable: ReadonlyMap<string, Length>;
+  readonly borderLie: readonly BorderLie[];
+}): TopPlan => {
+  const { set } = of;
+  const kindOfStrip = stripKinds(set.strips);
+  const joins = joinTop({ set, kindOfStrip, seam: of.rule.seam });
+  const order = sewingOrder(joins, kindOfStrip, set.strips.length);
+  const label = (strip: number): string => labelAt(order.indexOf(kindOfStrip[strip] as number));
+  const pieces = order.map((kind, place): TopPiece => {
+    const strips = set.strips.flatMap((_, i) => (kindOfStrip[i] === kind ? [i] : []));
+    const strip = set.strips[strips[0] as number] as PlacedStrip;
+    const finished = longSideFirst(strip.rect.width, strip.rect.height);
+    const cut = rectangleCut(finished, of.rule);
+    const lie = strip.border === null ? null : (of.borderLie[strip.border] as BorderLie);
+    return {
+      label: labelAt(place),
+      role: strip.role,
+      fabric: strip.fabric,
+      count: strips.length,
+      finished,
+      cut,
+      joinedFrom: clothPieces({ cut: cut.size, lie, width: of.usable.get(strip.fabric) as Length, seam: of.rule.seam }),
+      strips,
+    };
+  });
+  return { set, pieces, steps: joins.map((join, i) => topStep({ set, join, number: i + 1, label })) };
+};
+
+/** One strip in pieces of cloth: whole where the cloth is wide or it lies lengthwise, else joined end to end across the cloth. */
+const clothPieces = (strip: {
+  readonly cut: readonly [Length, Length];
+  readonly lie: BorderLie | null;
+  readonly width: Length;
+  readonly seam: Length;
+}): TopPiece['joinedFrom'] => {
+  const [long, short] = strip.cut;
+  if (strip.lie === 'lengthwise') return [[short, long]];
+  if (strip.lie === null && long <= strip.width) return [[long, short]];
+  return joinedStrip({ long, width: strip.width, seam: strip.seam }).map((piece) => [piece, short]);
+};
+
+const longSideFirst = (a: Length, b: Length): readonly [Length, Length] => (a >= b ? [a, b] : [b, a]);
+
+/** Strips of one role, cloth and size are one kind, whichever way they lie. */
+const stripKinds = (strips: readonly PlacedStrip[]): readonly number[] => {
+  const known = new Map<string, number>();
+  return strips.map((strip) => {
+    const [long, short] = longSideFirst(strip.rect.width, strip.rect.height);
+    const key = JSON.stringify([strip.role, strip.fabric, strip.border, long.toFixed(9), short.toFixed(9)]);
+    const kind = known.get(key) ?? known.size;
+    known.set(key, kind);
+    return kind;
+  });
+};
+
+/** Kinds of strip in the order in which they are first sewn. */
+const sewingOrder = (joins: readonly TopJoin[], kindOfStrip: readonly number[], strips: number): readonly number[] => {
+  const order = new Set<number>();
+  for (const join of joins) {
+    for (const things of join.things) {
+      for (const thing of things) if ('strip' in thing) order.add(kindOfStrip[thing.strip] as number);
+    }
+  }
+  for (let strip = 0; strip < strips; strip++) order.add(kindOfStrip[strip] as number);
+  return [...order];
+};
+
+const topStep = (of: {
+  readonly set: SetTop;
+  readonly join: TopJoin;
+  readonly number: number;
+  readonly label: (strip: number) => string;
+}): TopStep => {
+  const { join, number, set } = of;
+  const nameOf = (part: TopJoin['join'][number]): string => {
+    if ('unit' in part) return `#${part.unit + 1}`;
+    return 'strip' in part ? of.label(part.strip) : entryName(set.placed[part.block] as PlacedBlock);
+  };
+  const names = [nameOf(join.join[0]), nameOf(join.join[1])] as const;
+  return {
+    id: `top-${number}`,
+    number,
+    join: names,
+    makes: `#${number}`,
+    side: join.side,
+    machineTurn: join.machineTurn,
+    kind: 'straight',
+    seam: length(join.seam),
+    press: names[join.press] as string,
+    pressTo: join.press,
+    unfinished: join.unfinished,
+    perBlock: join.perBlock,
+    total: join.perBlock,
+    stage: join.stage,
+    of: join.of,
+    things: join.things,
+  };
+};
