@@ -64,7 +64,8 @@ export const boundProblems = (document: unknown): readonly TextProblem[] => {
   for (let visit = waiting.pop(); visit !== undefined; visit = waiting.pop()) {
     const { value, path, bound } = visit;
     const place = (): string => pointer(path);
-    if (path.length >= limits.depth) return [{ code: 'design/too-deep', path: pointer(path.slice(0, 8)), most: limits.depth }];
+    if (path.length >= limits.depth)
+      return [{ code: 'design/too-deep', path: pointer(path.slice(0, 8)), most: limits.depth }];
     const keys = Array.isArray(value) ? null : Object.keys(value);
     const found = keys === null ? (value as readonly unknown[]).length : keys.length;
     const what = bound?.what ?? 'entries';
@@ -83,7 +84,11 @@ export const boundProblems = (document: unknown): readonly TextProblem[] => {
       }
       const inner = (value as Readonly<Record<Segment, unknown>>)[key];
       if (isNest(inner)) {
-        waiting.push({ value: inner, path: [...path, key], bound: bound?.next.get(String(key)) ?? bound?.next.get('*') });
+        waiting.push({
+          value: inner,
+          path: [...path, key],
+          bound: bound?.next.get(String(key)) ?? bound?.next.get('*'),
+        });
       }
     }
   }

@@ -1,8 +1,8 @@
 // The document as it is written, version 1: every key of the format, whether this edition plans it or not.
 // Only the form is judged here; what names and lengths mean is read afterwards.
 import { z } from 'zod';
+import type { Expected } from './expected.ts';
 import { limits } from './limits.ts';
-import type { Expected } from './problems.ts';
 
 // no code made from text at run time: pages with a strict content policy read documents too
 z.config({ jitless: true });
@@ -41,7 +41,10 @@ const fabric = closed({
   printRuns: z.enum(['lengthwise', 'crosswise']).optional(),
   reversible: z.boolean().optional(),
   bought: z
-    .union([z.enum(['yardage', 'fat-quarter', 'fat-eighth']), closed({ sheet: z.tuple([length, length]) })], expects('bought'))
+    .union(
+      [z.enum(['yardage', 'fat-quarter', 'fat-eighth']), closed({ sheet: z.tuple([length, length]) })],
+      expects('bought'),
+    )
     .optional(),
   price: z.number().min(0).max(1_000_000).optional(),
 });
@@ -122,7 +125,10 @@ const block = closed({
   patches: patches.optional(),
   drawing: drawing.optional(),
   from: name.optional(),
-  frame: z.array(closed({ width: length, fabric: name })).max(limits.frames).optional(),
+  frame: z
+    .array(closed({ width: length, fabric: name }))
+    .max(limits.frames)
+    .optional(),
   made: z.literal('elsewhere').optional(),
   colourings: z.record(name, z.record(name, tone)).optional(),
   methods: z.unknown().optional(),

@@ -1,1 +1,12 @@
+export { type DesignNote, designNotes } from './design-notes.ts';
+export { type QuiltDocument, quiltDocument } from './document.ts';
+export type { Expected } from './expected.ts';
+export type { Feature } from './feature.ts';
+export { type Counted, limits } from './limits.ts';
+export { atNewestVersion, type Migration, newestVersion } from './migrations.ts';
+export type { DesignProblem } from './problems.ts';
 export type * from './quilt.ts';
+export { tonesOf } from './read-blocks.ts';
+export { parseQuilt, readQuilt } from './read-quilt.ts';
+export { type ExactSize, sizeOf } from './size.ts';
+export { toDocument } from './to-document.ts';

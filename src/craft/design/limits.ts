@@ -1,7 +1,8 @@
 // How large a document may be. Our own figures: several times the largest quilt that anyone sews, and
 // small enough that every check stays well under a second.
-import { type Rational, rational } from '#ground/exact';
+
 import type { Unit } from '#craft/measure';
+import { type Rational, rational } from '#ground/exact';
 
 export const limits = {
   /** Characters of text, before it is parsed. */

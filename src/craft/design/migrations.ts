@@ -6,7 +6,7 @@ import type { FormProblem } from './problems.ts';
 
 export const format = 'seamstead-quilt';
 
-export type RawDocument = Readonly<Record<string, unknown>>;
+export type RawDocument = Readonly<Record<string, unknown>> & { readonly format?: unknown; readonly version?: unknown };
 
 /** From version `from` to the next; the road writes the version itself. */
 export interface Migration {
@@ -26,10 +26,10 @@ export const atNewestVersion = (
 ): Outcome<RawDocument, FormProblem> => {
   const { newest } = table;
   const problems: FormProblem[] = [];
-  if (document['format'] !== format) {
-    problems.push({ code: 'design/format', path: '/format', found: foundText(document['format']), expected: format });
+  const { format: named, version } = document;
+  if (named !== format) {
+    problems.push({ code: 'design/format', path: '/format', found: foundText(named), expected: format });
   }
-  const version = document['version'];
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
     problems.push({ code: 'design/version', path: '/version', found: foundText(version), newest });
     return refused(problems);

@@ -32,7 +32,10 @@ const isFlat = (outline: Polygon, slack: number): boolean => {
 };
 
 /** Edges i → i+1 and j → j+1. Neighbours meet at their corner and nowhere else. */
-const edgesMeet = (outline: Polygon, pair: { readonly i: number; readonly j: number; readonly slack: number }): boolean => {
+const edgesMeet = (
+  outline: Polygon,
+  pair: { readonly i: number; readonly j: number; readonly slack: number },
+): boolean => {
   const { i, j, slack } = pair;
   const n = outline.length;
   const corner = (k: number): Point => outline[k % n] as Point;

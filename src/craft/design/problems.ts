@@ -1,30 +1,11 @@
 // What can be wrong with a document: codes and facts, each with its place as a JSON pointer (RFC 6901).
 // Wording is paper's.
-import type { Rational } from '#ground/exact';
-import type { Unit } from '#craft/measure';
-import type { Counted } from './limits.ts';
-import type { Feature } from './unbuilt.ts';
 
-/** Shapes that a reader can ask for. */
-export type Expected =
-  | 'object'
-  | 'list'
-  | 'text'
-  | 'number'
-  | 'true-or-false'
-  | 'length'
-  | 'size'
-  | 'place'
-  | 'corner'
-  | 'centre'
-  | 'widths'
-  | 'tone'
-  | 'cell'
-  | 'border'
-  | 'sash-widths'
-  | 'bought'
-  | 'section'
-  | 'nothing';
+import type { Unit } from '#craft/measure';
+import type { Rational } from '#ground/exact';
+import type { Expected } from './expected.ts';
+import type { Feature } from './feature.ts';
+import type { Counted } from './limits.ts';
 
 interface At {
   readonly path: string;
@@ -64,7 +45,12 @@ export type FormProblem =
   | (At & { readonly code: 'design/too-few'; readonly what: Counted; readonly found: number; readonly least: number })
   | (At & { readonly code: 'design/text-too-long'; readonly found: number; readonly most: number })
   | (At & { readonly code: 'design/control-character'; readonly position: number })
-  | (At & { readonly code: 'design/out-of-range'; readonly found: string; readonly least: number; readonly most: number })
+  | (At & {
+      readonly code: 'design/out-of-range';
+      readonly found: string;
+      readonly least: number;
+      readonly most: number;
+    })
   | (At & { readonly code: 'design/not-a-colour'; readonly found: string })
   | (At & { readonly code: 'design/not-built'; readonly feature: Feature });
 
@@ -128,7 +114,12 @@ export type BlockProblem =
 
 export type TopProblem =
   | (At & { readonly code: 'design/empty-top' })
-  | (At & { readonly code: 'design/uneven-rows'; readonly row: number; readonly found: number; readonly expected: number })
+  | (At & {
+      readonly code: 'design/uneven-rows';
+      readonly row: number;
+      readonly found: number;
+      readonly expected: number;
+    })
   | (At & { readonly code: 'design/plain-size-unknown'; readonly line: 'row' | 'column'; readonly index: number })
   | (At & {
       readonly code: 'design/sizes-differ';

@@ -1,13 +1,16 @@
 // The quilt in normal form: what the document says, with every default filled in, every length exact
 // and every name checked. Rooms behind this door trust it.
-import type { Rational } from '#ground/exact';
+
 import type { Unit } from '#craft/measure';
+import type { Rational } from '#ground/exact';
 
 export interface Quilt {
   readonly title: string;
   readonly designer: string;
   readonly notes: string;
   readonly edition: string;
+  /** What prices are in, as written; "" where none is named. */
+  readonly currency: string;
   readonly unit: Unit;
   /** Seam allowance, in the document's unit. */
   readonly seam: Rational;
@@ -35,6 +38,8 @@ export interface Fabric {
   /** Lower-case #rrggbb. */
   readonly colour: string;
   readonly usableWidth: Rational;
+  /** Of one yard or metre, in the document's currency. */
+  readonly price: Rational | null;
 }
 
 /** Which fabric each tone of a block stands for; every tone the block uses has its entry. */
@@ -46,7 +51,7 @@ export interface BlockDesign {
   /** Index in the document, for the paths of problems found further on. */
   readonly path: string;
   readonly shape: LogCabinDesign | PatchesDesign;
-  /** At least "default". */
+  /** As named in the document; "default" where it names none. Every colouring that the top uses is here. */
   readonly colourings: Readonly<Record<string, Colouring>>;
 }
 

@@ -1,7 +1,8 @@
 // The cloths of a document, each with its defaults.
-import { fromDecimal, type Rational, rational } from '#ground/exact';
+
 import { parseColour } from '#craft/fabric';
 import type { Unit } from '#craft/measure';
+import { fromDecimal, type Rational, rational } from '#ground/exact';
 import type { WrittenFabric } from './document.ts';
 import type { Fabric } from './quilt.ts';
 import type { Reading } from './reading.ts';

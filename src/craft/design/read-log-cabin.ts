@@ -44,7 +44,12 @@ const readRound = ({ round, order, index, last, path, reading }: RoundAt): reado
   const { tones } = round;
   let sound = true;
   if (tones.length > order.length) {
-    reading.report({ code: 'design/tones-beyond-cycle', path: `${path}/tones`, found: tones.length, most: order.length });
+    reading.report({
+      code: 'design/tones-beyond-cycle',
+      path: `${path}/tones`,
+      found: tones.length,
+      most: order.length,
+    });
     sound = false;
   } else if (tones.length < order.length && !last) {
     reading.report({ code: 'design/part-round', path: `${path}/tones`, found: tones.length, expected: order.length });
@@ -60,14 +65,23 @@ const readRound = ({ round, order, index, last, path, reading }: RoundAt): reado
   return sound && logs.every((log) => log !== null) ? logs : null;
 };
 
-const readWidths = ({ round, path, reading }: Pick<RoundAt, 'round' | 'path' | 'reading'>): readonly Rational[] | null => {
+const readWidths = ({
+  round,
+  path,
+  reading,
+}: Pick<RoundAt, 'round' | 'path' | 'reading'>): readonly Rational[] | null => {
   const { width, tones } = round;
   if (!Array.isArray(width)) {
     const one = reading.length({ written: width, path: `${path}/width` });
     return one && tones.map(() => one);
   }
   if (width.length !== tones.length) {
-    reading.report({ code: 'design/widths-and-tones', path: `${path}/width`, found: width.length, expected: tones.length });
+    reading.report({
+      code: 'design/widths-and-tones',
+      path: `${path}/width`,
+      found: width.length,
+      expected: tones.length,
+    });
     return null;
   }
   const read = width.map((written, i) => reading.length({ written, path: `${path}/width/${i}` }));

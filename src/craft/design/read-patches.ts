@@ -24,7 +24,9 @@ export const readPatches = (
     );
     if (!named || grid === null || corners.some((corner) => corner === null)) return null;
     const outline = corners as readonly GridPoint[];
-    return isOutline({ outline, grid, block: block.id, path: place, reading }) ? { corners: outline, tone: patch.tone } : null;
+    return isOutline({ outline, grid, block: block.id, path: place, reading })
+      ? { corners: outline, tone: patch.tone }
+      : null;
   });
   if (size === null || grid === null || patches.some((patch) => patch === null)) return null;
   return { kind: 'patches', size, grid, patches: patches.flatMap((patch) => patch ?? []) };
@@ -75,14 +77,25 @@ const isOutline = ({ outline, grid, block, path, reading }: OutlineAt): boolean 
   let sound = true;
   points.forEach(({ x, y }, i) => {
     if (x >= -slack && x <= across + slack && y >= -slack && y <= down + slack) return;
-    reading.report({ code: 'design/outside-grid', path: `${path}/points/${i}`, block, found: [x, y], grid: [across, down] });
+    reading.report({
+      code: 'design/outside-grid',
+      path: `${path}/points/${i}`,
+      block,
+      found: [x, y],
+      grid: [across, down],
+    });
     sound = false;
   });
   const fault = points.length < 3 ? null : outlineFault(points, slack);
   if (fault === null) return sound;
   switch (fault.kind) {
     case 'corner-twice':
-      reading.report({ code: 'design/corner-twice', path: `${path}/points/${fault.places[1]}`, block, corners: fault.places });
+      reading.report({
+        code: 'design/corner-twice',
+        path: `${path}/points/${fault.places[1]}`,
+        block,
+        corners: fault.places,
+      });
       return false;
     case 'crosses-itself':
       reading.report({ code: 'design/crosses-itself', path, block, edges: fault.places });

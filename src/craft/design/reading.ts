@@ -1,7 +1,8 @@
 // What every reader of a part needs: the unit, a place to report to, and lengths read exactly.
-import { done, type Outcome } from '#ground/outcome';
-import { type Rational, rational } from '#ground/exact';
+
 import { type LengthProblem, parseLength, parseNumber, type Sign, type Unit } from '#craft/measure';
+import { type Rational, rational } from '#ground/exact';
+import { done, type Outcome } from '#ground/outcome';
 import { namePattern, type WrittenLength } from './document.ts';
 import { foundText } from './found.ts';
 import { finestCommonDenominator } from './limits.ts';

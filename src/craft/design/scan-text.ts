@@ -1,7 +1,8 @@
 // Is a text JSON, not nested too deep, and does no object name a key twice? One pass with a stack of our
 // own, before anything is built; values themselves are left to JSON.parse.
-import type { TextProblem } from './problems.ts';
+
 import { pointer, type Segment } from './pointer.ts';
+import type { TextProblem } from './problems.ts';
 
 interface Open {
   readonly list: boolean;
@@ -63,7 +64,8 @@ export const scanText = (text: string, most: { readonly depth: number; readonly 
     if (sign === '{' || sign === '[') {
       const list = sign === '[';
       open.push({ list, keys: list ? null : new Set(), at: list ? 0 : '' });
-      if (open.length > most.depth) return [{ code: 'design/too-deep', path: placeOf(open.slice(0, 8)), most: most.depth }];
+      if (open.length > most.depth)
+        return [{ code: 'design/too-deep', path: placeOf(open.slice(0, 8)), most: most.depth }];
       awaited = list ? 'value-or-end' : 'key-or-end';
       i = afterSpace(text, i + 1);
       continue;

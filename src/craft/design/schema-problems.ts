@@ -1,10 +1,11 @@
 // What the schema found wrong, as our own facts. Where a value could have had several shapes, the one it
 // comes nearest to is told.
 import type { z } from 'zod';
+import type { Expected } from './expected.ts';
 import { foundText } from './found.ts';
 import { type Counted, limits } from './limits.ts';
 import { pointer } from './pointer.ts';
-import type { DesignProblem, Expected } from './problems.ts';
+import type { DesignProblem } from './problems.ts';
 
 type Issue = z.core.$ZodIssue;
 type Path = readonly PropertyKey[];
@@ -82,7 +83,12 @@ const sizeProblem = (
     return { code: 'design/wrong-type', path, found: foundText(value), expected: expectedOf(issue) };
   }
   if (typeof value === 'string') {
-    return { code: 'design/text-too-long', path, found: value.length, most: Number((issue as { maximum?: number }).maximum) };
+    return {
+      code: 'design/text-too-long',
+      path,
+      found: value.length,
+      most: Number((issue as { maximum?: number }).maximum),
+    };
   }
   if (typeof value === 'number') {
     const [least, most] = segments.at(-1) === 'shrinkage' ? [0, 1] : [0, 1_000_000];
@@ -116,7 +122,8 @@ const unionProblems = (issue: Issue & { readonly code: 'invalid_union' }, where:
   if (value === undefined) return [missing(where.above)];
   const branches = issue.errors.filter((branch) => branch.every((inner) => !isOfAnotherType(inner)));
   if (branches.length === 0) {
-    if (issue.errors.length > 0) return [{ code: 'design/wrong-type', path, found: foundText(value), expected: expectedOf(issue) }];
+    if (issue.errors.length > 0)
+      return [{ code: 'design/wrong-type', path, found: foundText(value), expected: expectedOf(issue) }];
     return [{ code: 'design/not-one-of', path, found: foundText(value), options: ['"log-cabin"', '"units"'] }];
   }
   const nearest = branches.toSorted((a, b) => distance(a) - distance(b))[0] as readonly Issue[];
@@ -125,7 +132,9 @@ const unionProblems = (issue: Issue & { readonly code: 'invalid_union' }, where:
 
 /** The value itself, not something inside it, has a type that the branch cannot take. */
 const isOfAnotherType = (issue: Issue): boolean =>
-  issue.path.length === 0 && (issue.code === 'invalid_type' || (issue.code === 'invalid_union' && issue.errors.every((branch) => branch.some(isOfAnotherType))));
+  issue.path.length === 0 &&
+  (issue.code === 'invalid_type' ||
+    (issue.code === 'invalid_union' && issue.errors.every((branch) => branch.some(isOfAnotherType))));
 
 const distance = (branch: readonly Issue[]): number =>
   branch.reduce((sum, issue) => {

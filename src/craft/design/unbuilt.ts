@@ -1,30 +1,9 @@
 // What version 1 of the format can say and this edition cannot plan yet: refused by name, never ignored.
 // To build a feature, take its row out and read it.
 import type { QuiltDocument, WrittenBlock } from './document.ts';
+import type { Feature } from './feature.ts';
 import { pointer, type Segment } from './pointer.ts';
 import type { DesignProblem } from './problems.ts';
-
-export type Feature =
-  | 'on-point'
-  | 'sections'
-  | 'arrangement'
-  | 'units-recipe'
-  | 'drawing'
-  | 'collection'
-  | 'frame'
-  | 'made-elsewhere'
-  | 'pieced-centre'
-  | 'arcs'
-  | 'scrappy-tones'
-  | 'print-direction'
-  | 'reversible'
-  | 'precuts'
-  | 'corner-squares'
-  | 'mitred-corners'
-  | 'pieced-borders'
-  | 'bias-binding'
-  | 'methods'
-  | 'extras';
 
 type Place = readonly Segment[];
 
@@ -35,15 +14,25 @@ interface Unbuilt {
 }
 
 const unbuilt: readonly Unbuilt[] = [
-  { feature: 'methods', places: (d) => [...given(d.methods, ['methods']), ...inBlocks(d, (b) => given(b.methods, ['methods']))] },
+  {
+    feature: 'methods',
+    places: (d) => [...given(d.methods, ['methods']), ...inBlocks(d, (b) => given(b.methods, ['methods']))],
+  },
   { feature: 'extras', places: (d) => given(d.extras, ['extras']) },
-  { feature: 'print-direction', places: (d) => inFabrics(d, (f) => [...when(f.print === 'one-way' || f.print === 'two-way', ['print'])]) },
+  {
+    feature: 'print-direction',
+    places: (d) => inFabrics(d, (f) => [...when(f.print === 'one-way' || f.print === 'two-way', ['print'])]),
+  },
   { feature: 'reversible', places: (d) => inFabrics(d, (f) => when(f.reversible === true, ['reversible'])) },
-  { feature: 'precuts', places: (d) => inFabrics(d, (f) => when(f.bought !== undefined && f.bought !== 'yardage', ['bought'])) },
+  {
+    feature: 'precuts',
+    places: (d) => inFabrics(d, (f) => when(f.bought !== undefined && f.bought !== 'yardage', ['bought'])),
+  },
   { feature: 'units-recipe', places: (d) => inBlocks(d, (b) => when(b.recipe?.kind === 'units', ['recipe'])) },
   {
     feature: 'pieced-centre',
-    places: (d) => inBlocks(d, (b) => when(b.recipe?.kind === 'log-cabin' && isPiecedCentre(b.recipe.centre), ['recipe', 'centre'])),
+    places: (d) =>
+      inBlocks(d, (b) => when(b.recipe?.kind === 'log-cabin' && isPiecedCentre(b.recipe.centre), ['recipe', 'centre'])),
   },
   { feature: 'drawing', places: (d) => inBlocks(d, (b) => given(b.drawing, ['drawing'])) },
   { feature: 'collection', places: (d) => inBlocks(d, (b) => given(b.from, ['from'])) },
@@ -63,7 +52,9 @@ const unbuilt: readonly Unbuilt[] = [
     places: (d) =>
       inBlocks(d, (b) =>
         Object.entries(b.colourings ?? {}).flatMap(([colouring, tones]) =>
-          Object.entries(tones).flatMap(([tone, fabric]) => when(Array.isArray(fabric), ['colourings', colouring, tone])),
+          Object.entries(tones).flatMap(([tone, fabric]) =>
+            when(Array.isArray(fabric), ['colourings', colouring, tone]),
+          ),
         ),
       ),
   },
@@ -89,9 +80,15 @@ const unbuilt: readonly Unbuilt[] = [
         ...when('cornerFabric' in border && border.cornerFabric !== undefined, ['cornerFabric']),
       ]),
   },
-  { feature: 'mitred-corners', places: (d) => inBorders(d, (border) => when('corners' in border && border.corners === 'mitred', ['corners'])) },
+  {
+    feature: 'mitred-corners',
+    places: (d) => inBorders(d, (border) => when('corners' in border && border.corners === 'mitred', ['corners'])),
+  },
   { feature: 'pieced-borders', places: (d) => inBorders(d, (border) => when('pieced' in border, ['pieced'])) },
-  { feature: 'bias-binding', places: ({ finish }) => when(finish?.binding?.grain === 'bias', ['finish', 'binding', 'grain']) },
+  {
+    feature: 'bias-binding',
+    places: ({ finish }) => when(finish?.binding?.grain === 'bias', ['finish', 'binding', 'grain']),
+  },
 ];
 
 export const unbuiltProblems = (document: QuiltDocument): readonly DesignProblem[] =>

@@ -1,0 +1,23 @@
+// What the format can say and this edition cannot plan yet, by name.
+
+export type Feature =
+  | 'on-point'
+  | 'sections'
+  | 'arrangement'
+  | 'units-recipe'
+  | 'drawing'
+  | 'collection'
+  | 'frame'
+  | 'made-elsewhere'
+  | 'pieced-centre'
+  | 'arcs'
+  | 'scrappy-tones'
+  | 'print-direction'
+  | 'reversible'
+  | 'precuts'
+  | 'corner-squares'
+  | 'mitred-corners'
+  | 'pieced-borders'
+  | 'bias-binding'
+  | 'methods'
+  | 'extras';

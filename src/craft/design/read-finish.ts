@@ -1,0 +1,57 @@
+// Binding, backing and batting of a document, with their defaults. What is not named is not planned.
+
+import type { Unit } from '#craft/measure';
+import { compare, mul, type Rational, rational } from '#ground/exact';
+import type { WrittenFinish } from './document.ts';
+import type { FinishDesign } from './quilt.ts';
+import type { NamedFabrics } from './read-blocks.ts';
+import type { Reading } from './reading.ts';
+
+/** Common practice, no source: 2 1/2 in strips for a double binding; in centimetres the next half above 6.35. */
+const usualBinding: Readonly<Record<Unit, Rational>> = { in: rational(5, 2), cm: rational(13, 2) };
+
+/** Backing and batting reach this far beyond the top on each side: common practice, no source. */
+const usualOverage: Readonly<Record<Unit, Rational>> = { in: rational(4), cm: rational(10) };
+
+interface Around {
+  readonly reading: Reading;
+  readonly fabrics: NamedFabrics;
+  /** Null where it could not be read. */
+  readonly seam: Rational | null;
+}
+
+export const readFinish = (written: WrittenFinish | undefined, around: Around): FinishDesign => {
+  const { reading } = around;
+  const overage = (stated: string | number | undefined, path: string): Rational | null =>
+    reading.length({ written: stated, path, sign: 'zero-or-more', missing: usualOverage[reading.unit] });
+  const { backing, batting } = written ?? {};
+  const behind = backing && overage(backing.overage, '/finish/backing/overage');
+  const between = batting && overage(batting.overage, '/finish/batting/overage');
+  if (backing) checkFabric(backing.fabric, '/finish/backing/fabric', around);
+  return {
+    binding: readBinding(written?.binding, around),
+    backing: backing && behind ? { fabric: backing.fabric, overage: behind } : null,
+    batting: between ? { overage: between } : null,
+  };
+};
+
+const readBinding = (written: WrittenFinish['binding'], around: Around): FinishDesign['binding'] => {
+  if (written === undefined) return null;
+  const { reading, seam } = around;
+  const { unit } = reading;
+  checkFabric(written.fabric, '/finish/binding/fabric', around);
+  const path = '/finish/binding/cut';
+  const cut = reading.length({ written: written.cut, path, missing: usualBinding[unit] });
+  if (cut === null) return null;
+  // Folded in two it is cut/2 wide. One seam takes hold of it in front, and on the back it must reach the
+  // seam line again: cut/2 − seam ≥ seam, with something over for the fold. Derived.
+  const least = seam === null ? null : mul(seam, rational(4));
+  if (seam !== null && least !== null && compare(cut, least) <= 0) {
+    reading.report({ code: 'design/binding-too-narrow', path, cut, seam, least, unit });
+  }
+  return { fabric: written.fabric, cut, grain: 'straight' };
+};
+
+const checkFabric = (found: string, path: string, { reading, fabrics }: Around): void => {
+  if (!fabrics.has.has(found)) reading.report({ code: 'design/unknown-fabric', path, found, known: fabrics.ids });
+};

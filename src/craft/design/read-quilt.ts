@@ -1,0 +1,103 @@
+// From a document to the quilt in normal form, or everything that is wrong with it: size and nesting,
+// JSON, version, form, what is not built yet, then what names and lengths mean.
+
+import type { Unit } from '#craft/measure';
+import { type Rational, rational } from '#ground/exact';
+import { done, type Outcome, refused } from '#ground/outcome';
+import { boundProblems } from './bounds.ts';
+import { type QuiltDocument, quiltDocument } from './document.ts';
+import { foundText } from './found.ts';
+import { limits, widest } from './limits.ts';
+import { atNewestVersion, type RawDocument } from './migrations.ts';
+import type { DesignProblem } from './problems.ts';
+import type { Quilt } from './quilt.ts';
+import { readBlocks } from './read-blocks.ts';
+import { readBuying } from './read-buying.ts';
+import { readFabrics } from './read-fabrics.ts';
+import { readFinish } from './read-finish.ts';
+import { readTop } from './read-top.ts';
+import { readingFor } from './reading.ts';
+import { scanText } from './scan-text.ts';
+import { schemaProblems } from './schema-problems.ts';
+import { textProblems } from './text-problems.ts';
+import { unbuiltProblems } from './unbuilt.ts';
+
+/** From the text of a document. A byte-order mark at its start is passed over. */
+export const parseQuilt = (text: string): Outcome<Quilt, DesignProblem> => {
+  if (text.length > limits.characters) {
+    return refused([{ code: 'design/too-long', path: '', found: text.length, most: limits.characters }]);
+  }
+  const json = text.startsWith('\uFEFF') ? text.slice(1) : text;
+  const problems = scanText(json, limits);
+  return problems.length > 0 ? refused(problems) : readQuilt(JSON.parse(json));
+};
+
+/** From a document that has been parsed. */
+export const readQuilt = (value: unknown): Outcome<Quilt, DesignProblem> => {
+  const bounds = boundProblems(value);
+  if (bounds.length > 0) return listed(bounds);
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) {
+    return refused([{ code: 'design/wrong-type', path: '', found: foundText(value), expected: 'object' }]);
+  }
+  const today = atNewestVersion(value as RawDocument);
+  if (!today.ok) return today;
+  const parsed = quiltDocument.safeParse(today.value);
+  const form = parsed.success ? { problems: [], readable: true } : schemaProblems(parsed.error.issues, today.value);
+  const before = [...form.problems, ...textProblems(today.value)];
+  if (!form.readable) return listed(before);
+  // unknown keys and overlong names are told already; every key that is read has its shape
+  const document = today.value as unknown as QuiltDocument;
+  const meaning = readMeaning(document);
+  const problems = [...before, ...unbuiltProblems(document), ...meaning.problems];
+  if (problems.length > 0) return listed(problems);
+  if (meaning.quilt === null) throw new Error('a document without problems gave no quilt');
+  return done(meaning.quilt);
+};
+
+const listed = (problems: readonly DesignProblem[]): Outcome<Quilt, DesignProblem> =>
+  refused(problems.slice(0, limits.problems), Math.max(0, problems.length - limits.problems));
+
+/** Defaults that DESIGN 4 sets. */
+const usual: Readonly<Record<Unit, { readonly seam: Rational; readonly ruler: Rational }>> = {
+  in: { seam: rational(1, 4), ruler: rational(1, 8) },
+  cm: { seam: rational(3, 4), ruler: rational(1, 10) },
+};
+
+interface Meaning {
+  readonly quilt: Quilt | null;
+  readonly problems: readonly DesignProblem[];
+}
+
+const readMeaning = (document: QuiltDocument): Meaning => {
+  const problems: DesignProblem[] = [];
+  const { unit } = document;
+  const reading = readingFor(unit, (problem) => problems.push(problem));
+  const most = widest[unit];
+  const seam = reading.length({ written: document.seam, path: '/seam', most, missing: usual[unit].seam });
+  const ruler = reading.length({ written: document.ruler, path: '/ruler', most, missing: usual[unit].ruler });
+  const buying = readBuying(document.cutting, reading);
+  const ids = document.fabrics.map((fabric) => fabric.id);
+  const fabrics = { ids, has: new Set(ids) };
+  const cloths = readFabrics(document.fabrics, reading);
+  const blocks = readBlocks(document.blocks, { reading, fabrics });
+  const top = readTop(document.top, { reading, fabrics, written: document.blocks, blocks });
+  const finish = readFinish(document.finish, { reading, fabrics, seam });
+  if (seam === null || ruler === null || buying === null) return { quilt: null, problems };
+  const { title = 'Untitled quilt', designer = '', notes = '', edition = '', currency = '' } = document;
+  const quilt = {
+    title,
+    designer,
+    notes,
+    edition,
+    currency,
+    unit,
+    seam,
+    ruler,
+    buying,
+    fabrics: cloths,
+    blocks,
+    top,
+    finish,
+  };
+  return { quilt, problems };
+};

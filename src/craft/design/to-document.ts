@@ -1,0 +1,94 @@
+// The document that says what a quilt in normal form is: reading it again gives the same quilt.
+import { exactText } from '#craft/measure';
+import type { Rational } from '#ground/exact';
+import type { QuiltDocument, WrittenBlock, WrittenLogCabin } from './document.ts';
+import type { BlockDesign, CellDesign, LogCabinDesign, PatchesDesign, Quilt } from './quilt.ts';
+
+/** Every default is written out. */
+export const toDocument = (quilt: Quilt): QuiltDocument => {
+  const { title, designer, notes, edition, currency, unit, buying, top } = quilt;
+  return {
+    format: 'seamstead-quilt',
+    version: 1,
+    title,
+    designer,
+    notes,
+    edition,
+    unit,
+    seam: exactText(quilt.seam),
+    ruler: exactText(quilt.ruler),
+    cutting: {
+      squaring: exactText(buying.squaring),
+      shrinkage: buying.shrinkage.valueOf(),
+      step: `${exactText(buying.step.amount)} ${buying.step.unit}`,
+    },
+    currency,
+    fabrics: quilt.fabrics.map(({ id, name, colour, usableWidth, price }) => ({
+      id,
+      name,
+      colour,
+      usableWidth: exactText(usableWidth),
+      ...(price === null ? {} : { price: price.valueOf() }),
+    })),
+    blocks: quilt.blocks.map(toBlock),
+    top: {
+      set: top.set,
+      rows: top.rows.map((row) => row.map(toCell)),
+      ...(top.sashing === null ? {} : { sashing: toSashing(top.sashing) }),
+      borders: top.borders.map((border) => ({ ...border, width: exactText(border.width) })),
+    },
+    finish: toFinish(quilt.finish),
+  };
+};
+
+const toBlock = ({ id, title, shape, colourings }: BlockDesign): WrittenBlock => ({
+  id,
+  title,
+  ...(shape.kind === 'log-cabin' ? { recipe: toRecipe(shape) } : toPatches(shape)),
+  colourings: Object.fromEntries(Object.entries(colourings).map(([name, tones]) => [name, { ...tones }])),
+});
+
+const toRecipe = (shape: LogCabinDesign): WrittenLogCabin => {
+  const count = 1 + Math.max(...shape.logs.map((log) => log.round));
+  const rounds = Array.from({ length: count }, (_, round) => shape.logs.filter((log) => log.round === round));
+  const longest = rounds.reduce((a, b) => (b.length > a.length ? b : a), rounds[0] ?? []);
+  return {
+    kind: 'log-cabin',
+    centre: pairText(shape.centre),
+    centreTone: shape.centreTone,
+    order: longest.map((log) => log.side),
+    rounds: rounds.map((logs) => ({
+      width: logs.map((log) => exactText(log.width)),
+      tones: logs.map((log) => log.tone),
+    })),
+  };
+};
+
+const toPatches = ({ size, grid, patches }: PatchesDesign): Pick<WrittenBlock, 'size' | 'patches'> => ({
+  size: pairText(size),
+  patches: {
+    grid: pairText(grid),
+    list: patches.map(({ corners, tone }) => ({ points: corners.map(pairText), tone })),
+  },
+});
+
+const pairText = ([a, b]: readonly [Rational, Rational]): [string, string] => [exactText(a), exactText(b)];
+
+const toCell = (cell: CellDesign): NonNullable<QuiltDocument['top']['rows']>[number][number] => {
+  if (cell.kind === 'plain') return { plain: cell.fabric };
+  const { block, turn, mirror, colouring } = cell;
+  return { block, turn, mirror, colouring };
+};
+
+const toSashing = ({ across, down, fabric, cornerstones, outer }: NonNullable<Quilt['top']['sashing']>) => ({
+  width: { across: exactText(across), down: exactText(down) },
+  fabric,
+  outer,
+  ...(cornerstones === null ? {} : { cornerstones }),
+});
+
+const toFinish = ({ binding, backing, batting }: Quilt['finish']): NonNullable<QuiltDocument['finish']> => ({
+  ...(binding === null ? {} : { binding: { ...binding, cut: exactText(binding.cut) } }),
+  ...(backing === null ? {} : { backing: { ...backing, overage: exactText(backing.overage) } }),
+  ...(batting === null ? {} : { batting: { overage: exactText(batting.overage) } }),
+});
