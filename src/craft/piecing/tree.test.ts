@@ -1,0 +1,138 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import fc from 'fast-check';
+import { at, type Polygon } from '#ground/plane';
+import { chordsOf, type Drawing, drawingOf } from './chords.ts';
+import { formSorter, type UnitForm } from './congruence.ts';
+import { kindsOf } from './kinds.ts';
+import { length } from '#craft/measure';
+import { planJoins } from './tree.ts';
+
+interface Drawn {
+  readonly outlines: readonly Polygon[];
+  readonly fabrics: readonly string[];
+}
+
+const box = (x: number, y: number, w: number, h: number): Polygon => [at(x, y), at(x + w, y), at(x + w, y + h), at(x, y + h)];
+
+const prepare = ({ outlines, fabrics }: Drawn) => {
+  const kindOf = kindsOf(outlines.map((points, i) => ({ points, fabric: fabrics[i] as string })), length(12));
+  const drawing = drawingOf(outlines, 12e-6);
+  return { drawing, kindOf, formOf: formSorter({ patches: outlines, kindOf, size: 12 }) };
+};
+
+/**
+ * The slow twin: every binary tree of chords of every unit, unit by unit, with no merging of equal units and no
+ * bound; costs are counted at the end.
+ */
+const exhaustive = (drawn: Drawn): { readonly units: number; readonly depth: number } | null => {
+  const { drawing, formOf } = prepare(drawn);
+  const trees = allTrees(drawing, drawn.outlines.map((_, i) => i));
+  let best: { units: number; depth: number } | null = null;
+  for (const tree of trees) {
+    const cost = { units: new Set(tree.units.map((u) => formOf(u).form)).size, depth: tree.depth };
+    if (!best || cost.units < best.units || (cost.units === best.units && cost.depth < best.depth)) best = cost;
+  }
+  return best;
+};
+
+interface Tree {
+  readonly units: readonly (readonly number[])[];
+  readonly depth: number;
+}
+
+const allTrees = (drawing: Drawing, unit: readonly number[]): readonly Tree[] => {
+  if (unit.length === 1) return [{ units: [], depth: 0 }];
+  return chordsOf(drawing, unit).flatMap((chord) =>
+    allTrees(drawing, chord.first).flatMap((a) =>
+      allTrees(drawing, chord.second).map((b) => ({ units: [unit, ...a.units, ...b.units], depth: 1 + Math.max(a.depth, b.depth) })),
+    ),
+  );
+};
+
+const clever = (drawn: Drawn): { readonly units: number; readonly depth: number; readonly proven: boolean } | null => {
+  const prepared = prepare(drawn);
+  const tree = planJoins(prepared);
+  if ('stuck' in tree) return null;
+  const depthOf = (form: number): number => {
+    const join = tree.joins.get(form);
+    assert.ok(join);
+    const parts = [join.first, join.second].map((b) => ('form' in b ? depthOf(b.form) : 0));
+    return 1 + Math.max(...parts);
+  };
+  return { units: tree.joins.size, depth: depthOf(tree.root), proven: tree.leastUnits === 'proven' };
+};
+
+/** Up to eight patches: rectangles from random cuts, some halved corner to corner, in up to three fabrics. */
+const randomBlock = fc
+  .record({
+    cuts: fc.array(fc.record({ part: fc.nat(9), share: fc.constantFrom(0.25, 0.5, 0.75), upright: fc.boolean() }), { minLength: 1, maxLength: 6 }),
+    halved: fc.array(fc.nat(9), { maxLength: 2 }),
+    fabrics: fc.array(fc.constantFrom('a', 'b', 'c'), { minLength: 8, maxLength: 8 }),
+  })
+  .map(({ cuts, halved, fabrics }): Drawn => {
+    let boxes = [{ x: 0, y: 0, w: 12, h: 12 }];
+    for (const { part, share, upright } of cuts) {
+      const i = part % boxes.length;
+      const b = boxes[i] as (typeof boxes)[number];
+      const two = upright
+        ? [{ ...b, w: b.w * share }, { ...b, x: b.x + b.w * share, w: b.w * (1 - share) }]
+        : [{ ...b, h: b.h * share }, { ...b, y: b.y + b.h * share, h: b.h * (1 - share) }];
+      boxes = [...boxes.slice(0, i), ...two, ...boxes.slice(i + 1)];
+    }
+    const split = new Set(halved.map((h) => h % boxes.length));
+    const outlines = boxes.flatMap((b, i): readonly Polygon[] => {
+      const [p, q, r, s] = box(b.x, b.y, b.w, b.h) as [Polygon[number], Polygon[number], Polygon[number], Polygon[number]];
+      return split.has(i) && boxes.length + split.size <= 8 ? [[p, q, s], [q, r, s]] : [[p, q, r, s]];
+    });
+    return { outlines, fabrics: fabrics.slice(0, outlines.length) };
+  });
+
+test('the planned order has the least different units, then the least depth, as the search of all trees finds them', () => {
+  fc.assert(
+    fc.property(randomBlock, (drawn) => {
+      fc.pre(drawn.outlines.length > 1);
+      const found = clever(drawn);
+      assert.deepEqual(found && { units: found.units, depth: found.depth }, exhaustive(drawn));
+      assert.ok(found?.proven);
+    }),
+    { seed: 11, numRuns: Number(process.env['SEAMSTEAD_RUNS'] ?? 400) },
+  );
+});
+
+test('a checkerboard of four by three in two fabrics takes four different units, which is proven', () => {
+  // by hand: ab; ab + ab = a row; a row + a row turned half round = two rows; two rows + a row = all
+  const outlines = [0, 1, 2].flatMap((y) => [0, 1, 2, 3].map((x) => box(3 * x, 4 * y, 3, 4)));
+  const fabrics = outlines.map((_, i) => ((i + Math.floor(i / 4)) % 2 === 0 ? 'a' : 'b'));
+  const found = clever({ outlines, fabrics });
+  assert.ok(found?.proven);
+  // 12 patches of two kinds by joining: at least log2(12) rounded up = 4 units
+  assert.equal(found.units, 4);
+});
+
+test('a ring of four round a square has no straight order, and the whole ring is what no seam divides', () => {
+  const outlines = [box(0, 0, 8, 4), box(8, 0, 4, 8), box(4, 8, 8, 4), box(0, 4, 4, 8), box(4, 4, 4, 4)];
+  const tree = planJoins(prepare({ outlines, fabrics: outlines.map(() => 'a') }));
+  assert.ok('stuck' in tree);
+  assert.deepEqual(tree.stuck, [0, 1, 2, 3, 4]);
+});
+
+test('units of one form are found whichever way they lie, and a mirror image is another form', () => {
+  // an L of a square and a long patch, four times turned; and one mirrored
+  const l = (turn: number, flip: 1 | -1, dx: number): readonly Polygon[] =>
+    [box(0, 0, 1, 1), box(1, 0, 2, 1)].map((p, i) => {
+      const bent = i === 0 ? p : box(0, 1, 2, 1);
+      const turnedPoints = bent.map(({ x, y }) => {
+        const fx = flip * x;
+        return turn === 0 ? at(fx + dx, y) : turn === 1 ? at(-y + dx, fx) : at(-fx + dx, -y);
+      });
+      return flip === 1 ? turnedPoints : turnedPoints.toReversed();
+    });
+  const outlines = [...l(0, 1, 0), ...l(1, 1, 20), ...l(2, 1, 40), ...l(0, -1, 60)];
+  const kindOf = kindsOf(outlines.map((points) => ({ points, fabric: 'a' })), length(12));
+  const formOf = formSorter({ patches: outlines, kindOf, size: 12 });
+  const forms: readonly UnitForm[] = [formOf([0, 1]), formOf([2, 3]), formOf([4, 5]), formOf([6, 7])];
+  assert.deepEqual(forms.map((f) => f.form), [0, 0, 0, 1]);
+  assert.ok(Math.abs((forms[1] as UnitForm).turn - Math.PI / 2) < 1e-6);
+  assert.ok(Math.abs((forms[2] as UnitForm).turn - Math.PI) < 1e-6);
+});
