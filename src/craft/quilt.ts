@@ -1,10 +1,18 @@
 // The whole road: from a quilt document to its plan. Read this first; every line is a room.
-import { type CutRule, type CuttingProblem, defaultBudget, demandsOf, type IntegerSolver, ledgerOf, planLayout } from '#craft/cutting';
+import {
+  type CutRule,
+  type CuttingProblem,
+  defaultBudget,
+  demandsOf,
+  type IntegerSolver,
+  ledgerOf,
+  planLayout,
+} from '#craft/cutting';
 import { type DesignProblem, parseQuilt, type Quilt, readQuilt } from '#craft/design';
-import { type DraftedBlock, draftBlock, type DraftingProblem } from '#craft/drafting';
+import { type DraftedBlock, type DraftingProblem, draftBlock } from '#craft/drafting';
 import { lightnessOf } from '#craft/fabric';
 import { minutesOf } from '#craft/finishing';
-import { type Length, length } from '#craft/measure';
+import { type Length, length, type Unit } from '#craft/measure';
 import { setStraight } from '#craft/setting';
 import { toNumber } from '#ground/exact';
 import { done, type Outcome, refused } from '#ground/outcome';
@@ -21,7 +29,8 @@ export { entryName } from './block-plan.ts';
 export type { Note } from './notes.ts';
 export type * from './plan.ts';
 
-export type Problem = DesignProblem | DraftingProblem | CuttingProblem;
+/** Lengths of a problem are in the document's unit, which is told with them. */
+export type Problem = DesignProblem | ((DraftingProblem | CuttingProblem) & { readonly unit: Unit });
 
 export interface PlanOptions {
   /** Chooses among strips found; without it the best of the searched layouts stands. */
@@ -37,10 +46,18 @@ export interface PlanOptions {
  */
 export const planQuilt = (document: unknown, options: PlanOptions = {}): Outcome<QuiltPlan, Problem> => {
   const read = typeof document === 'string' ? parseQuilt(document) : readQuilt(document);
-  return read.ok ? planRead(read.value, options) : read;
+  if (!read.ok) return read;
+  const planned = planRead(read.value, options);
+  const { unit } = read.value;
+  return planned.ok
+    ? planned
+    : refused(
+        planned.problems.map((problem) => ({ ...problem, unit })),
+        planned.more,
+      );
 };
 
-const planRead = (quilt: Quilt, options: PlanOptions): Outcome<QuiltPlan, Problem> => {
+const planRead = (quilt: Quilt, options: PlanOptions): Outcome<QuiltPlan, DraftingProblem | CuttingProblem> => {
   const drafted = draftAll(quilt);
   if (!drafted.ok) return drafted;
   const rule: CutRule = { seam: length(toNumber(quilt.seam)), ruler: quilt.ruler };
@@ -62,7 +79,14 @@ const planRead = (quilt: Quilt, options: PlanOptions): Outcome<QuiltPlan, Proble
     search: { steps: (options.budget ?? defaultBudget).steps, solver: options.solver ?? null },
   });
   if (cloths.problems.length > 0) return refused(cloths.problems);
-  const plan: Omit<QuiltPlan, 'time'> = { quilt, top, blocks, fabrics: cloths.fabrics, finish, notes: [...unusedBlocks(quilt, blocks), ...notes] };
+  const plan: Omit<QuiltPlan, 'time'> = {
+    quilt,
+    top,
+    blocks,
+    fabrics: cloths.fabrics,
+    finish,
+    notes: [...unusedBlocks(quilt, blocks), ...notes],
+  };
   return done(frozen({ ...plan, time: timeOf(plan) }));
 };
 
@@ -74,7 +98,9 @@ const draftAll = (quilt: Quilt): Outcome<ReadonlyMap<string, DraftedBlock>, Draf
     if (block.ok) drafted.set(design.id, block.value);
     else problems.push(...block.problems);
   }
-  return problems.length > 0 ? refused(problems.slice(0, mostProblems), Math.max(0, problems.length - mostProblems)) : done(drafted);
+  return problems.length > 0
+    ? refused(problems.slice(0, mostProblems), Math.max(0, problems.length - mostProblems))
+    : done(drafted);
 };
 
 const mostProblems = 200;
@@ -84,7 +110,10 @@ const quickLength = (of: {
   readonly usable: ReadonlyMap<string, Length>;
   readonly pieces: Parameters<typeof planCloths>[0]['pieces'];
 }): number => {
-  const { lines, problems } = ledgerOf(of.pieces.filter((p) => p.fabric === of.fabric), of.usable);
+  const { lines, problems } = ledgerOf(
+    of.pieces.filter((p) => p.fabric === of.fabric),
+    of.usable,
+  );
   if (problems.length > 0) return Number.POSITIVE_INFINITY;
   const laid = planLayout({
     width: of.usable.get(of.fabric) as Length,
@@ -118,4 +147,3 @@ const timeOf = (plan: Omit<QuiltPlan, 'time'>): QuiltPlan['time'] => {
   const pieces = plan.fabrics.flatMap((f) => f.pieces).reduce((all, piece) => all + piece.count, 0);
   return { seams, minutes: minutesOf({ pieces, seams, seamLength, unit: plan.quilt.unit }) };
 };
-

@@ -1,4 +1,3 @@
-export { type DesignNote, designNotes } from './design-notes.ts';
 export { type QuiltDocument, quiltDocument } from './document.ts';
 export type { Expected } from './expected.ts';
 export type { Feature } from './feature.ts';

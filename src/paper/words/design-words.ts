@@ -1,0 +1,78 @@
+// The words for what a document holds: shapes of value, counted things, and what is not built yet.
+import type { Counted, Expected, Feature } from '#craft/design';
+
+const expected: Readonly<Record<Expected, string>> = {
+  object: 'an object in braces',
+  list: 'a list in square brackets',
+  text: 'a text in quotation marks',
+  number: 'a number',
+  'true-or-false': 'true or false',
+  length: 'a length such as "2 1/2"',
+  size: 'a length, or a list of width and height',
+  place: 'a number of the grid, such as 1 or "4/3"',
+  corner: 'a list of two numbers, across and down',
+  centre: 'a length, a list of width and height, or {"block": "id"}',
+  widths: 'a length, or a list of one length for each log',
+  tone: 'the id of a fabric, or a list of them',
+  cell: 'a block such as {"block": "id"} or a plain cell {"plain": "fabric"}',
+  border: 'a border with width and fabric, or a pieced one',
+  'sash-widths': 'a length, or {"across": …, "down": …}',
+  bought: '"yardage", "fat-quarter", "fat-eighth" or {"sheet": [width, length]}',
+  section: 'a section: "down", "across", a block, a strip or a fill',
+};
+
+export const expectedText = (shape: Expected): string => expected[shape];
+
+const counted: Readonly<Record<Counted, readonly [one: string, many: string]>> = {
+  fabrics: ['fabric', 'fabrics'],
+  blocks: ['block', 'blocks'],
+  colourings: ['colouring', 'colourings'],
+  tones: ['tone', 'tones'],
+  rounds: ['round', 'rounds'],
+  logs: ['log', 'logs'],
+  patches: ['patch', 'patches'],
+  corners: ['corner', 'corners'],
+  rows: ['row', 'rows'],
+  columns: ['cell in this row', 'cells in this row'],
+  cells: ['cell', 'cells'],
+  borders: ['border', 'borders'],
+  frames: ['frame', 'frames'],
+  entries: ['entry', 'entries'],
+};
+
+export const countedText = (what: Counted): string => counted[what][1];
+
+export const countText = (count: number, what: Counted): string => `${count} ${counted[what][count === 1 ? 0 : 1]}`;
+
+/** With its verb, for "… not built yet." */
+const features: Readonly<Record<Feature, string>> = {
+  'on-point': 'Setting on point is',
+  sections: 'A top of sections is',
+  arrangement: 'An arrangement by a rule is',
+  'units-recipe': 'A recipe of units is',
+  drawing: 'A block drawn by its seams is',
+  collection: 'A block taken from the collection is',
+  frame: 'A frame round a block is',
+  'made-elsewhere': 'A block made elsewhere is',
+  'pieced-centre': 'A pieced centre of a log cabin is',
+  arcs: 'A patch with curved edges is',
+  'scrappy-tones': 'A tone of several fabrics is',
+  'print-direction': 'A print with a direction is',
+  reversible: 'A cloth without a right side is',
+  precuts: 'Cloth in fat quarters, fat eighths or sheets is',
+  'corner-squares': 'A border with corner squares is',
+  'mitred-corners': 'A border with mitred corners is',
+  'pieced-borders': 'A pieced border is',
+  'bias-binding': 'A bias binding is',
+  methods: 'Choosing ways to make by "methods" is',
+  extras: 'Adding plain rectangles by "extras" is',
+};
+
+export const featureText = (feature: Feature): string => features[feature];
+
+/** 1st, 2nd, 3rd, 11th. */
+export const ordinal = (n: number): string => {
+  const tens = n % 100;
+  const ends: Readonly<Record<number, string>> = { 1: 'st', 2: 'nd', 3: 'rd' };
+  return `${n}${tens >= 11 && tens <= 13 ? 'th' : (ends[n % 10] ?? 'th')}`;
+};

@@ -1,0 +1,48 @@
+// Lengths as a maker reads them: "2½ in", "4 5/16 in", "2.54 cm". Never a bare number.
+import { type Mixed, mixedFrom, type Unit } from '#craft/measure';
+
+const glyphs: Readonly<Record<string, string>> = {
+  '1/2': '½',
+  '1/4': '¼',
+  '3/4': '¾',
+  '1/8': '⅛',
+  '3/8': '⅜',
+  '5/8': '⅝',
+  '7/8': '⅞',
+  '1/3': '⅓',
+  '2/3': '⅔',
+};
+
+/** Inches as fractions where one is near, else as a decimal; centimetres as decimals. */
+export const lengthText = (value: number, unit: Unit): string => `${figure(value, unit)} ${unit}`;
+
+/** "9½ × 6 in": across, then down. */
+export const sizeText = (size: readonly [number, number], unit: Unit): string =>
+  `${figure(size[0], unit)} × ${lengthText(size[1], unit)}`;
+
+/** Cloth over the counter: yards as fractions, metres as decimals. */
+export const amountText = (amount: number, unit: 'yd' | 'm'): string =>
+  `${unit === 'yd' ? fractionText(amount) : numberText(amount)} ${unit}`;
+
+/** At most three decimals, none that say nothing. */
+export const numberText = (value: number): string => {
+  const rounded = Number(value.toFixed(3));
+  return String(rounded === 0 ? 0 : rounded).replace('-', '−');
+};
+
+const figure = (value: number, unit: Unit): string => (unit === 'in' ? fractionText(value) : numberText(value));
+
+const fractionText = (value: number): string => {
+  const mixed = mixedFrom(value);
+  return mixed === null ? numberText(value) : mixedText(mixed);
+};
+
+const mixedText = ({ negative, whole, numerator, denominator }: Mixed): string => {
+  const sign = negative ? '−' : '';
+  if (numerator === 0) return `${sign}${whole}`;
+  const fraction = `${numerator}/${denominator}`;
+  const glyph = glyphs[fraction];
+  const before = whole === 0 ? '' : `${whole}`;
+  if (glyph !== undefined) return `${sign}${before}${glyph}`;
+  return before === '' ? `${sign}${fraction}` : `${sign}${before} ${fraction}`;
+};

@@ -1,0 +1,28 @@
+// What the maker should know of a plan, in words.
+import type { Note } from '#craft';
+import type { Unit } from '#craft/measure';
+import { never } from '#ground/outcome';
+import { lengthText, numberText } from './length-text.ts';
+import { quoted } from './named.ts';
+
+export const noteText = (note: Note, unit: Unit): string => {
+  switch (note.code) {
+    case 'cutting/off-marks': {
+      const { size, exact } = note;
+      const off = `${smallText(Math.abs(size - exact), unit)} too ${size > exact ? 'large' : 'small'}`;
+      return `Block ${quoted(note.block)}, piece ${note.label}: the exact cut ${lengthText(exact, unit)} falls between two marks of the ruler. It is cut at ${lengthText(size, unit)}, ${off}, and is not trimmed after sewing.`;
+    }
+    case 'piecing/no-straight-order':
+      return `Block ${quoted(note.block)} cannot be sewn with straight seams alone: no seam divides a unit of ${note.patches.length} patches. It is drawn and cut, but no sewing order is given.`;
+    case 'piecing/searched':
+      return `Block ${quoted(note.block)} has ${note.patches} patches: its sewing order is the best one found, not proven to need the fewest different units.`;
+    case 'design/unused-block':
+      return `Block ${quoted(note.block)} is described but the top never uses it, so nothing is cut for it.`;
+    default:
+      return never(note);
+  }
+};
+
+/** Below a 64th the fraction says nothing, the decimal does. */
+const smallText = (value: number, unit: Unit): string =>
+  value < 1 / 64 ? `${Number(value.toPrecision(1))} ${unit}` : lengthText(Number(numberText(value)), unit);

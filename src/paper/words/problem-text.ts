@@ -1,0 +1,32 @@
+// Every problem in plain words: where it is, what is wrong with both figures, and how to mend it.
+import type { Problem } from '#craft';
+import { never } from '#ground/outcome';
+import { cuttingText } from './cutting-text.ts';
+import { designText, isDesignProblem } from './design-text.ts';
+import { draftingText } from './drafting-text.ts';
+
+export interface ProblemText {
+  /** A JSON pointer into the document, or a line and column of its text. */
+  readonly where: string;
+  readonly what: string;
+  readonly mend: string;
+}
+
+export const problemText = (problem: Problem): ProblemText => {
+  const where = whereOf(problem);
+  if (isDesignProblem(problem)) return { where, ...designText(problem) };
+  switch (problem.code) {
+    case 'drafting/overlap':
+    case 'drafting/gap':
+      return { where, ...draftingText(problem) };
+    case 'cutting/wider-than-cloth':
+      return { where, ...cuttingText(problem) };
+    default:
+      return never(problem);
+  }
+};
+
+const whereOf = (problem: Problem): string => {
+  if ('line' in problem && 'column' in problem) return `line ${problem.line}, column ${problem.column}`;
+  return problem.path === '' ? 'the whole document' : problem.path;
+};
