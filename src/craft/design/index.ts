@@ -5,7 +5,6 @@ export { type Counted, limits } from './limits.ts';
 export { atNewestVersion, type Migration, newestVersion } from './migrations.ts';
 export type { DesignProblem } from './problems.ts';
 export type * from './quilt.ts';
-export { tonesOf } from './read-blocks.ts';
 export { parseQuilt, readQuilt } from './read-quilt.ts';
 export { type ExactSize, sizeOf } from './size.ts';
 export { toDocument } from './to-document.ts';

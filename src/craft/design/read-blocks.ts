@@ -30,7 +30,7 @@ export const readBlocks = (written: readonly WrittenBlock[], around: Around): re
     } else first.set(block.id, path);
     reading.name(block.id, `${path}/id`);
     const shape = readShape(block, path, reading);
-    const colourings = readColourings({ block, path, tones: shape === null ? null : tonesOf(shape), ...around });
+    const colourings = readColourings({ block, path, ...around });
     return shape === null ? [] : [{ id: block.id, title: block.title ?? block.id, path, shape, colourings }];
   });
 };
@@ -57,20 +57,16 @@ const readShape = (block: WrittenBlock, path: string, reading: Reading): BlockDe
   return shape;
 };
 
-/** In the order in which they first stand in the shape. */
-export const tonesOf = (shape: BlockDesign['shape']): readonly string[] => [
-  ...new Set(
-    shape.kind === 'log-cabin'
-      ? [shape.centreTone, ...shape.logs.map((log) => log.tone)]
-      : shape.patches.map((patch) => patch.tone),
-  ),
-];
+/** In the order in which they first stand; also where the shape itself could not be read. */
+const tonesOf = ({ recipe, patches }: WrittenBlock): readonly string[] => {
+  if (recipe?.kind === 'log-cabin')
+    return [...new Set([recipe.centreTone, ...recipe.rounds.flatMap((round) => round.tones)])];
+  return [...new Set(patches?.list.map((patch) => patch.tone))];
+};
 
 interface ColouringsAt extends Around {
   readonly block: WrittenBlock;
   readonly path: string;
-  /** Null where the shape could not be read. */
-  readonly tones: readonly string[] | null;
 }
 
 /** Where the block names no colouring, each tone is a cloth's own name under "default". */
@@ -90,7 +86,7 @@ interface ColouringAt extends ColouringsAt {
   readonly place: string;
 }
 
-const readColouring = ({ block, tones, reading, fabrics, colouring, written, place }: ColouringAt): Colouring => {
+const readColouring = ({ block, reading, fabrics, colouring, written, place }: ColouringAt): Colouring => {
   const read: Record<string, string> = {};
   for (const [tone, fabric] of Object.entries(written)) {
     const path = `${place}${pointer([tone])}`;
@@ -100,7 +96,7 @@ const readColouring = ({ block, tones, reading, fabrics, colouring, written, pla
       else reading.report({ code: 'design/unknown-fabric', path, found, known: fabrics.ids });
     }
   }
-  for (const tone of tones ?? []) {
+  for (const tone of tonesOf(block)) {
     if (Object.hasOwn(written, tone)) continue;
     if (fabrics.has.has(tone)) read[tone] = tone;
     else reading.report({ code: 'design/tone-without-fabric', path: place, block: block.id, colouring, tone });

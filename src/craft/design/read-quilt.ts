@@ -17,6 +17,7 @@ import { readFabrics } from './read-fabrics.ts';
 import { readFinish } from './read-finish.ts';
 import { readTop } from './read-top.ts';
 import { readingFor } from './reading.ts';
+import { salvaged } from './salvage.ts';
 import { scanText } from './scan-text.ts';
 import { schemaProblems } from './schema-problems.ts';
 import { textProblems } from './text-problems.ts';
@@ -42,13 +43,12 @@ export const readQuilt = (value: unknown): Outcome<Quilt, DesignProblem> => {
   const today = atNewestVersion(value as RawDocument);
   if (!today.ok) return today;
   const parsed = quiltDocument.safeParse(today.value);
-  const form = parsed.success ? { problems: [], readable: true } : schemaProblems(parsed.error.issues, today.value);
+  const form = parsed.success ? { problems: [], broken: [] } : schemaProblems(parsed.error.issues, today.value);
   const before = [...form.problems, ...textProblems(today.value)];
-  if (!form.readable) return listed(before);
-  // unknown keys and overlong names are told already; every key that is read has its shape
-  const document = today.value as unknown as QuiltDocument;
+  const { document, isSound } = salvaged(today.value, form.broken);
+  if (document === null) return listed(before);
   const meaning = readMeaning(document);
-  const problems = [...before, ...unbuiltProblems(document), ...meaning.problems];
+  const problems = [...before, ...[...unbuiltProblems(document), ...meaning.problems].filter(isSound)];
   if (problems.length > 0) return listed(problems);
   if (meaning.quilt === null) throw new Error('a document without problems gave no quilt');
   return done(meaning.quilt);
@@ -76,7 +76,7 @@ const readMeaning = (document: QuiltDocument): Meaning => {
   const seam = reading.length({ written: document.seam, path: '/seam', most, missing: usual[unit].seam });
   const ruler = reading.length({ written: document.ruler, path: '/ruler', most, missing: usual[unit].ruler });
   const buying = readBuying(document.cutting, reading);
-  const ids = document.fabrics.map((fabric) => fabric.id);
+  const ids = document.fabrics.map((fabric) => fabric.id).filter((id) => id !== '');
   const fabrics = { ids, has: new Set(ids) };
   const cloths = readFabrics(document.fabrics, reading);
   const blocks = readBlocks(document.blocks, { reading, fabrics });

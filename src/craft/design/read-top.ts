@@ -54,7 +54,11 @@ interface Known {
 
 /** Each block's id with the names of its colourings. */
 const blocksById = ({ written }: Around): Known['known'] =>
-  new Map(written.map((block) => [block.id, Object.keys(block.colourings ?? { default: {} })]));
+  new Map(
+    written
+      .filter((block) => block.id !== '')
+      .map((block) => [block.id, Object.keys(block.colourings ?? { default: {} })]),
+  );
 
 type WrittenCell = NonNullable<WrittenTop['rows']>[number][number];
 

@@ -12,13 +12,13 @@ type Path = readonly PropertyKey[];
 
 export interface SchemaFindings {
   readonly problems: readonly DesignProblem[];
-  /** Whether the form is sound all the same, so that names and lengths can be read too. */
-  readonly readable: boolean;
+  /** Places of values that have the wrong form; names and lengths elsewhere can be read too. */
+  readonly broken: readonly string[];
 }
 
 export const schemaProblems = (issues: readonly Issue[], document: unknown): SchemaFindings => {
   const problems = issues.flatMap((issue) => problemsOf(issue, { document, above: [] }));
-  return { problems, readable: problems.every((problem) => harmless.has(problem.code)) };
+  return { problems, broken: problems.filter(({ code }) => !harmless.has(code)).map(({ path }) => path) };
 };
 
 /** Faults that leave every value of the shape that the readers trust. */
@@ -130,11 +130,15 @@ const unionProblems = (issue: Issue & { readonly code: 'invalid_union' }, where:
   return nearest.flatMap((inner) => problemsOf(inner, where));
 };
 
-/** The value itself, not something inside it, has a type that the branch cannot take. */
-const isOfAnotherType = (issue: Issue): boolean =>
-  issue.path.length === 0 &&
-  (issue.code === 'invalid_type' ||
-    (issue.code === 'invalid_union' && issue.errors.every((branch) => branch.some(isOfAnotherType))));
+/** The value itself, not something inside it, has a type or a number of parts that the branch cannot take. */
+const isOfAnotherType = (issue: Issue): boolean => {
+  if (issue.path.length > 0) return false;
+  if (issue.code === 'invalid_union') return issue.errors.every((branch) => branch.some(isOfAnotherType));
+  return (
+    issue.code === 'invalid_type' ||
+    ((issue.code === 'too_small' || issue.code === 'too_big') && issue.origin === 'array')
+  );
+};
 
 const distance = (branch: readonly Issue[]): number =>
   branch.reduce((sum, issue) => {
