@@ -1,6 +1,6 @@
 // The blocks of a plan: one entry per block, colouring and mirror image that the top uses, with its
 // pieces cut to size and its steps numbered and counted over the whole quilt.
-import { cutFor, type CutRule } from '#craft/cutting';
+import { type CutRule, cutFor } from '#craft/cutting';
 import type { BlockDesign, Colouring, Quilt } from '#craft/design';
 import { cornerTolerance, type DraftedBlock, mirrored, mirroredSide, outlineOf } from '#craft/drafting';
 import { type Length, length } from '#craft/measure';
@@ -36,7 +36,15 @@ export const planBlocks = (of: {
     pieced.set(key, plain);
     if (isNew) notes.push(...piecingNotes(design, plain, block));
     const faced = entry.mirror ? mirrored(block) : block;
-    const plan = entryPlan({ design, entry, count, block: faced, fabrics, pieced: entry.mirror ? inMirror(plain, block) : plain, rule: of.rule });
+    const plan = entryPlan({
+      design,
+      entry,
+      count,
+      block: faced,
+      fabrics,
+      pieced: entry.mirror ? inMirror(plain, block) : plain,
+      rule: of.rule,
+    });
     if (isNew) notes.push(...markNotes(plan, design));
     return plan;
   });
@@ -44,7 +52,9 @@ export const planBlocks = (of: {
 };
 
 /** Blocks as they are made, in the order of first use, and how many of each. */
-const entriesOf = (placed: readonly PlacedBlock[]): readonly { readonly entry: PlacedBlock; readonly count: number }[] => {
+const entriesOf = (
+  placed: readonly PlacedBlock[],
+): readonly { readonly entry: PlacedBlock; readonly count: number }[] => {
   const entries = new Map<string, { entry: PlacedBlock; count: number }>();
   for (const entry of placed) {
     const key = entryName(entry);
@@ -57,7 +67,11 @@ const entriesOf = (placed: readonly PlacedBlock[]): readonly { readonly entry: P
 
 /** What a block's entry is called where things are joined: its id, its colouring unless that is the default, and "mirrored". */
 export const entryName = (entry: Pick<PlacedBlock, 'block' | 'colouring' | 'mirror'>): string =>
-  [entry.block, ...(entry.colouring === 'default' ? [] : [entry.colouring]), ...(entry.mirror ? ['mirrored'] : [])].join(' / ');
+  [
+    entry.block,
+    ...(entry.colouring === 'default' ? [] : [entry.colouring]),
+    ...(entry.mirror ? ['mirrored'] : []),
+  ].join(' / ');
 
 const entryPlan = (of: {
   readonly design: BlockDesign;
@@ -103,7 +117,8 @@ const plannedStep = (of: {
   readonly count: number;
 }): PlannedStep => {
   const { step, pieced } = of;
-  const nameOf = (part: Part): string => ('piece' in part ? (pieced.kinds[part.piece]?.label as string) : `#${part.unit + 1}`);
+  const nameOf = (part: Part): string =>
+    'piece' in part ? (pieced.kinds[part.piece]?.label as string) : `#${part.unit + 1}`;
   const join = [nameOf(step.join[0]), nameOf(step.join[1])] as const;
   return {
     id: `${of.id}-${step.number}`,

@@ -1,5 +1,14 @@
 // The cloths of a plan: everything cut from each, its layout with a bound, and what to buy.
-import { amountToBuy, type ClothLine, type CuttingProblem, demandsOf, type IntegerSolver, ledgerOf, planLayout, type Wanted } from '#craft/cutting';
+import {
+  amountToBuy,
+  type ClothLine,
+  type CuttingProblem,
+  demandsOf,
+  type IntegerSolver,
+  ledgerOf,
+  planLayout,
+  type Wanted,
+} from '#craft/cutting';
 import type { Quilt } from '#craft/design';
 import type { Length } from '#craft/measure';
 import type { BlockPlan, FabricPlan, FinishPlan, PieceUse, TopPiece, TopPlan } from './plan.ts';
@@ -49,10 +58,24 @@ export const finishPieces = (finish: FinishPlan, usable: ReadonlyMap<string, Len
   const plain = (role: 'binding' | 'backing') => ({ role, block: null, colouring: null, mirror: false, label: role });
   if (binding) {
     const size = [usable.get(binding.fabric) as Length, binding.cut] as const;
-    pieces.push({ fabric: binding.fabric, cut: flat(size), lie: 'across', count: binding.strips, path: '/finish/binding', use: plain('binding') });
+    pieces.push({
+      fabric: binding.fabric,
+      cut: flat(size),
+      lie: 'across',
+      count: binding.strips,
+      path: '/finish/binding',
+      use: plain('binding'),
+    });
   }
   for (const size of backing?.cuts ?? []) {
-    pieces.push({ fabric: backing?.fabric as string, cut: flat(size), lie: 'across', count: 1, path: '/finish/backing', use: plain('backing') });
+    pieces.push({
+      fabric: backing?.fabric as string,
+      cut: flat(size),
+      lie: 'across',
+      count: 1,
+      path: '/finish/backing',
+      use: plain('backing'),
+    });
   }
   return pieces;
 };
@@ -91,6 +114,7 @@ const clothPiece = (line: ClothLine<Omit<PieceUse, 'count'>>): FabricPlan['piece
 
 const flat = (size: readonly [Length, Length]) => ({ shape: shapeOf(size), size, gives: 1, template: null }) as const;
 
-const shapeOf = (size: readonly [Length, Length]): 'square' | 'rectangle' => (Math.abs(size[0] - size[1]) < 1e-9 ? 'square' : 'rectangle');
+const shapeOf = (size: readonly [Length, Length]): 'square' | 'rectangle' =>
+  Math.abs(size[0] - size[1]) < 1e-9 ? 'square' : 'rectangle';
 
 const pathOf = (top: TopPlan, piece: TopPiece): string => top.set.strips[piece.strips[0] as number]?.path ?? '/top';

@@ -1,10 +1,11 @@
 // Everything that is computed from one quilt document: facts and codes, no wording. Paper writes the
 // plan file, pictures and pages from this alone.
-import type { Polygon } from '#ground/plane';
+
 import type { Cut, LaidOut } from '#craft/cutting';
 import type { Quilt, Side } from '#craft/design';
 import type { Length } from '#craft/measure';
 import type { SetTop } from '#craft/setting';
+import type { Polygon } from '#ground/plane';
 import type { Note } from './notes.ts';
 
 export interface QuiltPlan {

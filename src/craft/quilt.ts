@@ -23,7 +23,7 @@ import { planFinish } from './finish-plan.ts';
 import { frozen } from './frozen.ts';
 import type { Note } from './notes.ts';
 import type { QuiltPlan } from './plan.ts';
-import { type BorderLie, planTop } from './top-plan.ts';
+import { planTop } from './top-plan.ts';
 
 export { entryName } from './block-plan.ts';
 export type { Note } from './notes.ts';

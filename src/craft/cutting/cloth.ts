@@ -1,6 +1,7 @@
 // Cut pieces and layouts on cloth. x runs across the cloth from selvage to selvage, y along its length.
-import type { Polygon } from '#ground/plane';
+
 import type { Length } from '#craft/measure';
+import type { Polygon } from '#ground/plane';
 
 export type CutShape = 'square' | 'rectangle' | 'half-square' | 'quarter-square' | 'template';
 

@@ -1,8 +1,9 @@
 // How one patch is cut: its shape grown by the seam allowance, brought to a shape that a ruler cuts, on
 // marks. Grain lies parallel to the sides of the block.
+
+import { type Length, length, toNearestMark, upToMark } from '#craft/measure';
 import type { Rational } from '#ground/exact';
 import { boxOf, distance, grown, type Point, type Polygon } from '#ground/plane';
-import { type Length, length, toNearestMark, upToMark } from '#craft/measure';
 import type { Cut } from './cloth.ts';
 
 export interface CutRule {
@@ -28,7 +29,13 @@ export const cutFor = (outline: Polygon, rule: CutRule): Cut => {
   }
   if (triangle?.grain === 'long-side') {
     const square = quarterSquareFor(triangle.long, rule.seam);
-    return triangleCut({ shape: 'quarter-square', gives: 4, finished: [triangle.long, length(triangle.long / 2)], exact: square, rule });
+    return triangleCut({
+      shape: 'quarter-square',
+      gives: 4,
+      finished: [triangle.long, length(triangle.long / 2)],
+      exact: square,
+      rule,
+    });
   }
   return templateCut(outline, rule);
 };
@@ -74,7 +81,14 @@ const triangleCut = (of: {
   readonly rule: CutRule;
 }): Cut => {
   const size = upToMark(of.exact, of.rule.ruler).size;
-  return { shape: of.shape, finished: of.finished, exact: [of.exact, of.exact], size: [size, size], gives: of.gives, template: null };
+  return {
+    shape: of.shape,
+    finished: of.finished,
+    exact: [of.exact, of.exact],
+    size: [size, size],
+    gives: of.gives,
+    template: null,
+  };
 };
 
 /**
@@ -163,11 +177,11 @@ const rightIsosceles = (
   return null;
 };
 
-const alongAxes = (a: Point, b: Point): boolean => Math.min(Math.abs(b.x - a.x), Math.abs(b.y - a.y)) < 1e-6 * distance(a, b);
+const alongAxes = (a: Point, b: Point): boolean =>
+  Math.min(Math.abs(b.x - a.x), Math.abs(b.y - a.y)) < 1e-6 * distance(a, b);
 
 /** Takes the last bits of rounding off a length that is a plain fraction. */
 const clean = (value: number): number => {
   const near = Math.round(value * 1e9) / 1e9;
   return Math.abs(near - value) < 1e-12 * Math.max(1, value) ? near : value;
 };
-

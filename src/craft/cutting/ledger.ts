@@ -1,7 +1,8 @@
 // Everything that must be cut, gathered by cloth and size: pieces of one size and shape are one line,
 // triangles are counted as the squares that they are cut from.
-import type { Polygon } from '#ground/plane';
+
 import type { Length } from '#craft/measure';
+import type { Polygon } from '#ground/plane';
 import type { Cut, Demand } from './cloth.ts';
 import type { CuttingProblem } from './problems.ts';
 
@@ -37,14 +38,23 @@ export interface ClothLedger<U> {
  *
  * @param usable usable width by fabric
  */
-export const ledgerOf = <U extends object>(wanted: readonly Wanted<U>[], usable: ReadonlyMap<string, Length>): ClothLedger<U> => {
+export const ledgerOf = <U extends object>(
+  wanted: readonly Wanted<U>[],
+  usable: ReadonlyMap<string, Length>,
+): ClothLedger<U> => {
   const problems: CuttingProblem[] = [];
   const open = new Map<string, Map<string, { line: ClothLine<U>; pieces: number; uses: (U & { count: number })[] }>>();
   for (const want of wanted) {
     const width = usable.get(want.fabric) as Length;
     const cut = laid(want, width);
     if (cut[0] > width + 1e-9) {
-      problems.push({ code: 'cutting/wider-than-cloth', path: want.path, fabric: want.fabric, needs: cut, usable: width });
+      problems.push({
+        code: 'cutting/wider-than-cloth',
+        path: want.path,
+        fabric: want.fabric,
+        needs: cut,
+        usable: width,
+      });
       continue;
     }
     const lines = open.get(want.fabric) ?? new Map();

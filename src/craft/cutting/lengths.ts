@@ -9,7 +9,11 @@ import { type Length, length } from '#craft/measure';
  * @param seam   allowance of the joins: every join takes two
  * @returns lengths of the pieces; their sum less two allowances a join is `long`
  */
-export const joinedStrip = (strip: { readonly long: Length; readonly width: Length; readonly seam: Length }): readonly Length[] => {
+export const joinedStrip = (strip: {
+  readonly long: Length;
+  readonly width: Length;
+  readonly seam: Length;
+}): readonly Length[] => {
   const { long, width, seam } = strip;
   if (long <= width + 1e-9) return [long];
   const pieces: Length[] = [];

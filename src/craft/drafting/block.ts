@@ -1,8 +1,9 @@
 // A drafted block: its finished size and the patches that tile it, at turn 0 and not mirrored.
-import type { Point } from '#ground/plane';
-import type { Rational } from '#ground/exact';
+
 import type { Side } from '#craft/design';
 import type { Length } from '#craft/measure';
+import type { Rational } from '#ground/exact';
+import type { Point } from '#ground/plane';
 
 export interface DraftedBlock {
   readonly id: string;

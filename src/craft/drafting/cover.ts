@@ -133,7 +133,9 @@ const regionsOf = (cells: readonly Cell[], slack: number): readonly (readonly Ce
   cells.forEach((a, i) => {
     cells.forEach((b, j) => {
       const beside = a.right === b.left && meet(a.rightSpan, b.leftSpan);
-      const upon = a.left === b.left && Math.abs(a.leftSpan[1] - b.leftSpan[0]) + Math.abs(a.rightSpan[1] - b.rightSpan[0]) < slack;
+      const upon =
+        a.left === b.left &&
+        Math.abs(a.leftSpan[1] - b.leftSpan[0]) + Math.abs(a.rightSpan[1] - b.rightSpan[0]) < slack;
       if (beside || upon) group[rootOf(j)] = rootOf(i);
     });
   });

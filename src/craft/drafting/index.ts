@@ -1,6 +1,7 @@
 // Drafting: recipes and drawings become patches that tile the block.
-import { done, type Outcome, refused } from '#ground/outcome';
+
 import type { BlockDesign } from '#craft/design';
+import { done, type Outcome, refused } from '#ground/outcome';
 import type { DraftedBlock } from './block.ts';
 import { draftLogCabin } from './log-cabin.ts';
 import { draftPatches } from './patches.ts';

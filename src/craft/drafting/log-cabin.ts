@@ -1,8 +1,9 @@
 // A log cabin as patches: the centre, then log after log, each as long as the unit it is sewn to.
-import { add, type Rational, sub, toNumber, zero } from '#ground/exact';
-import { at } from '#ground/plane';
+
 import type { LogCabinDesign, LogDesign } from '#craft/design';
 import { length } from '#craft/measure';
+import { add, type Rational, sub, toNumber, zero } from '#ground/exact';
+import { at } from '#ground/plane';
 import type { DraftedBlock, Patch } from './block.ts';
 
 interface ExactBox {

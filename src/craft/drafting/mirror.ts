@@ -1,6 +1,7 @@
 // A block seen in a mirror: left and right change places, the order of patches stays.
-import { at } from '#ground/plane';
+
 import type { Side } from '#craft/design';
+import { at } from '#ground/plane';
 import type { DraftedBlock } from './block.ts';
 
 export const mirroredSide = (side: Side): Side => (side === 'left' ? 'right' : side === 'right' ? 'left' : side);

@@ -1,9 +1,10 @@
 // Patches drawn on a grid: exact corners brought to the block's finished size, near corners made one,
 // and the patches put into reading order, so that the order of listing changes nothing further on.
-import { div, mul, type Rational, toNumber } from '#ground/exact';
-import { at, boxOf, type Point, signedArea, withoutStraightCorners } from '#ground/plane';
+
 import type { PatchesDesign } from '#craft/design';
 import { length } from '#craft/measure';
+import { div, mul, type Rational, toNumber } from '#ground/exact';
+import { at, boxOf, type Point, signedArea, withoutStraightCorners } from '#ground/plane';
 import type { DraftedBlock, Patch } from './block.ts';
 import { inReadingOrder } from './reading-order.ts';
 
@@ -42,8 +43,7 @@ export const draftPatches = (block: {
 };
 
 /** The same outline without corners on a straight side; for pictures and cutting, not for the proof of tiling. */
-export const outlineOf = (patch: Patch, slack: number): Patch['points'] =>
-  withoutStraightCorners(patch.points, slack);
+export const outlineOf = (patch: Patch, slack: number): Patch['points'] => withoutStraightCorners(patch.points, slack);
 
 /** Gives every corner its place, one place for corners that nearly meet, and for those that nearly lie on the block's edge. */
 const meetingCorners = (size: { readonly width: number; readonly height: number }) => {

@@ -5,7 +5,10 @@ import { boxOf, centroid, type Polygon } from '#ground/plane';
 const offGrid = 0.2679;
 
 /** Sorted by the box's upper edge, its left edge, then the centre of area; differences below slack are none. */
-export const inReadingOrder = <T extends { readonly points: Polygon }>(patches: readonly T[], slack: number): readonly T[] => {
+export const inReadingOrder = <T extends { readonly points: Polygon }>(
+  patches: readonly T[],
+  slack: number,
+): readonly T[] => {
   const keyed = patches.map((patch) => {
     const box = boxOf(patch.points);
     const centre = centroid(patch.points);

@@ -8,17 +8,29 @@ import { draftBlock } from './index.ts';
 
 type Corners = readonly (readonly [number, number])[];
 
-const drawn = (grid: readonly [number, number], list: readonly Corners[], size: readonly [number, number] = grid): BlockDesign => {
+const drawn = (
+  grid: readonly [number, number],
+  list: readonly Corners[],
+  size: readonly [number, number] = grid,
+): BlockDesign => {
   const shape: PatchesDesign = {
     kind: 'patches',
     size: [fromDecimal(size[0]), fromDecimal(size[1])],
     grid: [fromDecimal(grid[0]), fromDecimal(grid[1])],
-    patches: list.map((corners) => ({ tone: 't', corners: corners.map(([x, y]) => [fromDecimal(x), fromDecimal(y)] as const) })),
+    patches: list.map((corners) => ({
+      tone: 't',
+      corners: corners.map(([x, y]) => [fromDecimal(x), fromDecimal(y)] as const),
+    })),
   };
   return { id: 'b', title: 'B', path: '/blocks/0', shape, colourings: { default: { t: 'f' } } };
 };
 
-const square = (x: number, y: number, w = 1, h = 1): Corners => [[x, y], [x + w, y], [x + w, y + h], [x, y + h]];
+const square = (x: number, y: number, w = 1, h = 1): Corners => [
+  [x, y],
+  [x + w, y],
+  [x + w, y + h],
+  [x, y + h],
+];
 const fourPatch = [square(0, 0), square(1, 0), square(0, 1), square(1, 1)];
 
 test('four squares tile a block of two by two', () => {
@@ -51,7 +63,19 @@ test('the same patch twice is an overlap and not a tiling, though areas could be
 });
 
 test('corners that miss by less than a millionth of the block are one corner; by more they are a gap', () => {
-  const near = (miss: number) => drawn([2, 2], [...fourPatch.slice(0, 3), [[1 + miss, 1], [2, 1], [2, 2], [1 + miss, 2]]]);
+  const near = (miss: number) =>
+    drawn(
+      [2, 2],
+      [
+        ...fourPatch.slice(0, 3),
+        [
+          [1 + miss, 1],
+          [2, 1],
+          [2, 2],
+          [1 + miss, 2],
+        ],
+      ],
+    );
   assert.ok(draftBlock(near(1e-6)).ok);
   assert.ok(!draftBlock(near(1e-3)).ok);
 });
@@ -67,27 +91,39 @@ test('a ring of four round a square tiles (it has no straight order, but that is
 
 test('outlines listed the other way round are turned, and the order of listing changes nothing', () => {
   const there = draftBlock(drawn([2, 2], fourPatch));
-  const back = draftBlock(drawn([2, 2], fourPatch.toReversed().map((p) => p.toReversed())));
+  const back = draftBlock(
+    drawn(
+      [2, 2],
+      fourPatch.toReversed().map((p) => p.toReversed()),
+    ),
+  );
   assert.ok(there.ok && back.ok);
-  assert.deepEqual(there.value.patches.map((p) => p.points), back.value.patches.map((p) => p.points));
+  assert.deepEqual(
+    there.value.patches.map((p) => p.points),
+    back.value.patches.map((p) => p.points),
+  );
 });
 
 /** A block cut up by random straight cuts across random parts: it tiles by construction. */
-const cutUp = fc.array(fc.record({ part: fc.nat(50), share: fc.integer({ min: 1, max: 7 }), upright: fc.boolean() }), { maxLength: 12 }).map((cuts) => {
-  let parts = [{ x: rational(0), y: rational(0), w: rational(8), h: rational(8) }];
-  for (const cut of cuts) {
-    const index = cut.part % parts.length;
-    const part = parts[index] as (typeof parts)[number];
-    const share = rational(cut.share, 8);
-    const w = cut.upright ? part.w.mul(share) : part.w;
-    const h = cut.upright ? part.h : part.h.mul(share);
-    const rest = cut.upright
-      ? { x: part.x.add(w), y: part.y, w: part.w.sub(w), h: part.h }
-      : { x: part.x, y: part.y.add(h), w: part.w, h: part.h.sub(h) };
-    parts = [...parts.slice(0, index), { ...part, w, h }, rest, ...parts.slice(index + 1)];
-  }
-  return parts;
-});
+const cutUp = fc
+  .array(fc.record({ part: fc.nat(50), share: fc.integer({ min: 1, max: 7 }), upright: fc.boolean() }), {
+    maxLength: 12,
+  })
+  .map((cuts) => {
+    let parts = [{ x: rational(0), y: rational(0), w: rational(8), h: rational(8) }];
+    for (const cut of cuts) {
+      const index = cut.part % parts.length;
+      const part = parts[index] as (typeof parts)[number];
+      const share = rational(cut.share, 8);
+      const w = cut.upright ? part.w.mul(share) : part.w;
+      const h = cut.upright ? part.h : part.h.mul(share);
+      const rest = cut.upright
+        ? { x: part.x.add(w), y: part.y, w: part.w.sub(w), h: part.h }
+        : { x: part.x, y: part.y.add(h), w: part.w, h: part.h.sub(h) };
+      parts = [...parts.slice(0, index), { ...part, w, h }, rest, ...parts.slice(index + 1)];
+    }
+    return parts;
+  });
 
 test('random straight-cut drawings tile; with one patch left out the gap has its area, with one grown they overlap', () => {
   fc.assert(
@@ -100,7 +136,12 @@ test('random straight-cut drawings tile; with one patch left out the gap has its
           grid: [rational(8), rational(8)],
           patches: list.map(({ x, y, w, h }) => ({
             tone: 't',
-            corners: [[x, y], [x.add(w), y], [x.add(w), y.add(h)], [x, y.add(h)]] as const,
+            corners: [
+              [x, y],
+              [x.add(w), y],
+              [x.add(w), y.add(h)],
+              [x, y.add(h)],
+            ] as const,
           })),
         },
       });

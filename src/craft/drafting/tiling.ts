@@ -18,17 +18,18 @@ export const tilingProblems = (block: DraftedBlock): readonly DraftingProblem[] 
   const outline: Polygon = [at(0, 0), at(width, 0), at(width, height), at(0, height)];
   if (edgesCancel([...block.patches.map((p) => p.points), outline.toReversed()], slack)) return [];
   const listed = block.patches.map((p) => Number(p.path.slice(p.path.lastIndexOf('/') + 1)));
-  return coverFaults({ outline, patches: block.patches.map((p) => p.points), slack }).map((fault): DraftingProblem =>
-    fault.kind === 'gap'
-      ? { code: 'drafting/gap', path: block.path, block: block.id, area: fault.area, at: fault.at }
-      : {
-          code: 'drafting/overlap',
-          path: block.patches[fault.patches[1]]?.path ?? block.path,
-          block: block.id,
-          patches: [listed[fault.patches[0]] as number, listed[fault.patches[1]] as number],
-          area: fault.area,
-          at: fault.at,
-        },
+  return coverFaults({ outline, patches: block.patches.map((p) => p.points), slack }).map(
+    (fault): DraftingProblem =>
+      fault.kind === 'gap'
+        ? { code: 'drafting/gap', path: block.path, block: block.id, area: fault.area, at: fault.at }
+        : {
+            code: 'drafting/overlap',
+            path: block.patches[fault.patches[1]]?.path ?? block.path,
+            block: block.id,
+            patches: [listed[fault.patches[0]] as number, listed[fault.patches[1]] as number],
+            area: fault.area,
+            at: fault.at,
+          },
   );
 };
 

@@ -1,10 +1,12 @@
 // Backing: panels of the cloth's width joined side by side, upright or level, whichever takes less cloth.
-import { type Length, length, convert } from '#craft/measure';
+
 import type { Unit } from '#craft/measure';
+import { convert, type Length, length } from '#craft/measure';
 import { rational, toNumber } from '#ground/exact';
 
 /** Taken from each panel at a join: 1/2 in (common practice, no source). */
-export const joinAllowance = (unit: Unit): Length => length(toNumber(convert(rational(1, 2), { from: 'in', to: unit })));
+export const joinAllowance = (unit: Unit): Length =>
+  length(toNumber(convert(rational(1, 2), { from: 'in', to: unit })));
 
 export interface BackingPanels {
   readonly run: 'upright' | 'level';

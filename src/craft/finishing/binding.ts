@@ -1,6 +1,7 @@
 // Binding: strips across the cloth, joined at 45 degrees into one length that goes round the quilt.
-import { type Length, length, convert } from '#craft/measure';
+
 import type { Unit } from '#craft/measure';
+import { convert, type Length, length } from '#craft/measure';
 import { rational, toNumber } from '#ground/exact';
 
 /** Beyond the perimeter, for the corners and the closing join: 12 in (docs/sources.md S38k; authors give 8 to 24). */

@@ -1,6 +1,7 @@
 // The size to measure after a seam: the unit with its outer allowances, across and down.
-import { distance, grown, hullOf, type Point, turned } from '#ground/plane';
+
 import { type Length, length } from '#craft/measure';
+import { distance, grown, hullOf, type Point, turned } from '#ground/plane';
 
 /**
  * Across and down of the unit as it lies on the board, allowances included. A unit that lies slanted (a

@@ -60,7 +60,9 @@ export const chordsOf = (drawing: Drawing, unit: readonly number[]): readonly Ch
       if (chord) found.set(chord.first.join(), chord);
     }
   }
-  return [...found.values()].sort((a, b) => a.line.lie - b.line.lie || b.line.place - a.line.place || b.first.length - a.first.length);
+  return [...found.values()].sort(
+    (a, b) => a.line.lie - b.line.lie || b.line.place - a.line.place || b.first.length - a.first.length,
+  );
 };
 
 const chordAt = (drawing: Drawing, index: number, unit: readonly number[]): Chord | null => {

@@ -1,7 +1,7 @@
 // Piecing: which pieces a block takes, in what order they are joined, and the size after every seam.
 import { cornerTolerance, type DraftedBlock, outlineOf } from '#craft/drafting';
 import { type Length, length } from '#craft/measure';
-import { chordsOf, drawingOf } from './chords.ts';
+import { drawingOf } from './chords.ts';
 import { formSorter } from './congruence.ts';
 import { kindsOf } from './kinds.ts';
 import { labelAt } from './labels.ts';
@@ -35,7 +35,10 @@ export const pieceBlock = (of: {
   const larger = length(Math.max(...block.size));
   const slack = cornerTolerance * larger;
   const outlines = block.patches.map((patch) => outlineOf(patch, slack));
-  const kindOf = kindsOf(outlines.map((points, i) => ({ points, fabric: fabrics[i] as string })), larger);
+  const kindOf = kindsOf(
+    outlines.map((points, i) => ({ points, fabric: fabrics[i] as string })),
+    larger,
+  );
   const sewn: SewnBlock = {
     outlines,
     kindOf,
@@ -44,7 +47,8 @@ export const pieceBlock = (of: {
     slack,
     lightnessOf: (patch) => of.lightness(fabrics[patch] as string),
   };
-  if (block.patches.length === 1) return labelled({ block, fabrics, kindOf, steps: [], leastUnits: 'proven', stuck: null });
+  if (block.patches.length === 1)
+    return labelled({ block, fabrics, kindOf, steps: [], leastUnits: 'proven', stuck: null });
   if (block.added) {
     return labelled({ block, fabrics, kindOf, steps: logSteps(sewn, block.added), leastUnits: 'proven', stuck: null });
   }
@@ -82,7 +86,9 @@ const labelled = (of: {
   });
   const steps = of.steps.map((step) => ({
     ...step,
-    join: step.join.map((part) => ('piece' in part ? { piece: order.get(part.piece) as number } : part)) as unknown as SewingStep['join'],
+    join: step.join.map((part) =>
+      'piece' in part ? { piece: order.get(part.piece) as number } : part,
+    ) as unknown as SewingStep['join'],
   }));
   return {
     kinds,

@@ -1,7 +1,8 @@
 // Which patches are one kind of piece: same shape, same cloth, cut with the same grain.
 // A mirror image is another kind; a turned one is not.
-import { type Point, type Polygon } from '#ground/plane';
+
 import type { Length } from '#craft/measure';
+import type { Point, Polygon } from '#ground/plane';
 import { sidesOf } from './sides.ts';
 
 export interface KindSource {

@@ -1,11 +1,11 @@
 // The order of a recipe that says it: the centre, then log after log, pressed away from the centre.
 import type { Side } from '#craft/design';
 import { length } from '#craft/measure';
+import { at, boxOf, type Polygon } from '#ground/plane';
 import { checkSize } from './check-size.ts';
 import { machineTurn } from './machine.ts';
 import type { SewingStep } from './pieced.ts';
-import { type SewnBlock } from './steps.ts';
-import { at, boxOf, type Polygon } from '#ground/plane';
+import type { SewnBlock } from './steps.ts';
 
 /** @param added the sides on which patches 1, 2, 3, … go, patch 0 being the centre */
 export const logSteps = (block: SewnBlock, added: readonly Side[]): readonly SewingStep[] =>

@@ -15,9 +15,13 @@ const fromBoard: Readonly<Record<Side, QuarterTurns>> = { right: 0, top: 90, lef
  * @param before where the last piece lay on the unit as it was made; null for a single piece, which is laid as it is taken up
  * @param turn   clockwise turn of the unit on the board from the way it was made, radians
  */
-export const machineTurn = (move: { readonly next: Side; readonly before: Side | null; readonly turn: number }): QuarterTurns => {
+export const machineTurn = (move: {
+  readonly next: Side;
+  readonly before: Side | null;
+  readonly turn: number;
+}): QuarterTurns => {
   if (move.before === null) return 0;
   const own = Math.round(move.turn / (Math.PI / 2)) * 90;
   const turn = fromBoard[move.next] + own - fromBoard[move.before];
-  return ((((turn % 360) + 360) % 360) as QuarterTurns);
+  return (((turn % 360) + 360) % 360) as QuarterTurns;
 };

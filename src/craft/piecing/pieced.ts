@@ -1,7 +1,8 @@
 // A block in sewing order: kinds of piece with their labels, and the steps that join them.
-import type { Polygon } from '#ground/plane';
+
 import type { Side } from '#craft/design';
 import type { Length } from '#craft/measure';
+import type { Polygon } from '#ground/plane';
 
 export interface PiecedBlock {
   /** Kinds of piece in the order of their labels. */

@@ -1,7 +1,8 @@
 // From a join tree to the steps a sewer follows: what goes onto what, on which side, how often.
-import { centroid, distance, offLine, type Point, type Polygon } from '#ground/plane';
+
 import type { Side } from '#craft/design';
 import { type Length, length } from '#craft/measure';
+import { centroid, distance, offLine, type Point, type Polygon } from '#ground/plane';
 import { checkSize } from './check-size.ts';
 import type { SeamLine } from './chords.ts';
 import { machineTurn } from './machine.ts';
@@ -53,22 +54,35 @@ export const stepsOf = (block: SewnBlock, tree: JoinTree): readonly SewingStep[]
       press: outward ? 1 : darkerSide({ ...block, line, parts: patches }),
       patches,
       line: seamEnds(block, line, patches),
-      unfinished: checkSize({ points: [...patches[0], ...patches[1]].flatMap((i) => block.outlines[i] as Polygon), seam: block.seam, slack: block.slack }),
+      unfinished: checkSize({
+        points: [...patches[0], ...patches[1]].flatMap((i) => block.outlines[i] as Polygon),
+        seam: block.seam,
+        slack: block.slack,
+      }),
       perBlock: perBlock.get(form) as number,
     });
   }
   return steps;
 };
 
-export const seamLength = (block: SewnBlock, line: SeamLine, patches: readonly [readonly number[], readonly number[]]): Length =>
+export const seamLength = (
+  block: SewnBlock,
+  line: SeamLine,
+  patches: readonly [readonly number[], readonly number[]],
+): Length =>
   length(patches[1].reduce((all, i) => all + lengthAlong(block.outlines[i] as Polygon, line, block.slack), 0));
 
 /** The ends of the seam on the line, from the corners of the second part that lie on it. */
-export const seamEnds = (block: SewnBlock, line: SeamLine, patches: readonly [readonly number[], readonly number[]]): Polygon => {
+export const seamEnds = (
+  block: SewnBlock,
+  line: SeamLine,
+  patches: readonly [readonly number[], readonly number[]],
+): Polygon => {
   const on = patches[1]
     .flatMap((i) => block.outlines[i] as Polygon)
     .filter((p) => Math.abs(offLine(line.from, line.to, p)) < 3 * block.slack);
-  const along = (p: Point) => (p.x - line.from.x) * (line.to.x - line.from.x) + (p.y - line.from.y) * (line.to.y - line.from.y);
+  const along = (p: Point) =>
+    (p.x - line.from.x) * (line.to.x - line.from.x) + (p.y - line.from.y) * (line.to.y - line.from.y);
   const sorted = on.toSorted((a, b) => along(a) - along(b));
   return [sorted[0] as Point, sorted.at(-1) as Point];
 };
@@ -79,7 +93,11 @@ const partOf = (branch: Branch, block: SewnBlock, numbered: ReadonlyMap<number, 
   'patch' in branch ? { piece: block.kindOf[branch.patch] as number } : { unit: numbered.get(branch.form) as number };
 
 /** The unit first and the piece that goes onto it second; two of a sort in reading order. */
-const ordered = (block: SewnBlock, join: Join, outward: boolean): { readonly branches: readonly [Branch, Branch]; readonly side: Side } => {
+const ordered = (
+  block: SewnBlock,
+  join: Join,
+  outward: boolean,
+): { readonly branches: readonly [Branch, Branch]; readonly side: Side } => {
   const { first, second } = join;
   const swap = 'patch' in first && ('form' in second || (outward && nearerMiddle(block, second.patch, first.patch)));
   return swap

@@ -1,8 +1,9 @@
 // The order of joining a straight-set top: every row from left to right, the rows from the top down,
 // then border by border, sides before ends. Equal beginnings of rows are made together.
-import type { PlacedBlock, PlacedStrip, SetTop, TopRow } from '#craft/setting';
+
 import type { Side } from '#craft/design';
 import { type Length, length } from '#craft/measure';
+import type { PlacedBlock, PlacedStrip, SetTop, TopRow } from '#craft/setting';
 import { machineTurn, type QuarterTurns } from './machine.ts';
 
 export type TopThing = { readonly block: number } | { readonly strip: number };
@@ -35,7 +36,11 @@ interface Unit {
  * @param kindOfStrip strips of one kind are one piece to make and to cut
  * @param seam        allowance
  */
-export const joinTop = (top: { readonly set: SetTop; readonly kindOfStrip: readonly number[]; readonly seam: Length }): readonly TopJoin[] => {
+export const joinTop = (top: {
+  readonly set: SetTop;
+  readonly kindOfStrip: readonly number[];
+  readonly seam: Length;
+}): readonly TopJoin[] => {
   const { set, seam } = top;
   const steps: TopJoin[] = [];
   const known = new Map<string, number>();
@@ -73,7 +78,12 @@ export const joinTop = (top: { readonly set: SetTop; readonly kindOfStrip: reado
       const step = steps[same] as TopJoin;
       steps[same] = { ...step, perBlock: step.perBlock + 1 };
     }
-    return { part: { unit: known.get(what.name) as number }, size, things: [...first.things, ...second.things], before: side };
+    return {
+      part: { unit: known.get(what.name) as number },
+      size,
+      things: [...first.things, ...second.things],
+      before: side,
+    };
   };
 
   const rows = set.rows.map((row, index) => {
@@ -84,12 +94,16 @@ export const joinTop = (top: { readonly set: SetTop; readonly kindOfStrip: reado
       .reduce((first, second, i) => {
         name = i === 1 ? `${name}|${signOf(top, first.things[0] as TopThing)}` : name;
         name = `${name}|${signOf(top, second.things[0] as TopThing)}`;
-        const press = pressInRow(set, { first: first.things.at(-1) as TopThing, second: second.things[0] as TopThing, nest });
+        const press = pressInRow(set, {
+          first: first.things.at(-1) as TopThing,
+          second: second.things[0] as TopThing,
+          nest,
+        });
         return sew({ first, second, side: 'right', press, stage: 'row', of: index, name });
       });
   });
   let whole = rows.reduce((first, second, i) => {
-    const press = set.rows[i]?.kind === 'sashes' || (set.rows[i - 1]?.kind !== 'sashes') ? 1 : 0;
+    const press = set.rows[i]?.kind === 'sashes' || set.rows[i - 1]?.kind !== 'sashes' ? 1 : 0;
     return sew({ first, second, side: 'bottom', press, stage: 'rows', of: i, name: `rows:${i}` });
   });
   set.borders.forEach((ring, of) => {
@@ -138,7 +152,9 @@ const pressInRow = (
   set: SetTop,
   seam: { readonly first: TopThing; readonly second: TopThing; readonly nest: 'right' | 'left' | 'sash' },
 ): 0 | 1 => {
-  const roles = [seam.first, seam.second].map((thing) => ('strip' in thing ? (set.strips[thing.strip] as PlacedStrip).role : 'block'));
+  const roles = [seam.first, seam.second].map((thing) =>
+    'strip' in thing ? (set.strips[thing.strip] as PlacedStrip).role : 'block',
+  );
   if (roles[0] === 'sash') return 0;
   if (roles[1] === 'sash') return 1;
   if (seam.nest === 'sash') return 1;

@@ -6,7 +6,9 @@ import { type Chord, chordsOf, type Drawing, type SeamLine } from './chords.ts';
 import type { UnitForm } from './congruence.ts';
 
 /** A part of a join: a single patch, or a unit of a form. */
-export type Branch = { readonly patch: number } | { readonly form: number; readonly turn: number; readonly patches: readonly number[] };
+export type Branch =
+  | { readonly patch: number }
+  | { readonly form: number; readonly turn: number; readonly patches: readonly number[] };
 
 export interface Join {
   readonly line: SeamLine;
@@ -112,7 +114,10 @@ const bestMaking = (options: ReadonlyMap<number, readonly Join[]>, root: number)
         if (!known || isBetter(making, known)) found.set(key, making);
       }
     }
-    makings.set(form, [...found.values()].sort((a, b) => (isBetter(a, b) ? -1 : isBetter(b, a) ? 1 : 0)).slice(0, most));
+    makings.set(
+      form,
+      [...found.values()].sort((a, b) => (isBetter(a, b) ? -1 : isBetter(b, a) ? 1 : 0)).slice(0, most),
+    );
   }
   return (makings.get(root) as readonly Making[])[0] as Making;
 };
@@ -257,5 +262,7 @@ const depthOf = (joins: ReadonlyMap<number, Join>, form: number, known = new Map
 
 const liesOf = (joins: ReadonlyMap<number, Join>, form: number): string => {
   const join = joins.get(form) as Join;
-  return `${join.line.lie}${formsIn(join).map((part) => liesOf(joins, part)).join('')}`;
+  return `${join.line.lie}${formsIn(join)
+    .map((part) => liesOf(joins, part))
+    .join('')}`;
 };

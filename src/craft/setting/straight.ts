@@ -1,9 +1,10 @@
 // A straight set: blocks in rows and columns, sashing between them, then borders butted round.
 // Positions are summed exactly and become doubles once.
-import { add, mul, type Rational, sub, sum, toNumber, two, zero } from '#ground/exact';
+
 import type { BorderDesign, CellDesign, SashingDesign, TopDesign } from '#craft/design';
 import type { DraftedBlock } from '#craft/drafting';
 import { length } from '#craft/measure';
+import { add, mul, type Rational, sub, sum, toNumber, two, zero } from '#ground/exact';
 import type { PlacedBlock, PlacedStrip, Rect, SetTop, TopRow } from './top.ts';
 
 type ExactSize = readonly [width: Rational, height: Rational];
@@ -28,7 +29,8 @@ export const setStraight = (design: TopDesign, blocks: ReadonlyMap<string, Draft
   const strips: PlacedStrip[] = [];
   const rows: TopRow[] = [];
   const level = (y: Rational): void => {
-    if (sashing) rows.push({ kind: 'sashes', parts: levelSash({ sashing, columns, xs, y, rim, width: middleWidth, strips }) });
+    if (sashing)
+      rows.push({ kind: 'sashes', parts: levelSash({ sashing, columns, xs, y, rim, width: middleWidth, strips }) });
   };
   if (sashing?.outer) level(rim);
   design.rows.forEach((cells, row) => {
@@ -38,7 +40,14 @@ export const setStraight = (design: TopDesign, blocks: ReadonlyMap<string, Draft
     const upright = (x: Rational): void => {
       if (!sashing) return;
       parts.push({ strip: strips.length });
-      strips.push(plainStrip({ role: 'sash', fabric: sashing.fabric, path: '/top/sashing', rect: rectOf(x, y, [sashing.across, height]) }));
+      strips.push(
+        plainStrip({
+          role: 'sash',
+          fabric: sashing.fabric,
+          path: '/top/sashing',
+          rect: rectOf(x, y, [sashing.across, height]),
+        }),
+      );
     };
     if (sashing?.outer) upright(rim);
     cells.forEach((cell, column) => {
@@ -46,7 +55,14 @@ export const setStraight = (design: TopDesign, blocks: ReadonlyMap<string, Draft
       const size: ExactSize = [columns[column] as Rational, height];
       if (cell.kind === 'plain') {
         parts.push({ strip: strips.length });
-        strips.push(plainStrip({ role: 'plain', fabric: cell.fabric, path: `/top/rows/${row}/${column}`, rect: rectOf(x, y, size) }));
+        strips.push(
+          plainStrip({
+            role: 'plain',
+            fabric: cell.fabric,
+            path: `/top/rows/${row}/${column}`,
+            rect: rectOf(x, y, size),
+          }),
+        );
       } else {
         parts.push({ block: placed.length });
         placed.push({
@@ -156,7 +172,14 @@ const butted = (frame: {
   return frame.borders.map((border, ring) => {
     const { width: w } = border;
     const lay = (rect: Rect): number => {
-      frame.strips.push({ role: 'border', fabric: border.fabric, rect, grain: border.grain, border: ring, path: `/top/borders/${ring}` });
+      frame.strips.push({
+        role: 'border',
+        fabric: border.fabric,
+        rect,
+        grain: border.grain,
+        border: ring,
+        path: `/top/borders/${ring}`,
+      });
       return frame.strips.length - 1;
     };
     const across = sum([inner.width, w, w]);

@@ -18,8 +18,7 @@ export interface Box {
 export const at = (x: number, y: number): Point => ({ x, y });
 
 /** Twice the signed area of the triangle a, b, c: positive when c lies to the right hand of a→b on screen (y down). */
-export const cross = (a: Point, b: Point, c: Point): number =>
-  (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
+export const cross = (a: Point, b: Point, c: Point): number => (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
 
 export const distance = (a: Point, b: Point): number => Math.hypot(b.x - a.x, b.y - a.y);
 

@@ -1,0 +1,24 @@
+// seamstead check FILE…: what is wrong with each document, if anything; nothing is written.
+import { planQuilt } from '#craft';
+import { readDocument } from './documents.ts';
+import { noteLines, problemLines } from './problems.ts';
+import { exits, print, type Terminal, WrongUse } from './terminal.ts';
+
+export const runCheck = async (files: readonly string[], terminal: Terminal): Promise<number> => {
+  if (files.filter((file) => file === '-').length > 1) throw new WrongUse('Standard input (-) can be read once only.');
+  let exit: number = exits.done;
+  for (const file of files) {
+    const outcome = planQuilt(await readDocument(file, terminal), { budget: { steps: 0 } });
+    if (outcome.ok) {
+      const { notes, quilt } = outcome.value;
+      await print(
+        terminal.stdout,
+        notes.length === 0 ? `${file}: no problems` : `${file}: no problems\n${noteLines(notes, quilt.unit)}`,
+      );
+    } else {
+      await print(terminal.stdout, problemLines(file, outcome.problems, outcome.more));
+      exit = exits.problems;
+    }
+  }
+  return exit;
+};

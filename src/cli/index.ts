@@ -1,0 +1,64 @@
+// The command line: reads what is wished for, runs it, and turns every end into an exit code.
+import { Command, CommanderError, Option } from 'commander';
+import { PressFailure } from '#print';
+import { runCheck } from './check-command.ts';
+import { runPlan } from './plan-command.ts';
+import { exits, print, type Terminal, WrongUse } from './terminal.ts';
+
+/** Runs one command line. @returns 0 done (warnings included), 1 the document has problems, 2 wrong use */
+export const main = async (call: { readonly argv: readonly string[] } & Terminal): Promise<number> => {
+  const ended = { exit: exits.done as number };
+  const program = programFor(call, ended);
+  try {
+    await program.parseAsync(call.argv, { from: 'user' });
+    return ended.exit;
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? exits.done : exits.wrongUse;
+    if (error instanceof WrongUse) {
+      await print(call.stderr, error.message);
+      return exits.wrongUse;
+    }
+    if (error instanceof PressFailure) {
+      await print(
+        call.stderr,
+        `The pattern could not be printed; this is our fault, not the document's.\n${error.message}`,
+      );
+      return exits.wrongUse;
+    }
+    throw error;
+  }
+};
+
+const programFor = (terminal: Terminal, ended: { exit: number }): Command => {
+  const program = new Command('seamstead')
+    .description(
+      'From one quilt document: cut sizes, a cutting plan, what to buy, the order of sewing, a printed pattern.',
+    )
+    .exitOverride()
+    .configureOutput({
+      writeOut: (text) => terminal.stdout.write(text),
+      writeErr: (text) => terminal.stderr.write(text),
+    })
+    .showHelpAfterError('(seamstead --help lists the commands)');
+  program
+    .command('plan')
+    .description('plan a quilt: write the plan, pictures and the pattern, print a summary')
+    .argument('<file>', 'a quilt document (*.quilt.json), or - for standard input')
+    .option('--out <folder>', 'where to write (else out/NAME)')
+    .addOption(new Option('--paper <size>', 'paper of the pattern').choices(['letter', 'a4']).default('letter'))
+    .option('--json', 'print the plan alone and write nothing', false)
+    .action(async (file: string, options: { out?: string; paper: 'letter' | 'a4'; json: boolean }) => {
+      ended.exit = await runPlan(
+        { file, out: options.out ?? null, paper: options.paper, json: options.json },
+        terminal,
+      );
+    });
+  program
+    .command('check')
+    .description('list the problems of quilt documents')
+    .argument('<files...>', 'quilt documents, or - for standard input')
+    .action(async (files: readonly string[]) => {
+      ended.exit = await runCheck(files, terminal);
+    });
+  return program;
+};

@@ -1,0 +1,104 @@
+// seamstead plan FILE: the whole job on one document. Everything is made before anything is written, and
+// each file is put in place whole.
+import { mkdir, rename, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { type PlanOptions, planQuilt, type QuiltPlan } from '#craft';
+import { clothSignsFor, cuttingCsv, drawQuilt, patternPages, planFileText, summaryText } from '#paper';
+import { quiltAlt } from '#paper/pages';
+import { sizeText } from '#paper/words';
+import { openPress, type Paper, pngOf } from '#print';
+import { nameOf, readDocument } from './documents.ts';
+import { noteLines, problemLines } from './problems.ts';
+import { openSolver } from './solver.ts';
+import { exits, print, progressOn, type Terminal, WrongUse } from './terminal.ts';
+
+export interface PlanWishes {
+  readonly file: string;
+  /** Folder for the files; null: out/NAME here. */
+  readonly out: string | null;
+  readonly paper: Paper;
+  /** Print the plan alone and write nothing. */
+  readonly json: boolean;
+}
+
+const picturePt = [720, 720] as const;
+const pictureWidthPx = 1600;
+
+export const runPlan = async (wishes: PlanWishes, terminal: Terminal): Promise<number> => {
+  const progress = progressOn(terminal.stderr);
+  const text = await readDocument(wishes.file, terminal);
+  progress.say('Planning …');
+  const planned = planQuilt(text, await planOptions());
+  progress.clear();
+  if (!planned.ok) {
+    await print(terminal.stderr, problemLines(wishes.file, planned.problems, planned.more));
+    return exits.problems;
+  }
+  const plan = planned.value;
+  if (wishes.json) {
+    await print(terminal.stdout, planFileText(plan));
+    return exits.done;
+  }
+  const folder = wishes.out ?? join('out', nameOf(wishes.file));
+  const { files, missingSigns } = await filesOf(plan, wishes.paper, progress.say);
+  progress.clear();
+  await writeAll(folder, files);
+  await print(terminal.stdout, summaryText(plan));
+  if (plan.notes.length > 0) await print(terminal.stderr, noteLines(plan.notes, plan.quilt.unit));
+  if (missingSigns.length > 0) {
+    const signs = missingSigns.join(' ');
+    await print(
+      terminal.stderr,
+      `  Note: the pattern's fonts have no sign for ${signs}; an empty square stands in its place.`,
+    );
+  }
+  await print(terminal.stdout, `\nWritten to ${folder}: ${[...files.keys()].join(', ')}`);
+  return exits.done;
+};
+
+/** The solver improves layouts; it is opened once the document has been read. */
+const planOptions = async (): Promise<PlanOptions> => ({ solver: await openSolver() });
+
+const filesOf = async (plan: QuiltPlan, paper: Paper, say: (what: string) => void) => {
+  const files = new Map<string, string | Uint8Array>();
+  say('Writing the plan …');
+  files.set('plan.json', planFileText(plan));
+  files.set('cutting.csv', cuttingCsv(plan));
+  say('Drawing the quilt …');
+  const { svg } = drawQuilt({
+    plan,
+    signs: clothSignsFor(plan),
+    fitPt: picturePt,
+    fill: 'colour',
+    alt: quiltAlt(plan, finishedSize(plan)),
+  });
+  files.set('quilt.svg', svg);
+  files.set('quilt.png', await pngOf(svg, { widthPx: pictureWidthPx }));
+  say('Printing the pattern …');
+  const press = openPress();
+  try {
+    const { bytes, missingSigns } = await press.pdf(patternPages(plan), { paper });
+    files.set('pattern.pdf', bytes);
+    return { files, missingSigns };
+  } finally {
+    press.close();
+  }
+};
+
+const finishedSize = ({ quilt, top }: QuiltPlan): string => sizeText([top.set.width, top.set.height], quilt.unit);
+
+const writeAll = async (folder: string, files: ReadonlyMap<string, string | Uint8Array>): Promise<void> => {
+  try {
+    await mkdir(folder, { recursive: true });
+    for (const [name, content] of files) {
+      const unfinished = join(folder, `.${name}.${process.pid}.part`);
+      await writeFile(unfinished, content);
+      await rename(unfinished, join(folder, name));
+    }
+  } catch (error) {
+    const { code, message } = error as NodeJS.ErrnoException;
+    throw new WrongUse(
+      `The files cannot be written to ${folder} (${code ?? message}). Name another folder with --out.`,
+    );
+  }
+};

@@ -1,0 +1,19 @@
+// Problems and notes as lines for the terminal: the same words as on every page and screen.
+import type { Note, Problem } from '#craft';
+import type { Unit } from '#craft/measure';
+import { noteText, problemText } from '#paper/words';
+
+export const problemLines = (file: string, problems: readonly Problem[], more: number): string => {
+  const count = problems.length + more;
+  const lines = problems.map((problem) => {
+    const { where, what, mend } = problemText(problem);
+    return `  ${where === '' ? 'the whole document' : where}\n    ${what}\n    ${mend}`;
+  });
+  const rest = more > 0 ? [`  … and ${more} more.`] : [];
+  return [`${file}: ${count} ${count === 1 ? 'problem' : 'problems'}`, ...lines, ...rest].join('\n');
+};
+
+export const noteLines = (notes: readonly Note[], unit: Unit): string =>
+  notes
+    .map((note) => `  ${note.level === 'warning' ? 'Warning' : 'Note'} ${note.path}: ${noteText(note, unit)}`)
+    .join('\n');

@@ -1,0 +1,75 @@
+// The solver that layouts ask for least cloth: HiGHS behind craft's small interface. Synchronous once opened;
+// limited by nodes, never by time, so that the same program always has the same answer.
+import loadHighs from 'highs';
+import { costOf, type IntegerProgram, type IntegerSolver, isSolution, type SolverAnswer } from '#craft/cutting';
+
+type Highs = Awaited<ReturnType<typeof loadHighs>>;
+
+/** Loads the solver (about 40 ms); keep the answer, it may be asked any number of times. */
+export const openSolver = async (): Promise<IntegerSolver> => {
+  const highs = await loadHighs();
+  return { minimise: (program, limits) => answerFor({ highs, program, nodes: limits.nodes }) };
+};
+
+const none: SolverAnswer = { status: 'none' };
+
+const answerFor = (of: {
+  readonly highs: Highs;
+  readonly program: IntegerProgram;
+  readonly nodes: number;
+}): SolverAnswer => {
+  const { highs, program, nodes } = of;
+  if (program.cost.length === 0) return none;
+  // costs up to 1: large ones have been seen to end a run with an error
+  const scale = Math.max(1, ...program.cost);
+  const model = highs.createModel(modelFor(highs, program, scale));
+  try {
+    model.options.set({
+      output_flag: false,
+      random_seed: 1,
+      mip_rel_gap: 0,
+      mip_abs_gap: 0.5 / scale,
+      mip_max_nodes: nodes,
+    });
+    model.run();
+    if (model.info.get('primal_solution_status') !== highs.constants.solutionStatus.feasible) return none;
+    const x = Array.from(model.getSolution().colValue, Math.round);
+    if (!isSolution(program, x)) return none;
+    const objective = costOf(program, x);
+    const proven = model.getModelStatus() === highs.constants.modelStatus.optimal;
+    const dual = Math.ceil(Number(model.info.get('mip_dual_bound')) * scale - 1e-6);
+    return {
+      status: proven ? 'optimal' : 'stopped',
+      x,
+      objective,
+      bound: proven ? objective : Math.min(objective, dual),
+    };
+  } finally {
+    model.dispose();
+  }
+};
+
+const modelFor = (highs: Highs, program: IntegerProgram, scale: number): Parameters<Highs['createModel']>[0] => {
+  const { cost, upper, rows } = program;
+  const starts = [0];
+  for (const row of rows) starts.push((starts.at(-1) ?? 0) + row.terms.length);
+  return {
+    numCols: cost.length,
+    numRows: rows.length,
+    sense: highs.constants.objectiveSense.minimize,
+    colCost: cost.map((c) => c / scale),
+    colLower: cost.map(() => 0),
+    colUpper: [...upper],
+    rowLower: rows.map((r) => r.least),
+    rowUpper: rows.map(() => highs.infinity),
+    matrix: {
+      format: 'csr',
+      numRows: rows.length,
+      numCols: cost.length,
+      starts,
+      indices: rows.flatMap((r) => r.terms.map(([i]) => i)),
+      values: rows.flatMap((r) => r.terms.map(([, factor]) => factor)),
+    },
+    integrality: cost.map(() => highs.constants.variableType.integer),
+  };
+};

@@ -1,0 +1,35 @@
+// What a command may touch of the terminal; handed in, so that a test can be one.
+import type { Readable, Writable } from 'node:stream';
+
+export interface Terminal {
+  readonly stdin: Readable;
+  readonly stdout: Writable & { readonly isTTY?: boolean };
+  readonly stderr: Writable & { readonly isTTY?: boolean };
+}
+
+/** The command's end: all done, the document has problems, or the command itself was used wrongly. */
+export const exits = { done: 0, problems: 1, wrongUse: 2 } as const;
+
+/** Wrong use or a file that cannot be had: one line for a person, never a stack trace. */
+export class WrongUse extends Error {}
+
+export const print = (out: Writable, text: string): Promise<void> =>
+  new Promise((resolve, reject) => {
+    out.write(text.endsWith('\n') ? text : `${text}\n`, (error) => (error ? reject(error) : resolve()));
+  });
+
+/** One line that is written over, only when a person is looking. */
+export const progressOn = (
+  out: Terminal['stderr'],
+): { readonly say: (what: string) => void; readonly clear: () => void } => {
+  const shown = out.isTTY === true;
+  const wipe = '\r\u001b[2K';
+  return {
+    say: (what) => {
+      if (shown) out.write(`${wipe}${what}`);
+    },
+    clear: () => {
+      if (shown) out.write(wipe);
+    },
+  };
+};
