@@ -121,7 +121,7 @@ const plannedStep = (of: {
     'piece' in part ? (pieced.kinds[part.piece]?.label as string) : `#${part.unit + 1}`;
   const join = [nameOf(step.join[0]), nameOf(step.join[1])] as const;
   return {
-    id: `${of.id}-${step.number}`,
+    id: `${of.id.replaceAll(' / ', '-')}-${step.number}`,
     number: step.number,
     join,
     makes: `#${step.number}`,

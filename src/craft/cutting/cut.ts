@@ -1,7 +1,7 @@
 // How one patch is cut: its shape grown by the seam allowance, brought to a shape that a ruler cuts, on
 // marks. Grain lies parallel to the sides of the block.
 
-import { type Length, length, toNearestMark, upToMark } from '#craft/measure';
+import { type Length, length, tidy, toNearestMark, upToMark } from '#craft/measure';
 import type { Rational } from '#ground/exact';
 import { boxOf, distance, grown, type Point, type Polygon } from '#ground/plane';
 import type { Cut } from './cloth.ts';
@@ -155,7 +155,7 @@ const rectangleSides = (outline: Polygon): readonly [Length, Length] | null => {
   const square = Math.abs((b.x - a.x) * (c.x - b.x) + (b.y - a.y) * (c.y - b.y)) < near * Math.max(first, second);
   if (!parallel || !square) return null;
   const level = Math.abs(b.y - a.y) <= Math.abs(b.x - a.x);
-  return level ? [length(clean(first)), length(clean(second))] : [length(clean(second)), length(clean(first))];
+  return level ? [tidy(first), tidy(second)] : [tidy(second), tidy(first)];
 };
 
 const rightIsosceles = (
@@ -172,16 +172,10 @@ const rightIsosceles = (
     const square = Math.abs((a.x - corner.x) * (b.x - corner.x) + (a.y - corner.y) * (b.y - corner.y)) < near * legA;
     if (!square || Math.abs(legA - legB) > near) continue;
     const grain = alongAxes(corner, a) ? 'legs' : alongAxes(a, b) ? 'long-side' : 'slanted';
-    return { leg: length(clean(legA)), long: length(clean(distance(a, b))), grain };
+    return { leg: tidy(legA), long: tidy(distance(a, b)), grain };
   }
   return null;
 };
 
 const alongAxes = (a: Point, b: Point): boolean =>
   Math.min(Math.abs(b.x - a.x), Math.abs(b.y - a.y)) < 1e-6 * distance(a, b);
-
-/** Takes the last bits of rounding off a length that is a plain fraction. */
-const clean = (value: number): number => {
-  const near = Math.round(value * 1e9) / 1e9;
-  return Math.abs(near - value) < 1e-12 * Math.max(1, value) ? near : value;
-};

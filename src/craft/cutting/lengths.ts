@@ -1,5 +1,5 @@
 // Long strips: how many widths of cloth are joined end to end to make one.
-import { type Length, length } from '#craft/measure';
+import { type Length, tidy } from '#craft/measure';
 
 /**
  * Pieces that, joined end to end, make one strip: whole widths of the cloth and a last piece of what is missing.
@@ -22,5 +22,5 @@ export const joinedStrip = (strip: {
     pieces.push(width);
     missing += 2 * seam - width;
   }
-  return [...pieces, length(missing)];
+  return [...pieces, tidy(missing)];
 };

@@ -1,7 +1,6 @@
 // Backing: panels of the cloth's width joined side by side, upright or level, whichever takes less cloth.
 
-import type { Unit } from '#craft/measure';
-import { convert, type Length, length } from '#craft/measure';
+import { convert, type Length, length, tidy, type Unit } from '#craft/measure';
 import { rational, toNumber } from '#ground/exact';
 
 /** Taken from each panel at a join: 1/2 in (common practice, no source). */
@@ -45,6 +44,6 @@ export const panelsFor = (of: {
   const taken = 2 * of.join;
   const panels = Math.max(1, Math.ceil((of.spans - taken) / (of.width - taken) - 1e-9));
   const last = of.spans + (panels - 1) * (taken - of.width);
-  const cuts = Array.from({ length: panels }, (_, i) => [i + 1 < panels ? of.width : length(last), of.long] as const);
+  const cuts = Array.from({ length: panels }, (_, i) => [i + 1 < panels ? of.width : tidy(last), of.long] as const);
   return { run: of.run, panels, cuts, length: length(panels * of.long) };
 };

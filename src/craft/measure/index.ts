@@ -1,5 +1,5 @@
 export { exactText } from './exact-text.ts';
-export { type Length, length, type Unit } from './length.ts';
+export { type Length, length, tidy, type Unit } from './length.ts';
 export { inSteps, type Marked, markTolerance, toNearestMark, upToMark } from './marks.ts';
 export { type Mixed, mixedFrom } from './mixed.ts';
 export { type LengthProblem, type LengthWish, limits, parseLength, type Sign } from './parse-length.ts';
