@@ -1,0 +1,4 @@
+export { cuttingCsv } from './csv.ts';
+export type { StripKind } from './strips.ts';
+export { cutMark, stripKindsOf, yieldOf } from './strips.ts';
+export { entryTitle, rolesText, usesText } from './uses.ts';

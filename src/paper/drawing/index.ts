@@ -1,0 +1,12 @@
+export { drawBoard } from './board.ts';
+export { drawBorders } from './borders.ts';
+export { drawCloth } from './cloth.ts';
+export { drawMachine } from './machine.ts';
+export { drawQuilt } from './quilt.ts';
+export { drawRows, rowPressOf } from './rows.ts';
+export type { StepPicture } from './step.ts';
+export { drawStep } from './step.ts';
+export type { Drawing } from './svg.ts';
+export { numberText } from './svg.ts';
+export { drawSwatch } from './swatch.ts';
+export { drawTemplate } from './template.ts';

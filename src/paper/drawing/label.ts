@@ -1,0 +1,131 @@
+// Where does a patch's label stand? Inside, in the roomiest place and the largest size that touches no
+// edge; else outside the drawing on a leader.
+
+import type { Box, Point, Polygon } from '#ground/plane';
+import { boxOf, centroid } from '#ground/plane';
+import { hairlinePt, ink, lettering, textWidthPt } from './ink.ts';
+import { element, numberText } from './svg.ts';
+
+export interface Labelled {
+  readonly text: string;
+  /** In the picture's points. */
+  readonly outline: Polygon;
+  readonly fill: string;
+}
+
+const sizesPt = [9, 8, 7, 6] as const;
+const clearPt = 1.2;
+/** Capitals of Source Sans 3 stand 0.66 of its size high. */
+const capitalShare = 0.66;
+
+/** Labels inside their patches; those that do not fit are left out or led outside. */
+export const drawLabels = (of: {
+  readonly labels: readonly Labelled[];
+  /** What the leaders must clear. */
+  readonly bounds: Box;
+  readonly tooSmall: 'leader' | 'leave-out';
+}): readonly string[] => {
+  const inside: string[] = [];
+  const outside: { text: string; from: Point }[] = [];
+  for (const { text, outline, fill } of of.labels) {
+    const place = placeFor(text, outline);
+    if (place !== null) inside.push(lettering({ text, x: place.at.x, y: place.at.y, sizePt: place.sizePt, fill }));
+    else if (of.tooSmall === 'leader') outside.push({ text, from: roomiest(outline, 0, 0) ?? centroid(outline) });
+  }
+  return [...inside, ...leaders(outside, of.bounds)];
+};
+
+/** Whether the label finds room inside its outline at the least size. */
+export const fitsInside = ({ text, outline }: Labelled): boolean => placeFor(text, outline) !== null;
+
+const placeFor = (text: string, outline: Polygon): { at: Point; sizePt: number } | null => {
+  for (const sizePt of sizesPt) {
+    const at = roomiest(outline, textWidthPt(text, sizePt) / 2 + clearPt, (capitalShare * sizePt) / 2 + clearPt);
+    if (at !== null) return { at, sizePt };
+  }
+  return null;
+};
+
+/** The middle of a box of the given half sides that lies inside the outline: the centre of area if it fits there, else the fitting point of a 9 × 9 grid nearest to it. */
+const roomiest = (outline: Polygon, halfWidth: number, halfHeight: number): Point | null => {
+  const middle = centroid(outline);
+  if (holds(outline, middle, halfWidth, halfHeight)) return middle;
+  const box = boxOf(outline);
+  let best: Point | null = null;
+  let nearest = Number.POSITIVE_INFINITY;
+  for (let row = 1; row < 10; row++) {
+    for (let column = 1; column < 10; column++) {
+      const p = { x: box.x + (box.width * column) / 10, y: box.y + (box.height * row) / 10 };
+      const away = Math.hypot(p.x - middle.x, p.y - middle.y);
+      if (away < nearest - 1e-9 && holds(outline, p, halfWidth, halfHeight)) {
+        best = p;
+        nearest = away;
+      }
+    }
+  }
+  return best;
+};
+
+const holds = (outline: Polygon, at: Point, halfWidth: number, halfHeight: number): boolean => {
+  for (const x of [-1, 0, 1]) {
+    for (const y of [-1, 0, 1]) {
+      if (!isInside(outline, { x: at.x + x * halfWidth, y: at.y + y * halfHeight })) return false;
+    }
+  }
+  return true;
+};
+
+const isInside = (outline: Polygon, p: Point): boolean => {
+  let inside = false;
+  for (let i = 0, j = outline.length - 1; i < outline.length; j = i++) {
+    const a = outline[i] as Point;
+    const b = outline[j] as Point;
+    if (a.y > p.y !== b.y > p.y && p.x < ((b.x - a.x) * (p.y - a.y)) / (b.y - a.y) + a.x) inside = !inside;
+  }
+  return inside;
+};
+
+const apartPt = 9;
+const standOffPt = 9;
+
+/** Space that leaders and their letters take outside the bounds. */
+export const leaderRoomPt = 20;
+
+/** Each label goes to the nearer of the left and right margins; along a margin the letters keep their order and a clear distance. */
+const leaders = (all: readonly { readonly text: string; readonly from: Point }[], bounds: Box): readonly string[] => {
+  const middle = bounds.x + bounds.width / 2;
+  return (['left', 'right'] as const).flatMap((margin) => {
+    const here = all
+      .filter(({ from }) => (margin === 'left' ? from.x < middle : from.x >= middle))
+      .toSorted((a, b) => a.from.y - b.from.y || a.from.x - b.from.x || (a.text < b.text ? -1 : 1));
+    const x = margin === 'left' ? bounds.x - standOffPt : bounds.x + bounds.width + standOffPt;
+    const out = margin === 'left' ? -1 : 1;
+    return spread(
+      here.map(({ from }) => from.y),
+      bounds,
+    ).map((y, i) => {
+      const { text, from } = here[i] as (typeof here)[number];
+      const leader = element('path', {
+        d: `M${numberText(from.x)} ${numberText(from.y)}L${numberText(x - out * 3)} ${numberText(y)}`,
+        stroke: ink,
+        'stroke-width': hairlinePt,
+        fill: 'none',
+      });
+      const dot = element('circle', { cx: from.x, cy: from.y, r: 0.9, fill: ink });
+      return leader + dot + lettering({ text, x, y, sizePt: 7, anchor: margin === 'left' ? 'end' : 'start' });
+    });
+  });
+};
+
+/** Heights in rising order pushed apart to a clear distance and kept within the bounds where they fit. */
+const spread = (heights: readonly number[], bounds: Box): readonly number[] => {
+  const down: number[] = [];
+  for (const height of heights) down.push(Math.max(height, (down.at(-1) ?? Number.NEGATIVE_INFINITY) + apartPt));
+  const over = (down.at(-1) ?? 0) - (bounds.y + bounds.height);
+  if (over <= 0) return down;
+  const up: number[] = [];
+  for (const height of down.toReversed()) {
+    up.unshift(Math.min(height, (up[0] ?? bounds.y + bounds.height + apartPt) - apartPt));
+  }
+  return up;
+};

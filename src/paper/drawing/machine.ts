@@ -1,0 +1,161 @@
+// The same step as it lies at the machine: the unit turned so that the new seam is at the right hand, the
+// next part on top wrong side up, right edges together, the seam line dashed.
+
+import type { Point, Polygon } from '#ground/plane';
+import { boxOf } from '#ground/plane';
+import type { ClothSign } from '#paper/cloth';
+import { signOf } from '#paper/cloth';
+import { hairlinePt, ink, lettering, paler, patchEdgePt, softInk } from './ink.ts';
+import { drawLabels } from './label.ts';
+import { drawPatches, patchLabels } from './patches.ts';
+import { framed, pathOf } from './shape.ts';
+import type { StepPicture } from './step.ts';
+import { awayFrom, patchAt, seamEnds } from './step.ts';
+import type { Drawing } from './svg.ts';
+import { element, numberText, picture } from './svg.ts';
+
+const edgePt = 6;
+const turnRoomPt = 16;
+
+/** @param of.seam the allowance, in the document's unit */
+export const drawMachine = (of: StepPicture & { readonly seam: number }): Drawing => {
+  const { block, step, signs } = of;
+  const away = awayFrom(block, step);
+  const [start] = seamEnds(step.line);
+  // turned so that `away` points right; the seam becomes the upright line x = 0
+  const turned = (p: Point): Point => ({
+    x: (p.x - start.x) * away.x + (p.y - start.y) * away.y,
+    y: -(p.x - start.x) * away.y + (p.y - start.y) * away.x,
+  });
+  const folded = (p: Point): Point => ({ x: -turned(p).x, y: turned(p).y });
+  const first = step.patches[0].map((i) => patchAt(block, i));
+  const second = step.patches[1].map((i) => patchAt(block, i));
+  const unitShapes = first.map((patch) => patch.points.map(turned));
+  const topShapes = second.map((patch) => patch.points.map(folded));
+  const seamShape = step.line.map(turned);
+  const box = boxOf([...unitShapes.flat(), ...topShapes.flat()]);
+  const roomX = of.fitPt[0] - 2 * edgePt;
+  const roomY = of.fitPt[1] - 2 * edgePt - turnRoomPt;
+  const scale = Math.min(
+    roomX / (box.width + of.seam),
+    roomY / (box.height + 2 * of.seam),
+    (roomX / Math.max(...block.finished)) * 2.2,
+  );
+  const frame = {
+    scale,
+    x: edgePt + (roomX - (box.width + of.seam) * scale) / 2 - box.x * scale,
+    y: turnRoomPt + edgePt + of.seam * scale - box.y * scale + (roomY - (box.height + 2 * of.seam) * scale) / 2,
+  };
+  const unit = first.map((patch, i) => ({ patch, outline: framed(unitShapes[i] ?? [], frame) }));
+  const top = topShapes.map((shape) => framed(shape, frame));
+  const seam = framed(seamShape, frame);
+  const signsOnTop = second.map((patch) => signOf(signs, patch.fabric));
+  return picture({
+    widthPt: of.fitPt[0],
+    heightPt: of.fitPt[1],
+    alt: of.alt,
+    parts: [
+      wrongSide,
+      ...drawPatches({ laid: unit, signs, fill: 'colour' }),
+      allowance(seam, of.seam * scale, signsOnTop),
+      ...drawLabels({
+        labels: patchLabels(unit, signs).filter(({ outline }) => !isCovered(outline, top)),
+        bounds: boxOf(seam),
+        tooSmall: 'leave-out',
+      }),
+      ...top.map((outline, i) => wrongSideUp(outline, signsOnTop[i])),
+      ...drawLabels({
+        labels: second.map((patch, i) => ({ text: patch.piece, outline: top[i] ?? [], fill: ink })),
+        bounds: boxOf(seam),
+        tooSmall: 'leave-out',
+      }),
+      seamLine(seam),
+      turnMark(step.machineTurn, edgePt + roomX / 2),
+    ],
+  });
+};
+
+const wrongSideId = 'wrong-side';
+const wrongSide = element(
+  'defs',
+  {},
+  element(
+    'pattern',
+    { id: wrongSideId, patternUnits: 'userSpaceOnUse', width: 5, height: 5, patternTransform: 'rotate(135)' },
+    element('path', { d: 'M0 2.5H5', stroke: softInk, 'stroke-width': 0.35, 'stroke-opacity': 0.5, fill: 'none' }),
+  ),
+);
+
+const wrongSideUp = (outline: Polygon, sign: ClothSign | undefined): string => {
+  const d = pathOf([outline]);
+  return (
+    element('path', {
+      d,
+      fill: paler(sign?.colour ?? '#ffffff', 0.3),
+      stroke: ink,
+      'stroke-width': patchEdgePt,
+      'stroke-linejoin': 'round',
+    }) + element('path', { d, fill: `url(#${wrongSideId})` })
+  );
+};
+
+/** The band right of the seam line, out to the raw edges. */
+const allowance = (seam: Polygon, width: number, signs: readonly ClothSign[]): string => {
+  const box = boxOf(seam);
+  return element('rect', {
+    x: box.x,
+    y: box.y - width,
+    width,
+    height: box.height + 2 * width,
+    fill: paler(signs[0]?.colour ?? '#ffffff', 0.16),
+    stroke: softInk,
+    'stroke-width': hairlinePt,
+  });
+};
+
+const seamLine = (seam: Polygon): string => {
+  const box = boxOf(seam);
+  return element('path', {
+    d: `M${numberText(box.x)} ${numberText(box.y - 3)}V${numberText(box.y + box.height + 3)}`,
+    stroke: ink,
+    'stroke-width': 0.9,
+    'stroke-dasharray': '3 1.5',
+    fill: 'none',
+  });
+};
+
+const isCovered = (outline: Polygon, by: readonly Polygon[]): boolean => {
+  const box = boxOf(outline);
+  const covers = boxOf(by.flat());
+  return (
+    box.x < covers.x + covers.width - 0.5 &&
+    box.x + box.width > covers.x + 0.5 &&
+    box.y < covers.y + covers.height - 0.5 &&
+    box.y + box.height > covers.y + 0.5
+  );
+};
+
+const turnTexts = { 0: 'no turn', 90: '¼ turn', 180: '½ turn', 270: '¼ turn' } as const;
+
+/** A small arc with its head, and how far; three quarters clockwise are drawn as one quarter the other way. */
+const turnMark = (turn: 0 | 90 | 180 | 270, middle: number): string => {
+  const y = 7;
+  if (turn === 0) return lettering({ text: turnTexts[0], x: middle, y, sizePt: 7, fill: softInk });
+  const x = middle - 14;
+  const arc =
+    element('path', {
+      d: `M${numberText(x - 4.2)} ${numberText(y + 1)}A4.3 4.3 0 1 1 ${numberText(x + 3)} ${numberText(y + 3.2)}`,
+      stroke: softInk,
+      'stroke-width': 0.9,
+      fill: 'none',
+    }) +
+    element('path', {
+      d: `M${numberText(x + 0.4)} ${numberText(y + 5.2)}L${numberText(x + 5)} ${numberText(y + 4.6)}L${numberText(x + 2)} ${numberText(y + 0.9)}Z`,
+      fill: softInk,
+    });
+  const mirrored = `translate(${numberText(2 * x)} 0) scale(-1 1)`;
+  return (
+    (turn === 270 ? element('g', { transform: mirrored }, arc) : arc) +
+    lettering({ text: turnTexts[turn], x: x + 9, y, sizePt: 7, fill: softInk, anchor: 'start' })
+  );
+};

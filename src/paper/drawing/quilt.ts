@@ -1,0 +1,121 @@
+// The whole quilt as a picture: every block drawn once and set by reference, so that a top of hundreds
+// of blocks stays small. The hatched form lays its hatches in the page's own directions, turned blocks
+// included, and so draws every patch.
+
+import type { BlockPlan, QuiltPlan } from '#craft';
+import type { Polygon } from '#ground/plane';
+import type { ClothSigns } from '#paper/cloth';
+import { signOf } from '#paper/cloth';
+import { hatchDefinitions, hatchId } from './hatching.ts';
+import { hairlinePt, ink } from './ink.ts';
+import { entriesOf, entryKey, inTop, placing, rectOutline } from './placed.ts';
+import { framed, pathOf } from './shape.ts';
+import type { Drawing } from './svg.ts';
+import { element, group, picture } from './svg.ts';
+
+export interface QuiltPicture {
+  readonly plan: QuiltPlan;
+  readonly signs: ClothSigns;
+  readonly fitPt: readonly [width: number, height: number];
+  /** Hatched: cloth is told apart without colour as well. */
+  readonly fill: 'colour' | 'hatched';
+  readonly alt: string;
+}
+
+const edge = { stroke: ink, 'stroke-width': hairlinePt, 'stroke-linejoin': 'round' } as const;
+const padPt = 1;
+
+/** No text in it, so that it looks the same wherever it is rendered. */
+export const drawQuilt = (of: QuiltPicture): Drawing => {
+  const { set } = of.plan.top;
+  const scale = Math.min((of.fitPt[0] - 2 * padPt) / set.width, (of.fitPt[1] - 2 * padPt) / set.height);
+  const drawn = of.fill === 'hatched' ? hatchedQuilt(of, scale) : colouredQuilt(of, scale);
+  return picture({
+    widthPt: set.width * scale + 2 * padPt,
+    heightPt: set.height * scale + 2 * padPt,
+    alt: of.alt,
+    parts: [...drawn.definitions, group({ transform: `translate(${padPt} ${padPt})` }, drawn.parts)],
+  });
+};
+
+interface Drawn {
+  readonly definitions: readonly string[];
+  readonly parts: readonly string[];
+}
+
+const colouredQuilt = ({ plan, signs }: QuiltPicture, scale: number): Drawn => {
+  const entries = entriesOf(plan);
+  const blocks = plan.top.set.placed.map((placed) => {
+    const found = entries.get(entryKey(placed));
+    if (found === undefined) throw new Error(`the top holds a block that the plan does not list: ${placed.block}`);
+    return element('use', {
+      href: `#${blockId(found.index)}`,
+      transform: placing({ placed, finished: found.entry.finished, scale }),
+    });
+  });
+  return {
+    definitions: [blockDefinitions({ blocks: plan.blocks, signs, scale })],
+    parts: [group(edge, [...stripPaths(plan, signs, scale), ...blocks])],
+  };
+};
+
+export const blockId = (index: number): string => `block-${index}`;
+
+/** Each entry once, one path per cloth, from 0, 0. */
+export const blockDefinitions = (of: {
+  readonly blocks: readonly BlockPlan[];
+  readonly signs: ClothSigns;
+  readonly scale: number;
+}): string =>
+  element(
+    'defs',
+    {},
+    of.blocks
+      .map((block, index) => {
+        const byFabric = new Map<string, Polygon[]>();
+        for (const patch of block.patches) {
+          append(byFabric, patch.fabric, framed(patch.points, { scale: of.scale, x: 0, y: 0 }));
+        }
+        return group({ id: blockId(index) }, fabricPaths(byFabric, of.signs));
+      })
+      .join(''),
+  );
+
+const stripPaths = (plan: QuiltPlan, signs: ClothSigns, scale: number): readonly string[] => {
+  const byFabric = new Map<string, Polygon[]>();
+  for (const strip of plan.top.set.strips) {
+    append(byFabric, strip.fabric, framed(rectOutline(strip.rect), { scale, x: 0, y: 0 }));
+  }
+  return fabricPaths(byFabric, signs);
+};
+
+const hatchedQuilt = ({ plan, signs }: QuiltPicture, scale: number): Drawn => {
+  const byFabric = new Map<string, Polygon[]>();
+  const frame = { scale, x: 0, y: 0 };
+  for (const strip of plan.top.set.strips) append(byFabric, strip.fabric, framed(rectOutline(strip.rect), frame));
+  const entries = entriesOf(plan);
+  for (const placed of plan.top.set.placed) {
+    const entry = entries.get(entryKey(placed))?.entry;
+    for (const patch of entry?.patches ?? []) {
+      append(byFabric, patch.fabric, framed(inTop(patch.points, placed, entry?.finished ?? [0, 0]), frame));
+    }
+  }
+  const hatches = [...byFabric].map(([fabric, outlines]) =>
+    element('path', { d: pathOf(outlines), fill: `url(#${hatchId(signOf(signs, fabric))})`, stroke: 'none' }),
+  );
+  return {
+    definitions: [hatchDefinitions([...byFabric.keys()].map((fabric) => signOf(signs, fabric)))],
+    parts: [group(edge, fabricPaths(byFabric, signs)), ...hatches],
+  };
+};
+
+const fabricPaths = (byFabric: ReadonlyMap<string, readonly Polygon[]>, signs: ClothSigns): readonly string[] =>
+  [...byFabric].map(([fabric, outlines]) =>
+    element('path', { d: pathOf(outlines), fill: signOf(signs, fabric).colour }),
+  );
+
+const append = (into: Map<string, Polygon[]>, fabric: string, outline: Polygon): void => {
+  const outlines = into.get(fabric);
+  if (outlines === undefined) into.set(fabric, [outline]);
+  else outlines.push(outline);
+};

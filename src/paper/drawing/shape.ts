@@ -1,0 +1,38 @@
+// Outlines as path data, and where a shape lies in a picture.
+import type { Box, Polygon } from '#ground/plane';
+import { numberText } from './svg.ts';
+
+/** Path data of closed outlines. */
+export const pathOf = (polygons: readonly Polygon[]): string =>
+  polygons
+    .map((polygon) => {
+      const [first, ...rest] = polygon;
+      if (first === undefined) return '';
+      const corners = rest.map((p) => `L${numberText(p.x)} ${numberText(p.y)}`).join('');
+      return `M${numberText(first.x)} ${numberText(first.y)}${corners}Z`;
+    })
+    .join('');
+
+/** Scaled about the origin, then moved. */
+export interface Frame {
+  readonly scale: number;
+  readonly x: number;
+  readonly y: number;
+}
+
+export const framed = (polygon: Polygon, frame: Frame): Polygon =>
+  polygon.map((p) => ({ x: p.x * frame.scale + frame.x, y: p.y * frame.scale + frame.y }));
+
+/** Scaled to fill `into` at most, never beyond `most`, and set in its middle. */
+export const fitted = (of: { readonly box: Box; readonly into: Box; readonly most?: number }): Frame => {
+  const scale = Math.min(
+    of.into.width / of.box.width,
+    of.into.height / of.box.height,
+    of.most ?? Number.POSITIVE_INFINITY,
+  );
+  return {
+    scale,
+    x: of.into.x + (of.into.width - of.box.width * scale) / 2 - of.box.x * scale,
+    y: of.into.y + (of.into.height - of.box.height * scale) / 2 - of.box.y * scale,
+  };
+};

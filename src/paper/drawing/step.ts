@@ -1,0 +1,141 @@
+// One step as it lies on the board: the unit so far and the next part a little apart, with the thread
+// outline, the press arrow across the seam, and the size to measure after pressing.
+
+import type { BlockPlan, PlannedPatch, PlannedStep } from '#craft';
+import type { Unit } from '#craft/measure';
+import type { Point, Polygon } from '#ground/plane';
+import { boxOf, centroid } from '#ground/plane';
+import type { ClothSigns } from '#paper/cloth';
+import { lengthOnPaper } from '#paper/lengths';
+import { arrow, dimension } from './arrow.ts';
+import { textWidthPt, thread } from './ink.ts';
+import { drawLabels } from './label.ts';
+import type { LaidPatch } from './patches.ts';
+import { drawPatches, patchLabels } from './patches.ts';
+import { fitted, framed, pathOf } from './shape.ts';
+import type { Drawing } from './svg.ts';
+import { element, picture } from './svg.ts';
+
+export interface StepPicture {
+  readonly block: BlockPlan;
+  readonly step: PlannedStep;
+  readonly signs: ClothSigns;
+  readonly unit: Unit;
+  readonly fitPt: readonly [width: number, height: number];
+  readonly alt: string;
+}
+
+/** How far the next part stands off, in points. */
+const standOffPt = 11;
+const marginPt = 4;
+const dimensionPt = 13;
+
+export const drawStep = (of: StepPicture): Drawing => {
+  const { block, step, signs, unit } = of;
+  const across = lengthOnPaper(step.unfinished[0], unit);
+  const down = lengthOnPaper(step.unfinished[1], unit);
+  const besidePt = textWidthPt(down, 8) + 10;
+  const away = awayFrom(block, step);
+  const apart = standOff(away);
+  const points = [...step.patches[0], ...step.patches[1]].flatMap((i) => patchAt(block, i).points);
+  const into = {
+    x: marginPt,
+    y: marginPt,
+    width: of.fitPt[0] - 2 * marginPt - besidePt - Math.abs(apart.x),
+    height: of.fitPt[1] - 2 * marginPt - dimensionPt - Math.abs(apart.y),
+  };
+  const whole = Math.min(into.width / block.finished[0], into.height / block.finished[1]);
+  // a first pair is drawn larger than the block would be, but not so large that it looks like another thing
+  const frame = fitted({ box: boxOf(points), into, most: whole * 2.2 });
+  const shiftFirst = { x: Math.max(0, -apart.x), y: Math.max(0, -apart.y) };
+  const first = laidAt(block, step.patches[0], frame, shiftFirst);
+  const second = laidAt(block, step.patches[1], frame, { x: shiftFirst.x + apart.x, y: shiftFirst.y + apart.y });
+  const laid = [...first, ...second];
+  const bounds = boxOf(laid.flatMap(({ outline }) => outline));
+  const under = bounds.y + bounds.height + marginPt + 1.5;
+  const beside = bounds.x + bounds.width + marginPt + 2.5;
+  return picture({
+    widthPt: of.fitPt[0],
+    heightPt: of.fitPt[1],
+    alt: of.alt,
+    parts: [
+      ...drawPatches({ laid: first, signs, fill: 'colour' }),
+      threadOutline(second),
+      ...drawPatches({ laid: second, signs, fill: 'colour' }),
+      ...drawLabels({ labels: patchLabels(laid, signs), bounds, tooSmall: 'leave-out' }),
+      pressArrow({ step, seam: framed(step.line, frame), away, apart, from: shiftFirst }),
+      dimension({ from: { x: bounds.x, y: under }, to: { x: bounds.x + bounds.width, y: under }, text: across }),
+      dimension({ from: { x: beside, y: bounds.y }, to: { x: beside, y: bounds.y + bounds.height }, text: down }),
+    ],
+  });
+};
+
+export const patchAt = (block: BlockPlan, index: number): PlannedPatch => {
+  const patch = block.patches[index];
+  if (patch === undefined) throw new Error(`block ${block.id} has no patch ${index}`);
+  return patch;
+};
+
+const laidAt = (
+  block: BlockPlan,
+  indexes: readonly number[],
+  frame: { readonly scale: number; readonly x: number; readonly y: number },
+  shift: Point,
+): readonly LaidPatch[] =>
+  indexes.map((index) => {
+    const patch = patchAt(block, index);
+    return { patch, outline: framed(patch.points, { ...frame, x: frame.x + shift.x, y: frame.y + shift.y }) };
+  });
+
+/** Unit vector square to the seam, pointing from the first part to the second. */
+export const awayFrom = (block: BlockPlan, step: PlannedStep): Point => {
+  const [a, b] = seamEnds(step.line);
+  const whole = Math.hypot(b.x - a.x, b.y - a.y);
+  const square = { x: -(b.y - a.y) / whole, y: (b.x - a.x) / whole };
+  const off = (indexes: readonly number[]) =>
+    indexes.reduce((sum, index) => {
+      const middle = centroid(patchAt(block, index).points);
+      return sum + (middle.x - a.x) * square.x + (middle.y - a.y) * square.y;
+    }, 0) / Math.max(1, indexes.length);
+  return off(step.patches[1]) >= off(step.patches[0]) ? square : { x: -square.x, y: -square.y };
+};
+
+export const seamEnds = (line: Polygon): readonly [Point, Point] => {
+  const [a, b] = [line[0], line.at(-1)];
+  if (a === undefined || b === undefined || (a.x === b.x && a.y === b.y)) throw new Error('a seam without length');
+  return [a, b];
+};
+
+const standOff = (away: Point): Point => ({
+  x: Math.abs(away.x) < 1e-9 ? 0 : away.x * standOffPt,
+  y: Math.abs(away.y) < 1e-9 ? 0 : away.y * standOffPt,
+});
+
+/** The outline stands clear of the cloth: a wide thread stroke, a narrower white one over it, the cloth on top. */
+const threadOutline = (laid: readonly LaidPatch[]): string => {
+  const d = pathOf(laid.map(({ outline }) => outline));
+  const stroke = (colour: string, width: number) =>
+    element('path', { d, fill: colour, stroke: colour, 'stroke-width': width, 'stroke-linejoin': 'round' });
+  return stroke(thread, 5.6) + stroke('#ffffff', 3);
+};
+
+/** From the seam into the part that the allowances are pressed toward; both ways when pressed open. */
+const pressArrow = (of: {
+  readonly step: PlannedStep;
+  readonly seam: Polygon;
+  readonly away: Point;
+  readonly apart: Point;
+  readonly from: Point;
+}): string => {
+  const [a, b] = seamEnds(of.seam);
+  // off the middle of the seam, where labels stand
+  const on = {
+    x: a.x + (b.x - a.x) * 0.26 + of.from.x + of.apart.x / 2,
+    y: a.y + (b.y - a.y) * 0.26 + of.from.y + of.apart.y / 2,
+  };
+  const reach = standOffPt / 2 + 7;
+  const out = (by: number) => ({ x: on.x + of.away.x * by, y: on.y + of.away.y * by });
+  if (of.step.pressTo === 'open') return arrow({ from: out(-reach * 0.8), to: out(reach * 0.8), heads: 'both' });
+  const toward = of.step.pressTo === 1 ? 1 : -1;
+  return arrow({ from: out(-toward * (standOffPt / 2 - 1)), to: out(toward * reach), heads: 'one' });
+};

@@ -1,0 +1,59 @@
+// A template: cut line, dashed seam line, grain arrow, label.
+
+import type { Polygon } from '#ground/plane';
+import { boxOf, centroid } from '#ground/plane';
+import { arrow } from './arrow.ts';
+import { cutEdgePt, ink, softInk } from './ink.ts';
+import { drawLabels } from './label.ts';
+import { framed, pathOf } from './shape.ts';
+import type { Drawing } from './svg.ts';
+import { element, picture } from './svg.ts';
+
+const padPt = 4;
+
+/** @param of.scale points a unit; 72 for inches at true scale */
+export const drawTemplate = (of: {
+  readonly template: { readonly points: Polygon; readonly seamLine: Polygon };
+  readonly label: string;
+  readonly scale: number;
+  readonly alt: string;
+}): Drawing => {
+  const box = boxOf(of.template.points);
+  const frame = { scale: of.scale, x: padPt - box.x * of.scale, y: padPt - box.y * of.scale };
+  const cut = framed(of.template.points, frame);
+  const seam = framed(of.template.seamLine, frame);
+  const middle = centroid(seam);
+  const reach = Math.min(16, (box.height * of.scale) / 6);
+  return picture({
+    widthPt: box.width * of.scale + 2 * padPt,
+    heightPt: box.height * of.scale + 2 * padPt,
+    alt: of.alt,
+    parts: [
+      element('path', {
+        d: pathOf([cut]),
+        fill: '#ffffff',
+        stroke: ink,
+        'stroke-width': cutEdgePt,
+        'stroke-linejoin': 'round',
+      }),
+      element('path', {
+        d: pathOf([seam]),
+        fill: 'none',
+        stroke: softInk,
+        'stroke-width': 0.6,
+        'stroke-dasharray': '4 2',
+      }),
+      arrow({
+        from: { x: middle.x + 9, y: middle.y + reach },
+        to: { x: middle.x + 9, y: middle.y - reach },
+        heads: 'both',
+        colour: softInk,
+      }),
+      ...drawLabels({
+        labels: [{ text: of.label, outline: seam, fill: ink }],
+        bounds: boxOf(cut),
+        tooSmall: 'leave-out',
+      }),
+    ],
+  });
+};

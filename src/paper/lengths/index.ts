@@ -1,0 +1,1 @@
+export { figureOnPaper, lengthOnPaper, sizeOnPaper, withTrueFractions } from './fractions.ts';

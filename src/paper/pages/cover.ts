@@ -1,0 +1,71 @@
+// The cover: the quilt, its name, and what one asks first.
+import type { QuiltPlan } from '#craft';
+import type { ClothSigns } from '#paper/cloth';
+import { drawQuilt } from '#paper/drawing';
+import { sizeOnPaper } from '#paper/lengths';
+import type { Album, Picture } from './album.ts';
+import { shown } from './album.ts';
+import type { Swatch } from './cloth.ts';
+import { measurePt } from './measure.ts';
+import { skillOf } from './skill.ts';
+
+export interface Cover {
+  readonly picture: Picture;
+  /** Smaller, each cloth with its hatch: for pages printed in grey. */
+  readonly hatched: Picture;
+  readonly facts: readonly { readonly name: string; readonly value: string }[];
+  readonly swatches: readonly Swatch[];
+  /** Cloths beyond those shown. */
+  readonly moreCloths: number;
+}
+
+const mostSwatches = 24;
+
+export const coverOf = (of: {
+  readonly plan: QuiltPlan;
+  readonly signs: ClothSigns;
+  readonly swatches: ReadonlyMap<string, Swatch>;
+  readonly album: Album;
+}): Cover => {
+  const { plan } = of;
+  const { set } = plan.top;
+  const size = sizeOnPaper([set.width, set.height], plan.quilt.unit);
+  const skill = skillOf(plan);
+  const swatches = [...of.swatches.values()];
+  const blocks = plan.blocks.reduce((sum, { count }) => sum + count, 0);
+  return {
+    picture: shown(
+      of.album,
+      'quilt',
+      drawQuilt({ plan, signs: of.signs, fitPt: [measurePt, measurePt], fill: 'colour', alt: quiltAlt(plan, size) }),
+    ),
+    hatched: shown(
+      of.album,
+      'quilt-hatched',
+      drawQuilt({
+        plan,
+        signs: of.signs,
+        fitPt: [measurePt * 0.6, 250],
+        fill: 'hatched',
+        alt: `${quiltAlt(plan, size)} Each cloth with its hatch.`,
+      }),
+    ),
+    facts: [
+      { name: 'Finished size', value: size },
+      { name: 'Blocks', value: String(blocks) },
+      { name: 'Skill', value: `${skill.level}: ${skill.because}` },
+      ...(plan.quilt.edition === '' ? [] : [{ name: 'Edition', value: plan.quilt.edition }]),
+    ],
+    swatches: swatches.slice(0, mostSwatches),
+    moreCloths: Math.max(0, swatches.length - mostSwatches),
+  };
+};
+
+export const quiltAlt = (plan: QuiltPlan, size: string): string => {
+  const blocks = plan.blocks.map(({ title, id, count }) => `${count} × ${title || id}`).join(', ');
+  const { rows, borders } = plan.top.set;
+  const blockRows = rows.filter(({ kind }) => kind === 'blocks').length;
+  const bordered =
+    borders.length === 0 ? 'no border' : borders.length === 1 ? 'one border' : `${borders.length} borders`;
+  return `The finished quilt, ${size}: ${blocks}, in ${blockRows} ${blockRows === 1 ? 'row' : 'rows'}, with ${bordered}.`;
+};

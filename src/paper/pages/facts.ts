@@ -1,0 +1,74 @@
+// All that the pages show, as one JSON value: the Typst text holds the form alone, so that nothing a maker
+// writes is ever read as code.
+import type { QuiltPlan } from '#craft';
+import { toNumber } from '#ground/exact';
+import { clothSignsFor } from '#paper/cloth';
+import { figureOnPaper, lengthOnPaper } from '#paper/lengths';
+import { noteText } from '#paper/words';
+import type { Album } from './album.ts';
+import type { BlockPages } from './block.ts';
+import { blockPages } from './block.ts';
+import { cautions } from './cautions.ts';
+import type { ClothToBuy } from './cloth.ts';
+import { clothToBuy, swatchesFor } from './cloth.ts';
+import type { Cover } from './cover.ts';
+import { coverOf } from './cover.ts';
+import type { ClothCutting } from './cutting.ts';
+import { cuttingCharts } from './cutting.ts';
+import type { FinishPart } from './finish.ts';
+import { finishParts } from './finish.ts';
+import type { TemplateSheet } from './template.ts';
+import { templateSheets } from './template.ts';
+import type { TopPages } from './top.ts';
+import { topPages } from './top.ts';
+
+export interface PatternFacts {
+  readonly title: string;
+  readonly designer: string;
+  readonly maker: readonly string[];
+  readonly notices: readonly string[];
+  readonly before: readonly string[];
+  readonly cover: Cover;
+  readonly cloths: readonly ClothToBuy[];
+  readonly cutting: readonly ClothCutting[];
+  readonly blocks: readonly BlockPages[];
+  readonly top: TopPages;
+  readonly finish: readonly FinishPart[];
+  readonly templates: readonly TemplateSheet[];
+  readonly cautions: readonly FinishPart[];
+}
+
+export const factsOf = (plan: QuiltPlan, album: Album): PatternFacts => {
+  const { quilt } = plan;
+  const signs = clothSignsFor(plan);
+  const swatches = swatchesFor(signs, album);
+  return {
+    title: quilt.title.trim() === '' ? 'A quilt without a name' : quilt.title,
+    designer: quilt.designer,
+    maker: quilt.notes
+      .split('\n')
+      .map((line) => line.trim())
+      .filter((line) => line !== ''),
+    notices: plan.notes.map((note) => noteText(note, quilt.unit)),
+    before: beforeYouStart(plan),
+    cover: coverOf({ plan, signs, swatches, album }),
+    cloths: clothToBuy({ plan, signs, swatches }),
+    cutting: cuttingCharts({ plan, signs, swatches, album }),
+    blocks: blockPages({ plan, signs, album }),
+    top: topPages({ plan, signs, album }),
+    finish: finishParts(plan, signs),
+    templates: templateSheets({ plan, signs, album }),
+    cautions,
+  };
+};
+
+const beforeYouStart = (plan: QuiltPlan): readonly string[] => {
+  const { unit, seam, buying } = plan.quilt;
+  const shrinkage = toNumber(buying.shrinkage);
+  return [
+    `All seams are ${lengthOnPaper(toNumber(seam), unit)}, and every cut size has its seam allowances in it.`,
+    `The amounts allow ${lengthOnPaper(toNumber(buying.squaring), unit)} at each end for squaring up${shrinkage > 0 ? ` and ${figureOnPaper(shrinkage * 100, 'in')} % for shrinkage` : ''}, and are rounded up to what a shop cuts.`,
+    'Sew one block before you cut the rest, and measure it after every seam: the check sizes show where it strays.',
+    'Letters tell the cloths apart, in the drawings with a hatch besides, so that the pages can be read in grey. A mark such as B2 is the second size cut from cloth B.',
+  ];
+};

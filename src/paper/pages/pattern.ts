@@ -1,0 +1,21 @@
+// The printed pattern as text: Typst sources, pictures and facts, ready for any printer that takes them.
+// Paper size is the printer's choice: the pages hold for Letter and for A4.
+import type { QuiltPlan } from '#craft';
+import { patternSources } from '#paper/typst';
+import type { PatternFacts } from './facts.ts';
+import { factsOf } from './facts.ts';
+
+export interface PatternPages {
+  /** Typst files by path; "/main.typ" is the one to compile. */
+  readonly sources: Readonly<Record<string, string>>;
+  /** SVG text by name; the sources look for them at "/pictures/NAME.svg". */
+  readonly pictures: ReadonlyMap<string, string>;
+  /** What the sources read as "/facts.json": plain JSON values, user text included. */
+  readonly facts: PatternFacts;
+}
+
+export const patternPages = (plan: QuiltPlan): PatternPages => {
+  const pictures = new Map<string, string>();
+  const facts = factsOf(plan, pictures);
+  return { sources: patternSources, pictures, facts };
+};

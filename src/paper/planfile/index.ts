@@ -1,0 +1,1 @@
+export { planFileText, toPlanFile } from './planfile.ts';

@@ -1,0 +1,160 @@
+// The plan as the file that other programs read ("seamstead-plan", version 1): field names and meanings
+// are a contract, numbers are plain doubles in the document's unit, never rounded for looks.
+
+import type { BlockPlan, FabricPlan, PlannedPiece, PlannedStep, QuiltPlan, TopPiece, TopStep } from '#craft';
+import type { Cut } from '#craft/cutting';
+import { toNumber } from '#ground/exact';
+import type { Point } from '#ground/plane';
+import { noteText } from '#paper/words';
+
+/** The plan as plain JSON values, keys in reading order. */
+export const toPlanFile = (plan: QuiltPlan): unknown => ({
+  format: 'seamstead-plan',
+  version: 1,
+  title: plan.quilt.title,
+  designer: plan.quilt.designer,
+  edition: plan.quilt.edition,
+  unit: plan.quilt.unit,
+  seam: toNumber(plan.quilt.seam),
+  top: {
+    width: plan.top.set.width,
+    height: plan.top.set.height,
+    placed: plan.top.set.placed.map(({ block, colouring, at, turn, mirror }) => ({
+      block,
+      colouring,
+      at,
+      turn,
+      mirror,
+    })),
+    strips: plan.top.set.strips.map(({ role, fabric, rect }) => ({
+      role,
+      fabric,
+      at: [rect.x, rect.y],
+      size: [rect.width, rect.height],
+    })),
+    pieces: plan.top.pieces.map(topPiece),
+    steps: plan.top.steps.map(topStep),
+  },
+  blocks: plan.blocks.map(blockEntry),
+  fabrics: plan.fabrics.map((fabric) => fabricEntry(plan, fabric)),
+  finish: plan.finish,
+  time: plan.time,
+  notes: plan.notes.map((note) => ({
+    level: note.level,
+    code: note.code,
+    path: note.path,
+    message: noteText(note, plan.quilt.unit),
+  })),
+});
+
+/** The same plan gives the same bytes. */
+export const planFileText = (plan: QuiltPlan): string => `${JSON.stringify(toPlanFile(plan), null, 2)}\n`;
+
+const blockEntry = (block: BlockPlan): unknown => ({
+  id: block.id,
+  title: block.title,
+  colouring: block.colouring,
+  mirror: block.mirror,
+  count: block.count,
+  finished: block.finished,
+  unfinished: block.unfinished,
+  joining: block.joining,
+  leastUnits: block.leastUnits,
+  patches: block.patches.map(({ piece, fabric, points }) => ({ piece, fabric, points: points.map(pair) })),
+  pieces: block.pieces.map(piece),
+  steps: block.steps.map(step),
+});
+
+const pair = ({ x, y }: Point): readonly [number, number] => [x, y];
+
+const piece = ({ label, fabric, tone, perBlock, cut }: PlannedPiece): unknown => ({
+  label,
+  fabric,
+  tone,
+  perBlock,
+  finished: cut.finished,
+  cut: cutEntry(cut),
+});
+
+const cutEntry = ({ shape, size, exact, gives, template }: Cut): unknown => ({
+  shape,
+  size,
+  exact,
+  gives,
+  ...(template === null
+    ? {}
+    : {
+        points: template.points.map(pair),
+        seamLine: template.seamLine.map(pair),
+        // the direction of the lengthwise grain in the template's own frame
+        grain: [0, 1],
+      }),
+});
+
+const step = (of: PlannedStep): unknown => ({
+  id: of.id,
+  number: of.number,
+  join: of.join,
+  makes: of.makes,
+  side: of.side,
+  machineTurn: of.machineTurn,
+  kind: of.kind,
+  seam: of.seam,
+  press: of.press,
+  pressTo: of.pressTo,
+  unfinished: of.unfinished,
+  perBlock: of.perBlock,
+  total: of.total,
+  patches: of.patches,
+  line: of.line.map(pair),
+});
+
+const topPiece = (of: TopPiece): unknown => ({
+  label: of.label,
+  role: of.role,
+  fabric: of.fabric,
+  count: of.count,
+  finished: of.finished,
+  cut: cutEntry(of.cut),
+  joinedFrom: of.joinedFrom,
+  strips: of.strips,
+});
+
+const topStep = (of: TopStep): unknown => ({
+  id: of.id,
+  number: of.number,
+  join: of.join,
+  makes: of.makes,
+  side: of.side,
+  machineTurn: of.machineTurn,
+  kind: of.kind,
+  seam: of.seam,
+  press: of.press,
+  pressTo: of.pressTo,
+  unfinished: of.unfinished,
+  perBlock: of.perBlock,
+  total: of.total,
+  stage: of.stage,
+  of: of.of,
+});
+
+const fabricEntry = (plan: QuiltPlan, of: FabricPlan): unknown => {
+  const fabric = plan.quilt.fabrics.find(({ id }) => id === of.id);
+  return {
+    id: of.id,
+    name: fabric?.name,
+    colour: fabric?.colour,
+    pieces: of.pieces.map((cloth) => ({
+      cut: cloth.cut,
+      shape: cloth.shape,
+      count: cloth.count,
+      gives: cloth.gives,
+      for: cloth.for,
+    })),
+    layout: of.laid.layout,
+    length: of.laid.layout.length,
+    bound: of.laid.bound,
+    boundKind: of.laid.boundKind,
+    buy: of.buy,
+  };
+};

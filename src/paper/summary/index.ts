@@ -1,0 +1,1 @@
+export { summaryText } from './summary.ts';

@@ -1,0 +1,47 @@
+// Plain text in 80 columns: headings, wrapped lines, columns.
+
+const widest = 80;
+
+const widthOf = (text: string): number => [...text].length;
+
+export const heading = (text: string): string => text.toUpperCase();
+
+/** Broken at spaces; a word longer than the line is broken where the line ends. Control characters are left out, since a terminal would obey them. */
+export const wrapped = (text: string, indent: string): readonly string[] => {
+  const room = widest - widthOf(indent);
+  const lines: string[] = [];
+  let line = '';
+  for (const word of printable(text)
+    .split(' ')
+    .flatMap((whole) => inPieces(whole, room))) {
+    if (line !== '' && widthOf(line) + 1 + widthOf(word) > room) {
+      lines.push(line);
+      line = word;
+    } else line = line === '' ? word : `${line} ${word}`;
+  }
+  lines.push(line);
+  return lines.map((one) => indent + one);
+};
+
+const inPieces = (word: string, room: number): readonly string[] => {
+  const signs = [...word];
+  const pieces: string[] = [];
+  for (let at = 0; at < signs.length || at === 0; at += room) pieces.push(signs.slice(at, at + room).join(''));
+  return pieces;
+};
+
+/** Rows in aligned columns, two spaces in; the last column wraps under itself. */
+export const columns = (rows: readonly (readonly string[])[]): readonly string[] => {
+  const count = rows[0]?.length ?? 0;
+  const widths = Array.from({ length: Math.max(0, count - 1) }, (_, at) =>
+    Math.max(...rows.map((row) => widthOf(row[at] ?? ''))),
+  );
+  return rows.flatMap((row) => {
+    const before = `  ${widths.map((width, at) => (row[at] ?? '') + ' '.repeat(width - widthOf(row[at] ?? '')) + '  ').join('')}`;
+    const [first = '', ...rest] = wrapped(row.at(-1) ?? '', ' '.repeat(Math.min(widthOf(before), 40)));
+    return [before + first.trimStart(), ...rest];
+  });
+};
+
+const printable = (text: string): string =>
+  text.replace(/[\p{Cc}\p{Bidi_Control}]+/gu, ' ');

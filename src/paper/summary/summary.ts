@@ -1,0 +1,106 @@
+// The plan in a screenful of plain text, 80 columns: what the command prints when it has written its files.
+import type { QuiltPlan } from '#craft';
+import { clothSignsFor, signOf } from '#paper/cloth';
+import { cutMark, entryTitle, usesText } from '#paper/cutting';
+import { boughtText, skillOf } from '#paper/pages';
+import { lengthText, noteText } from '#paper/words';
+import { columns, heading, wrapped } from './lines.ts';
+
+const mostSizes = 6;
+
+export const summaryText = (plan: QuiltPlan): string => {
+  const { quilt, top, time } = plan;
+  const { unit } = quilt;
+  const size = `${lengthText(top.set.width, unit)} × ${lengthText(top.set.height, unit)}`;
+  const skill = skillOf(plan);
+  return [
+    ...wrapped(quilt.title, ''),
+    ...wrapped(
+      `${size} finished · ${time.seams} seams · about ${hoursText(time.minutes)} · ${skill.level.toLowerCase()}`,
+      '',
+    ),
+    '',
+    heading('Cloth to buy'),
+    ...cloths(plan),
+    '',
+    heading('Cut'),
+    ...cutList(plan),
+    '',
+    heading('Sew'),
+    ...sewing(plan),
+    '',
+    heading('Finish'),
+    ...finish(plan),
+    ...(plan.notes.length === 0
+      ? []
+      : [
+          '',
+          heading('Notes'),
+          ...plan.notes.flatMap((note) => wrapped(`${note.path}: ${noteText(note, unit)}`, '  ')),
+        ]),
+    '',
+  ].join('\n');
+};
+
+const hoursText = (minutes: number): string => {
+  if (minutes < 90) return `${Math.round(minutes)} minutes`;
+  return `${Math.round(minutes / 60)} hours`;
+};
+
+const cloths = (plan: QuiltPlan): readonly string[] => {
+  const signs = clothSignsFor(plan);
+  return columns(
+    plan.fabrics.map((fabric) => {
+      const sign = signOf(signs, fabric.id);
+      return [sign.letter, boughtText(fabric.buy).replaceAll('\u00a0', ' '), sign.name];
+    }),
+  );
+};
+
+const cutList = (plan: QuiltPlan): readonly string[] => {
+  const signs = clothSignsFor(plan);
+  const { unit } = plan.quilt;
+  return plan.fabrics.flatMap((fabric) => {
+    const { letter } = signOf(signs, fabric.id);
+    const rows = fabric.pieces
+      .slice(0, mostSizes)
+      .map((piece, index) => [
+        cutMark(letter, index),
+        `${piece.count} of ${piece.cut.map((side) => lengthText(side, unit)).join(' × ')}`,
+        usesText(plan, piece.for),
+      ]);
+    const more = fabric.pieces.length - rows.length;
+    return [
+      ...columns(rows),
+      ...(more > 0 ? [`  and ${more} more ${more === 1 ? 'size' : 'sizes'} of cloth ${letter}`] : []),
+    ];
+  });
+};
+
+const sewing = (plan: QuiltPlan): readonly string[] => [
+  ...plan.blocks.flatMap((block) => {
+    const title = entryTitle(plan, { block: block.id, colouring: block.colouring, mirror: block.mirror });
+    const steps = block.joining === 'none' ? 'no order of straight seams' : `${block.steps.length} steps`;
+    return wrapped(`${block.count} × ${title}: ${steps}`, '  ');
+  }),
+  ...wrapped(
+    `The top: ${plan.top.set.rows.length} rows, ${plan.top.set.borders.length} borders, ${plan.top.steps.length} steps`,
+    '  ',
+  ),
+];
+
+const finish = (plan: QuiltPlan): readonly string[] => {
+  const { binding, backing, batting } = plan.finish;
+  const { unit } = plan.quilt;
+  return [
+    backing === null
+      ? '  No backing planned'
+      : `  Backing ${lengthText(backing.width, unit)} × ${lengthText(backing.height, unit)}, ${backing.panels} ${backing.panels === 1 ? 'panel' : 'panels'}`,
+    batting === null
+      ? '  No batting planned'
+      : `  Batting ${lengthText(batting.width, unit)} × ${lengthText(batting.height, unit)}`,
+    binding === null
+      ? '  No binding planned'
+      : `  Binding ${binding.strips} strips of ${lengthText(binding.cut, unit)}, ${lengthText(binding.length, unit)} needed`,
+  ];
+};

@@ -1,0 +1,102 @@
+// Cutting, blocks, top, finishing, templates and cautions in Typst.
+
+export const chaptersTypst = `
+#import "/hand.typ": *
+
+#let cutting(facts) = [
+  = Cutting
+  Cut in the order given: long and wide pieces first. Measure twice; keep pieces of one mark together with their mark.
+  #for c in facts.cutting [
+    #heading(level: 2, {box(baseline: 4pt, picture(c.picture)); h(7pt); c.name; h(1fr); text(font: sans, size: 10pt, weight: 400, fill: soft, c.buy)})
+    #enum(..c.directions)
+    #ruled(columns: (auto, auto, auto, auto, 1fr), ([Mark], [Cut], [Size, across × along], [Shape], [For]),
+      c.pieces.map(p => (strong(p.mark), p.count, p.size, p.shape, p.usedFor)))
+    #for l in c.layouts { block(above: 10pt, below: 10pt, breakable: false, picture(l)) }
+  ]
+]
+
+#let card(s) = block(breakable: false, width: 100%, stroke: (top: 0.75pt + ink), inset: (top: 6pt, bottom: 4pt), {
+  grid(columns: (auto, 1fr, auto), column-gutter: 6pt,
+    text(font: serif, weight: 600, size: 12pt, fill: thread, s.number),
+    heading(level: 3, outlined: false, s.heading),
+    text(size: 9pt, weight: 600, s.make))
+  v(-4pt)
+  grid(columns: (auto, auto), column-gutter: 8pt, picture(s.board), picture(s.machineView))
+  v(-4pt)
+  set text(size: 9pt)
+  set par(leading: 0.5em, spacing: 0.5em)
+  par(text(fill: soft, s.machine))
+  par[#s.press #strong(s.measures)]
+})
+
+#let blockPages(b) = [
+  #heading(level: 1, b.title)
+  #grid(columns: (auto, 1fr), column-gutter: gutter,
+    picture(b.board),
+    {
+      text(size: 12pt, weight: 600, b.make)
+      linebreak()
+      text(fill: soft, b.size)
+      v(4pt)
+      ruled(columns: (auto, auto, auto, 1fr), ([Piece], [Cloth], [Pieces], [Cut]),
+        b.pieces.map(p => (strong(p.label), p.cloth, p.count, p.cut)))
+    })
+  #if b.warning != none { warned(b.warning) }
+  #if b.remark != none { text(size: 9pt, fill: soft, b.remark) }
+  #if b.steps.len() > 0 [
+    == Steps
+    #block(below: 10pt, text(size: 9pt, fill: soft)[Left: on the board, the next piece in a red outline, the arrow pointing where the seam is pressed. Right: at the machine, the next piece on top, wrong side up, the seam line dashed at your right hand. Make all of one step before the next.])
+    #grid(columns: (1fr, 1fr), column-gutter: gutter, row-gutter: 8pt, ..b.steps.map(card))
+  ]
+]
+
+#let top(facts) = {
+  let t = facts.top
+  [
+    = The top
+    #for p in t.intro { par(p) }
+    #align(center, picture(t.rowsPicture))
+    == Rows
+    Sew each row from left to right. An arrow beside a row shows the way all its seams are pressed.
+    #ruled(columns: (auto, 1fr, auto, auto), ([Row], [Holds], [Press], [Measures]), t.rows.map(r => (strong(r.at(0)), ..r.slice(1))))
+    == Joining the rows
+    Pin where seams meet; the allowances lie in opposite directions and lock.
+    #list(..t.joins)
+    #if t.pieces.len() > 0 [
+      == Plain pieces of the top
+      #ruled(columns: (auto, 1fr, auto, auto), ([Piece], [What], [Count], [Cut]), t.pieces.map(r => (strong(r.at(0)), ..r.slice(1))))
+    ]
+    #if t.borders != none [
+      = Borders
+      #list(..t.borders.advice)
+      #align(center, block(above: 12pt, below: 12pt, picture(t.borders.picture)))
+      #ruled(columns: (auto, 1fr, auto, 1.4fr), ([Order], [Where], [Piece], [Planned cut]), t.borders.strips.map(r => (strong(r.at(0)), ..r.slice(1))))
+    ]
+  ]
+}
+
+#let parts(name, all) = [
+  #heading(level: 1, name)
+  #for p in all [
+    #heading(level: 2, p.heading)
+    #for l in p.lines { par(l) }
+  ]
+]
+
+#let checkSquare(size, words) = block(breakable: false, stack(dir: ltr, spacing: 8pt,
+  rect(width: size, height: size, stroke: 0.5pt + ink), align(horizon, text(size: 9pt, words))))
+
+#let templates(facts) = if facts.templates.len() > 0 [
+  = Templates
+  Print at 100 %, without fitting to the page. Measure the two squares before you cut; if they are off, so is every template.
+  #grid(columns: (auto, auto), column-gutter: 30pt, checkSquare(1in, [1 in]), checkSquare(2.5cm, [2.5 cm]))
+  Full line: cut. Dashed line: seam. Arrow: lengthwise grain.
+  #for t in facts.templates {
+    block(breakable: false, above: 16pt)[
+      #heading(level: 2, t.title)
+      #t.text
+      #picture(t.picture)
+    ]
+  }
+]
+`;

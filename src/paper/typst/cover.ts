@@ -1,0 +1,44 @@
+// The cover and the page "Cloth to buy" in Typst.
+
+export const coverTypst = `
+#import "/hand.typ": *
+
+#let cover(facts) = {
+  let long = facts.title.clusters().len()
+  show title: set text(font: serif, weight: 600, size: if long > 90 { 17pt } else if long > 40 { 21pt } else { 28pt })
+  show title: set par(leading: 0.4em)
+  block(below: 10pt, title())
+  if facts.designer != "" { block(below: 12pt, text(size: 12pt, fill: soft, facts.designer)) }
+  hairline
+  // the quilt takes what the words above and below leave
+  block(height: 1fr, width: 100%, above: 14pt, below: 14pt, align(center + horizon,
+    image("/pictures/" + facts.cover.picture.name + ".svg", height: 100%, width: 100%, fit: "contain", alt: facts.cover.picture.alt)))
+  hairline
+  grid(columns: (auto, 1fr), column-gutter: 18pt, row-gutter: 6pt,
+    ..facts.cover.facts.map(f => (text(fill: soft, f.name), f.value)).flatten())
+  v(8pt)
+  grid(columns: (1fr, 1fr, 1fr), column-gutter: 12pt, row-gutter: 6pt,
+    ..facts.cover.swatches.map(s => grid(columns: (auto, 1fr), column-gutter: 6pt, align: horizon, picture(s.picture), text(size: 9pt, s.name))))
+  if facts.cover.moreCloths > 0 { text(size: 9pt, fill: soft)[and #facts.cover.moreCloths more: see Cloth to buy] }
+}
+
+#let cloths(facts) = [
+  = Cloth to buy
+  #ruled(columns: (auto, 1fr, auto, auto, 1.3fr), ([Cloth], [Name], [Buy], [Usable width], [For]),
+    facts.cloths.map(c => (picture(c.picture), c.name, strong(c.buy), c.width, c.usedFor)))
+  #if facts.notices.len() > 0 [
+    == Mind
+    #for n in facts.notices { warned(n) }
+  ]
+  == Before you start
+  #list(..facts.before)
+  #block(breakable: false, width: 100%, above: 18pt)[
+    #block(below: 8pt, text(size: 9pt, fill: soft)[Each cloth with its hatch, to find your place on a page printed in grey.])
+    #picture(facts.cover.hatched)
+  ]
+  #if facts.maker.len() > 0 [
+    == From the maker
+    #for p in facts.maker { par(p) }
+  ]
+]
+`;

@@ -1,0 +1,62 @@
+// The hand of the pages in Typst: paper, type, colours, and the few forms that all chapters share.
+
+export const handTypst = `
+#let ink = rgb("#24211c")
+#let soft = rgb("#6a6458")
+#let line = rgb("#d9d2c3")
+#let hush = rgb("#ece6d8")
+#let thread = rgb("#a13d2b")
+// each family stands in for the signs that the other lacks
+#let sans = ("Source Sans 3", "Source Serif 4")
+#let serif = ("Source Serif 4", "Source Sans 3")
+#let measure = 480pt
+#let gutter = 20pt
+
+#let picture(p) = image("/pictures/" + p.name + ".svg", width: p.widthPt * 1pt, alt: p.alt)
+#let hairline = std.line(length: 100%, stroke: 0.5pt + line)
+
+#let ruled(columns: (), align: left + horizon, head, rows) = {
+  set text(size: 9.5pt)
+  set par(justify: false)
+  table(
+    columns: columns,
+    align: align,
+    stroke: (x, y) => (bottom: if y == 0 { 0.75pt + ink } else { 0.5pt + line }),
+    inset: (x, y) => (left: if x == 0 { 0pt } else { 5pt }, right: 5pt, top: 4pt, bottom: 4pt),
+    table.header(repeat: true, ..head.map(h => text(fill: soft, size: 8.5pt, h))),
+    ..rows.flatten(),
+  )
+}
+
+#let warned(body) = block(width: 100%, inset: (left: 9pt, y: 3pt), stroke: (left: 2pt + thread), body)
+
+#let hand(title, paper, body) = {
+  let side = if paper == "a4" { (595.276pt - measure) / 2 } else { (612pt - measure) / 2 }
+  set text(font: sans, size: 10pt, fill: ink, lang: "en", fallback: false, number-type: "lining")
+  set par(leading: 0.6em, spacing: 0.85em, justify: false)
+  set list(marker: text(fill: soft)[–], spacing: 0.6em, body-indent: 0.5em)
+  set enum(spacing: 0.6em, body-indent: 0.5em, numbering: n => text(fill: soft, str(n)))
+  set page(
+    paper: paper,
+    margin: (x: side, top: 64pt, bottom: 56pt),
+    header: context if here().page() > 1 {
+      let before = query(heading.where(level: 1)).filter(h => h.location().page() <= here().page())
+      set text(size: 8.5pt, fill: soft)
+      grid(columns: (1fr, auto), column-gutter: 16pt,
+        box(width: 100%, height: 1.1em, clip: true, title),
+        if before.len() > 0 { box(height: 1.1em, clip: true, before.last().body) })
+      v(-6pt)
+      hairline
+    },
+    footer: context if here().page() > 1 {
+      set text(size: 8.5pt, fill: soft)
+      align(center)[Page #counter(page).display() of #counter(page).final().first()]
+    },
+  )
+  show heading: set text(font: serif, weight: 600)
+  show heading.where(level: 1): it => { pagebreak(weak: true); block(below: 14pt, text(size: 24pt, it.body)) }
+  show heading.where(level: 2): it => block(above: 18pt, below: 8pt, sticky: true, text(size: 14pt, it.body))
+  show heading.where(level: 3): it => block(above: 0pt, below: 4pt, sticky: true, text(size: 10.5pt, it.body))
+  body
+}
+`;

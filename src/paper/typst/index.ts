@@ -1,0 +1,28 @@
+// The Typst sources of the pattern by path.
+import { chaptersTypst } from './chapters.ts';
+import { coverTypst } from './cover.ts';
+import { handTypst } from './hand.ts';
+
+const mainTypst = `
+#import "/hand.typ": hand
+#import "/cover.typ": cloths, cover
+#import "/chapters.typ": blockPages, cutting, parts, templates, top
+#let facts = json("/facts.json")
+#set document(title: facts.title, author: if facts.designer == "" { () } else { facts.designer }, date: none)
+#show: body => hand(facts.title, sys.inputs.at("paper", default: "us-letter"), body)
+#cover(facts)
+#cloths(facts)
+#cutting(facts)
+#for b in facts.blocks { blockPages(b) }
+#top(facts)
+#parts("Finishing", facts.finish)
+#templates(facts)
+#parts("Cautions", facts.cautions)
+`;
+
+export const patternSources: Readonly<Record<string, string>> = {
+  '/main.typ': mainTypst,
+  '/hand.typ': handTypst,
+  '/cover.typ': coverTypst,
+  '/chapters.typ': chaptersTypst,
+};
