@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { partsOf, runPart } from './parts.mjs';
 import { giveUp } from './ready/giving-up.mjs';
 
-const checked = ['format and lint', 'types', 'import law', 'unit', 'golden', 'docs'];
+const checked = ['format and lint', 'types', 'import law', 'unit', 'worked', 'golden', 'docs'];
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const begun = performance.now();

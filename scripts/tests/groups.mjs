@@ -9,6 +9,7 @@ import { createInterface } from 'node:readline';
 /** Name and folder of each group; unit tests lie beside their file. */
 export const groups = {
   unit: 'src',
+  worked: 'test/worked',
   golden: 'test/golden',
   docs: 'test/docs',
   laws: 'test/laws',

@@ -44,11 +44,11 @@ export const bestStripsFor = ({ job, steps, solver, enough }: SearchTask): reado
     const chance = chanceFrom(step + 1);
     const rule: FillRule = {
       lie: lies[Math.floor(chance() * lies.length)] as Lie,
-      strip: chance() < 0.5 ? 'lead' : 'thrifty',
+      strip: chance() < 0.25 ? 'lead' : 'thrifty',
       worth: job.kinds.map((k) => worthOf(job, k) * (1 - 0.15 * chance())),
       chance,
     };
-    const { kept, freed } = step % 8 === 0 ? { kept: [], freed: demand } : partlyUndone(job, current, chance);
+    const { kept, freed } = step % 3 === 0 ? { kept: [], freed: demand } : partlyUndone(job, current, chance);
     const next = [...kept, ...filledStrips({ job, lyings, demand: freed, rule })];
     offer(next);
     if (lengthOf(next) <= chosen().effort.length * (1 + slack * chance())) current = next;

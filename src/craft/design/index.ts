@@ -1,6 +1,7 @@
 export { type QuiltDocument, quiltDocument } from './document.ts';
 export type { Expected } from './expected.ts';
 export type { Feature } from './feature.ts';
+export { schemaText } from './json-schema.ts';
 export { type Counted, limits } from './limits.ts';
 export { atNewestVersion, type Migration, newestVersion } from './migrations.ts';
 export type { DesignProblem } from './problems.ts';
