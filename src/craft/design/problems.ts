@@ -56,6 +56,8 @@ export type FormProblem =
 
 export type LengthFault =
   | (At & { readonly code: 'design/not-a-length'; readonly found: string })
+  /** On a block's grid. */
+  | (At & { readonly code: 'design/not-a-number'; readonly found: string })
   | (At & { readonly code: 'design/zero-denominator'; readonly found: string })
   | (At & { readonly code: 'design/improper-fraction'; readonly found: string })
   | (At & { readonly code: 'design/length-text-too-long'; readonly found: string; readonly most: number })

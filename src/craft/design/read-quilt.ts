@@ -76,7 +76,7 @@ const readMeaning = (document: QuiltDocument): Meaning => {
   const seam = reading.length({ written: document.seam, path: '/seam', most, missing: usual[unit].seam });
   const ruler = reading.length({ written: document.ruler, path: '/ruler', most, missing: usual[unit].ruler });
   const buying = readBuying(document.cutting, reading);
-  const ids = document.fabrics.map((fabric) => fabric.id).filter((id) => id !== '');
+  const ids = [...new Set(document.fabrics.map((fabric) => fabric.id))].filter((id) => id !== '');
   const fabrics = { ids, has: new Set(ids) };
   const cloths = readFabrics(document.fabrics, reading);
   const blocks = readBlocks(document.blocks, { reading, fabrics });

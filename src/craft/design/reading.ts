@@ -51,7 +51,11 @@ export const readingFor = (unit: Unit, report: Report): Reading => {
   const place = (written: WrittenLength, path: string): Rational | null => {
     const read = asPlace(written);
     if (read.ok) return read.value;
-    for (const problem of read.problems) report(lengthFault(problem, { path, unit }));
+    for (const problem of read.problems) {
+      if (problem.fault === 'unreadable')
+        report({ code: 'design/not-a-number', path, found: foundText(problem.found) });
+      else report(lengthFault(problem, { path, unit }));
+    }
     return null;
   };
   const name = (written: string, path: string): boolean => {

@@ -1,6 +1,6 @@
 // What can be wrong with a document, in words.
 import type { Problem } from '#craft';
-import type { DesignProblem } from '#craft/design';
+import type { Counted, DesignProblem } from '#craft/design';
 import type { Unit } from '#craft/measure';
 import { type Rational, toNumber } from '#ground/exact';
 import { never } from '#ground/outcome';
@@ -55,7 +55,7 @@ export const designText = (problem: DesignProblem): WhatAndMend => {
       };
     case 'design/too-many':
       return {
-        what: `There are ${countText(problem.found, problem.what)}; at most ${problem.most} are read.`,
+        what: `${thereAre(problem.found, problem.what)}; at most ${problem.most} are possible.`,
         mend: 'Take some out, or divide the quilt into several documents.',
       };
     case 'design/format':
@@ -71,7 +71,7 @@ export const designText = (problem: DesignProblem): WhatAndMend => {
         what:
           problem.found === 'undefined'
             ? 'The document does not say its version.'
-            : `The version is ${problem.found}; versions are whole numbers from 1 to ${problem.newest}.`,
+            : `The version is ${problem.found}; known versions are whole numbers from 1 up to ${problem.newest}.`,
         mend: `Write "version": ${problem.newest}.`,
       };
     case 'design/newer-version':
@@ -98,7 +98,7 @@ export const designText = (problem: DesignProblem): WhatAndMend => {
       };
     case 'design/too-few':
       return {
-        what: `There are ${countText(problem.found, problem.what)}; at least ${problem.least} are needed.`,
+        what: `${thereAre(problem.found, problem.what)}; at least ${problem.least} must be given.`,
         mend: `Add ${countedText(problem.what)}.`,
       };
     case 'design/text-too-long':
@@ -130,6 +130,11 @@ export const designText = (problem: DesignProblem): WhatAndMend => {
       return {
         what: `${problem.found} is not a length.`,
         mend: 'Write it like "2 1/2", "2.5", "2½" or "6 cm".',
+      };
+    case 'design/not-a-number':
+      return {
+        what: `${problem.found} is not a number of the grid.`,
+        mend: 'Write it like 1, 1.5 or "4/3", without a unit.',
       };
     case 'design/zero-denominator':
       return { what: `${problem.found} divides by zero.`, mend: 'Put the number of parts below the stroke: "2 1/2".' };
@@ -245,7 +250,7 @@ export const designText = (problem: DesignProblem): WhatAndMend => {
       return { what: 'The top has no rows.', mend: 'Add "rows": a list of rows, each a list of blocks.' };
     case 'design/uneven-rows':
       return {
-        what: `The ${ordinal(problem.row + 1)} row has ${problem.found} cells, the first has ${problem.expected}.`,
+        what: `The ${ordinal(problem.row + 1)} row has ${countText(problem.found, 'cells')}, the first has ${problem.expected}.`,
         mend: 'Give every row the same number of cells; a plain square is {"plain": "fabric"}.',
       };
     case 'design/plain-size-unknown':
@@ -270,6 +275,9 @@ export const designText = (problem: DesignProblem): WhatAndMend => {
       return never(problem);
   }
 };
+
+const thereAre = (count: number, what: Counted): string =>
+  `There ${count === 1 ? 'is' : 'are'} ${countText(count, what)}`;
 
 const exact = (value: Rational, unit: Unit): string => lengthText(toNumber(value), unit);
 
