@@ -2,15 +2,14 @@
 // top and the finish.
 import type { PieceUse, QuiltPlan } from '#craft';
 
-/** A block's entry as people name it: its title, its colouring where it has several, and whether it is mirrored. */
+/** A block's entry as people name it: its title, its colouring unless it is the usual one, and whether it is mirrored. */
 export const entryTitle = (
   plan: QuiltPlan,
   of: { readonly block: string; readonly colouring: string; readonly mirror: boolean },
 ): string => {
   const same = plan.blocks.filter(({ id }) => id === of.block);
   const title = same[0]?.title || of.block;
-  const colourings = new Set(same.map(({ colouring }) => colouring));
-  const inColours = colourings.size > 1 || of.colouring !== 'default' ? `, ${of.colouring}` : '';
+  const inColours = of.colouring === 'default' ? '' : `, ${of.colouring}`;
   return `${title}${inColours}${of.mirror ? ', mirrored' : ''}`;
 };
 

@@ -30,7 +30,7 @@ const headPt = 16;
 const betweenPt = 5;
 const leastRowPt = 10;
 /** A long cloth is drawn smaller, so that it does not fill page after page; but never narrower than this. */
-const wishedHeightPt = 300;
+const wishedHeightPt = 340;
 const leastWidthPt = 130;
 /** Never larger than this many points an inch of cloth, or a small cloth would fill its page. */
 const mostScale = { in: 9, cm: 9 / 2.54 } as const;
@@ -142,7 +142,7 @@ const markedPieces = (
     runs.map((run) => {
       const mark = cutMark(of.sign.letter, run[0]?.piece.of ?? 0);
       return {
-        text: run.length === 1 ? mark : `${run.length} × ${mark}`,
+        text: run.length === 1 ? mark : `${run.length}×${mark}`,
         outline: rectOutline(
           boxOf(run.flatMap((one) => rectOutline(pieceRect({ ...one, scale: row.scale, y: row.y })))),
         ),

@@ -3,6 +3,7 @@ export { drawBorders } from './borders.ts';
 export { drawCloth } from './cloth.ts';
 export { drawMachine } from './machine.ts';
 export { drawQuilt } from './quilt.ts';
+export { rowStepsOf, sameRowBefore } from './row-steps.ts';
 export { drawRows, rowPressOf } from './rows.ts';
 export type { StepPicture } from './step.ts';
 export { drawStep } from './step.ts';

@@ -9,6 +9,7 @@ import { arrow } from './arrow.ts';
 import { hairlinePt, ink, lettering } from './ink.ts';
 import { entriesOf, entryKey, placing } from './placed.ts';
 import { blockDefinitions, blockId } from './quilt.ts';
+import { rowStepsOf } from './row-steps.ts';
 import type { Drawing } from './svg.ts';
 import { element, group, numberText, picture } from './svg.ts';
 
@@ -114,11 +115,9 @@ const rowBox = (plan: QuiltPlan, row: TopRow): { readonly top: number; readonly 
 /** Left or right where every seam of the row is pressed one way; null where they differ or there are none. */
 export const rowPressOf = (plan: QuiltPlan, row: number): 'left' | 'right' | null => {
   const ways = new Set(
-    plan.top.steps
-      .filter(({ stage, of }) => stage === 'row' && of === row)
-      .map(({ pressTo, side }) =>
-        pressTo === 'open' ? 'open' : (pressTo === 1) === (side === 'right') ? 'right' : 'left',
-      ),
+    rowStepsOf(plan, row).map(({ pressTo, side }) =>
+      pressTo === 'open' ? 'open' : (pressTo === 1) === (side === 'right') ? 'right' : 'left',
+    ),
   );
   const [way] = ways;
   return ways.size === 1 && (way === 'left' || way === 'right') ? way : null;

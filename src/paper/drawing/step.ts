@@ -2,11 +2,11 @@
 // outline, the press arrow across the seam, and the size to measure after pressing.
 
 import type { BlockPlan, PlannedPatch, PlannedStep } from '#craft';
-import type { Unit } from '#craft/measure';
 import type { Point, Polygon } from '#ground/plane';
 import { boxOf, centroid } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
-import { lengthOnPaper } from '#paper/lengths';
+import type { Ruler } from '#paper/lengths';
+import { checkLength } from '#paper/lengths';
 import { arrow, dimension } from './arrow.ts';
 import { textWidthPt, thread } from './ink.ts';
 import { drawLabels } from './label.ts';
@@ -20,7 +20,7 @@ export interface StepPicture {
   readonly block: BlockPlan;
   readonly step: PlannedStep;
   readonly signs: ClothSigns;
-  readonly unit: Unit;
+  readonly ruler: Ruler;
   readonly fitPt: readonly [width: number, height: number];
   readonly alt: string;
 }
@@ -31,9 +31,9 @@ const marginPt = 4;
 const dimensionPt = 13;
 
 export const drawStep = (of: StepPicture): Drawing => {
-  const { block, step, signs, unit } = of;
-  const across = lengthOnPaper(step.unfinished[0], unit);
-  const down = lengthOnPaper(step.unfinished[1], unit);
+  const { block, step, signs, ruler } = of;
+  const across = checkLength(step.unfinished[0], ruler);
+  const down = checkLength(step.unfinished[1], ruler);
   const besidePt = textWidthPt(down, 8) + 10;
   const away = awayFrom(block, step);
   const apart = standOff(away);

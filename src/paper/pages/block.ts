@@ -5,7 +5,7 @@ import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { entryTitle } from '#paper/cutting';
 import { drawBoard, drawMachine, drawStep } from '#paper/drawing';
-import { lengthOnPaper, sizeOnPaper } from '#paper/lengths';
+import { checkSize, lengthOnPaper, sizeOnPaper } from '#paper/lengths';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
 import { columnPt } from './measure.ts';
@@ -104,12 +104,12 @@ const stepCard = (
   at: { readonly block: BlockPlan; readonly step: PlannedStep; readonly title: string; readonly place: number },
 ): StepCard => {
   const { block, step, title } = at;
-  const { unit, seam } = of.plan.quilt;
+  const { seam } = of.plan.quilt;
   const heading = stepHeading(step);
   const press = pressText(step);
   const machine = machineText(step);
-  const measures = sizeOnPaper(step.unfinished, unit);
-  const drawn = { block, step, signs: of.signs, unit };
+  const measures = checkSize(step.unfinished, of.plan.quilt);
+  const drawn = { block, step, signs: of.signs, ruler: of.plan.quilt };
   const makes = step.perBlock === 1 ? '' : ` (${step.perBlock} a block)`;
   return {
     number: String(step.number),

@@ -24,7 +24,7 @@ export const finishParts = (plan: QuiltPlan, signs: ClothSigns): readonly Finish
   { heading: 'Label', lines: ['Sew a label to the back: the name of the quilt, who made it, when and where.'] },
 ];
 
-const clothText = (plan: QuiltPlan, signs: ClothSigns, fabric: string): string => {
+const clothText = (signs: ClothSigns, fabric: string): string => {
   const sign = signOf(signs, fabric);
   return `cloth ${sign.letter}, ${sign.name}`;
 };
@@ -46,15 +46,13 @@ const backing = (plan: QuiltPlan, signs: ClothSigns): FinishPart => {
   if (of.panels === 1) {
     return {
       heading: 'Backing',
-      lines: [
-        `The backing is one piece of ${clothText(plan, signs, of.fabric)}: ${counted.join(', ')}. It is ${size}.`,
-      ],
+      lines: [`The backing is one piece of ${clothText(signs, of.fabric)}: ${counted.join(', ')}. It is ${size}.`],
     };
   }
   return {
     heading: 'Backing',
     lines: [
-      `The backing is ${size}, in ${of.panels} panels of ${clothText(plan, signs, of.fabric)} (across the cloth × along it): ${counted.join(', ')}.`,
+      `The backing is ${size}, in ${of.panels} panels of ${clothText(signs, of.fabric)} (across the cloth × along it): ${counted.join(', ')}.`,
       `Cut off the selvages, join the panels along their long sides, and press the seams open. The seams run ${of.run === 'upright' ? 'from top to bottom' : 'from side to side'}.`,
     ],
   };
@@ -78,7 +76,7 @@ const binding = (plan: QuiltPlan, signs: ClothSigns): FinishPart => {
   return {
     heading: 'Binding',
     lines: [
-      `Cut ${of.strips} ${of.strips === 1 ? 'strip' : 'strips'} ${lengthOnPaper(of.cut, unit)} by the width of ${clothText(plan, signs, of.fabric)}.`,
+      `Cut ${of.strips} ${of.strips === 1 ? 'strip' : 'strips'} ${lengthOnPaper(of.cut, unit)} by the width of ${clothText(signs, of.fabric)}.`,
       ...(of.joins === 0 ? [] : [`Join them end to end with ${joins} at 45°, trim, and press the seams open.`]),
       `That gives ${lengthOnPaper(of.gives, unit)}; round the quilt and for the tails it takes ${lengthOnPaper(of.length, unit)}.`,
       'Fold the binding in half along its length, wrong sides together, and press. Sew it to the front with raw edges even, folding a mitre at each corner; join the tails; turn it to the back and sew it down.',

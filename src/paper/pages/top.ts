@@ -3,7 +3,7 @@ import type { QuiltPlan, TopPiece, TopStep } from '#craft';
 import type { Rect } from '#craft/setting';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
-import { drawBorders, drawRows, rowPressOf } from '#paper/drawing';
+import { drawBorders, drawRows, rowPressOf, rowStepsOf, sameRowBefore } from '#paper/drawing';
 import { lengthOnPaper, sizeOnPaper } from '#paper/lengths';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
@@ -83,11 +83,12 @@ const roleNouns = { sash: 'sash', cornerstone: 'cornerstone', plain: 'plain piec
 const plural = (noun: string): string => (noun.endsWith('sh') ? `${noun}es` : `${noun}s`);
 
 const rowLine = (plan: QuiltPlan, row: number): readonly [string, string, string, string] => {
-  const steps = plan.top.steps.filter(({ stage, of }) => stage === 'row' && of === row);
+  const steps = rowStepsOf(plan, row);
+  const before = sameRowBefore(plan, row);
   const last = steps.at(-1);
   return [
     String(row + 1),
-    holds(plan, row),
+    before === null ? holds(plan, row) : `${holds(plan, row)}, made like row ${before + 1}`,
     last === undefined ? 'no seams' : rowPressText(plan, row, steps),
     last === undefined ? '' : sizeOnPaper(last.unfinished, plan.quilt.unit),
   ];

@@ -37,11 +37,12 @@ export const columns = (rows: readonly (readonly string[])[]): readonly string[]
     Math.max(...rows.map((row) => widthOf(row[at] ?? ''))),
   );
   return rows.flatMap((row) => {
-    const before = `  ${widths.map((width, at) => (row[at] ?? '') + ' '.repeat(width - widthOf(row[at] ?? '')) + '  ').join('')}`;
+    const before = widths.reduce((line, width, at) => `${line}${padded(row[at] ?? '', width)}  `, '  ');
     const [first = '', ...rest] = wrapped(row.at(-1) ?? '', ' '.repeat(Math.min(widthOf(before), 40)));
     return [before + first.trimStart(), ...rest];
   });
 };
 
-const printable = (text: string): string =>
-  text.replace(/[\p{Cc}\p{Bidi_Control}]+/gu, ' ');
+const padded = (text: string, width: number): string => text + ' '.repeat(Math.max(0, width - widthOf(text)));
+
+const printable = (text: string): string => text.replace(/[\p{Cc}\p{Bidi_Control}]+/gu, ' ');

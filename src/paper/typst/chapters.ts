@@ -6,13 +6,13 @@ export const chaptersTypst = `
 #let cutting(facts) = [
   = Cutting
   Cut in the order given: long and wide pieces first. Measure twice; keep pieces of one mark together with their mark.
-  #for c in facts.cutting [
+  #for c in facts.cutting { together[
     #heading(level: 2, {box(baseline: 4pt, picture(c.picture)); h(7pt); c.name; h(1fr); text(font: sans, size: 10pt, weight: 400, fill: soft, c.buy)})
     #enum(..c.directions)
     #ruled(columns: (auto, auto, auto, auto, 1fr), ([Mark], [Cut], [Size, across × along], [Shape], [For]),
       c.pieces.map(p => (strong(p.mark), p.count, p.size, p.shape, p.usedFor)))
     #for l in c.layouts { block(above: 10pt, below: 10pt, breakable: false, picture(l)) }
-  ]
+  ]}
 ]
 
 #let card(s) = block(breakable: false, width: 100%, stroke: (top: 0.75pt + ink), inset: (top: 6pt, bottom: 4pt), {
@@ -67,7 +67,7 @@ export const chaptersTypst = `
       #ruled(columns: (auto, 1fr, auto, auto), ([Piece], [What], [Count], [Cut]), t.pieces.map(r => (strong(r.at(0)), ..r.slice(1))))
     ]
     #if t.borders != none [
-      = Borders
+      == Borders
       #list(..t.borders.advice)
       #align(center, block(above: 12pt, below: 12pt, picture(t.borders.picture)))
       #ruled(columns: (auto, 1fr, auto, 1.4fr), ([Order], [Where], [Piece], [Planned cut]), t.borders.strips.map(r => (strong(r.at(0)), ..r.slice(1))))

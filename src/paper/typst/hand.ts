@@ -9,7 +9,7 @@ export const handTypst = `
 // each family stands in for the signs that the other lacks
 #let sans = ("Source Sans 3", "Source Serif 4")
 #let serif = ("Source Serif 4", "Source Sans 3")
-#let measure = 480pt
+#let wide = 480pt
 #let gutter = 20pt
 
 #let picture(p) = image("/pictures/" + p.name + ".svg", width: p.widthPt * 1pt, alt: p.alt)
@@ -28,10 +28,16 @@ export const handTypst = `
   )
 }
 
+// kept on one page where it fits one
+#let together(body) = context {
+  let whole = measure(block(width: wide, body)).height
+  block(width: 100%, above: 18pt, breakable: whole > 620pt, body)
+}
+
 #let warned(body) = block(width: 100%, inset: (left: 9pt, y: 3pt), stroke: (left: 2pt + thread), body)
 
 #let hand(title, paper, body) = {
-  let side = if paper == "a4" { (595.276pt - measure) / 2 } else { (612pt - measure) / 2 }
+  let side = if paper == "a4" { (595.276pt - wide) / 2 } else { (612pt - wide) / 2 }
   set text(font: sans, size: 10pt, fill: ink, lang: "en", fallback: false, number-type: "lining")
   set par(leading: 0.6em, spacing: 0.85em, justify: false)
   set list(marker: text(fill: soft)[–], spacing: 0.6em, body-indent: 0.5em)
@@ -43,9 +49,9 @@ export const handTypst = `
       let before = query(heading.where(level: 1)).filter(h => h.location().page() <= here().page())
       set text(size: 8.5pt, fill: soft)
       grid(columns: (1fr, auto), column-gutter: 16pt,
-        box(width: 100%, height: 1.1em, clip: true, title),
-        if before.len() > 0 { box(height: 1.1em, clip: true, before.last().body) })
-      v(-6pt)
+        box(width: 100%, height: 1.4em, clip: true, title),
+        if before.len() > 0 { box(height: 1.4em, clip: true, before.last().body) })
+      v(-8pt)
       hairline
     },
     footer: context if here().page() > 1 {
