@@ -74,7 +74,7 @@ const blockChapter = (of: ChapterOf, block: BlockPlan, place: number): BlockPage
     })),
     warning:
       block.joining === 'none'
-        ? `${title} cannot be sewn with straight seams alone: some of its seams must be set in, corner by corner. This pattern gives its pieces and its board, and no order of sewing for it. Mark the seam crossings on the wrong side of every piece, sew from mark to mark, and measure after each seam.`
+        ? `${title} cannot be sewn with straight seams alone: some seam must be set in corner by corner, or sewn in part and closed later. This pattern gives its pieces and its board, and no order of sewing for it. Seam by seam: mark the crossings of the seam lines on the wrong side of every piece, sew from mark to mark and no further, and measure before you go on.`
         : null,
     remark:
       block.joining === 'straight' && block.leastUnits === 'searched'

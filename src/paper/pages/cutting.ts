@@ -97,7 +97,13 @@ const triangleDirection = (mark: string, { shape, count, gives }: ClothPiece): r
   const each = count === 1 ? `the square ${mark}` : `each square ${mark}`;
   if (shape === 'half-square') return [`Cut ${each} once, corner to corner: ${count * gives} triangles.`];
   if (shape === 'quarter-square') return [`Cut ${each} twice, corner to corner: ${count * gives} triangles.`];
-  if (shape === 'template') return [`Cut ${count * gives} pieces to their template out of the rectangles ${mark}.`];
+  if (shape === 'template') {
+    return [
+      count === 1
+        ? `Cut the piece to its template out of ${mark}.`
+        : `Cut each of the ${count} pieces ${mark} to its template.`,
+    ];
+  }
   return [];
 };
 

@@ -49,7 +49,8 @@ export const factsOf = (plan: QuiltPlan, album: Album): PatternFacts => {
       .split('\n')
       .map((line) => line.trim())
       .filter((line) => line !== ''),
-    notices: plan.notes.map((note) => noteText(note, quilt.unit)),
+    // a block in several colourings has one note in each
+    notices: [...new Set(plan.notes.map((note) => noteText(note, quilt.unit)))],
     before: beforeYouStart(plan),
     cover: coverOf({ plan, signs, swatches, album }),
     cloths: clothToBuy({ plan, signs, swatches }),

@@ -2,6 +2,7 @@
 // Paper size is the printer's choice: the pages hold for Letter and for A4.
 import type { QuiltPlan } from '#craft';
 import { patternSources } from '#paper/typst';
+import { withBreaks } from './breakable.ts';
 import type { PatternFacts } from './facts.ts';
 import { factsOf } from './facts.ts';
 
@@ -16,6 +17,6 @@ export interface PatternPages {
 
 export const patternPages = (plan: QuiltPlan): PatternPages => {
   const pictures = new Map<string, string>();
-  const facts = factsOf(plan, pictures);
+  const facts = withBreaks(factsOf(plan, pictures));
   return { sources: patternSources, pictures, facts };
 };

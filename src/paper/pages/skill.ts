@@ -10,7 +10,7 @@ export interface Skill {
 export const skillOf = (plan: QuiltPlan): Skill => {
   const shapes = new Set(plan.blocks.flatMap(({ pieces }) => pieces.map(({ cut }) => cut.shape)));
   if (plan.blocks.some(({ joining }) => joining === 'none')) {
-    return { level: 'Advanced', because: 'some seams are set in' };
+    return { level: 'Advanced', because: 'some seams are set in, or sewn in part first' };
   }
   if (shapes.has('template')) return { level: 'Intermediate', because: 'pieces cut from templates' };
   if (shapes.has('half-square') || shapes.has('quarter-square')) {

@@ -12,13 +12,16 @@ import { drawTemplate } from '#paper/drawing';
 import { sizeOnPaper } from '#paper/lengths';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
-import { measurePt, tallestPt } from './measure.ts';
+import { measurePt } from './measure.ts';
 
 export interface TemplateSheet {
   readonly title: string;
   readonly text: string;
   readonly picture: Picture;
 }
+
+/** Under its heading on a Letter page of its own. */
+const tallestTemplatePt = 610;
 
 const pointsPer: Record<Unit, number> = { in: 72, cm: 72 / 2.54 };
 
@@ -35,7 +38,9 @@ export const templateSheets = (of: {
       const title = `${entryTitle(plan, { block: block.id, colouring: block.colouring, mirror: block.mirror })}, ${piece.label}`;
       const scale = scaleFor(template.points, pointsPer[plan.quilt.unit]);
       const share =
-        scale.share === 1 ? 'true scale' : `1/${1 / scale.share} of its size: enlarge it ${1 / scale.share} times`;
+        scale.share === 1
+          ? 'true scale'
+          : `drawn at ${scale.share * 100} % of its size: copy it at ${100 / scale.share} %`;
       const text = templateText({
         plan,
         piece,
@@ -76,6 +81,6 @@ const templateText = (of: {
 const scaleFor = (outline: Polygon, perUnit: number): { readonly points: number; readonly share: number } => {
   const box = boxOf(outline);
   let share = 1;
-  while (box.width * perUnit * share > measurePt - 8 || box.height * perUnit * share > tallestPt - 40) share /= 2;
+  while (box.width * perUnit * share > measurePt - 8 || box.height * perUnit * share > tallestTemplatePt) share /= 2;
   return { points: perUnit * share, share };
 };

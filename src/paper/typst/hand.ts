@@ -28,6 +28,11 @@ export const handTypst = `
   )
 }
 
+#let short(words) = {
+  let signs = words.clusters()
+  if signs.len() > 48 { signs.slice(0, 47).join() + "…" } else { words }
+}
+
 // kept on one page where it fits one
 #let together(body) = context {
   let whole = measure(block(width: wide, body)).height
@@ -49,8 +54,8 @@ export const handTypst = `
       let before = query(heading.where(level: 1)).filter(h => h.location().page() <= here().page())
       set text(size: 8.5pt, fill: soft)
       grid(columns: (1fr, auto), column-gutter: 16pt,
-        box(width: 100%, height: 1.4em, clip: true, title),
-        if before.len() > 0 { box(height: 1.4em, clip: true, before.last().body) })
+        short(title),
+        if before.len() > 0 { { let name = before.last().body; if name.has("text") { short(name.text) } else { name } } })
       v(-8pt)
       hairline
     },
