@@ -104,3 +104,42 @@ test('outlines of many corners that cross again and again are refused quickly', 
   };
   assert.match(refusal(document), /^design\/(?:crosses-itself|corner-twice) \/blocks\/2\/patches\/list\/0/);
 });
+
+test('a top of more pieces than anyone sews is refused by their number', () => {
+  const [cabin, fly] = example.blocks as [object, { patches: { list: object[] } }];
+  const list = times(2000, fly.patches.list[0]);
+  const blocks = [cabin, { ...fly, patches: { ...fly.patches, list } }];
+  const rows = times(16, times(16, { block: 'fly' }));
+  assert.equal(refusal({ ...example, blocks, top: { rows } }), 'design/too-many /top/rows pieces 512000');
+});
+
+test('a top may be a hundred metres each way and not more', () => {
+  const bordered = (width: number, unit: string) => ({
+    format: 'seamstead-quilt',
+    version: 1,
+    unit,
+    fabrics: [{ id: 'oat', colour: '#efe6d0' }],
+    blocks: [
+      {
+        id: 'one',
+        recipe: { kind: 'log-cabin', centre: 1, centreTone: 'oat', rounds: [{ width: 1, tones: ['oat'] }] },
+      },
+    ],
+    top: {
+      rows: [[{ block: 'one' }, { block: 'one', turn: 90 }]],
+      sashing: { width: { across: 3, down: 5 }, fabric: 'oat' },
+      borders: [{ width, fabric: 'oat' }],
+    },
+  });
+  // derived by hand: the log lies left, so one block is 2 wide and 1 high, and turned 1 wide and 2 high: they do not fit one row
+  assert.equal(refusal(bordered(1, 'in')), 'design/sizes-differ /top/rows/0/1');
+  const square = (width: number, unit: string) => {
+    const document = bordered(width, unit);
+    return { ...document, top: { ...document.top, rows: [[{ block: 'one' }, { block: 'one' }]] } };
+  };
+  // derived by hand: across 2 + 3 + 2 and two borders
+  assert.ok(readQuilt(square(1996.5, 'in')).ok);
+  assert.equal(refusal(square(1996.6, 'in')), 'design/top-too-large /top');
+  assert.ok(readQuilt(square(4996.5, 'cm')).ok);
+  assert.equal(refusal(square(4996.6, 'cm')), 'design/top-too-large /top');
+});

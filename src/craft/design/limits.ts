@@ -24,6 +24,8 @@ export const limits = {
   columns: 300,
   cells: 40_000,
   borders: 50,
+  /** Patches of all blocks in the top. */
+  pieces: 500_000,
   frames: 20,
   /** Entries of any list or object that has no figure of its own. */
   entries: 40_000,
@@ -48,11 +50,18 @@ export type Counted =
   | 'columns'
   | 'cells'
   | 'borders'
+  | 'pieces'
   | 'frames'
   | 'entries';
 
 /** No seam allowance and no ruler's mark is wider: common practice, no source. */
 export const widest: Readonly<Record<Unit, Rational>> = { in: rational(1), cm: rational(5, 2) };
+
+/** Narrower cloth is ribbon; joins of the widest seam still leave half of it. Our own figure. */
+export const narrowestCloth: Readonly<Record<Unit, Rational>> = { in: rational(4), cm: rational(10) };
+
+/** Either side of a finished top, borders included: a hundred metres. Our own figure. */
+export const largestTop: Readonly<Record<Unit, Rational>> = { in: rational(4_000), cm: rational(10_000) };
 
 /**
  * The common denominator of all lengths in a document. Sums of lengths then stay exact and quick;

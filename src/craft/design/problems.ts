@@ -64,6 +64,7 @@ export type LengthFault =
   | (At & { readonly code: 'design/not-positive'; readonly found: string })
   | (At & { readonly code: 'design/negative'; readonly found: string })
   | (At & { readonly code: 'design/too-large'; readonly found: string; readonly most: Rational; readonly unit: Unit })
+  | (At & { readonly code: 'design/too-small'; readonly found: string; readonly least: Rational; readonly unit: Unit })
   | (At & { readonly code: 'design/too-fine'; readonly found: string })
   | (At & { readonly code: 'design/step-unit'; readonly found: string });
 
@@ -132,6 +133,20 @@ export type TopProblem =
       readonly found: Rational;
       readonly other: string;
       readonly expected: Rational;
+      readonly unit: Unit;
+    })
+  | (At & {
+      readonly code: 'design/top-too-large';
+      /** Finished, borders included. */
+      readonly found: readonly [Rational, Rational];
+      readonly most: Rational;
+      readonly unit: Unit;
+    })
+  | (At & {
+      readonly code: 'design/binding-too-wide';
+      readonly cut: Rational;
+      readonly fabric: string;
+      readonly most: Rational;
       readonly unit: Unit;
     })
   | (At & {

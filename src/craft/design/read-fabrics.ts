@@ -4,6 +4,7 @@ import { parseColour } from '#craft/fabric';
 import type { Unit } from '#craft/measure';
 import { fromDecimal, type Rational, rational } from '#ground/exact';
 import type { WrittenFabric } from './document.ts';
+import { narrowestCloth } from './limits.ts';
 import type { Fabric } from './quilt.ts';
 import type { Reading } from './reading.ts';
 
@@ -22,6 +23,7 @@ export const readFabrics = (written: readonly WrittenFabric[], reading: Reading)
     const usableWidth = reading.length({
       written: fabric.usableWidth,
       path: `${path}/usableWidth`,
+      least: narrowestCloth[reading.unit],
       missing: usualWidth[reading.unit],
     });
     const colour = parseColour(fabric.colour);

@@ -1,9 +1,9 @@
 // Binding, backing and batting of a document, with their defaults. What is not named is not planned.
 
 import type { Unit } from '#craft/measure';
-import { compare, mul, type Rational, rational } from '#ground/exact';
+import { compare, div, mul, type Rational, rational, two } from '#ground/exact';
 import type { WrittenFinish } from './document.ts';
-import type { FinishDesign } from './quilt.ts';
+import type { Fabric, FinishDesign } from './quilt.ts';
 import type { NamedFabrics } from './read-blocks.ts';
 import type { Reading } from './reading.ts';
 
@@ -16,6 +16,7 @@ const usualOverage: Readonly<Record<Unit, Rational>> = { in: rational(4), cm: ra
 interface Around {
   readonly reading: Reading;
   readonly fabrics: NamedFabrics;
+  readonly cloths: readonly Fabric[];
   /** Null where it could not be read. */
   readonly seam: Rational | null;
 }
@@ -49,7 +50,23 @@ const readBinding = (written: WrittenFinish['binding'], around: Around): FinishD
   if (seam !== null && least !== null && compare(cut, least) <= 0) {
     reading.report({ code: 'design/binding-too-narrow', path, cut, seam, least, unit });
   }
+  checkWidth({ fabric: written.fabric, cut, path, ...around });
   return { fabric: written.fabric, cut, grain: 'straight' };
+};
+
+interface WidthAt extends Around {
+  readonly fabric: string;
+  readonly cut: Rational;
+  readonly path: string;
+}
+
+/** A join at 45 degrees takes one strip's width of each strip: from half the cloth on, more is lost than gained. */
+const checkWidth = ({ fabric, cut, path, cloths, reading }: WidthAt): void => {
+  const cloth = cloths.find(({ id }) => id === fabric);
+  if (cloth === undefined) return;
+  const most = div(cloth.usableWidth, two);
+  const { unit } = reading;
+  if (compare(cut, most) > 0) reading.report({ code: 'design/binding-too-wide', path, cut, fabric, most, unit });
 };
 
 const checkFabric = (found: string, path: string, { reading, fabrics }: Around): void => {

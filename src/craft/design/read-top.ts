@@ -1,11 +1,12 @@
 // The top of a document: cells by rows, sashing and borders, with every name known and every size in step.
 import { compare, type Rational } from '#ground/exact';
 import type { WrittenBlock, WrittenTop } from './document.ts';
-import { limits } from './limits.ts';
+import { largestTop, limits } from './limits.ts';
 import type { BlockDesign, BorderDesign, CellDesign, QuarterTurn, SashingDesign, TopDesign } from './quilt.ts';
 import type { NamedFabrics } from './read-blocks.ts';
 import type { Reading } from './reading.ts';
 import { sizeOf } from './size.ts';
+import { topExtent } from './top-extent.ts';
 
 interface Around {
   readonly reading: Reading;
@@ -15,12 +16,16 @@ interface Around {
   readonly blocks: readonly BlockDesign[];
 }
 
-export const readTop = (top: WrittenTop, around: Around): TopDesign => ({
-  set: 'straight',
-  rows: readRows(top, around),
-  sashing: readSashing(top.sashing, around),
-  borders: readBorders(top.borders ?? [], around),
-});
+export const readTop = (written: WrittenTop, around: Around): TopDesign => {
+  const top: TopDesign = {
+    set: 'straight',
+    rows: readRows(written, around),
+    sashing: readSashing(written.sashing, around),
+    borders: readBorders(written.borders ?? [], around),
+  };
+  checkExtent(top, around);
+  return top;
+};
 
 const readRows = (top: WrittenTop, around: Around): TopDesign['rows'] => {
   const { report } = around.reading;
@@ -46,6 +51,18 @@ const readRows = (top: WrittenTop, around: Around): TopDesign['rows'] => {
   const read = rows.map((row, i) => row.map((cell, j) => readCell(cell, `/top/rows/${i}/${j}`, { ...around, known })));
   checkSizes(read, around);
   return read;
+};
+
+const checkExtent = (top: TopDesign, { reading, blocks }: Around): void => {
+  const { report, unit } = reading;
+  const { size, pieces } = topExtent(top, blocks);
+  if (pieces > limits.pieces) {
+    report({ code: 'design/too-many', path: '/top/rows', what: 'pieces', found: pieces, most: limits.pieces });
+  }
+  const most = largestTop[unit];
+  if (size.some((side) => compare(side, most) > 0)) {
+    report({ code: 'design/top-too-large', path: '/top', found: size, most, unit });
+  }
 };
 
 interface Known {

@@ -1,7 +1,7 @@
 // What every reader of a part needs: the unit, a place to report to, and lengths read exactly.
 
 import { type LengthProblem, parseLength, parseNumber, type Sign, type Unit } from '#craft/measure';
-import { type Rational, rational } from '#ground/exact';
+import { compare, type Rational, rational } from '#ground/exact';
 import { done, type Outcome } from '#ground/outcome';
 import { namePattern, type WrittenLength } from './document.ts';
 import { foundText } from './found.ts';
@@ -24,12 +24,13 @@ interface LengthAt {
   readonly path: string;
   readonly sign?: Sign;
   readonly most?: Rational;
+  readonly least?: Rational;
   readonly missing?: Rational;
 }
 
 export const readingFor = (unit: Unit, report: Report): Reading => {
   let common = 1n;
-  const length = ({ written, path, sign = 'positive', most, missing }: LengthAt): Rational | null => {
+  const length = ({ written, path, sign = 'positive', most, least, missing }: LengthAt): Rational | null => {
     if (written === undefined) {
       if (missing !== undefined) return missing;
       report({ code: 'design/missing-key', path, key: path.slice(path.lastIndexOf('/') + 1) });
@@ -38,6 +39,10 @@ export const readingFor = (unit: Unit, report: Report): Reading => {
     const read = parseLength(written, most === undefined ? { unit, sign } : { unit, sign, most });
     if (!read.ok) {
       for (const problem of read.problems) report(lengthFault(problem, { path, unit }));
+      return null;
+    }
+    if (least !== undefined && compare(read.value, least) < 0) {
+      report({ code: 'design/too-small', path, found: foundText(written), least, unit });
       return null;
     }
     common = leastCommonMultiple(common, read.value.d);

@@ -157,6 +157,11 @@ export const designText = (problem: DesignProblem): WhatAndMend => {
         what: `${problem.found} is too large: at most ${exact(problem.most, problem.unit)} is possible here.`,
         mend: 'Check the figure and its unit.',
       };
+    case 'design/too-small':
+      return {
+        what: `${problem.found} is too small: at least ${exact(problem.least, problem.unit)} must be given here.`,
+        mend: 'Check the figure and its unit.',
+      };
     case 'design/too-fine':
       return {
         what: `${problem.found} is too fine to be added exactly to the other lengths of this document.`,
@@ -266,6 +271,16 @@ export const designText = (problem: DesignProblem): WhatAndMend => {
         mend: `Blocks of one ${problem.line} must be equally ${way}: change a size or a turn, or move the block.`,
       };
     }
+    case 'design/top-too-large':
+      return {
+        what: `The top comes to ${pair(problem.found, problem.unit)}; at most ${exact(problem.most, problem.unit)} are possible each way.`,
+        mend: 'Check the sizes of the blocks and borders, or divide the quilt.',
+      };
+    case 'design/binding-too-wide':
+      return {
+        what: `A binding cut ${exact(problem.cut, problem.unit)} wide cannot be cut from ${quoted(problem.fabric)} and joined: at most ${exact(problem.most, problem.unit)}, half the usable width.`,
+        mend: 'Cut it narrower, or take a wider cloth.',
+      };
     case 'design/binding-too-narrow':
       return {
         what: `A binding cut ${exact(problem.cut, problem.unit)} wide cannot reach round the edge with a seam of ${exact(problem.seam, problem.unit)}.`,

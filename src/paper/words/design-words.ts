@@ -36,6 +36,7 @@ const counted: Readonly<Record<Counted, readonly [one: string, many: string]>> =
   columns: ['cell in this row', 'cells in this row'],
   cells: ['cell', 'cells'],
   borders: ['border', 'borders'],
+  pieces: ['piece', 'pieces'],
   frames: ['frame', 'frames'],
   entries: ['entry', 'entries'],
 };
