@@ -127,7 +127,8 @@ const plannedStep = (of: {
     makes: `#${step.number}`,
     side: step.side,
     machineTurn: step.machineTurn,
-    kind: 'straight',
+    kind: step.kind,
+    corners: step.corners,
     seam: step.seam,
     press: step.press === 'open' ? 'open' : join[step.press],
     pressTo: step.press,
@@ -157,12 +158,24 @@ const inMirror = (pieced: PiecedBlock, block: DraftedBlock): PiecedBlock => ({
 
 const piecingNotes = (design: BlockDesign, pieced: PiecedBlock, block: DraftedBlock): readonly Note[] => {
   const { path, id } = design;
-  if (pieced.joining === 'none') {
-    return [{ code: 'piecing/no-straight-order', level: 'warning', path, block: id, patches: pieced.stuck }];
+  const notes: Note[] = [];
+  if (pieced.joining !== 'straight') {
+    const corners = pieced.steps.reduce((all, step) => all + step.corners * step.perBlock, 0);
+    const partial = pieced.steps.reduce((all, step) => all + (step.kind === 'partial-begin' ? step.perBlock : 0), 0);
+    notes.push({
+      code: 'piecing/not-straight',
+      level: 'note',
+      path,
+      block: id,
+      joining: pieced.joining,
+      corners,
+      partial,
+    });
   }
-  return pieced.leastUnits === 'searched'
-    ? [{ code: 'piecing/searched', level: 'note', path, block: id, patches: block.patches.length }]
-    : [];
+  if (pieced.leastUnits === 'searched') {
+    notes.push({ code: 'piecing/searched', level: 'note', path, block: id, patches: block.patches.length });
+  }
+  return notes;
 };
 
 /** Squares and rectangles that no mark fits: they cannot be trimmed later, so the maker must know. */

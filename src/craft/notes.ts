@@ -14,12 +14,16 @@ export type Note =
       readonly size: Length;
     }
   | {
-      readonly code: 'piecing/no-straight-order';
-      readonly level: 'warning';
+      /** Straight seams alone do not join the block. */
+      readonly code: 'piecing/not-straight';
+      readonly level: 'note';
       readonly path: string;
       readonly block: string;
-      /** Patches of the smallest unit that no straight seam divides. */
-      readonly patches: readonly number[];
+      readonly joining: 'partial' | 'set-in';
+      /** Inside corners to set in, in one block. */
+      readonly corners: number;
+      /** Seams sewn part-way first and closed later, in one block. */
+      readonly partial: number;
     }
   | {
       readonly code: 'piecing/searched';

@@ -29,7 +29,7 @@ export interface BlockPlan {
   readonly count: number;
   readonly finished: readonly [Length, Length];
   readonly unfinished: readonly [Length, Length];
-  readonly joining: 'straight' | 'none';
+  readonly joining: 'straight' | 'partial' | 'set-in';
   readonly leastUnits: 'proven' | 'searched';
   readonly patches: readonly PlannedPatch[];
   readonly pieces: readonly PlannedPiece[];
@@ -61,7 +61,10 @@ export interface PlannedStep {
   /** Where the second lies, seen from the first. */
   readonly side: Side;
   readonly machineTurn: 0 | 90 | 180 | 270;
-  readonly kind: 'straight';
+  /** A seam to close joins the unit of the step before and the part that hangs on it already. */
+  readonly kind: 'straight' | 'partial-begin' | 'partial-close' | 'set-in';
+  /** Inside corners that the seam goes round. */
+  readonly corners: number;
   readonly seam: Length;
   /** A name out of `join`, or "open". */
   readonly press: string;
@@ -72,7 +75,7 @@ export interface PlannedStep {
   readonly total: number;
   /** Patches (indexes into the block's) of the first part and of the second, for pictures. */
   readonly patches: readonly [readonly number[], readonly number[]];
-  /** The seam as it lies in the block. */
+  /** The seam as it lies in the block, from end to end. */
   readonly line: Polygon;
 }
 

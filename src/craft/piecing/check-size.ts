@@ -1,27 +1,27 @@
 // The size to measure after a seam: the unit with its outer allowances, across and down.
 
 import { type Length, length } from '#craft/measure';
-import { distance, grown, hullOf, type Point, turned } from '#ground/plane';
+import { distance, grown, type Point, type Polygon, turned } from '#ground/plane';
 
 /**
  * Across and down of the unit as it lies on the board, allowances included. A unit that lies slanted (a
  * square on its point) is measured along its own sides: the frame of least area counts, upright if equal.
  *
- * @param points corners of all patches of a convex unit, finished
+ * @param outline of the unit, finished, clockwise, without corners on straight sides
  * @param slack  differences below it are none
  * @source docs/formulas.md#check-size
  */
 export const checkSize = (unit: {
-  readonly points: readonly Point[];
+  readonly outline: Polygon;
   readonly seam: Length;
   readonly slack: number;
 }): readonly [Length, Length] => {
-  const hull = hullOf(unit.points, unit.slack);
-  const cut = grown(hull, unit.seam);
+  const { outline } = unit;
+  const cut = grown(outline, unit.seam);
   let best = spanOf(cut, 0);
-  for (let i = 0; i < hull.length; i++) {
-    const a = hull[i] as Point;
-    const b = hull[(i + 1) % hull.length] as Point;
+  for (let i = 0; i < outline.length; i++) {
+    const a = outline[i] as Point;
+    const b = outline[(i + 1) % outline.length] as Point;
     if (distance(a, b) < unit.slack) continue;
     const turn = nearestToUpright(Math.atan2(b.y - a.y, b.x - a.x));
     if (Math.abs(turn) < 1e-9) continue;

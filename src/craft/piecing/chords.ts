@@ -79,7 +79,7 @@ const chordAt = (drawing: Drawing, index: number, unit: readonly number[]): Chor
 };
 
 /** Directed so that what lies above (or left, for upright lines) is on its left hand. */
-const seamLine = (a: Point, b: Point): SeamLine => {
+export const seamLine = (a: Point, b: Point): SeamLine => {
   const dx = Math.abs(b.x - a.x);
   const dy = Math.abs(b.y - a.y);
   const near = 1e-6 * Math.hypot(dx, dy);

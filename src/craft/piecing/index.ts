@@ -1,8 +1,10 @@
 // Piecing: which pieces a block takes, in what order they are joined, and the size after every seam.
 import { cornerTolerance, type DraftedBlock, outlineOf } from '#craft/drafting';
 import { type Length, length } from '#craft/measure';
+import { hullOf, type Polygon, perimeter, signedArea } from '#ground/plane';
 import { drawingOf } from './chords.ts';
 import { formSorter } from './congruence.ts';
+import { graphOf, outlineOfUnit } from './graph.ts';
 import { kindsOf } from './kinds.ts';
 import { labelAt } from './labels.ts';
 import { logSteps } from './log-cabin.ts';
@@ -39,6 +41,8 @@ export const pieceBlock = (of: {
     outlines.map((points, i) => ({ points, fabric: fabrics[i] as string })),
     larger,
   );
+  const graph = once(() => graphOf(outlines, slack));
+  const isConvex = convexityOf(outlines, slack);
   const sewn: SewnBlock = {
     outlines,
     kindOf,
@@ -46,16 +50,59 @@ export const pieceBlock = (of: {
     seam: of.seam,
     slack,
     lightnessOf: (patch) => of.lightness(fabrics[patch] as string),
+    outlineOf: (unit) => outlineOfUnit(graph(), new Set(unit), slack),
+    isConvex,
   };
-  if (block.patches.length === 1)
-    return labelled({ block, fabrics, kindOf, steps: [], leastUnits: 'proven', stuck: null });
-  if (block.added) {
-    return labelled({ block, fabrics, kindOf, steps: logSteps(sewn, block.added), leastUnits: 'proven', stuck: null });
-  }
-  const drawing = drawingOf(outlines, slack);
-  const tree = planJoins({ drawing, kindOf, formOf: formSorter({ patches: outlines, kindOf, size: larger }) });
-  if ('stuck' in tree) return labelled({ block, fabrics, kindOf, steps: [], leastUnits: 'proven', stuck: tree.stuck });
-  return labelled({ block, fabrics, kindOf, steps: stepsOf(sewn, tree), leastUnits: tree.leastUnits, stuck: null });
+  const added = block.added ?? [];
+  const core = outlines.slice(0, outlines.length - added.length).map((_, patch) => patch);
+  const tree =
+    core.length > 1
+      ? planJoins(
+          {
+            drawing: drawingOf(outlines, slack),
+            graph,
+            formOf: formSorter({ patches: outlines, kindOf, size: larger }),
+            kindOf,
+            isConvex,
+          },
+          core,
+        )
+      : null;
+  const coreSteps = tree ? stepsOf(sewn, tree) : [];
+  const steps = [...coreSteps, ...logSteps({ block: sewn, core: coreSteps, added })];
+  return labelled({ block, fabrics, kindOf, steps, leastUnits: tree?.leastUnits ?? 'proven' });
+};
+
+const once = <T>(make: () => T): (() => T) => {
+  const made: T[] = [];
+  return () => {
+    if (made.length === 0) made.push(make());
+    return made[0] as T;
+  };
+};
+
+/** A unit is convex when its patches fill their convex outline; asked often, so remembered. */
+const convexityOf = (outlines: readonly Polygon[], slack: number): ((unit: readonly number[]) => boolean) => {
+  const areas = outlines.map(signedArea);
+  const known = new Map<string, boolean>();
+  return (unit) => {
+    const key = unit.join();
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const hull = hullOf(
+      unit.flatMap((i) => outlines[i] as Polygon),
+      slack,
+    );
+    const bare = signedArea(hull) - unit.reduce((all, i) => all + (areas[i] as number), 0);
+    const convex = bare < 8 * slack * perimeter(hull);
+    known.set(key, convex);
+    return convex;
+  };
+};
+
+const joiningOf = (steps: readonly SewingStep[]): PiecedBlock['joining'] => {
+  if (steps.some((step) => step.kind === 'set-in')) return 'set-in';
+  return steps.some((step) => step.kind === 'partial-begin') ? 'partial' : 'straight';
 };
 
 /** Renumbers kinds in the order of sewing and gives them their labels. */
@@ -65,7 +112,6 @@ const labelled = (of: {
   readonly kindOf: readonly number[];
   readonly steps: readonly SewingStep[];
   readonly leastUnits: PiecedBlock['leastUnits'];
-  readonly stuck: readonly number[] | null;
 }): PiecedBlock => {
   const order = new Map<number, number>();
   const meet = (kind: number): void => {
@@ -93,9 +139,8 @@ const labelled = (of: {
   return {
     kinds,
     kindOf: renumbered,
-    joining: of.stuck ? 'none' : 'straight',
+    joining: joiningOf(steps),
     steps,
     leastUnits: of.leastUnits,
-    stuck: of.stuck ?? [],
   };
 };

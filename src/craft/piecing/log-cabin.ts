@@ -1,4 +1,4 @@
-// The order of a recipe that says it: the centre, then log after log, pressed away from the centre.
+// The order that a recipe says itself: the centre, then log after log (or frame after frame), pressed away from the centre.
 import type { Side } from '#craft/design';
 import { length } from '#craft/measure';
 import { at, boxOf, type Polygon } from '#ground/plane';
@@ -7,31 +7,50 @@ import { machineTurn } from './machine.ts';
 import type { SewingStep } from './pieced.ts';
 import type { SewnBlock } from './steps.ts';
 
-/** @param added the sides on which patches 1, 2, 3, … go, patch 0 being the centre */
-export const logSteps = (block: SewnBlock, added: readonly Side[]): readonly SewingStep[] =>
-  added.map((side, i): SewingStep => {
-    const log = i + 1;
+/**
+ * Steps that add one patch after another to a core.
+ *
+ * @param core  steps that make the core; empty when it is patch 0 alone
+ * @param added the sides on which the last patches go, in order; the patches before them are the core
+ */
+export const logSteps = (of: {
+  readonly block: SewnBlock;
+  readonly core: readonly SewingStep[];
+  readonly added: readonly Side[];
+}): readonly SewingStep[] => {
+  const { block, core, added } = of;
+  const corePatches = block.outlines.length - added.length;
+  return added.map((side, i): SewingStep => {
+    const log = corePatches + i;
     const unit = block.kindOf.slice(0, log).map((_, patch) => patch);
     const line = innerEdge(block.outlines[log] as Polygon, side);
     const [from, to] = line as [Polygon[number], Polygon[number]];
+    const before = i === 0 ? (core.at(-1)?.side ?? null) : (added[i - 1] as Side);
+    const made = core.length + i;
     return {
-      number: log,
-      join: [i === 0 ? { piece: block.kindOf[0] as number } : { unit: i - 1 }, { piece: block.kindOf[log] as number }],
+      number: made + 1,
+      join: [
+        made === 0 ? { piece: block.kindOf[0] as number } : { unit: made - 1 },
+        { piece: block.kindOf[log] as number },
+      ],
+      kind: 'straight',
+      corners: 0,
       side,
-      machineTurn: machineTurn({ next: side, before: i === 0 ? null : (added[i - 1] as Side), turn: 0 }),
+      machineTurn: machineTurn({ next: side, before, turn: 0 }),
       firstTurn: 0,
       seam: length(Math.abs(to.x - from.x) + Math.abs(to.y - from.y)),
       press: 1,
       patches: [unit, [log]],
       line,
       unfinished: checkSize({
-        points: boxCorners([...unit, log].map((p) => block.outlines[p] as Polygon)),
+        outline: boxCorners([...unit, log].map((p) => block.outlines[p] as Polygon)),
         seam: block.seam,
         slack: block.slack,
       }),
       perBlock: 1,
     };
   });
+};
 
 const innerEdge = (log: Polygon, side: Side): Polygon => {
   const box = boxOf(log);

@@ -9,13 +9,10 @@ export interface PiecedBlock {
   readonly kinds: readonly PieceKind[];
   /** For each patch of the drafted block, the index of its kind. */
   readonly kindOf: readonly number[];
-  readonly joining: 'straight' | 'none';
-  /** Empty when there is no straight order. */
+  readonly joining: 'straight' | 'partial' | 'set-in';
   readonly steps: readonly SewingStep[];
   /** Whether the number of different units is proven least, or the best of a search. */
   readonly leastUnits: 'proven' | 'searched';
-  /** Where there is no straight order: patches of a unit that no straight seam divides. */
-  readonly stuck: readonly number[];
 }
 
 /** Congruent patches of one fabric; a mirror image is another kind. */
@@ -32,6 +29,12 @@ export interface SewingStep {
   readonly number: number;
   /** What is joined: a kind of piece, or the unit made by an earlier step (both by index). The second goes onto the first. */
   readonly join: readonly [Part, Part];
+  /**
+   * Straight; a ring's first seam sewn part-way, and closed at the end; or set in, round `corners` inside corners.
+   * A seam to close joins the unit of the step before and the part that hangs on it already.
+   */
+  readonly kind: 'straight' | 'partial-begin' | 'partial-close' | 'set-in';
+  readonly corners: number;
   /** Where the second lies, seen from the first, on the board. */
   readonly side: Side;
   /** Clockwise turn of the first part, from how it last lay at the machine, that brings the new seam to the right hand. */
@@ -44,7 +47,7 @@ export interface SewingStep {
   readonly press: 0 | 1 | 'open';
   /** Patches of the representative unit this step makes: the first part's, then the second's. */
   readonly patches: readonly [readonly number[], readonly number[]];
-  /** The seam on the board, finished, in the block's frame. */
+  /** The seam on the board, finished, from end to end, in the block's frame. */
   readonly line: Polygon;
   /** Unfinished size to measure after pressing, across and down. */
   readonly unfinished: readonly [Length, Length];

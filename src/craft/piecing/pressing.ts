@@ -1,19 +1,15 @@
 // Which way a seam is pressed: outward on a log cabin, else to the darker side of the seam.
 import { offLine, type Point, type Polygon } from '#ground/plane';
-import type { SeamLine } from './chords.ts';
-
-export interface SeamSide {
-  readonly patches: readonly number[];
-}
 
 /**
  * 0 or 1: the part whose cloth along the seam is darker (by CIE L*, weighted by length). Where both are
  * alike, the part of fewer patches, for less bulk; then the second.
  *
- * @source docs/sources.md "press to the dark" (common rule)
+ * @param path the seam from end to end
+ * @source docs/formulas.md#pressing
  */
 export const darkerSide = (seam: {
-  readonly line: SeamLine;
+  readonly path: Polygon;
   readonly parts: readonly [readonly number[], readonly number[]];
   readonly outlines: readonly Polygon[];
   readonly lightnessOf: (patch: number) => number;
@@ -25,7 +21,7 @@ export const darkerSide = (seam: {
 };
 
 const lightnessAlong = (seam: {
-  readonly line: SeamLine;
+  readonly path: Polygon;
   readonly patches: readonly number[];
   readonly outlines: readonly Polygon[];
   readonly lightnessOf: (patch: number) => number;
@@ -34,20 +30,27 @@ const lightnessAlong = (seam: {
   let all = 0;
   let weighted = 0;
   for (const patch of seam.patches) {
-    const long = lengthAlong(seam.outlines[patch] as Polygon, seam.line, seam.slack);
+    const long = lengthOnPath(seam.outlines[patch] as Polygon, seam.path, seam.slack);
     all += long;
     weighted += long * seam.lightnessOf(patch);
   }
   return all === 0 ? 0 : weighted / all;
 };
 
-/** How much of an outline lies on the line. */
-export const lengthAlong = (outline: Polygon, line: SeamLine, slack: number): number => {
+/** How much of an outline lies on a path. */
+const lengthOnPath = (outline: Polygon, path: Polygon, slack: number): number => {
   let all = 0;
-  outline.forEach((a, i) => {
-    const b = outline[(i + 1) % outline.length] as Point;
-    const near = (p: Point) => Math.abs(offLine(line.from, line.to, p)) < 3 * slack;
-    if (near(a) && near(b)) all += Math.hypot(b.x - a.x, b.y - a.y);
-  });
+  for (let run = 0; run + 1 < path.length; run++) {
+    const [from, to] = [path[run] as Point, path[run + 1] as Point];
+    const long = Math.hypot(to.x - from.x, to.y - from.y);
+    const along = (p: Point): number => ((p.x - from.x) * (to.x - from.x) + (p.y - from.y) * (to.y - from.y)) / long;
+    const near = (p: Point): boolean => Math.abs(offLine(from, to, p)) < 3 * slack;
+    outline.forEach((a, i) => {
+      const b = outline[(i + 1) % outline.length] as Point;
+      if (!near(a) || !near(b)) return;
+      const [low, high] = [Math.min(along(a), along(b)), Math.max(along(a), along(b))];
+      all += Math.max(0, Math.min(high, long) - Math.max(low, 0));
+    });
+  }
   return all;
 };

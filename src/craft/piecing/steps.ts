@@ -1,14 +1,14 @@
 // From a join tree to the steps a sewer follows: what goes onto what, on which side, how often.
-
 import type { Side } from '#craft/design';
 import { type Length, length } from '#craft/measure';
-import { centroid, distance, offLine, type Point, type Polygon } from '#ground/plane';
+import { centroid, distance, hullOf, offLine, type Point, type Polygon } from '#ground/plane';
 import { checkSize } from './check-size.ts';
 import type { SeamLine } from './chords.ts';
 import { machineTurn } from './machine.ts';
 import type { Part, SewingStep } from './pieced.ts';
-import { darkerSide, lengthAlong } from './pressing.ts';
-import type { Branch, Join, JoinTree } from './tree.ts';
+import { darkerSide } from './pressing.ts';
+import { sideOfSeam } from './seam-side.ts';
+import type { Branch, Join, JoinTree, RingJoin, SeamJoin } from './tree.ts';
 
 /** What the steps are made from; outlines without corners on straight sides. */
 export interface SewnBlock {
@@ -18,101 +18,200 @@ export interface SewnBlock {
   readonly seam: Length;
   readonly slack: number;
   readonly lightnessOf: (patch: number) => number;
+  /** Outline of a unit that is not convex. */
+  readonly outlineOf: (unit: readonly number[]) => Polygon;
+  readonly isConvex: (unit: readonly number[]) => boolean;
+}
+
+/** A step before it is numbered, as it lies on the board. */
+interface SeamOnBoard {
+  readonly kind: SewingStep['kind'];
+  readonly corners: number;
+  readonly parts: readonly [Part, Part];
+  readonly patches: readonly [readonly number[], readonly number[]];
+  readonly side: Side;
+  readonly before: Side | null;
+  readonly firstTurn: number;
+  readonly path: Polygon;
+  readonly seam: number;
 }
 
 /** Steps in sewing order: what a unit is made of comes before it. */
 export const stepsOf = (block: SewnBlock, tree: JoinTree): readonly SewingStep[] => {
-  const order: number[] = [];
-  const numbered = new Map<number, number>();
   const outward = buildsOutward(block, tree);
-  const visit = (form: number): void => {
-    if (numbered.has(form)) return;
-    const join = tree.joins.get(form) as Join;
-    for (const branch of ordered(block, join, outward).branches) if ('form' in branch) visit(branch.form);
-    numbered.set(form, order.length);
-    order.push(form);
-  };
-  visit(tree.root);
-  const perBlock = timesEach(order, tree);
+  const order = makingOrder(block, tree, outward);
+  const times = timesEach(order, tree);
   const steps: SewingStep[] = [];
+  const madeBy = new Map<number, number>();
+  const partOf = (branch: Branch): Part =>
+    'patch' in branch ? { piece: block.kindOf[branch.patch] as number } : { unit: madeBy.get(branch.form) as number };
+  const lastSide = (branch: Branch): Side | null =>
+    'form' in branch ? (steps[madeBy.get(branch.form) as number] as SewingStep).side : null;
   for (const form of order) {
-    const { branches, side } = ordered(block, tree.joins.get(form) as Join, outward);
-    const [first, second] = branches;
-    const patches = [patchesOf(first), patchesOf(second)] as const;
-    const { line } = tree.joins.get(form) as Join;
-    steps.push({
-      number: steps.length + 1,
-      join: [partOf(first, block, numbered), partOf(second, block, numbered)],
-      side,
-      machineTurn: machineTurn({
-        next: side,
-        before: 'form' in first ? (steps[numbered.get(first.form) as number] as SewingStep).side : null,
-        turn: 'form' in first ? first.turn : 0,
-      }),
-      firstTurn: 'form' in first ? first.turn : 0,
-      seam: seamLength(block, line, patches),
-      press: outward ? 1 : darkerSide({ ...block, line, parts: patches }),
-      patches,
-      line: seamEnds(block, line, patches),
-      unfinished: checkSize({
-        points: [...patches[0], ...patches[1]].flatMap((i) => block.outlines[i] as Polygon),
-        seam: block.seam,
-        slack: block.slack,
-      }),
-      perBlock: perBlock.get(form) as number,
-    });
+    const join = tree.joins.get(form) as Join;
+    const hands: Hands = { block, partOf, lastSide, next: steps.length };
+    const seams = join.kind === 'ring' ? ringSeams(hands, join) : [plainSeam(hands, join, outward)];
+    for (const seam of seams) {
+      steps.push(stepOf({ block, seam, number: steps.length + 1, outward, perBlock: times.get(form) as number }));
+    }
+    madeBy.set(form, steps.length - 1);
   }
   return steps;
 };
 
-export const seamLength = (
-  block: SewnBlock,
-  line: SeamLine,
-  patches: readonly [readonly number[], readonly number[]],
-): Length =>
-  length(patches[1].reduce((all, i) => all + lengthAlong(block.outlines[i] as Polygon, line, block.slack), 0));
+interface Hands {
+  readonly block: SewnBlock;
+  readonly partOf: (branch: Branch) => Part;
+  readonly lastSide: (branch: Branch) => Side | null;
+  /** Index of the next step. */
+  readonly next: number;
+}
 
-/** The ends of the seam on the line, from the corners of the second part that lie on it. */
-export const seamEnds = (
-  block: SewnBlock,
-  line: SeamLine,
-  patches: readonly [readonly number[], readonly number[]],
-): Polygon => {
-  const on = patches[1]
-    .flatMap((i) => block.outlines[i] as Polygon)
-    .filter((p) => Math.abs(offLine(line.from, line.to, p)) < 3 * block.slack);
+const stepOf = (of: {
+  readonly block: SewnBlock;
+  readonly seam: SeamOnBoard;
+  readonly number: number;
+  readonly outward: boolean;
+  readonly perBlock: number;
+}): SewingStep => {
+  const { block, seam } = of;
+  const unit = [...new Set([...seam.patches[0], ...seam.patches[1]])].sort((a, b) => a - b);
+  return {
+    number: of.number,
+    join: seam.parts,
+    kind: seam.kind,
+    corners: seam.corners,
+    side: seam.side,
+    machineTurn: machineTurn({ next: seam.side, before: seam.before, turn: seam.firstTurn }),
+    firstTurn: seam.firstTurn,
+    seam: length(seam.seam),
+    press: of.outward ? 1 : darkerSide({ ...block, path: seam.path, parts: seam.patches }),
+    patches: seam.patches,
+    line: seam.path,
+    unfinished: checkSize({ outline: unitOutline(block, unit), seam: block.seam, slack: block.slack }),
+    perBlock: of.perBlock,
+  };
+};
+
+const unitOutline = (block: SewnBlock, unit: readonly number[]): Polygon =>
+  block.isConvex(unit)
+    ? hullOf(
+        unit.flatMap((i) => block.outlines[i] as Polygon),
+        block.slack,
+      )
+    : block.outlineOf(unit);
+
+const plainSeam = (hands: Hands, join: SeamJoin, outward: boolean): SeamOnBoard => {
+  const { branches, hand } = ordered(hands.block, join, outward);
+  const [first, second] = branches;
+  const patches = [patchesOf(first), patchesOf(second)] as const;
+  const path = join.path ?? seamEnds({ ...hands.block, line: join.line, patches: patches[1] });
+  return {
+    kind: join.bends > 0 ? 'set-in' : 'straight',
+    corners: join.bends,
+    parts: [hands.partOf(first), hands.partOf(second)],
+    patches,
+    side: sideOfSeam(join.line, hand),
+    before: hands.lastSide(first),
+    firstTurn: 'form' in first ? first.turn : 0,
+    path,
+    seam: pathLength(path),
+  };
+};
+
+/** The first arm part-way onto the centre, the others along their whole seams, then the first closed. */
+const ringSeams = (hands: Hands, ring: RingJoin): readonly SeamOnBoard[] => {
+  const { block, next } = hands;
+  const [centre, ...arms] = ring.branches;
+  const sofar = [...patchesOf(centre)];
+  const seams = arms.map((arm, i): SeamOnBoard => {
+    const { line, onCentre, onNeighbour } = ring.seams[i] as RingJoin['seams'][number];
+    const base = [...sofar];
+    sofar.push(...patchesOf(arm));
+    const whole = seamEnds({ ...block, line, patches: patchesOf(arm) });
+    return {
+      kind: i === 0 ? 'partial-begin' : 'straight',
+      corners: 0,
+      parts: [i === 0 ? hands.partOf(centre) : { unit: next + i - 1 }, hands.partOf(arm)],
+      patches: [base, patchesOf(arm)],
+      side: sideToward({ block, line, patches: patchesOf(arm) }),
+      before:
+        i === 0
+          ? hands.lastSide(centre)
+          : sideToward({
+              block,
+              line: (ring.seams[i - 1] as (typeof ring.seams)[number]).line,
+              patches: patchesOf(arms[i - 1] as Branch),
+            }),
+      firstTurn: i === 0 && 'form' in centre ? centre.turn : 0,
+      path: i === 0 ? sharedPath({ block, line, patches: patchesOf(centre) }) : whole,
+      seam: i === 0 ? onCentre : onCentre + onNeighbour,
+    };
+  });
+  const [begun, last] = [arms[0], arms.at(-1)] as [Branch, Branch];
+  const { line, onNeighbour } = ring.seams[0] as RingJoin['seams'][number];
+  const close: SeamOnBoard = {
+    kind: 'partial-close',
+    corners: 0,
+    parts: [{ unit: next + arms.length - 1 }, hands.partOf(begun)],
+    patches: [sofar.filter((patch) => !patchesOf(begun).includes(patch)), patchesOf(begun)],
+    side: (seams[0] as SeamOnBoard).side,
+    before: (seams.at(-1) as SeamOnBoard).side,
+    firstTurn: 0,
+    path: sharedPath({ block, line, patches: patchesOf(last) }),
+    seam: onNeighbour,
+  };
+  return [...seams, close];
+};
+
+/** The ends of the part of a line that patches lie on. */
+const sharedPath = (of: {
+  readonly block: SewnBlock;
+  readonly line: SeamLine;
+  readonly patches: readonly number[];
+}): Polygon => seamEnds({ ...of.block, line: of.line, patches: of.patches });
+
+const sideToward = (of: {
+  readonly block: SewnBlock;
+  readonly line: SeamLine;
+  readonly patches: readonly number[];
+}): Side => {
+  const patch = of.patches[0] as number;
+  const after = offLine(of.line.from, of.line.to, centroid(of.block.outlines[patch] as Polygon)) > 0;
+  return sideOfSeam(of.line, after ? 'after' : 'before');
+};
+
+/** The ends of a seam on its line: the outermost corners of the patches that lie along it. */
+const seamEnds = (of: {
+  readonly outlines: readonly Polygon[];
+  readonly slack: number;
+  readonly line: SeamLine;
+  readonly patches: readonly number[];
+}): Polygon => {
+  const { line } = of;
+  const on = of.patches
+    .flatMap((i) => of.outlines[i] as Polygon)
+    .filter((p) => Math.abs(offLine(line.from, line.to, p)) < 3 * of.slack);
   const along = (p: Point) =>
     (p.x - line.from.x) * (line.to.x - line.from.x) + (p.y - line.from.y) * (line.to.y - line.from.y);
   const sorted = on.toSorted((a, b) => along(a) - along(b));
   return [sorted[0] as Point, sorted.at(-1) as Point];
 };
 
-const patchesOf = (branch: Branch): readonly number[] => ('patch' in branch ? [branch.patch] : branch.patches);
+const pathLength = (path: Polygon): number =>
+  path.slice(1).reduce((all, p, i) => all + distance(path[i] as Point, p), 0);
 
-const partOf = (branch: Branch, block: SewnBlock, numbered: ReadonlyMap<number, number>): Part =>
-  'patch' in branch ? { piece: block.kindOf[branch.patch] as number } : { unit: numbered.get(branch.form) as number };
+const patchesOf = (branch: Branch): readonly number[] => ('patch' in branch ? [branch.patch] : branch.patches);
 
 /** The unit first and the piece that goes onto it second; two of a sort in reading order. */
 const ordered = (
   block: SewnBlock,
-  join: Join,
+  join: SeamJoin,
   outward: boolean,
-): { readonly branches: readonly [Branch, Branch]; readonly side: Side } => {
-  const { first, second } = join;
+): { readonly branches: readonly [Branch, Branch]; readonly hand: 'before' | 'after' } => {
+  const [first, second] = join.branches;
   const swap = 'patch' in first && ('form' in second || (outward && nearerMiddle(block, second.patch, first.patch)));
-  return swap
-    ? { branches: [second, first], side: join.line.lie === 0 ? 'top' : slantSide(join.line, 'left') }
-    : { branches: [first, second], side: join.line.lie === 0 ? 'bottom' : slantSide(join.line, 'right') };
-};
-
-/** A slanted seam counts as upright up to 45 degrees from it, else as level. */
-const slantSide = (line: SeamLine, side: 'left' | 'right'): Side => {
-  const dx = line.to.x - line.from.x;
-  const dy = line.to.y - line.from.y;
-  if (Math.abs(dx) <= Math.abs(dy) * (1 + 1e-6)) return side;
-  // the line runs up and to the right or left: what lies right of it lies below or above
-  const below = dx > 0;
-  return (side === 'right') === below ? 'bottom' : 'top';
+  return swap ? { branches: [second, first], hand: 'before' } : { branches: [first, second], hand: 'after' };
 };
 
 const nearerMiddle = (block: SewnBlock, a: number, b: number): boolean => {
@@ -128,7 +227,9 @@ const nearerMiddle = (block: SewnBlock, a: number, b: number): boolean => {
 const buildsOutward = (block: SewnBlock, tree: JoinTree): boolean => {
   let form = tree.root;
   for (;;) {
-    const { first, second } = tree.joins.get(form) as Join;
+    const join = tree.joins.get(form) as Join;
+    if (join.kind === 'ring' || join.bends > 0) return false;
+    const [first, second] = join.branches;
     if ('form' in first && 'form' in second) return false;
     if ('form' in first) form = first.form;
     else if ('form' in second) form = second.form;
@@ -142,11 +243,24 @@ const inside = (block: SewnBlock, patch: number): boolean =>
       p.x > block.slack && p.y > block.slack && p.x < block.size[0] - block.slack && p.y < block.size[1] - block.slack,
   );
 
+/** Forms in the order of making. */
+const makingOrder = (block: SewnBlock, tree: JoinTree, outward: boolean): readonly number[] => {
+  const order = new Set<number>();
+  const visit = (form: number): void => {
+    if (order.has(form)) return;
+    const join = tree.joins.get(form) as Join;
+    const branches = join.kind === 'ring' ? join.branches : ordered(block, join, outward).branches;
+    for (const branch of branches) if ('form' in branch) visit(branch.form);
+    order.add(form);
+  };
+  visit(tree.root);
+  return [...order];
+};
+
 const timesEach = (order: readonly number[], tree: JoinTree): ReadonlyMap<number, number> => {
   const times = new Map<number, number>([[tree.root, 1]]);
   for (const form of order.toReversed()) {
-    const { first, second } = tree.joins.get(form) as Join;
-    for (const b of [first, second]) {
+    for (const b of (tree.joins.get(form) as Join).branches) {
       if ('form' in b) times.set(b.form, (times.get(b.form) ?? 0) + (times.get(form) as number));
     }
   }

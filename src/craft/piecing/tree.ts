@@ -1,20 +1,38 @@
-// The order of joining a straight-seam block: a tree of chords. Least different units first, then least
-// depth, then rows before columns, then reading order. For blocks of up to twelve patches the number of
-// different units is proven least by search over sets of forms; beyond, each form takes the best of its
-// own chords (a search, and said to be one).
-import { type Chord, chordsOf, type Drawing, type SeamLine } from './chords.ts';
+// The order of joining a block: a tree of divisions. Set-in seams are avoided first, then partial seams;
+// then least different units, least depth, rows before columns, reading order. For straight-seam blocks of
+// up to twelve patches the number of different units is proven least by search over sets of forms; beyond,
+// each form takes the best of its own divisions (a search, and said to be one).
+import type { Polygon } from '#ground/plane';
+import { bentDivisions } from './bent.ts';
+import { chordsOf, type Drawing, type SeamLine } from './chords.ts';
 import type { UnitForm } from './congruence.ts';
+import type { PatchGraph } from './graph.ts';
+import { ringOf } from './ring.ts';
 
 /** A part of a join: a single patch, or a unit of a form. */
 export type Branch =
   | { readonly patch: number }
   | { readonly form: number; readonly turn: number; readonly patches: readonly number[] };
 
-export interface Join {
+export type Join = SeamJoin | RingJoin;
+
+export interface SeamJoin {
+  readonly kind: 'seam';
+  /** Inside corners to set in. */
+  readonly bends: number;
   readonly line: SeamLine;
+  /** The seam itself where it bends or runs through a unit that is not convex; null: all of the line. */
+  readonly path: Polygon | null;
   /** Above or left of the seam, then below or right of it, as they lie in the form's first unit. */
-  readonly first: Branch;
-  readonly second: Branch;
+  readonly branches: readonly [Branch, Branch];
+}
+
+export interface RingJoin {
+  readonly kind: 'ring';
+  /** The centre, then the arms in sewing order. */
+  readonly branches: readonly [Branch, ...(readonly Branch[])];
+  /** By arm: its whole seam, and how much of it lies on the centre and on the arm before it. */
+  readonly seams: readonly { readonly line: SeamLine; readonly onCentre: number; readonly onNeighbour: number }[];
 }
 
 export interface JoinTree {
@@ -24,14 +42,12 @@ export interface JoinTree {
   readonly leastUnits: 'proven' | 'searched';
 }
 
-/** A unit that no straight seam divides. */
-export interface Stuck {
-  readonly stuck: readonly number[];
-}
-
 /** One way to make a form, all its parts included. */
 interface Making {
   readonly joins: ReadonlyMap<number, Join>;
+  /** Inside corners, and rings, over the whole unit. */
+  readonly setIn: number;
+  readonly partial: number;
   readonly depth: number;
   /** The lie of every seam, the last sewn first: the smaller text has rows before columns. */
   readonly lies: string;
@@ -41,38 +57,50 @@ interface Making {
 export const provenUpTo = 12;
 /** A drawing with more forms than this is divided at the first chord from then on. */
 const mostForms = 20_000;
+/** Bent seams tried for one form, and forms after which only the first is. */
+const mostBent = 16;
+const manyBentForms = 300;
 /** Makings kept for each form: many while forms are few. */
 const keptMakings = (forms: number): number => (forms <= 200 ? 8 : forms <= 2000 ? 3 : 1);
 /** Steps of the proof up to `provenUpTo` patches and beyond, and of the choice among equals after it. */
 const proofSteps = { small: 400_000, large: 5_000 } as const;
 const choiceSteps = 5_000;
 
-export const planJoins = (block: {
+/** What is to be joined. The graph is asked for only where no plain chord divides a unit. */
+export interface JoinTask {
   readonly drawing: Drawing;
+  readonly graph: () => PatchGraph;
   readonly formOf: (unit: readonly number[]) => UnitForm;
   readonly kindOf: readonly number[];
-}): JoinTree | Stuck => {
-  const all = block.kindOf.map((_, i) => i);
-  const root = block.formOf(all).form;
-  const grown = growForms(block, all, root);
-  if ('stuck' in grown) return grown;
-  const searched = bestMaking(grown, root);
-  return provenLeast({ options: grown, root, searched, kindOf: block.kindOf });
+  readonly isConvex: (unit: readonly number[]) => boolean;
+}
+
+/** @param unit patches that lie together, in rising order */
+export const planJoins = (task: JoinTask, unit: readonly number[]): JoinTree => {
+  const root = task.formOf(unit).form;
+  const options = growForms(task, unit, root);
+  const searched = bestMaking(options, root);
+  const kindOf = unit.map((patch) => task.kindOf[patch] as number);
+  if (searched.setIn + searched.partial > 0) return { joins: searched.joins, root, leastUnits: 'searched' };
+  return provenLeast({
+    options,
+    root,
+    searched,
+    kinds: new Set(kindOf).size,
+    patches: unit.length,
+    kindOf: task.kindOf,
+  });
 };
 
 /** Every form that can occur, with every way to join it. */
-const growForms = (
-  block: { readonly drawing: Drawing; readonly formOf: (unit: readonly number[]) => UnitForm },
-  all: readonly number[],
-  root: number,
-): ReadonlyMap<number, readonly Join[]> | Stuck => {
+const growForms = (task: JoinTask, all: readonly number[], root: number): ReadonlyMap<number, readonly Join[]> => {
   const options = new Map<number, readonly Join[]>();
   // the first unit met stands for its form: turns are counted from it
   const firstUnits = new Map<number, readonly number[]>([[root, all]]);
   const waiting = [root];
   const branch = (patches: readonly number[]): Branch => {
     if (patches.length === 1) return { patch: patches[0] as number };
-    const { form, turn } = block.formOf(patches);
+    const { form, turn } = task.formOf(patches);
     if (!firstUnits.has(form)) {
       firstUnits.set(form, patches);
       waiting.push(form);
@@ -80,25 +108,59 @@ const growForms = (
     return { form, turn, patches };
   };
   for (let form = waiting.pop(); form !== undefined; form = waiting.pop()) {
-    const unit = firstUnits.get(form) as readonly number[];
-    const chords = chordsOf(block.drawing, unit);
-    if (chords.length === 0) return { stuck: unit };
-    const taken = options.size < mostForms ? chords : [mostEven(chords)];
-    options.set(
-      form,
-      taken.map((chord) => ({ line: chord.line, first: branch(chord.first), second: branch(chord.second) })),
-    );
+    options.set(form, joinsOf({ task, unit: firstUnits.get(form) as readonly number[], branch, forms: options.size }));
   }
   return options;
 };
 
-const mostEven = (chords: readonly Chord[]): Chord =>
+/** Straight seams where there are any; else a ring; else the seams with the fewest bends. */
+const joinsOf = (of: {
+  readonly task: JoinTask;
+  readonly unit: readonly number[];
+  readonly branch: (patches: readonly number[]) => Branch;
+  readonly forms: number;
+}): readonly Join[] => {
+  const { task, unit, branch, forms } = of;
+  const convex = task.isConvex(unit);
+  const chords = convex ? chordsOf(task.drawing, unit) : [];
+  if (chords.length > 0) {
+    const taken = forms < mostForms ? chords : [mostEven(chords)];
+    return taken.map(
+      ({ line, first, second }): Join => ({
+        kind: 'seam',
+        bends: 0,
+        line,
+        path: null,
+        branches: [branch(first), branch(second)],
+      }),
+    );
+  }
+  const ring = convex ? ringOf(task.graph(), unit) : null;
+  if (ring) {
+    return [
+      {
+        kind: 'ring',
+        branches: [branch(ring.centre), ...ring.arms.map((arm) => branch(arm.patches))],
+        seams: ring.arms,
+      },
+    ];
+  }
+  const bent = bentDivisions(task.graph(), unit).slice(0, forms < manyBentForms ? mostBent : 1);
+  return bent.map(({ line, path, bends, first, second }) => ({
+    kind: 'seam',
+    bends,
+    line,
+    path,
+    branches: [branch(first), branch(second)],
+  }));
+};
+
+const mostEven = (chords: ReturnType<typeof chordsOf>): ReturnType<typeof chordsOf>[number] =>
   chords.reduce((a, b) =>
     Math.abs(b.first.length - b.second.length) < Math.abs(a.first.length - a.second.length) ? b : a,
   );
 
-const formsIn = (join: Join): readonly number[] =>
-  [join.first, join.second].flatMap((b) => ('form' in b ? [b.form] : []));
+const formsIn = (join: Join): readonly number[] => join.branches.flatMap((b) => ('form' in b ? [b.form] : []));
 
 /** The best making of the root, built up from the best few of every smaller form. */
 const bestMaking = (options: ReadonlyMap<number, readonly Join[]>, root: number): Making => {
@@ -123,22 +185,39 @@ const bestMaking = (options: ReadonlyMap<number, readonly Join[]>, root: number)
 };
 
 const isBetter = (a: Making, b: Making): boolean => {
-  const difference = a.joins.size - b.joins.size || a.depth - b.depth;
+  const difference = a.setIn - b.setIn || a.partial - b.partial || a.joins.size - b.joins.size || a.depth - b.depth;
   return difference === 0 ? a.lies < b.lies : difference < 0;
 };
 
-/** Every pair of makings of the two parts that agree on the forms they share. */
+const nothing: Making = { joins: new Map(), setIn: 0, partial: 0, depth: 0, lies: '' };
+
+/** Every way to put together makings of the parts; where two made a shared form differently, the earlier part's way stands. */
 const makingsOf = (form: number, join: Join, makings: ReadonlyMap<number, readonly Making[]>): readonly Making[] => {
-  const nothing: readonly Making[] = [{ joins: new Map(), depth: 0, lies: '' }];
-  const waysOf = (branch: Branch) => ('form' in branch ? (makings.get(branch.form) as readonly Making[]) : nothing);
-  return waysOf(join.first).flatMap((first) =>
-    waysOf(join.second).flatMap((second): readonly Making[] => {
-      const joins = new Map([...second.joins, ...first.joins, [form, join] as const]);
-      const lies = `${join.line.lie}${first.lies}${second.lies}`;
-      return [{ joins, depth: 1 + Math.max(first.depth, second.depth), lies }];
-    }),
+  const most = join.branches.length > 2 ? 1 : Number.POSITIVE_INFINITY;
+  const own: Making = {
+    ...nothing,
+    joins: new Map([[form, join]]),
+    setIn: join.kind === 'seam' ? join.bends : 0,
+    partial: join.kind === 'ring' ? 1 : 0,
+    lies: join.kind === 'seam' ? `${join.line.lie}` : '3',
+  };
+  const whole = join.branches.reduce<readonly Making[]>(
+    (sofar, branch) => {
+      const ways = 'form' in branch ? (makings.get(branch.form) as readonly Making[]).slice(0, most) : [nothing];
+      return sofar.flatMap((a) => ways.map((b) => together(a, b)));
+    },
+    [own],
   );
+  return whole.map((making) => ({ ...making, depth: making.depth + 1 }));
 };
+
+const together = (a: Making, b: Making): Making => ({
+  joins: new Map([...b.joins, ...a.joins]),
+  setIn: a.setIn + b.setIn,
+  partial: a.partial + b.partial,
+  depth: Math.max(a.depth, b.depth),
+  lies: a.lies + b.lies,
+});
 
 /** Forms so ordered that parts come before what is made of them. */
 const smallestFirst = (options: ReadonlyMap<number, readonly Join[]>, root: number): readonly number[] => {
@@ -169,6 +248,8 @@ interface Proof {
   readonly options: ReadonlyMap<number, readonly Join[]>;
   readonly root: number;
   readonly searched: Making;
+  readonly patches: number;
+  readonly kinds: number;
   readonly kindOf: readonly number[];
 }
 
@@ -177,8 +258,7 @@ interface Proof {
  * Bound: every form still to be made is one join, and t joins reach at most t + (forms waiting) kinds or forms not met yet.
  */
 const provenLeast = (proof: Proof): JoinTree => {
-  const { options, root, kindOf } = proof;
-  const patches = kindOf.length;
+  const { root, patches } = proof;
   let best = onlyNeeded(proof.searched, root);
   const proven = searchMakings({
     ...proof,
@@ -190,9 +270,7 @@ const provenLeast = (proof: Proof): JoinTree => {
   });
   if (best.depth > Math.ceil(Math.log2(patches))) {
     searchMakings({
-      options,
-      root,
-      kindOf,
+      ...proof,
       limit: choiceSteps,
       worthwhile: (least) => least <= best.joins.size,
       found: (making) => {
@@ -213,28 +291,29 @@ const onlyNeeded = (making: Making, root: number): Making => {
     for (const part of formsIn(join)) need(part);
   };
   need(root);
-  return { joins, depth: depthOf(joins, root), lies: liesOf(joins, root) };
+  return { ...making, joins, depth: depthOf(joins, root), lies: liesOf(joins, root) };
 };
 
 /** Visits every set of joins that makes the root; false when the limit came first. */
 const searchMakings = (task: {
   readonly options: ReadonlyMap<number, readonly Join[]>;
   readonly root: number;
+  readonly kinds: number;
   readonly kindOf: readonly number[];
   readonly limit: number;
   readonly worthwhile: (leastUnits: number) => boolean;
   readonly found: (making: Making) => void;
 }): boolean => {
-  const kinds = new Set(task.kindOf).size;
   const chosen = new Map<number, Join>();
   let steps = 0;
   const visit = (waiting: readonly number[], met: ReadonlySet<number>): boolean => {
     if (++steps > task.limit) return false;
-    const missing = kinds - met.size;
+    const missing = task.kinds - met.size;
     if (!task.worthwhile(chosen.size + Math.max(waiting.length, missing - waiting.length))) return true;
     const form = waiting[0];
     if (form === undefined) {
-      task.found({ joins: new Map(chosen), depth: depthOf(chosen, task.root), lies: liesOf(chosen, task.root) });
+      const joins = new Map(chosen);
+      task.found({ ...nothing, joins, depth: depthOf(joins, task.root), lies: liesOf(joins, task.root) });
       return true;
     }
     for (const join of task.options.get(form) as readonly Join[]) {
@@ -242,7 +321,7 @@ const searchMakings = (task: {
       const next = waiting.slice(1);
       for (const part of formsIn(join)) if (!chosen.has(part) && !next.includes(part)) next.push(part);
       const seen = new Set(met);
-      for (const part of [join.first, join.second]) if ('patch' in part) seen.add(task.kindOf[part.patch] as number);
+      for (const part of join.branches) if ('patch' in part) seen.add(task.kindOf[part.patch] as number);
       const went = visit(next, seen);
       chosen.delete(form);
       if (!went) return false;
@@ -262,7 +341,7 @@ const depthOf = (joins: ReadonlyMap<number, Join>, form: number, known = new Map
 
 const liesOf = (joins: ReadonlyMap<number, Join>, form: number): string => {
   const join = joins.get(form) as Join;
-  return `${join.line.lie}${formsIn(join)
+  return `${join.kind === 'seam' ? join.line.lie : 3}${formsIn(join)
     .map((part) => liesOf(joins, part))
     .join('')}`;
 };

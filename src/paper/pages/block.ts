@@ -72,16 +72,25 @@ const blockChapter = (of: ChapterOf, block: BlockPlan, place: number): BlockPage
       count: `${piece.perBlock} × ${block.count} = ${piece.perBlock * block.count}`,
       cut: cutText(piece, of.plan),
     })),
-    warning:
-      block.joining === 'none'
-        ? `${title} cannot be sewn with straight seams alone: some seam must be set in corner by corner, or sewn in part and closed later. This pattern gives its pieces and its board, and no order of sewing for it. Seam by seam: mark the crossings of the seam lines on the wrong side of every piece, sew from mark to mark and no further, and measure before you go on.`
-        : null,
+    warning: warningFor(block, title),
     remark:
       block.joining === 'straight' && block.leastUnits === 'searched'
         ? 'The order was found by a search: there may be one with fewer different units.'
         : null,
     steps: block.steps.map((step) => stepCard(of, { block, step, title, place })),
   };
+};
+
+/** What a sewer must know before the first seam of a block that is not all straight seams. */
+const warningFor = (block: BlockPlan, title: string): string | null => {
+  switch (block.joining) {
+    case 'straight':
+      return null;
+    case 'partial':
+      return `${title} has a ring of units round a centre. Its first seam is sewn part-way only: stop an allowance before the end of the centre, add the others in turn, then close the first seam.`;
+    case 'set-in':
+      return `${title} has inside corners to set in. Mark where the seam lines cross on the wrong side of the pieces; sew from mark to mark and no further, turn at the corner with the needle down, and press when both sides are sewn.`;
+  }
 };
 
 const cutText = ({ cut }: PlannedPiece, plan: QuiltPlan): string => {

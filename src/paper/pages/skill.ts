@@ -9,7 +9,7 @@ export interface Skill {
 
 export const skillOf = (plan: QuiltPlan): Skill => {
   const shapes = new Set(plan.blocks.flatMap(({ pieces }) => pieces.map(({ cut }) => cut.shape)));
-  if (plan.blocks.some(({ joining }) => joining === 'none')) {
+  if (plan.blocks.some(({ joining }) => joining !== 'straight')) {
     return { level: 'Advanced', because: 'some seams are set in, or sewn in part first' };
   }
   if (shapes.has('template')) return { level: 'Intermediate', because: 'pieces cut from templates' };

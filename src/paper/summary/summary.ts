@@ -80,14 +80,16 @@ const cutList = (plan: QuiltPlan): readonly string[] => {
 const sewing = (plan: QuiltPlan): readonly string[] => [
   ...plan.blocks.flatMap((block) => {
     const title = entryTitle(plan, { block: block.id, colouring: block.colouring, mirror: block.mirror });
-    const steps = block.joining === 'none' ? 'no order of straight seams' : `${block.steps.length} steps`;
+    const steps = `${block.steps.length} ${block.steps.length === 1 ? 'step' : 'steps'}`;
     return wrapped(`${block.count} × ${title}: ${steps}`, '  ');
   }),
   ...wrapped(
-    `The top: ${plan.top.set.rows.length} rows, ${plan.top.set.borders.length} borders, ${plan.top.steps.length} steps`,
+    `The top: ${counted(plan.top.set.rows.length, 'row')}, ${counted(plan.top.set.borders.length, 'border')}, ${counted(plan.top.steps.length, 'step')}`,
     '  ',
   ),
 ];
+
+const counted = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;
 
 const finish = (plan: QuiltPlan): readonly string[] => {
   const { binding, backing, batting } = plan.finish;

@@ -23,11 +23,11 @@ test('a cut off the marks is told with both sizes and how far it is off', () => 
 test('each other note names its block', () => {
   const note = { path: '/blocks/0', block: 'cabin' } as const;
   const texts = [
-    noteText({ ...note, code: 'piecing/no-straight-order', level: 'warning', patches: [1, 2, 3, 4, 5] }, 'in'),
+    noteText({ ...note, code: 'piecing/not-straight', level: 'note', joining: 'set-in', corners: 5, partial: 0 }, 'in'),
     noteText({ ...note, code: 'piecing/searched', level: 'note', patches: 40 }, 'in'),
     noteText({ ...note, code: 'design/unused-block', level: 'warning' }, 'in'),
   ];
   for (const text of texts) assert.match(text, /^Block “cabin” .*\.$/);
-  assert.match(texts[0] as string, / 5 patches/);
+  assert.match(texts[0] as string, / 5 inside corners/);
   assert.match(texts[1] as string, / 40 patches/);
 });

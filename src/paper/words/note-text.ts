@@ -12,8 +12,10 @@ export const noteText = (note: Note, unit: Unit): string => {
       const off = `${smallText(Math.abs(size - exact), unit)} too ${size > exact ? 'large' : 'small'}`;
       return `Block ${quoted(note.block)}, piece ${note.label}: the exact cut ${lengthText(exact, unit)} falls between two marks of the ruler. It is cut at ${lengthText(size, unit)}, ${off}, and is not trimmed after sewing.`;
     }
-    case 'piecing/no-straight-order':
-      return `Block ${quoted(note.block)} cannot be sewn with straight seams alone: no seam divides a unit of ${note.patches.length} patches. It is drawn and cut, but no sewing order is given.`;
+    case 'piecing/not-straight':
+      return note.joining === 'set-in'
+        ? `Block ${quoted(note.block)} is not sewn with straight seams alone: it has ${note.corners} inside ${note.corners === 1 ? 'corner' : 'corners'} to set in. Stop those seams where the seam lines cross, an allowance from the edge.`
+        : `Block ${quoted(note.block)} is not sewn with straight seams alone: ${note.partial === 1 ? 'one seam is' : `${note.partial} seams are`} sewn part-way first and closed at the end.`;
     case 'piecing/searched':
       return `Block ${quoted(note.block)} has ${note.patches} patches: its sewing order is the best one found, not proven to need the fewest different units.`;
     case 'design/unused-block':
