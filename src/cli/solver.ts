@@ -30,6 +30,8 @@ const answerFor = (of: {
       mip_rel_gap: 0,
       mip_abs_gap: 0.5 / scale,
       mip_max_nodes: nodes,
+      mip_heuristic_effort: 0.01,
+      mip_heuristic_run_root_reduced_cost: false,
     });
     model.run();
     if (model.info.get('primal_solution_status') !== highs.constants.solutionStatus.feasible) return none;

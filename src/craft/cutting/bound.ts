@@ -79,25 +79,53 @@ const refuting = ({ job, lies, heights, acrossFns, bound, found, up }: Refuting)
 };
 
 /** Whether weighed area shows that the pieces cannot lie within the width and this length. */
-const isRefuted = (of: {
+const isRefuted = ({ job, lies, heights, acrossFns, length }: Trial): boolean => {
+  const fitting = lies.map((l) => l.filter((s) => s.height <= length));
+  if (fitting.some((l) => l.length === 0)) return true;
+  const alongFns = dualFeasibleFor(
+    length,
+    heights.filter((h) => h <= length),
+    8,
+  );
+  const sides = fitting.flat();
+  const across = acrossFns.map((f) => Float64Array.from(sides, (s) => f.of(s.width) / f.whole));
+  const along = alongFns.map((g) => Float64Array.from(sides, (s) => g.of(s.height) / g.whole));
+  const ends = Int32Array.from(fitting, endAfter());
+  const counts = Float64Array.from(job.kinds, (k) => k.count);
+  return across.some((a) => along.some((b) => shareOf({ across: a, along: b, ends, counts }) > 1 + 1e-9));
+};
+
+interface Trial {
   readonly job: Job;
   readonly lies: readonly (readonly Sides[])[];
   readonly heights: readonly number[];
   readonly acrossFns: readonly DualFeasible[];
   readonly length: number;
-}): boolean => {
-  const { job, lies, length } = of;
-  const fitting = lies.map((l) => l.filter((s) => s.height <= length));
-  if (fitting.some((l) => l.length === 0)) return true;
-  const alongFns = dualFeasibleFor(
-    length,
-    of.heights.filter((h) => h <= length),
-    8,
-  );
-  return of.acrossFns.some((f) =>
-    alongFns.some((g) => {
-      const whole = f.whole * g.whole;
-      return weighed(job, fitting, (s) => f.of(s.width) * g.of(s.height)) > whole * (1 + 1e-12);
-    }),
-  );
+}
+
+const endAfter = (): ((list: readonly unknown[]) => number) => {
+  let end = 0;
+  return (list) => {
+    end += list.length;
+    return end;
+  };
+};
+
+/** Weighed area of all pieces as a share of the cloth's, each piece lying the way that weighs least. */
+const shareOf = (of: {
+  readonly across: Float64Array;
+  readonly along: Float64Array;
+  /** Where each kind's ways of lying end in the two tables. */
+  readonly ends: Int32Array;
+  readonly counts: Float64Array;
+}): number => {
+  const { across, along, ends, counts } = of;
+  let all = 0;
+  let at = 0;
+  for (let kind = 0; kind < ends.length; kind++) {
+    let least = Number.POSITIVE_INFINITY;
+    for (; at < (ends[kind] as number); at++) least = Math.min(least, (across[at] as number) * (along[at] as number));
+    all += (counts[kind] as number) * least;
+  }
+  return all;
 };

@@ -52,7 +52,7 @@ const lyingOf = (k: Kind, kind: number, turned: boolean): Lying => ({
 
 /** A strip that contains the lead and no more of a kind than is left. */
 export const filledStrip = (filling: Filling): StripPattern => {
-  const { job, height, lead } = filling;
+  const { job, height } = filling;
   const rest = [...filling.rest];
   const parts: StackUse[] = [];
   let room = job.width;

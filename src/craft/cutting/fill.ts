@@ -81,15 +81,28 @@ const bestStrip = (step: Step & { readonly leads: readonly Lying[] }): StripPatt
   let best = fill(first, first.height);
   if (rule.strip === 'lead') return best;
   const share = (p: StripPattern): number => (p.height === 0 ? 0 : areaOf(job, p) / (p.height * job.width));
-  const pick = (n: number): number => (rule.chance === null ? n : Math.floor(rule.chance() * n));
   for (let i = 0; i < tries; i++) {
-    const other = leads[rule.chance === null ? i % leads.length : pick(leads.length)] as Lying;
-    const second = leads[rule.chance === null ? (i * 3) % leads.length : pick(leads.length)] as Lying;
-    const height = i % 2 === 0 ? Math.max(first.height, other.height) : first.height + second.height;
-    const candidate = fill(first.height <= height ? first : other, height);
+    const height = heightTried({ leads, round: i, chance: rule.chance });
+    const candidate = fill(first, height);
     if (share(candidate) > share(best) + 1e-12) best = candidate;
   }
   return best;
+};
+
+/** A strip may be higher than any piece: as high as two pieces one below the other, or three of a kind. */
+const heightTried = (of: {
+  readonly leads: readonly Lying[];
+  readonly round: number;
+  readonly chance: Chance | null;
+}): number => {
+  const { leads, round, chance } = of;
+  const pick = (step: number): Lying =>
+    leads[chance === null ? (round * step) % leads.length : Math.floor(chance() * leads.length)] as Lying;
+  const first = (leads[0] as Lying).height;
+  const a = pick(1).height;
+  const b = pick(3).height;
+  const heights = [Math.max(a, b), first + a, a + b, 3 * a];
+  return Math.max(first, heights[round % heights.length] as number);
 };
 
 const areaOf = (job: Job, pattern: StripPattern): number =>

@@ -75,6 +75,13 @@ export const ownStripsFor = (job: Job): readonly StripUse[] =>
     ];
   });
 
+/** Next fit looks at one strip only: the last of equal ones is set apart. */
+const lastAlone = (levels: readonly Level[]): readonly Level[] => {
+  const last = levels.at(-1);
+  if (last === undefined || last.times === 1) return levels;
+  return [...levels.slice(0, -1), { ...last, times: last.times - 1 }, { ...last, times: 1 }];
+};
+
 interface Placing {
   readonly levels: Level[];
   readonly job: Job;
@@ -119,7 +126,8 @@ const withKind = ({ levels, job, kind, turned, count, choice }: Placing): Level[
     ];
   };
   let after: Level[];
-  if (choice.rule === 'next-fit') after = [...levels.slice(0, -1), ...levels.slice(-1).flatMap(put)];
+  if (choice.rule === 'next-fit')
+    after = lastAlone(levels).flatMap((l, i, all) => (i === all.length - 1 ? put(l) : [l]));
   else if (choice.rule === 'first-fit') after = levels.flatMap(put);
   else {
     const tight = levels.map((level, i) => ({ level, i })).sort((a, b) => a.level.room - b.level.room || a.i - b.i);

@@ -25,9 +25,9 @@ export const poolWith = (pool: Pool, kinds: number, strips: readonly StripUse[])
 };
 
 /** Columns of the program at most; the fullest strips are kept, and all of the best layout. */
-const mostColumns = 300;
-/** Nodes the solver may branch on: a twentieth of a second up to 20 kinds, some tenths at 40 (measured). */
-const mostNodes = 20;
+const mostColumns = 200;
+/** Nodes the solver may branch on: measured: under 0.1 s at 10 kinds, about a second at 40. */
+const mostNodes = 5;
 
 /**
  * A layout of exactly the demand no longer than `best`, by the solver; null when it finds none that is shorter.
