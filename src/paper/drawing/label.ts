@@ -46,16 +46,19 @@ const placeFor = (text: string, outline: Polygon): { at: Point; sizePt: number }
   return null;
 };
 
-/** The middle of a box of the given half sides that lies inside the outline: the centre of area if it fits there, else the fitting point of a 9 × 9 grid nearest to it. */
+const grid = 20;
+
+/** The middle of a box of the given half sides that lies inside the outline: the centre of area if it fits there, else the fitting point of a 19 × 19 grid nearest to it. */
 const roomiest = (outline: Polygon, halfWidth: number, halfHeight: number): Point | null => {
   const middle = centroid(outline);
   if (holds(outline, middle, halfWidth, halfHeight)) return middle;
   const box = boxOf(outline);
+  if (box.width < 2 * halfWidth || box.height < 2 * halfHeight) return null;
   let best: Point | null = null;
   let nearest = Number.POSITIVE_INFINITY;
-  for (let row = 1; row < 10; row++) {
-    for (let column = 1; column < 10; column++) {
-      const p = { x: box.x + (box.width * column) / 10, y: box.y + (box.height * row) / 10 };
+  for (let row = 1; row < grid; row++) {
+    for (let column = 1; column < grid; column++) {
+      const p = { x: box.x + (box.width * column) / grid, y: box.y + (box.height * row) / grid };
       const away = Math.hypot(p.x - middle.x, p.y - middle.y);
       if (away < nearest - 1e-9 && holds(outline, p, halfWidth, halfHeight)) {
         best = p;

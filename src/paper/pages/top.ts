@@ -4,7 +4,7 @@ import type { Rect } from '#craft/setting';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { drawBorders, drawRows, rowPressOf, rowStepsOf, sameRowBefore } from '#paper/drawing';
-import { lengthOnPaper, sizeOnPaper } from '#paper/lengths';
+import { sizeOnPaper } from '#paper/lengths';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
 import { measurePt } from './measure.ts';
@@ -147,7 +147,7 @@ const joinLines = (plan: QuiltPlan, steps: readonly TopStep[]): readonly string[
           : step.pressTo === 1
             ? 'down, toward the new row'
             : 'up, toward the rows above';
-      return `Add ${rowName(plan, step)}: press the seam ${way}; ${lengthOnPaper(step.unfinished[0], unit)} wide and ${lengthOnPaper(step.unfinished[1], unit)} down.`;
+      return `Add ${rowName(plan, step)}: press the seam ${way}; it measures ${sizeOnPaper(step.unfinished, unit)}.`;
     }),
     `The middle measures ${sizeOnPaper(last.unfinished, unit)} before borders.`,
   ];

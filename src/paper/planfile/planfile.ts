@@ -113,6 +113,8 @@ const topPiece = (of: TopPiece): unknown => ({
   label: of.label,
   role: of.role,
   fabric: of.fabric,
+  // the top is one of its kind
+  perBlock: of.count,
   count: of.count,
   finished: of.finished,
   cut: cutEntry(of.cut),

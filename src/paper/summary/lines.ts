@@ -45,4 +45,9 @@ export const columns = (rows: readonly (readonly string[])[]): readonly string[]
 
 const padded = (text: string, width: number): string => text + ' '.repeat(Math.max(0, width - widthOf(text)));
 
-const printable = (text: string): string => text.replace(/[\p{Cc}\p{Bidi_Control}]+/gu, ' ');
+/** One line of words: controls and spaces of any kind become one space, marks that turn the direction go. */
+const printable = (text: string): string =>
+  text
+    .replace(/\p{Bidi_Control}/gu, '')
+    .replace(/[\p{Cc}\s]+/gu, ' ')
+    .trim();

@@ -1,0 +1,52 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { drawLabels, fitsInside } from './label.ts';
+import { rectOutline } from './placed.ts';
+
+const bounds = { x: 0, y: 0, width: 100, height: 100 };
+const label = (width: number, height: number, y = 40) => ({
+  text: 'A',
+  outline: rectOutline({ x: 10, y, width, height }),
+  fill: '#000000',
+});
+const textPlaces = (parts: readonly string[]) =>
+  [...parts.join('').matchAll(/<text x="([\d.-]+)" y="([\d.-]+)"/g)].map(([, x, y]) => [Number(x), Number(y)] as const);
+
+test('a label stands in the middle of a patch with room for it', () => {
+  const parts = drawLabels({ labels: [label(30, 20)], bounds, tooSmall: 'leader' });
+  assert.equal(textPlaces(parts)[0]?.[0], 25);
+  assert.ok(!parts.join('').includes('<path'));
+});
+
+test('a patch too small for its label has it outside on a leader', () => {
+  const narrow = label(3, 60);
+  assert.equal(fitsInside(narrow), false);
+  const parts = drawLabels({ labels: [narrow], bounds, tooSmall: 'leader' });
+  assert.ok((textPlaces(parts)[0]?.[0] ?? 0) < 0);
+  assert.ok(parts.join('').includes('<path'));
+  assert.deepEqual(drawLabels({ labels: [narrow], bounds, tooSmall: 'leave-out' }), []);
+});
+
+test('labels on leaders keep a clear distance from each other', () => {
+  const crowd = [40, 42, 44, 46].map((y) => label(3, 1.5, y));
+  const heights = textPlaces(drawLabels({ labels: crowd, bounds, tooSmall: 'leader' })).map(([, y]) => y);
+  assert.equal(heights.length, 4);
+  for (let i = 1; i < heights.length; i++) assert.ok((heights[i] ?? 0) - (heights[i - 1] ?? 0) >= 9 - 1e-9);
+});
+
+test('a label in a bent patch lies inside it, not in its bend', () => {
+  // an L of arms ten wide: its centre of area lies off both arms
+  const bent = [
+    { x: 0, y: 0 },
+    { x: 10, y: 0 },
+    { x: 10, y: 90 },
+    { x: 100, y: 90 },
+    { x: 100, y: 100 },
+    { x: 0, y: 100 },
+  ];
+  const [place] = textPlaces(
+    drawLabels({ labels: [{ text: 'A', outline: bent, fill: '#000' }], bounds, tooSmall: 'leader' }),
+  );
+  const [x, y] = place ?? [50, 50];
+  assert.ok(x > 0 && y < 100 && (x < 10 || y > 90), `at ${x}, ${y}`);
+});

@@ -1,0 +1,68 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import type { BlockPlan, PlannedStep } from '#craft';
+import { rational } from '#ground/exact';
+import { clothSignsFor } from '#paper/cloth';
+import { faultInIds, faultInXml, planOf, specimenDocument } from '#paper/specimen';
+import { drawBoard } from './board.ts';
+import { drawMachine } from './machine.ts';
+import { awayFrom, drawStep } from './step.ts';
+
+const plan = planOf(specimenDocument);
+const signs = clothSignsFor(plan);
+const [cabin, fly] = plan.blocks as [BlockPlan, BlockPlan];
+const stepOf = (block: BlockPlan, number: number) => block.steps[number - 1] as PlannedStep;
+const common = { signs, ruler: { unit: 'in', ruler: rational(1, 8) }, alt: 'A step' } as const;
+
+test('the next part stands off square to its seam, away from the unit', () => {
+  // the specimen's cabin turns left, top, right, bottom
+  const ways = cabin.steps.map((step) => awayFrom(cabin, step)).map(({ x, y }) => [Math.round(x), Math.round(y)]);
+  assert.deepEqual(
+    ways.map(([x, y]) => [x || 0, y || 0]),
+    [
+      [-1, 0],
+      [0, -1],
+      [1, 0],
+      [0, 1],
+    ],
+  );
+});
+
+test('a seam on the slant has its part off on the slant', () => {
+  const { x, y } = awayFrom(fly, stepOf(fly, 1));
+  assert.ok(Math.abs(Math.abs(x) - Math.SQRT1_2) < 1e-12 && Math.abs(Math.abs(y) - Math.SQRT1_2) < 1e-12);
+});
+
+test('every step has its pictures, well-formed and with its check size', () => {
+  for (const block of plan.blocks) {
+    for (const step of block.steps) {
+      const board = drawStep({ ...common, block, step, fitPt: [142, 92] }).svg;
+      const machine = drawMachine({ ...common, block, step, fitPt: [80, 92], seam: 0.25 }).svg;
+      for (const svg of [board, machine]) {
+        assert.equal(faultInXml(svg), null);
+        assert.equal(faultInIds(svg), null);
+      }
+      assert.ok(board.includes('\u00a0in</text>'));
+    }
+  }
+});
+
+test('at the machine the seam lies right of everything but its allowance', () => {
+  const { svg } = drawMachine({ ...common, block: cabin, step: stepOf(cabin, 3), fitPt: [80, 92], seam: 0.25 });
+  const seam = Number(/d="M([\d.]+) [\d.]+V[\d.]+"[^>]*stroke-dasharray/.exec(svg)?.[1]);
+  const corners = [...svg.matchAll(/[ML]([\d.]+) [\d.]+(?=[LZ])/g)].map(([, x]) => Number(x)).filter((x) => x > 20);
+  assert.ok(seam > 0 && corners.length > 8);
+  // the turn mark above is drawn in the middle
+  assert.ok(
+    corners.every((x) => x <= seam + 0.002),
+    `${Math.max(...corners)} is right of ${seam}`,
+  );
+});
+
+test('a board shows every patch once, with its label', () => {
+  const { svg } = drawBoard({ block: fly, signs, fitPt: [230, 216], alt: 'A board' });
+  assert.equal(faultInXml(svg), null);
+  const labels = [...svg.matchAll(/<text[^>]*>([A-Z]+)<\/text>/g)].map(([, label]) => label).toSorted();
+  // the specimen's fly by hand: four of each triangle, four squares, one middle
+  assert.deepEqual(labels, [...'AAAABBBBCCCCD']);
+});

@@ -1,0 +1,95 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { documentOf, faultInIds, faultInXml, planOf, specimenDocument } from '#paper/specimen';
+import { withBreaks } from './breakable.ts';
+import { machineText, pressText, stepHeading } from './naming.ts';
+import { patternPages } from './pattern.ts';
+import { skillOf } from './skill.ts';
+
+const plan = planOf(specimenDocument);
+const pages = patternPages(plan);
+
+/** Every picture that the facts name, with its alternative text. */
+const picturesIn = (part: unknown): { name: string; alt: string }[] => {
+  if (Array.isArray(part)) return part.flatMap(picturesIn);
+  if (part === null || typeof part !== 'object') return [];
+  const here = 'alt' in part && 'name' in part ? [part as { name: string; alt: string }] : [];
+  return [...here, ...Object.values(part).flatMap(picturesIn)];
+};
+
+test('every picture is well-formed, named by the facts, and says in words what it shows', () => {
+  const named = picturesIn(pages.facts);
+  assert.deepEqual(new Set(named.map(({ name }) => name)), new Set(pages.pictures.keys()));
+  for (const { alt } of named) assert.ok(alt.length > 15, alt);
+  for (const [name, svg] of pages.pictures) {
+    assert.equal(faultInXml(svg), null, name);
+    assert.equal(faultInIds(svg), null, name);
+  }
+});
+
+test('lettering in pictures is set in the page’s own type', () => {
+  for (const [name, svg] of pages.pictures) {
+    for (const [text] of svg.matchAll(/<text [^>]*>/g)) assert.ok(text.includes('font-family="Source Sans 3"'), name);
+  }
+});
+
+test('a maker’s words reach the pages as data alone', () => {
+  const title = '#panic() $x$ [*] @a \\ "';
+  const hostile = patternPages(planOf(documentOf({ title, designer: title, notes: title })));
+  assert.equal(hostile.facts.title, title);
+  assert.deepEqual(hostile.sources, pages.sources);
+});
+
+test('a step says what goes where, how it is pressed and what it measures', () => {
+  const step = pages.facts.blocks[0]?.steps[0];
+  // by hand: two squares of 1 in finished, one seam: 2½ × 1½ before the next
+  assert.equal(step?.heading, 'B goes to the left of A');
+  assert.equal(step?.press, 'Press toward B.');
+  assert.equal(step?.measures, 'Unit 1 measures 2½ × 1½\u00a0in.');
+  assert.equal(step?.make, 'make 2');
+});
+
+test('two parts of one name are told apart by their place', () => {
+  const same = { join: ['A', 'A'], side: 'right', pressTo: 0 } as const;
+  assert.equal(stepHeading(same), 'Another A goes to the right of A');
+  assert.equal(pressText(same), 'Press toward the A on the left.');
+  assert.equal(pressText({ ...same, pressTo: 'open' }), 'Press the seam open.');
+});
+
+test('three quarters clockwise is said as the hands do it', () => {
+  assert.match(
+    machineText({ join: ['#2', 'D'], machineTurn: 270 }),
+    /^Turn unit 2 a quarter turn counterclockwise; lay D on it/,
+  );
+  assert.match(machineText({ join: ['A', 'B'], machineTurn: 0 }), /^Leave A as it lies/);
+});
+
+test('skill is guessed from shapes, with its reason', () => {
+  assert.equal(skillOf(plan).level, 'Confident beginner');
+  assert.equal(
+    skillOf(planOf(documentOf({ top: { set: 'straight', rows: [[{ block: 'cabin' }]] } }))).level,
+    'Beginner',
+  );
+});
+
+test('directions give each cloth’s pieces in the order of cutting', () => {
+  const brick = pages.facts.cutting[0];
+  assert.equal(brick?.directions.at(-1), 'Cut each square A1 once, corner to corner: 8 triangles.');
+  assert.ok(
+    brick?.directions[0]?.startsWith(
+      'Cut 1 strip 1⅞\u00a0in by the width of the cloth. From it cut 4 squares 1⅞\u00a0in (A1)',
+    ),
+    brick?.directions[0],
+  );
+});
+
+test('very long words get places to break, others none', () => {
+  assert.equal(withBreaks('a plain sentence, half-square'), 'a plain sentence, half-square');
+  const { a } = withBreaks({ a: 'x'.repeat(40) });
+  assert.equal(a.replaceAll('\u200b', ''), 'x'.repeat(40));
+  assert.ok(Math.max(...a.split('\u200b').map((part) => part.length)) <= 12);
+});
+
+test('the same plan gives the same pages', () => {
+  assert.deepEqual(patternPages(planOf(specimenDocument)), pages);
+});

@@ -1,0 +1,45 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { documentOf, planOf, specimenDocument } from '#paper/specimen';
+import { columns, wrapped } from './lines.ts';
+import { summaryText } from './summary.ts';
+
+test('the summary names size, cloths, cuts, steps and finish', () => {
+  const text = summaryText(planOf(specimenDocument));
+  // by hand: the top is 11 × 11; overage 4 on each side makes a backing of 19; the cabin has five pieces, so four seams
+  for (const words of [
+    '11 in × 11 in finished',
+    'Brick',
+    'A1  4 of 1⅞ in × 1⅞ in',
+    '2 × Log cabin: 4 steps',
+    '1 border',
+    'Backing 19 in × 19 in, 1 panel',
+  ]) {
+    assert.ok(text.includes(words), `${words} is missing from\n${text}`);
+  }
+});
+
+test('no line is wider than 80, whatever a maker writes', () => {
+  const title = `${'Long '.repeat(20)}${'unbroken'.repeat(12)}`;
+  const fabrics = specimenDocument.fabrics.map((fabric) => ({ ...fabric, name: title }));
+  for (const line of summaryText(planOf(documentOf({ title, fabrics }))).split('\n')) {
+    assert.ok([...line].length <= 80, line);
+  }
+});
+
+test('signs that steer a terminal are left out', () => {
+  assert.deepEqual(wrapped('red \u001b[31m and back \u202e', ''), ['red [31m and back']);
+});
+
+test('columns line up, and the last wraps under itself', () => {
+  assert.deepEqual(
+    columns([
+      ['a', 'x'],
+      ['bbb', 'y'],
+    ]),
+    ['  a    x', '  bbb  y'],
+  );
+  const [first, second] = columns([['a', 'word '.repeat(20).trim()]]);
+  assert.ok(first?.startsWith('  a  word'));
+  assert.ok(second?.startsWith('     word'));
+});
