@@ -52,38 +52,45 @@ const lyingOf = (k: Kind, kind: number, turned: boolean): Lying => ({
 
 /** A strip that contains the lead and no more of a kind than is left. */
 export const filledStrip = (filling: Filling): StripPattern => {
-  const { job, height } = filling;
   const rest = [...filling.rest];
   const parts: StackUse[] = [];
-  let room = job.width;
+  const state = { ...filling, rest };
+  let room = filling.job.width;
   const put = (stack: Stack): void => {
     for (const run of stack.runs) rest[run.kind] = (rest[run.kind] ?? 0) - run.times;
     room -= stack.width;
     parts.push({ stack, times: 1 });
   };
-  put(leadStack({ ...filling, rest }, stacksFor({ ...filling, rest })));
-  for (;;) {
-    const stacks = stacksFor({ ...filling, rest, width: room });
-    const options = optionsFor({ ...filling, rest, width: room }, stacks);
-    if (options.length === 0) break;
-    const cell = Math.ceil(room / mostCells);
-    const choices = options.map(
-      (o): Choice => ({ cells: Math.ceil(o.stack.width / cell), value: o.value, most: o.most }),
-    );
-    const filled = filledFor(choices, Math.floor(room / cell));
-    const taken = [...filled.taken(choices.length, Math.floor(room / cell))].sort(
-      ([a], [b]) => (options[b]?.value ?? 0) - (options[a]?.value ?? 0) || a - b,
-    );
+  let stacks = stacksFor(state);
+  put(leadStack(state, stacks));
+  for (let table: 'old' | 'new' = 'old'; ; ) {
     const before = room;
-    for (const [index, times] of taken) {
-      for (let n = 0; n < times; n++) {
-        const stack = clamped(job, (options[index] as Option).stack, rest);
-        if (stack !== null && stack.height <= height) put(stack);
-      }
+    for (const stack of sideBySide({ ...state, room }, stacks)) {
+      const left = clamped(filling.job, stack, rest);
+      if (left !== null) put(left);
     }
-    if (room === before) break;
+    if (room < before) table = 'old';
+    else if (table === 'new') return patternOf(parts);
+    else {
+      // what is left has changed since the table was made: one more look with a new one
+      stacks = stacksFor(state);
+      table = 'new';
+    }
   }
-  return patternOf(parts);
+};
+
+/** The stacks that fill the room with the most value, most valuable first; some may hold more than is left. */
+const sideBySide = (filling: Room, stacks: Stacks): readonly Stack[] => {
+  const options = optionsFor(filling, stacks);
+  if (options.length === 0) return [];
+  const cell = Math.ceil(filling.room / mostCells);
+  const cells = Math.floor(filling.room / cell);
+  const choices = options.map(
+    (o): Choice => ({ cells: Math.ceil(o.stack.width / cell), value: o.value, most: o.most }),
+  );
+  return [...filledFor(choices, cells).taken(choices.length, cells)]
+    .sort(([a], [b]) => (options[b]?.value ?? 0) - (options[a]?.value ?? 0) || a - b)
+    .flatMap(([index, times]) => Array.from({ length: times }, () => (options[index] as Option).stack));
 };
 
 interface Stacks {
@@ -93,12 +100,13 @@ interface Stacks {
 }
 
 interface Room extends Filling {
-  readonly width?: number;
+  /** Width not yet filled. */
+  readonly room: number;
 }
 
 /** One table serves every stack width: ways of lying come narrowest first, and a stack takes the first so many. */
-const stacksFor = ({ job, lyings, rest, height, worth, width = job.width }: Room): Stacks => {
-  const usable = lyings.filter((l) => l.height <= height && l.width <= width && (rest[l.kind] ?? 0) > 0);
+const stacksFor = ({ lyings, rest, height, worth }: Filling): Stacks => {
+  const usable = lyings.filter((l) => l.height <= height && (rest[l.kind] ?? 0) > 0);
   const cell = Math.ceil(height / mostCells);
   const choices = usable.map(
     (l): Choice => ({ cells: Math.ceil(l.height / cell), value: worthOf(l, worth), most: rest[l.kind] ?? 0 }),
@@ -135,7 +143,7 @@ interface Option {
 }
 
 /** For each width the best mixed stack; for each way of lying as many as fit, with the space below them filled. */
-const optionsFor = ({ job, rest, height, worth }: Room, { lyings, within }: Stacks): readonly Option[] => {
+const optionsFor = ({ job, rest, height, worth, room }: Room, { lyings, within }: Stacks): readonly Option[] => {
   const options: Option[] = [];
   const seen = new Set<string>();
   const offer = (runs: readonly Run[]): void => {
@@ -157,10 +165,12 @@ const optionsFor = ({ job, rest, height, worth }: Room, { lyings, within }: Stac
     if (most > 0) options.push({ stack, value, most });
   };
   lyings.forEach((l, i) => {
+    if (l.width > room) return;
     const upTo = i + 1 === lyings.length || (lyings[i + 1] as Lying).width > l.width ? i + 1 : 0;
     if (upTo > 0) offer(within(upTo, height));
     const pure = Math.min(rest[l.kind] ?? 0, Math.floor(height / l.height));
     const below = height - pure * l.height;
+    if (pure === 0) return;
     const runs = [{ kind: l.kind, turned: l.turned, times: pure }];
     offer(below > 0 ? [...runs, ...within(upToWidth(lyings, l.width), below)] : runs);
   });

@@ -29,7 +29,7 @@ export const bestStripsFor = ({ job, steps, solver, enough }: SearchTask): reado
   const pool: Pool = new Map();
   let best: Best | null = null;
   const offer = (strips: readonly StripUse[]): void => {
-    poolWith(pool, job.kinds.length, strips);
+    if (solver !== null) poolWith(pool, job.kinds.length, strips);
     const effort = effortOf(job, strips);
     if (best !== null && compareEffort(effort, best.effort) >= 0) return;
     best = { strips, effort };
@@ -86,11 +86,7 @@ export const plainLayoutsFor = (job: Job): readonly (readonly StripUse[])[] => {
   const demand = job.kinds.map((k) => k.count);
   const fill = (lie: Lie): readonly StripUse[] =>
     filledStrips({ job, lyings, demand, rule: { lie, strip: 'lead', worth: evenWorth(job), chance: null } });
-  return [
-    ownStripsFor(job),
-    ...levelChoicesFor(job).map((choice) => levelsFor(job, choice)),
-    ...(job.kinds.some((k) => k.mayTurn) ? lies.map(fill) : [fill('mixed')]),
-  ];
+  return [ownStripsFor(job), ...levelChoicesFor(job).map((choice) => levelsFor(job, choice)), fill('mixed')];
 };
 
 /** Keeps part of a layout and gives back the pieces of the other strips, the less full ones more likely among them. */
