@@ -24,7 +24,7 @@ test('every file among the broken examples has its expected problems, and every 
 const inOrder = (problems: Refusal['problems']): readonly string[] =>
   problems.map(({ code, path }) => `${code} ${path}`).toSorted();
 
-// each expectation was derived by hand from DESIGN 4 when its document was broken
+// each expectation was derived by hand from docs/document.md when its document was broken
 for (const [file, { problems, later }] of Object.entries(expected)) {
   const fact = later ? 'is sound as a document' : 'is refused with exactly its problems';
   test(`examples/broken/${file} ${fact}`, () => {

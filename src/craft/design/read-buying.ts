@@ -7,7 +7,7 @@ import { foundText } from './found.ts';
 import type { Buying } from './quilt.ts';
 import type { Reading } from './reading.ts';
 
-/** Lost at each end of a bought length, and the shop's step, as DESIGN 4 sets them. */
+/** Lost at each end of a bought length, and the shop's step, as docs/document.md sets them. */
 const usual: Readonly<Record<Unit, { readonly squaring: Rational; readonly step: Buying['step'] }>> = {
   in: { squaring: rational(1), step: { amount: rational(1, 8), unit: 'yd' } },
   cm: { squaring: rational(5, 2), step: { amount: rational(1, 10), unit: 'm' } },

@@ -8,7 +8,7 @@ import { narrowestCloth } from './limits.ts';
 import type { Fabric } from './quilt.ts';
 import type { Reading } from './reading.ts';
 
-/** Usable width of cloth between the selvages, as DESIGN 4 sets it. */
+/** Usable width of cloth between the selvages, as docs/document.md sets it. */
 const usualWidth: Readonly<Record<Unit, Rational>> = { in: rational(40), cm: rational(1016, 10) };
 
 export const readFabrics = (written: readonly WrittenFabric[], reading: Reading): readonly Fabric[] => {

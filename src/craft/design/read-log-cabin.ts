@@ -4,7 +4,7 @@ import type { WrittenLogCabin } from './document.ts';
 import type { LogCabinDesign, LogDesign, Side } from './quilt.ts';
 import type { Reading } from './reading.ts';
 
-/** The most usual turning order, used where a recipe names none (DESIGN 4). */
+/** The most usual turning order, used where a recipe names none (docs/document.md). */
 const usualOrder: readonly Side[] = ['left', 'top', 'right', 'bottom'];
 
 /** @param path of the recipe. @returns null when something in it was reported */

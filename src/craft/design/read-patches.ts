@@ -59,7 +59,7 @@ const readCorner = (written: WrittenPatches['grid'], path: string, reading: Read
   return x && y && [x, y];
 };
 
-/** Corners nearer than this share of the grid's larger side are one corner (DESIGN 4). */
+/** Corners nearer than this share of the grid's larger side are one corner (docs/document.md). */
 const cornerShare = 1e-6;
 
 interface OutlineAt {

@@ -75,7 +75,7 @@ test('a byte-order mark before the document is passed over', () => {
 
 test('what an inch document leaves out has the defaults of the format', () => {
   const quilt = read(plain({ finish: { binding: { fabric: 'oat' }, backing: { fabric: 'oat' }, batting: {} } }));
-  // DESIGN 4 of the format: seam 1/4, ruler 1/8, squaring 1, step 1/8 yd, width 40; finishing is common practice
+  // docs/document.md: seam 1/4, ruler 1/8, squaring 1, step 1/8 yd, width 40; finishing is common practice
   assert.equal(quilt.seam.toFraction(), '1/4');
   assert.equal(quilt.ruler.toFraction(), '1/8');
   assert.equal(quilt.buying.squaring.toFraction(), '1');

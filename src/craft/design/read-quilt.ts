@@ -57,7 +57,7 @@ export const readQuilt = (value: unknown): Outcome<Quilt, DesignProblem> => {
 const listed = (problems: readonly DesignProblem[]): Outcome<Quilt, DesignProblem> =>
   refused(problems.slice(0, limits.problems), Math.max(0, problems.length - limits.problems));
 
-/** Defaults that DESIGN 4 sets. */
+/** Defaults that docs/document.md sets. */
 const usual: Readonly<Record<Unit, { readonly seam: Rational; readonly ruler: Rational }>> = {
   in: { seam: rational(1, 4), ruler: rational(1, 8) },
   cm: { seam: rational(3, 4), ruler: rational(1, 10) },

@@ -8,7 +8,7 @@ export interface Marked {
   readonly way: 'on' | 'up' | 'down';
 }
 
-/** A value this near to a mark is on it, in the document's unit (DESIGN 6: floating point never moves a size by a mark). */
+/** A value this near to a mark is on it, in the document's unit: floating point never moves a size by a mark. */
 export const markTolerance = 1e-9;
 
 /** For what is trimmed after sewing. @param ruler the finest mark, above zero, in the value's unit */

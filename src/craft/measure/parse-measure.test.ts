@@ -10,7 +10,7 @@ const readAs = (written: string | number) => {
   return read.ok ? `${read.value.amount.toFraction()} ${read.value.unit ?? ''}`.trim() : read.problems[0]?.fault;
 };
 
-// all derived by hand from the ways that DESIGN 4 allows
+// all derived by hand from the ways that docs/document.md lists
 const read: readonly [string | number, string][] = [
   ['2 1/2', '5/2'],
   ['2-1/2', '5/2'],
