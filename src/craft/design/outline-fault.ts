@@ -7,7 +7,7 @@ export type OutlineFault =
 
 /** The first fault found. Points nearer than `slack` are one; an area thinner than it is none. */
 export const outlineFault = (outline: Polygon, slack: number): OutlineFault | null => {
-  const twice = firstPair(outline, (i, j) => isNear(outline[i] as Point, outline[j] as Point, slack));
+  const twice = firstPair(outline, (i, j) => isNear([outline[i] as Point, outline[j] as Point], slack));
   if (twice !== null) return { kind: 'corner-twice', places: twice };
   const crossing = firstPair(outline, (i, j) => edgesMeet(outline, { i, j, slack }));
   const thin = Math.abs(signedArea(outline)) <= (slack * perimeter(outline)) / 2;
@@ -23,7 +23,7 @@ const firstPair = (outline: Polygon, is: (i: number, j: number) => boolean): rea
   return null;
 };
 
-const isNear = (a: Point, b: Point, slack: number): boolean =>
+const isNear = ([a, b]: readonly [Point, Point], slack: number): boolean =>
   Math.abs(a.x - b.x) < slack && Math.abs(a.y - b.y) < slack;
 
 const isFlat = (outline: Polygon, slack: number): boolean => {
@@ -40,20 +40,26 @@ const edgesMeet = (
   const n = outline.length;
   const corner = (k: number): Point => outline[k % n] as Point;
   const [a, b, c, d] = [corner(i), corner(i + 1), corner(j), corner(j + 1)];
-  if (j === i + 1) return foldsBack(a, b, d, slack);
-  if ((j + 1) % n === i) return foldsBack(c, d, b, slack);
+  if (j === i + 1) return foldsBack([a, b, d], slack);
+  if ((j + 1) % n === i) return foldsBack([c, d, b], slack);
   if (Math.max(a.x, b.x) < Math.min(c.x, d.x) - slack || Math.max(c.x, d.x) < Math.min(a.x, b.x) - slack) return false;
   if (Math.max(a.y, b.y) < Math.min(c.y, d.y) - slack || Math.max(c.y, d.y) < Math.min(a.y, b.y) - slack) return false;
-  const across = (p: Point, q: Point, r: Point, s: Point): boolean => cross(p, q, r) > 0 !== cross(p, q, s) > 0;
-  if (across(a, b, c, d) && across(c, d, a, b)) return true;
-  return liesOn(c, a, b, slack) || liesOn(d, a, b, slack) || liesOn(a, c, d, slack) || liesOn(b, c, d, slack);
+  const first = { a, b, slack };
+  const second = { a: c, b: d, slack };
+  if (parts(first, [c, d]) && parts(second, [a, b])) return true;
+  return liesOn(c, first) || liesOn(d, first) || liesOn(a, second) || liesOn(b, second);
 };
 
-/** The edge before a corner and the edge after it lie on each other. */
-const foldsBack = (before: Point, at: Point, after: Point, slack: number): boolean =>
-  liesOn(after, before, at, slack) || liesOn(before, at, after, slack);
+/** The two points lie on different sides of the edge's line. */
+const parts = (edge: { readonly a: Point; readonly b: Point }, [p, q]: readonly [Point, Point]): boolean =>
+  cross(edge.a, edge.b, p) > 0 !== cross(edge.a, edge.b, q) > 0;
 
-const liesOn = (p: Point, a: Point, b: Point, slack: number): boolean => {
+/** The edges before and after the middle one of three corners lie on each other. */
+const foldsBack = ([before, at, after]: readonly [Point, Point, Point], slack: number): boolean =>
+  liesOn(after, { a: before, b: at, slack }) || liesOn(before, { a: at, b: after, slack });
+
+const liesOn = (p: Point, edge: { readonly a: Point; readonly b: Point; readonly slack: number }): boolean => {
+  const { a, b, slack } = edge;
   const along = (p.x - a.x) * (b.x - a.x) + (p.y - a.y) * (b.y - a.y);
   const whole = (b.x - a.x) ** 2 + (b.y - a.y) ** 2;
   return along >= 0 && along <= whole && Math.abs(offLine(a, b, p)) < slack;

@@ -5,7 +5,7 @@ import { pointer } from './pointer.ts';
 import type { BlockDesign, Colouring } from './quilt.ts';
 import { readLogCabin } from './read-log-cabin.ts';
 import { readPatches, readSize } from './read-patches.ts';
-import type { Reading } from './reading.ts';
+import type { Reading, Spot } from './reading.ts';
 import { sizeOf } from './size.ts';
 
 export interface NamedFabrics {
@@ -29,7 +29,7 @@ export const readBlocks = (written: readonly WrittenBlock[], around: Around): re
       reading.report({ code: 'design/block-twice', path: `${path}/id`, id: block.id, first: earlier });
     } else first.set(block.id, path);
     reading.name(block.id, `${path}/id`);
-    const shape = readShape(block, path, reading);
+    const shape = readShape(block, { path, reading });
     const colourings = readColourings({ block, path, ...around });
     return shape === null ? [] : [{ id: block.id, title: block.title ?? block.id, path, shape, colourings }];
   });
@@ -37,17 +37,17 @@ export const readBlocks = (written: readonly WrittenBlock[], around: Around): re
 
 const shapeKeys = ['recipe', 'patches', 'drawing', 'from', 'made'] as const;
 
-const readShape = (block: WrittenBlock, path: string, reading: Reading): BlockDesign['shape'] | null => {
+const readShape = (block: WrittenBlock, { path, reading }: Spot): BlockDesign['shape'] | null => {
   const given = shapeKeys.filter((key) => block[key] !== undefined);
   if (given.length === 0) reading.report({ code: 'design/no-shape', path, block: block.id });
   if (given.length > 1) reading.report({ code: 'design/shape-twice', path, block: block.id, found: given });
   if (given.length !== 1) return null;
   const { recipe, patches } = block;
-  if (patches !== undefined) return readPatches({ ...block, patches }, path, reading);
+  if (patches !== undefined) return readPatches({ ...block, patches }, { path, reading });
   if (recipe?.kind !== 'log-cabin') return null;
-  const shape = readLogCabin(recipe, `${path}/recipe`, reading);
+  const shape = readLogCabin(recipe, { path: `${path}/recipe`, reading });
   if (block.size === undefined) return shape;
-  const found = readSize(block.size, `${path}/size`, reading);
+  const found = readSize(block.size, { path: `${path}/size`, reading });
   if (shape === null || found === null) return null;
   const expected = sizeOf(shape);
   if (compare(found[0], expected[0]) !== 0 || compare(found[1], expected[1]) !== 0) {

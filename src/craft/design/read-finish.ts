@@ -28,7 +28,7 @@ export const readFinish = (written: WrittenFinish | undefined, around: Around): 
   const { backing, batting } = written ?? {};
   const behind = backing && overage(backing.overage, '/finish/backing/overage');
   const between = batting && overage(batting.overage, '/finish/batting/overage');
-  if (backing) checkFabric(backing.fabric, '/finish/backing/fabric', around);
+  if (backing) checkFabric(backing.fabric, { ...around, path: '/finish/backing/fabric' });
   return {
     binding: readBinding(written?.binding, around),
     backing: backing && behind ? { fabric: backing.fabric, overage: behind } : null,
@@ -40,7 +40,7 @@ const readBinding = (written: WrittenFinish['binding'], around: Around): FinishD
   if (written === undefined) return null;
   const { reading, seam } = around;
   const { unit } = reading;
-  checkFabric(written.fabric, '/finish/binding/fabric', around);
+  checkFabric(written.fabric, { ...around, path: '/finish/binding/fabric' });
   const path = '/finish/binding/cut';
   const cut = reading.length({ written: written.cut, path, missing: usualBinding[unit] });
   if (cut === null) return null;
@@ -69,6 +69,6 @@ const checkWidth = ({ fabric, cut, path, cloths, reading }: WidthAt): void => {
   if (compare(cut, most) > 0) reading.report({ code: 'design/binding-too-wide', path, cut, fabric, most, unit });
 };
 
-const checkFabric = (found: string, path: string, { reading, fabrics }: Around): void => {
+const checkFabric = (found: string, { path, reading, fabrics }: Around & { readonly path: string }): void => {
   if (!fabrics.has.has(found)) reading.report({ code: 'design/unknown-fabric', path, found, known: fabrics.ids });
 };

@@ -2,14 +2,14 @@
 import type { Rational } from '#ground/exact';
 import type { WrittenLogCabin } from './document.ts';
 import type { LogCabinDesign, LogDesign, Side } from './quilt.ts';
-import type { Reading } from './reading.ts';
+import type { Reading, Spot } from './reading.ts';
 
 /** The most usual turning order, used where a recipe names none (docs/document.md). */
 const usualOrder: readonly Side[] = ['left', 'top', 'right', 'bottom'];
 
 /** @param path of the recipe. @returns null when something in it was reported */
-export const readLogCabin = (written: WrittenLogCabin, path: string, reading: Reading): LogCabinDesign | null => {
-  const centre = readCentre(written, path, reading);
+export const readLogCabin = (written: WrittenLogCabin, { path, reading }: Spot): LogCabinDesign | null => {
+  const centre = readCentre(written, { path, reading });
   const order = written.order ?? usualOrder;
   const logs = written.rounds.map((round, i) =>
     readRound({ round, order, index: i, last: i === written.rounds.length - 1, path: `${path}/rounds/${i}`, reading }),
@@ -19,7 +19,7 @@ export const readLogCabin = (written: WrittenLogCabin, path: string, reading: Re
   return { kind: 'log-cabin', centre, centreTone: written.centreTone, logs: logs.flatMap((round) => round ?? []) };
 };
 
-const readCentre = (written: WrittenLogCabin, path: string, reading: Reading): LogCabinDesign['centre'] | null => {
+const readCentre = (written: WrittenLogCabin, { path, reading }: Spot): LogCabinDesign['centre'] | null => {
   const { centre } = written;
   if (typeof centre === 'object' && !Array.isArray(centre)) return null;
   const sides = Array.isArray(centre) ? centre : [centre];

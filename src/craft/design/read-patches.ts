@@ -6,21 +6,20 @@ import type { WrittenBlock, WrittenPatches } from './document.ts';
 import { foundText } from './found.ts';
 import { outlineFault } from './outline-fault.ts';
 import type { GridPoint, PatchesDesign } from './quilt.ts';
-import type { Reading } from './reading.ts';
+import type { Reading, Spot } from './reading.ts';
 import type { ExactSize } from './size.ts';
 
 export const readPatches = (
   block: WrittenBlock & { readonly patches: WrittenPatches },
-  path: string,
-  reading: Reading,
+  { path, reading }: Spot,
 ): PatchesDesign | null => {
-  const size = readSize(block.size, `${path}/size`, reading);
-  const grid = readGrid(block.patches.grid, `${path}/patches/grid`, reading);
+  const size = readSize(block.size, { path: `${path}/size`, reading });
+  const grid = readGrid(block.patches.grid, { path: `${path}/patches/grid`, reading });
   const patches = block.patches.list.map((patch, i) => {
     const place = `${path}/patches/list/${i}`;
     const named = reading.name(patch.tone, `${place}/tone`);
     const corners = patch.points.map((point, j) =>
-      Array.isArray(point) ? readCorner(point, `${place}/points/${j}`, reading) : null,
+      Array.isArray(point) ? readCorner(point, { path: `${place}/points/${j}`, reading }) : null,
     );
     if (!named || grid === null || corners.some((corner) => corner === null)) return null;
     const outline = corners as readonly GridPoint[];
@@ -33,7 +32,7 @@ export const readPatches = (
 };
 
 /** A side for a square block, or both; required for a drawing. */
-export const readSize = (written: WrittenBlock['size'], path: string, reading: Reading): ExactSize | null => {
+export const readSize = (written: WrittenBlock['size'], { path, reading }: Spot): ExactSize | null => {
   if (!Array.isArray(written)) {
     const side = reading.length({ written, path });
     return side && [side, side];
@@ -43,7 +42,7 @@ export const readSize = (written: WrittenBlock['size'], path: string, reading: R
   return width && height && [width, height];
 };
 
-const readGrid = (written: WrittenPatches['grid'], path: string, reading: Reading): PatchesDesign['grid'] | null => {
+const readGrid = (written: WrittenPatches['grid'], { path, reading }: Spot): PatchesDesign['grid'] | null => {
   const [across, down] = written.map((count, i) => {
     const read = reading.place(count, `${path}/${i}`);
     if (read === null || isPositive(read)) return read;
@@ -53,7 +52,7 @@ const readGrid = (written: WrittenPatches['grid'], path: string, reading: Readin
   return across && down ? [across, down] : null;
 };
 
-const readCorner = (written: WrittenPatches['grid'], path: string, reading: Reading): GridPoint | null => {
+const readCorner = (written: WrittenPatches['grid'], { path, reading }: Spot): GridPoint | null => {
   const x = reading.place(written[0], `${path}/0`);
   const y = reading.place(written[1], `${path}/1`);
   return x && y && [x, y];

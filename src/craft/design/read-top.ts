@@ -48,7 +48,9 @@ const readRows = (top: WrittenTop, around: Around): TopDesign['rows'] => {
     }
   });
   const known = blocksById(around);
-  const read = rows.map((row, i) => row.map((cell, j) => readCell(cell, `/top/rows/${i}/${j}`, { ...around, known })));
+  const read = rows.map((row, i) =>
+    row.map((cell, j) => readCell(cell, { ...around, known, path: `/top/rows/${i}/${j}` })),
+  );
   checkSizes(read, around);
   return read;
 };
@@ -79,9 +81,9 @@ const blocksById = ({ written }: Around): Known['known'] =>
 
 type WrittenCell = NonNullable<WrittenTop['rows']>[number][number];
 
-const readCell = (cell: WrittenCell, path: string, around: Around & Known): CellDesign => {
-  const { reading, known } = around;
-  if ('plain' in cell) return { kind: 'plain', fabric: fabricAt(cell.plain, `${path}/plain`, around) };
+const readCell = (cell: WrittenCell, around: Around & Known & { readonly path: string }): CellDesign => {
+  const { path, reading, known } = around;
+  if ('plain' in cell) return { kind: 'plain', fabric: fabricAt(cell.plain, { ...around, path: `${path}/plain` }) };
   const colouring = cell.colouring ?? 'default';
   const colourings = known.get(cell.block);
   if (colourings === undefined) {
@@ -164,9 +166,9 @@ const readSashing = (written: WrittenTop['sashing'], around: Around): SashingDes
     path: pair ? `${path}/width/across` : `${path}/width`,
   });
   const down = pair ? around.reading.length({ written: width.down, path: `${path}/width/down` }) : across;
-  const fabric = fabricAt(written.fabric, `${path}/fabric`, around);
+  const fabric = fabricAt(written.fabric, { ...around, path: `${path}/fabric` });
   const { cornerstones = null, outer = false } = written;
-  if (cornerstones !== null) fabricAt(cornerstones, `${path}/cornerstones`, around);
+  if (cornerstones !== null) fabricAt(cornerstones, { ...around, path: `${path}/cornerstones` });
   return across && down && { across, down, fabric, cornerstones, outer };
 };
 
@@ -175,11 +177,11 @@ const readBorders = (written: NonNullable<WrittenTop['borders']>, around: Around
     if ('pieced' in border) return [];
     const path = `/top/borders/${i}`;
     const width = around.reading.length({ written: border.width, path: `${path}/width` });
-    const fabric = fabricAt(border.fabric, `${path}/fabric`, around);
+    const fabric = fabricAt(border.fabric, { ...around, path: `${path}/fabric` });
     return width === null ? [] : [{ width, fabric, corners: 'butted' as const, grain: border.grain ?? 'least' }];
   });
 
-const fabricAt = (found: string, path: string, { reading, fabrics }: Around): string => {
+const fabricAt = (found: string, { path, reading, fabrics }: Around & { readonly path: string }): string => {
   if (!fabrics.has.has(found)) reading.report({ code: 'design/unknown-fabric', path, found, known: fabrics.ids });
   return found;
 };

@@ -19,6 +19,12 @@ export interface Reading {
   readonly name: (written: string, path: string) => boolean;
 }
 
+/** A place in the document that is being read. */
+export interface Spot {
+  readonly path: string;
+  readonly reading: Reading;
+}
+
 interface LengthAt {
   readonly written: WrittenLength | undefined;
   readonly path: string;
