@@ -1,6 +1,6 @@
 // Writes the published JSON Schema of the quilt document from the one that the reader uses.
 //
-//   node --import tsx scripts/write-schema.ts
+//   npm run schema
 
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';

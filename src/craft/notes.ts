@@ -32,4 +32,13 @@ export type Note =
       readonly block: string;
       readonly patches: number;
     }
+  | {
+      /** A colouring names a tone that the block does not have. */
+      readonly code: 'design/unused-tone';
+      readonly level: 'warning';
+      readonly path: string;
+      readonly block: string;
+      readonly colouring: string;
+      readonly tone: string;
+    }
   | { readonly code: 'design/unused-block'; readonly level: 'warning'; readonly path: string; readonly block: string };

@@ -8,7 +8,7 @@ import {
   ledgerOf,
   planLayout,
 } from '#craft/cutting';
-import { type DesignProblem, parseQuilt, type Quilt, readQuilt } from '#craft/design';
+import { type DesignProblem, parseQuilt, type Quilt, readQuilt, unusedTones } from '#craft/design';
 import { type DraftedBlock, type DraftingProblem, draftBlock } from '#craft/drafting';
 import { lightnessOf } from '#craft/fabric';
 import { minutesOf } from '#craft/finishing';
@@ -85,7 +85,7 @@ const planRead = (quilt: Quilt, options: PlanOptions): Outcome<QuiltPlan, Drafti
     blocks,
     fabrics: cloths.fabrics,
     finish,
-    notes: [...unusedBlocks(quilt, blocks), ...notes],
+    notes: [...unusedBlocks(quilt, blocks), ...unusedToneNotes(quilt), ...notes],
   };
   return done(frozen({ ...plan, time: timeOf(plan) }));
 };
@@ -139,6 +139,9 @@ const unusedBlocks = (quilt: Quilt, blocks: BlockPlans['blocks']): readonly Note
     .filter((b) => !used.has(b.id))
     .map((b) => ({ code: 'design/unused-block', level: 'warning', path: b.path, block: b.id }));
 };
+
+const unusedToneNotes = (quilt: Quilt): readonly Note[] =>
+  unusedTones(quilt).map((unused) => ({ code: 'design/unused-tone', level: 'warning', ...unused }));
 
 const timeOf = (plan: Omit<QuiltPlan, 'time'>): QuiltPlan['time'] => {
   const steps = [...plan.blocks.flatMap((b) => b.steps), ...plan.top.steps];

@@ -1,4 +1,4 @@
-export { type QuiltDocument, quiltDocument } from './document.ts';
+export type { QuiltDocument } from './document.ts';
 export type { Expected } from './expected.ts';
 export type { Feature } from './feature.ts';
 export { schemaText } from './json-schema.ts';
@@ -9,3 +9,4 @@ export type * from './quilt.ts';
 export { parseQuilt, readQuilt } from './read-quilt.ts';
 export { type ExactSize, sizeOf } from './size.ts';
 export { toDocument } from './to-document.ts';
+export { type UnusedTone, unusedTones } from './unused-tones.ts';

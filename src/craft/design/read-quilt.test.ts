@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import { parseQuilt, type QuiltDocument, readQuilt, sizeOf, toDocument } from '#craft/design';
+import { parseQuilt, type QuiltDocument, readQuilt, sizeOf, toDocument, unusedTones } from '#craft/design';
 
 const example = readFileSync(new URL('../../../examples/orchard-gate.quilt.json', import.meta.url), 'utf8');
 
@@ -150,6 +150,17 @@ test('a tone without an entry names a fabric, and a second colouring is read bes
     plain({ blocks: [{ ...block, id: 'square', colourings: { default: {}, night: { oat: 'oat' } } }] }),
   );
   assert.deepEqual(quilt.blocks[0]?.colourings, { default: { oat: 'oat' }, night: { oat: 'oat' } });
+});
+
+test('an entry for a tone that the block does not have is kept and told', () => {
+  const [block] = plain().blocks;
+  const quilt = read(
+    plain({ blocks: [{ ...block, id: 'square', colourings: { default: { oat: 'oat', straw: 'oat' } } }] }),
+  );
+  assert.deepEqual(quilt.blocks[0]?.colourings, { default: { oat: 'oat', straw: 'oat' } });
+  assert.deepEqual(unusedTones(quilt), [
+    { path: '/blocks/0/colourings/default/straw', block: 'square', colouring: 'default', tone: 'straw' },
+  ]);
 });
 
 test('sashing has one width or one for each way', () => {

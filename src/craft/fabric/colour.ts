@@ -10,7 +10,7 @@ export interface ColourProblem {
 
 const written = /^#(?:[0-9a-f]{3}|[0-9a-f]{6})$/iu;
 
-export const isColour = (text: string): boolean => written.test(text);
+const isColour = (text: string): boolean => written.test(text);
 
 /** @returns lower-case #rrggbb */
 export const parseColour = (text: string): Outcome<string, ColourProblem> => {

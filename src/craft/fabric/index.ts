@@ -1,1 +1,1 @@
-export { isColour, lightnessOf, parseColour } from './colour.ts';
+export { lightnessOf, parseColour } from './colour.ts';

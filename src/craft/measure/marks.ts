@@ -9,7 +9,7 @@ export interface Marked {
 }
 
 /** A value this near to a mark is on it, in the document's unit: floating point never moves a size by a mark. */
-export const markTolerance = 1e-9;
+const markTolerance = 1e-9;
 
 /** For what is trimmed after sewing. @param ruler the finest mark, above zero, in the value's unit */
 export const upToMark = (value: Length, ruler: Rational): Marked => {

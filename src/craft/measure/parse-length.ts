@@ -13,7 +13,7 @@ export interface LengthWish {
   /** The document's unit: what a number without a unit means, and what comes back. */
   readonly unit: Unit;
   readonly sign: Sign;
-  /** Largest that is sensible here; `limits.length` where none is given. */
+  /** Largest that is sensible here; 10 000 where none is given. */
   readonly most?: Rational;
 }
 
@@ -23,7 +23,7 @@ export type LengthProblem =
   | { readonly fault: 'too-large'; readonly found: string; readonly most: Rational };
 
 /** Our own figures: far beyond any quilt, near enough that sums stay small. In the document's unit. */
-export const limits = { length: rational(10_000) } as const;
+const mostLength = rational(10_000);
 
 /** @returns exact, in the wish's unit; the first thing that is wrong otherwise */
 export const parseLength = (written: string | number, wish: LengthWish): Outcome<Rational, LengthProblem> => {
@@ -35,7 +35,7 @@ export const parseLength = (written: string | number, wish: LengthWish): Outcome
   if (wish.sign === 'zero-or-more' && !isPositive(value) && !isZero(value)) {
     return refused([{ fault: 'negative', found }]);
   }
-  const most = wish.most ?? limits.length;
+  const most = wish.most ?? mostLength;
   if (compare(value.abs(), most) > 0) return refused([{ fault: 'too-large', found, most }]);
   if (exactText(value).length > longestMeasure) return refused([{ fault: 'too-fine', found, most: longestMeasure }]);
   return done(value);

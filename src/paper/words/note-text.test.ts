@@ -27,6 +27,10 @@ test('each other note names its block', () => {
     noteText({ ...note, code: 'piecing/searched', level: 'note', patches: 40 }, 'in'),
     noteText({ ...note, code: 'design/unused-block', level: 'warning' }, 'in'),
   ];
+  assert.equal(
+    noteText({ ...note, code: 'design/unused-tone', level: 'warning', colouring: 'night', tone: 'l9' }, 'in'),
+    'Colouring “night” of block “cabin” names the tone “l9”, which the block does not have.',
+  );
   for (const text of texts) assert.match(text, /^Block “cabin” .*\.$/);
   assert.match(texts[0] as string, / 5 inside corners/);
   assert.match(texts[1] as string, / 40 patches/);

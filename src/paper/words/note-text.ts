@@ -18,6 +18,8 @@ export const noteText = (note: Note, unit: Unit): string => {
         : `Block ${quoted(note.block)} is not sewn with straight seams alone: ${note.partial === 1 ? 'one seam is' : `${note.partial} seams are`} sewn part-way first and closed at the end.`;
     case 'piecing/searched':
       return `Block ${quoted(note.block)} has ${note.patches} patches: its sewing order is the best one found, not proven to need the fewest different units.`;
+    case 'design/unused-tone':
+      return `Colouring ${quoted(note.colouring)} of block ${quoted(note.block)} names the tone ${quoted(note.tone)}, which the block does not have.`;
     case 'design/unused-block':
       return `Block ${quoted(note.block)} is described but the top never uses it, so nothing is cut for it.`;
     default:
