@@ -19,7 +19,7 @@ export const limits = {
   /** Logs of one round. */
   logs: 16,
   patches: 2_000,
-  corners: 200,
+  corners: 100,
   rows: 300,
   columns: 300,
   cells: 40_000,

@@ -38,8 +38,10 @@ const edgesMeet = (
 ): boolean => {
   const { i, j, slack } = pair;
   const n = outline.length;
-  const corner = (k: number): Point => outline[k % n] as Point;
-  const [a, b, c, d] = [corner(i), corner(i + 1), corner(j), corner(j + 1)];
+  const a = outline[i] as Point;
+  const b = outline[(i + 1) % n] as Point;
+  const c = outline[j] as Point;
+  const d = outline[(j + 1) % n] as Point;
   if (j === i + 1) return foldsBack([a, b, d], slack);
   if ((j + 1) % n === i) return foldsBack([c, d, b], slack);
   if (Math.max(a.x, b.x) < Math.min(c.x, d.x) - slack || Math.max(c.x, d.x) < Math.min(a.x, b.x) - slack) return false;
