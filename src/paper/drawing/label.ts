@@ -4,6 +4,7 @@
 import type { Box, Point, Polygon } from '#ground/plane';
 import { boxOf, centroid } from '#ground/plane';
 import { hairlinePt, ink, lettering, textWidthPt } from './ink.ts';
+import { isInside } from './shape.ts';
 import { element, numberText } from './svg.ts';
 
 export interface Labelled {
@@ -76,16 +77,6 @@ const holds = (outline: Polygon, at: Point, halfWidth: number, halfHeight: numbe
     }
   }
   return true;
-};
-
-const isInside = (outline: Polygon, p: Point): boolean => {
-  let inside = false;
-  for (let i = 0, j = outline.length - 1; i < outline.length; j = i++) {
-    const a = outline[i] as Point;
-    const b = outline[j] as Point;
-    if (a.y > p.y !== b.y > p.y && p.x < ((b.x - a.x) * (p.y - a.y)) / (b.y - a.y) + a.x) inside = !inside;
-  }
-  return inside;
 };
 
 const apartPt = 9;

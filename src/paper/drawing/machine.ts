@@ -1,4 +1,5 @@
-// The same step as it lies at the machine: the unit turned so that the new seam is at the right hand, the
+// The same step as it lies at the machine: the unit turned so that the new seam (of a set-in seam the first leg) is
+// at the right hand, the
 // next part on top wrong side up, right edges together, the seam line dashed.
 
 import type { Point, Polygon } from '#ground/plane';
@@ -8,9 +9,9 @@ import { signOf } from '#paper/cloth';
 import { hairlinePt, ink, lettering, paler, patchEdgePt, softInk } from './ink.ts';
 import { drawLabels } from './label.ts';
 import { drawPatches, patchLabels } from './patches.ts';
+import { awayFromLeg, firstLeg, patchAt, sewnOf } from './seam.ts';
 import { framed, pathOf } from './shape.ts';
 import type { StepPicture } from './step.ts';
-import { awayFrom, patchAt, seamEnds } from './step.ts';
 import type { Drawing } from './svg.ts';
 import { element, numberText, picture } from './svg.ts';
 
@@ -20,8 +21,8 @@ const turnRoomPt = 16;
 /** @param of.seam the allowance, in the document's unit */
 export const drawMachine = (of: StepPicture & { readonly seam: number }): Drawing => {
   const { block, step, signs } = of;
-  const away = awayFrom(block, step);
-  const [start] = seamEnds(step.line);
+  const away = awayFromLeg(block, step);
+  const [start] = firstLeg(step.line);
   // turned so that `away` points right; the seam becomes the upright line x = 0
   const turned = (p: Point): Point => ({
     x: (p.x - start.x) * away.x + (p.y - start.y) * away.y,
@@ -32,7 +33,7 @@ export const drawMachine = (of: StepPicture & { readonly seam: number }): Drawin
   const second = step.patches[1].map((i) => patchAt(block, i));
   const unitShapes = first.map((patch) => patch.points.map(turned));
   const topShapes = second.map((patch) => patch.points.map(folded));
-  const seamShape = step.line.map(turned);
+  const seamShape = firstLeg(step.line).map(turned);
   const box = boxOf([...unitShapes.flat(), ...topShapes.flat()]);
   const roomX = of.fitPt[0] - 2 * edgePt;
   const roomY = of.fitPt[1] - 2 * edgePt - turnRoomPt;
@@ -69,7 +70,7 @@ export const drawMachine = (of: StepPicture & { readonly seam: number }): Drawin
         bounds: boxOf(seam),
         tooSmall: 'leave-out',
       }),
-      seamLine(seam),
+      seamLine(framed(sewnOf(block, step).map(turned), frame)),
       turnMark(step.machineTurn, edgePt + roomX / 2),
     ],
   });

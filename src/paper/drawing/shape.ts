@@ -1,5 +1,5 @@
 // Outlines as path data, and where a shape lies in a picture.
-import type { Box, Polygon } from '#ground/plane';
+import type { Box, Point, Polygon } from '#ground/plane';
 import { numberText } from './svg.ts';
 
 /** Path data of closed outlines. */
@@ -35,4 +35,15 @@ export const fitted = (of: { readonly box: Box; readonly into: Box; readonly mos
     x: of.into.x + (of.into.width - of.box.width * scale) / 2 - of.box.x * scale,
     y: of.into.y + (of.into.height - of.box.height * scale) / 2 - of.box.y * scale,
   };
+};
+
+/** Whether a point lies in a simple polygon; on its edge either answer may come. */
+export const isInside = (outline: Polygon, p: Point): boolean => {
+  let inside = false;
+  for (let i = 0, j = outline.length - 1; i < outline.length; j = i++) {
+    const a = outline[i] as Point;
+    const b = outline[j] as Point;
+    if (a.y > p.y !== b.y > p.y && p.x < ((b.x - a.x) * (p.y - a.y)) / (b.y - a.y) + a.x) inside = !inside;
+  }
+  return inside;
 };

@@ -6,7 +6,8 @@ import { clothSignsFor } from '#paper/cloth';
 import { faultInIds, faultInXml, planOf, specimenDocument } from '#paper/specimen';
 import { drawBoard } from './board.ts';
 import { drawMachine } from './machine.ts';
-import { awayFrom, drawStep } from './step.ts';
+import { awayFrom } from './seam.ts';
+import { drawStep } from './step.ts';
 
 const plan = planOf(specimenDocument);
 const signs = clothSignsFor(plan);

@@ -1,9 +1,9 @@
 // One step as it lies on the board: the unit so far and the next part a little apart, with the thread
 // outline, the press arrow across the seam, and the size to measure after pressing.
 
-import type { BlockPlan, PlannedPatch, PlannedStep } from '#craft';
+import type { BlockPlan, PlannedStep } from '#craft';
 import type { Point, Polygon } from '#ground/plane';
-import { boxOf, centroid } from '#ground/plane';
+import { boxOf } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
 import type { Ruler } from '#paper/lengths';
 import { checkLength } from '#paper/lengths';
@@ -12,6 +12,7 @@ import { textWidthPt, thread } from './ink.ts';
 import { drawLabels } from './label.ts';
 import type { LaidPatch } from './patches.ts';
 import { drawPatches, patchLabels } from './patches.ts';
+import { awayFrom, awayFromLeg, firstLeg, patchAt } from './seam.ts';
 import { fitted, framed, pathOf } from './shape.ts';
 import type { Drawing } from './svg.ts';
 import { element, picture } from './svg.ts';
@@ -63,17 +64,11 @@ export const drawStep = (of: StepPicture): Drawing => {
       threadOutline(second),
       ...drawPatches({ laid: second, signs, fill: 'colour' }),
       ...drawLabels({ labels: patchLabels(laid, signs), bounds, tooSmall: 'leave-out' }),
-      pressArrow({ step, seam: framed(step.line, frame), away, apart, from: shiftFirst }),
+      pressArrow({ step, seam: framed(step.line, frame), away: awayFromLeg(block, step), apart, from: shiftFirst }),
       dimension({ from: { x: bounds.x, y: under }, to: { x: bounds.x + bounds.width, y: under }, text: across }),
       dimension({ from: { x: beside, y: bounds.y }, to: { x: beside, y: bounds.y + bounds.height }, text: down }),
     ],
   });
-};
-
-export const patchAt = (block: BlockPlan, index: number): PlannedPatch => {
-  const patch = block.patches[index];
-  if (patch === undefined) throw new Error(`block ${block.id} has no patch ${index}`);
-  return patch;
 };
 
 const laidAt = (
@@ -86,25 +81,6 @@ const laidAt = (
     const patch = patchAt(block, index);
     return { patch, outline: framed(patch.points, { ...frame, x: frame.x + shift.x, y: frame.y + shift.y }) };
   });
-
-/** Unit vector square to the seam, pointing from the first part to the second. */
-export const awayFrom = (block: BlockPlan, step: PlannedStep): Point => {
-  const [a, b] = seamEnds(step.line);
-  const whole = Math.hypot(b.x - a.x, b.y - a.y);
-  const square = { x: -(b.y - a.y) / whole, y: (b.x - a.x) / whole };
-  const off = (indexes: readonly number[]) =>
-    indexes.reduce((sum, index) => {
-      const middle = centroid(patchAt(block, index).points);
-      return sum + (middle.x - a.x) * square.x + (middle.y - a.y) * square.y;
-    }, 0) / Math.max(1, indexes.length);
-  return off(step.patches[1]) >= off(step.patches[0]) ? square : { x: -square.x, y: -square.y };
-};
-
-export const seamEnds = (line: Polygon): readonly [Point, Point] => {
-  const [a, b] = [line[0], line.at(-1)];
-  if (a === undefined || b === undefined || (a.x === b.x && a.y === b.y)) throw new Error('a seam without length');
-  return [a, b];
-};
 
 const standOff = (away: Point): Point => ({
   x: Math.abs(away.x) < 1e-9 ? 0 : away.x * standOffPt,
@@ -127,7 +103,7 @@ const pressArrow = (of: {
   readonly apart: Point;
   readonly from: Point;
 }): string => {
-  const [a, b] = seamEnds(of.seam);
+  const [a, b] = firstLeg(of.seam);
   // off the middle of the seam, where labels stand
   const on = {
     x: a.x + (b.x - a.x) * 0.26 + of.from.x + of.apart.x / 2,

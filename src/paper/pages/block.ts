@@ -1,6 +1,7 @@
 // The pages of one block: what it is, its board, its pieces, its steps in order.
 import type { BlockPlan, PlannedPiece, PlannedStep, QuiltPlan } from '#craft';
 import { toNumber } from '#ground/exact';
+import { never } from '#ground/outcome';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { entryTitle } from '#paper/cutting';
@@ -9,7 +10,7 @@ import { checkSize, lengthOnPaper, sizeOnPaper } from '#paper/lengths';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
 import { columnPt } from './measure.ts';
-import { machineText, partName, pressText, stepHeading } from './naming.ts';
+import { kindText, machineText, partName, pressText, stepHeading } from './naming.ts';
 
 export interface BlockPages {
   readonly title: string;
@@ -22,7 +23,7 @@ export interface BlockPages {
     readonly count: string;
     readonly cut: string;
   }[];
-  /** Why there are no steps; else null. */
+  /** What is unusual about its seams; null for straight ones. */
   readonly warning: string | null;
   readonly remark: string | null;
   readonly steps: readonly StepCard[];
@@ -74,7 +75,7 @@ const blockChapter = (of: ChapterOf, block: BlockPlan, place: number): BlockPage
     })),
     warning: warningFor(block, title),
     remark:
-      block.joining === 'straight' && block.leastUnits === 'searched'
+      block.leastUnits === 'searched'
         ? 'The order was found by a search: there may be one with fewer different units.'
         : null,
     steps: block.steps.map((step) => stepCard(of, { block, step, title, place })),
@@ -87,9 +88,11 @@ const warningFor = (block: BlockPlan, title: string): string | null => {
     case 'straight':
       return null;
     case 'partial':
-      return `${title} has a ring of units round a centre. Its first seam is sewn part-way only: stop an allowance before the end of the centre, add the others in turn, then close the first seam.`;
+      return `Not every seam of ${title} runs from edge to edge: round a centre the first seam is begun, left open part-way, and closed at the end. The steps say which.`;
     case 'set-in':
-      return `${title} has inside corners to set in. Mark where the seam lines cross on the wrong side of the pieces; sew from mark to mark and no further, turn at the corner with the needle down, and press when both sides are sewn.`;
+      return `${title} has inside corners, where a seam is set in. Mark where the seam lines cross on the wrong side of the pieces of those steps, an allowance in from the edges; sew from mark to mark and no further, and press when all of the seam is sewn. Try it on scraps first.`;
+    default:
+      return never(block.joining);
   }
 };
 
@@ -116,7 +119,7 @@ const stepCard = (
   const { seam } = of.plan.quilt;
   const heading = stepHeading(step);
   const press = pressText(step);
-  const machine = machineText(step);
+  const machine = `${machineText(step)}${kindText(step, partnerOf(block, step))}`;
   const measures = checkSize(step.unfinished, of.plan.quilt);
   const drawn = { block, step, signs: of.signs, ruler: of.plan.quilt };
   const makes = step.perBlock === 1 ? '' : ` (${step.perBlock} a block)`;
@@ -147,6 +150,25 @@ const stepCard = (
       }),
     ),
   };
+};
+
+/** The step that closes a seam begun here, or that began the seam closed here. */
+const partnerOf = (block: BlockPlan, step: PlannedStep): number | null => {
+  const { steps } = block;
+  if (step.kind === 'partial-begin') return answering(steps.slice(step.number), 'partial-close');
+  if (step.kind === 'partial-close') return answering(steps.slice(0, step.number - 1).toReversed(), 'partial-begin');
+  return null;
+};
+
+/** The first step of a kind, passing over pairs that are begun and closed on the way: such seams nest. */
+const answering = (steps: readonly PlannedStep[], kind: 'partial-begin' | 'partial-close'): number | null => {
+  let open = 0;
+  for (const step of steps) {
+    if (step.kind === kind && open === 0) return step.number;
+    if (step.kind === kind) open--;
+    else if (step.kind === 'partial-begin' || step.kind === 'partial-close') open++;
+  }
+  return null;
 };
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

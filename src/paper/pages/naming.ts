@@ -1,5 +1,7 @@
 // How parts and places are named in the directions: "unit 4", "to the left of", "toward the A on the right".
+import type { PlannedStep } from '#craft';
 import type { Side } from '#craft/design';
+import { never } from '#ground/outcome';
 
 /** A piece's label as it is; "#4" is unit 4. */
 export const partName = (name: string): string => (name.startsWith('#') ? `unit ${name.slice(1)}` : name);
@@ -21,6 +23,8 @@ const besideWords: Record<Side, string> = {
 const opposite: Record<Side, Side> = { left: 'right', right: 'left', top: 'bottom', bottom: 'top' };
 
 interface Joining {
+  /** A straight seam unless it says otherwise. */
+  readonly kind?: PlannedStep['kind'];
   readonly join: readonly [string, string];
   readonly side: Side;
   readonly pressTo: 0 | 1 | 'open';
@@ -29,9 +33,13 @@ interface Joining {
 const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** "F goes to the left of unit 4" */
-export const stepHeading = ({ join, side }: Joining): string => {
-  const second = join[0] === join[1] ? `Another ${partName(join[1])}` : sentence(partName(join[1]));
-  return `${second} goes ${placeWords[side]} ${partName(join[0])}`;
+export const stepHeading = ({ join, side, kind }: Joining): string => {
+  const first = partName(join[0]);
+  const second = partName(join[1]);
+  if (kind === 'partial-close') return `Close the seam of ${second}`;
+  if (kind === 'set-in') return `${sentence(second)} is set in ${placeWords[side]} ${first}`;
+  const begun = kind === 'partial-begin' ? ', half sewn' : '';
+  return `${join[0] === join[1] ? `Another ${second}` : sentence(second)} goes ${placeWords[side]} ${first}${begun}`;
 };
 
 /** "Press toward F." */
@@ -51,10 +59,33 @@ const turnWords = {
 
 /** What to do at the machine before sewing. */
 export const machineText = (of: {
+  readonly kind?: PlannedStep['kind'];
   readonly join: readonly [string, string];
   readonly machineTurn: 0 | 90 | 180 | 270;
 }): string => {
   const first = partName(of.join[0]);
   const turn = of.machineTurn === 0 ? `Leave ${first} as it lies` : `Turn ${first} ${turnWords[of.machineTurn]}`;
-  return `${turn}; lay ${partName(of.join[1])} on it, right sides together, right edges even.`;
+  const second = partName(of.join[1]);
+  const lay = of.kind === 'partial-close' ? `fold ${second} back over` : `lay ${second} on`;
+  return `${turn}; ${lay} it, right sides together, right edges even.`;
+};
+
+/**
+ * How a seam is sewn that does not run from edge to edge; empty for a straight one.
+ *
+ * @param partner the step that closes a begun seam, or that began a closed one
+ */
+export const kindText = ({ kind, corners }: Pick<PlannedStep, 'kind' | 'corners'>, partner: number | null): string => {
+  switch (kind) {
+    case 'straight':
+      return '';
+    case 'partial-begin':
+      return ` Begin at the end where both have a corner, sew half of the seam, and stop: ${partner === null ? 'a later step' : `step ${partner}`} closes it.`;
+    case 'partial-close':
+      return ` Sew on from where ${partner === null ? 'the seam was left' : `step ${partner} stopped`}, out to the edge.`;
+    case 'set-in':
+      return ` Sew from mark to mark. At ${corners === 1 ? 'the inside corner' : 'each inside corner'} stop on the mark with the needle down, turn the work until the next edges are even, and sew on.`;
+    default:
+      return never(kind);
+  }
 };

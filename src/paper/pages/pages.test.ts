@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { documentOf, faultInIds, faultInXml, planOf, specimenDocument } from '#paper/specimen';
 import { withBreaks } from './breakable.ts';
-import { machineText, pressText, stepHeading } from './naming.ts';
+import { kindText, machineText, pressText, stepHeading } from './naming.ts';
 import { patternPages } from './pattern.ts';
 import { skillOf } from './skill.ts';
 
@@ -62,6 +62,82 @@ test('three quarters clockwise is said as the hands do it', () => {
     /^Turn unit 2 a quarter turn counterclockwise; lay D on it/,
   );
   assert.match(machineText({ join: ['A', 'B'], machineTurn: 0 }), /^Leave A as it lies/);
+});
+
+const ring = {
+  id: 'ring',
+  title: 'Ring',
+  size: '3',
+  patches: {
+    grid: [3, 3],
+    list: [
+      {
+        points: [
+          [0, 0],
+          [2, 0],
+          [2, 1],
+          [0, 1],
+        ],
+        tone: 'oat',
+      },
+      {
+        points: [
+          [2, 0],
+          [3, 0],
+          [3, 2],
+          [2, 2],
+        ],
+        tone: 'brick',
+      },
+      {
+        points: [
+          [1, 2],
+          [3, 2],
+          [3, 3],
+          [1, 3],
+        ],
+        tone: 'oat',
+      },
+      {
+        points: [
+          [0, 1],
+          [1, 1],
+          [1, 3],
+          [0, 3],
+        ],
+        tone: 'brick',
+      },
+      {
+        points: [
+          [1, 1],
+          [2, 1],
+          [2, 2],
+          [1, 2],
+        ],
+        tone: 'bark',
+      },
+    ],
+  },
+};
+
+test('a seam that is begun and closed later names the step that answers it', () => {
+  const block = patternPages(
+    planOf(documentOf({ blocks: [ring], top: { set: 'straight', rows: [[{ block: 'ring' }]] } })),
+  ).facts.blocks[0];
+  // by hand: a ring of four round a centre takes five seams, the first begun, the fifth its end
+  assert.deepEqual(
+    block?.steps.map(({ number }) => number),
+    ['1', '2', '3', '4', '5'],
+  );
+  assert.match(block?.steps[0]?.machine ?? '', /stop: step 5 closes it\.$/);
+  assert.match(block?.steps[4]?.machine ?? '', /from where step 1 stopped/);
+  assert.match(block?.warning ?? '', /closed at the end/);
+});
+
+test('a set-in seam says how to turn its corners', () => {
+  assert.match(kindText({ kind: 'set-in', corners: 1 }, null), /At the inside corner stop/);
+  assert.match(kindText({ kind: 'set-in', corners: 3 }, null), /each inside corner/);
+  assert.equal(kindText({ kind: 'straight', corners: 0 }, null), '');
 });
 
 test('skill is guessed from shapes, with its reason', () => {

@@ -9,8 +9,11 @@ export interface Skill {
 
 export const skillOf = (plan: QuiltPlan): Skill => {
   const shapes = new Set(plan.blocks.flatMap(({ pieces }) => pieces.map(({ cut }) => cut.shape)));
-  if (plan.blocks.some(({ joining }) => joining !== 'straight')) {
-    return { level: 'Advanced', because: 'some seams are set in, or sewn in part first' };
+  if (plan.blocks.some(({ joining }) => joining === 'set-in')) {
+    return { level: 'Advanced', because: 'seams set into inside corners' };
+  }
+  if (plan.blocks.some(({ joining }) => joining === 'partial')) {
+    return { level: 'Intermediate', because: 'seams begun, left open and closed later' };
   }
   if (shapes.has('template')) return { level: 'Intermediate', because: 'pieces cut from templates' };
   if (shapes.has('half-square') || shapes.has('quarter-square')) {

@@ -77,10 +77,12 @@ const cutList = (plan: QuiltPlan): readonly string[] => {
   });
 };
 
+const joiningWords = { straight: '', partial: ', seams closed later', 'set-in': ', seams set in' } as const;
+
 const sewing = (plan: QuiltPlan): readonly string[] => [
   ...plan.blocks.flatMap((block) => {
     const title = entryTitle(plan, { block: block.id, colouring: block.colouring, mirror: block.mirror });
-    const steps = `${block.steps.length} ${block.steps.length === 1 ? 'step' : 'steps'}`;
+    const steps = `${counted(block.steps.length, 'step')}${joiningWords[block.joining]}`;
     return wrapped(`${block.count} × ${title}: ${steps}`, '  ');
   }),
   ...wrapped(

@@ -1,0 +1,81 @@
+// Where a step's seam runs, which way the second part lies from it, and how much of it is sewn at once.
+import type { BlockPlan, PlannedPatch, PlannedStep } from '#craft';
+import type { Side } from '#craft/design';
+import type { Point, Polygon } from '#ground/plane';
+import { centroid } from '#ground/plane';
+import { isInside } from './shape.ts';
+
+export type Leg = readonly [Point, Point];
+
+const sideWays: Record<Side, Point> = {
+  left: { x: -1, y: 0 },
+  right: { x: 1, y: 0 },
+  top: { x: 0, y: -1 },
+  bottom: { x: 0, y: 1 },
+};
+
+export const patchAt = (block: BlockPlan, index: number): PlannedPatch => {
+  const patch = block.patches[index];
+  if (patch === undefined) throw new Error(`block ${block.id} has no patch ${index}`);
+  return patch;
+};
+
+/** The stretch of a seam up to its first corner: all of it, unless it is set in. */
+export const firstLeg = (line: Polygon): Leg => {
+  const [a, b] = line;
+  if (a === undefined || b === undefined || (a.x === b.x && a.y === b.y)) throw new Error('a seam without length');
+  return [a, b];
+};
+
+/** Unit vector along which the second part stands off on the board: square to the seam from end to end. */
+export const awayFrom = (block: BlockPlan, step: PlannedStep): Point => {
+  const [a, b] = [step.line[0], step.line.at(-1)];
+  if (a === undefined || b === undefined) throw new Error('a seam without ends');
+  // a seam that comes back to its start has no direction of its own
+  if (a.x === b.x && a.y === b.y) return sideWays[step.side];
+  const square = squareOf([a, b]);
+  return mean(block, step.patches[1], a, square) >= mean(block, step.patches[0], a, square) ? square : reversed(square);
+};
+
+/** Unit vector square to the seam's first leg, into the second part. */
+export const awayFromLeg = (block: BlockPlan, step: PlannedStep): Point => {
+  const leg = firstLeg(step.line);
+  const square = squareOf(leg);
+  const size = Math.hypot(...block.finished);
+  const beside = (way: Point): Point => ({
+    x: (leg[0].x + leg[1].x) / 2 + way.x * size * 1e-4,
+    y: (leg[0].y + leg[1].y) / 2 + way.y * size * 1e-4,
+  });
+  const isSecond = (p: Point) => step.patches[1].some((index) => isInside(patchAt(block, index).points, p));
+  if (isSecond(beside(square))) return square;
+  return isSecond(beside(reversed(square))) ? reversed(square) : awayFrom(block, step);
+};
+
+/**
+ * What is sewn of a leg in this step: half of a seam that is begun and left open, from the end where both parts have a
+ * corner; else all of it.
+ */
+export const sewnOf = (block: BlockPlan, step: PlannedStep): Leg => {
+  const leg = firstLeg(step.line);
+  if (step.kind !== 'partial-begin') return leg;
+  const isEven = (end: Point) =>
+    step.patches.every((part) =>
+      part.some((index) => patchAt(block, index).points.some((p) => Math.hypot(p.x - end.x, p.y - end.y) < 1e-6)),
+    );
+  const middle = { x: (leg[0].x + leg[1].x) / 2, y: (leg[0].y + leg[1].y) / 2 };
+  return isEven(leg[0]) ? [leg[0], middle] : [middle, leg[1]];
+};
+
+const squareOf = ([a, b]: Leg): Point => {
+  const whole = Math.hypot(b.x - a.x, b.y - a.y);
+  return { x: -(b.y - a.y) / whole, y: (b.x - a.x) / whole };
+};
+
+const reversed = (way: Point): Point => ({ x: -way.x, y: -way.y });
+
+/** How far the middles of the patches lie along a direction, from `a`. */
+const mean = (block: BlockPlan, patches: readonly number[], a: Point, way: Point): number =>
+  patches.reduce((sum, index) => {
+    const middle = centroid(patchAt(block, index).points);
+    return sum + (middle.x - a.x) * way.x + (middle.y - a.y) * way.y;
+  }, 0) / Math.max(1, patches.length);
