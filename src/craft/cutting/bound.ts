@@ -20,7 +20,7 @@ interface Sides {
  *
  * @param found length of a layout that exists: lengths below it are what is worth refuting; whole units
  * @returns whole units, at most `found`
- * @source Fekete and Schepers' bounds for packing by dual feasible functions; from memory
+ * @source docs/formulas.md#layout; Fekete and Schepers' bounds for packing by dual feasible functions; from memory
  */
 export const lowerBoundFor = (job: Job, found: number): number => {
   if (job.kinds.length === 0) return 0;

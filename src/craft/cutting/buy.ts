@@ -23,7 +23,7 @@ export interface PurchaseTask {
  * The smallest whole number of the shop's steps that holds (length + 2·squaring)·(1 + shrinkage). A value within
  * 1e-9 of a step is on it. Nothing is bought for a length of zero.
  *
- * @source DESIGN of the document, "cutting"; 1 in = 2.54 cm and 1 yd = 36 in exactly
+ * @source docs/formulas.md#buying; 1 in = 2.54 cm and 1 yd = 36 in exactly
  */
 export const amountToBuy = ({ length, buying, unit }: PurchaseTask): Purchase => {
   const { step } = buying;

@@ -8,7 +8,7 @@ export interface Grid {
   readonly exact: boolean;
 }
 
-/** How near to a mark a double counts as on it (DESIGN of lengths: 1e-9). */
+/** How near to a mark a double counts as on it (docs/formulas.md#marks: 1e-9). */
 const near = 1e-9;
 
 /**

@@ -8,6 +8,7 @@ import { type Length, tidy } from '#craft/measure';
  * @param width  usable width of the cloth
  * @param seam   allowance of the joins: every join takes two
  * @returns lengths of the pieces; their sum less two allowances a join is `long`
+ * @source docs/formulas.md#joined-strips
  */
 export const joinedStrip = (strip: {
   readonly long: Length;

@@ -11,6 +11,7 @@ import type { DraftingProblem } from './problems.ts';
  * Empty when the patches tile the block.
  *
  * @param block patches with clockwise outlines and nearly meeting corners already made one
+ * @source docs/formulas.md#tiling
  */
 export const tilingProblems = (block: DraftedBlock): readonly DraftingProblem[] => {
   const [width, height] = block.size;

@@ -23,7 +23,7 @@ export const parseColour = (text: string): Outcome<string, ColourProblem> => {
  * CIE L*, 0 black to 100 white, of an sRGB colour under D65.
  *
  * @param colour #rrggbb as `parseColour` gives it; RangeError otherwise
- * @source CIE 15 L*, IEC 61966-2-1 sRGB
+ * @source docs/formulas.md#lightness; CIE 15 L*, IEC 61966-2-1 sRGB
  */
 export const lightnessOf = (colour: string): number => {
   if (!isColour(colour) || colour.length !== 7) throw new RangeError(`not a colour in normal form: ${colour}`);

@@ -14,6 +14,7 @@ const fromBoard: Readonly<Record<Side, QuarterTurns>> = { right: 0, top: 90, lef
  * @param next   where the new piece lies, seen from the unit, on the board
  * @param before where the last piece lay on the unit as it was made; null for a single piece, which is laid as it is taken up
  * @param turn   clockwise turn of the unit on the board from the way it was made, radians
+ * @source docs/formulas.md#machine-turn
  */
 export const machineTurn = (move: {
   readonly next: Side;
