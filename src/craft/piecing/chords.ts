@@ -57,12 +57,23 @@ export const chordsOf = (drawing: Drawing, unit: readonly number[]): readonly Ch
       if (tried.has(index)) continue;
       tried.add(index);
       const chord = chordAt(drawing, index, unit);
-      if (chord) found.set(chord.first.join(), chord);
+      if (chord) found.set(partKey(chord.first), chord);
     }
   }
   return [...found.values()].sort(
     (a, b) => a.line.lie - b.line.lie || b.line.place - a.line.place || b.first.length - a.first.length,
   );
+};
+
+/** Lines that only nearly agree can make the same two parts: the sums tell parts apart without writing them out. */
+const partKey = (part: readonly number[]): string => {
+  let sum = 0;
+  let squares = 0;
+  for (const patch of part) {
+    sum += patch;
+    squares += patch * patch;
+  }
+  return `${part.length},${sum},${squares}`;
 };
 
 const chordAt = (drawing: Drawing, index: number, unit: readonly number[]): Chord | null => {

@@ -1,5 +1,7 @@
 // Which units are one and the same to make: the same kinds of piece lying alike, turned or not.
-import { centroid, type Point, type Polygon, signedArea, turned } from '#ground/plane';
+// A unit is known by a sum of scrambled numbers, one for each patch and its place: the same in whatever
+// order patches are listed, and quick, for a large drawing has many units.
+import { boxOf, centroid, type Point, type Polygon, quarterTurned, signedArea, turned } from '#ground/plane';
 
 export interface UnitForm {
   /** Units of one form share it. */
@@ -8,60 +10,165 @@ export interface UnitForm {
   readonly turn: number;
 }
 
-interface Mark {
-  readonly kind: number;
-  readonly p: Point;
-}
-
-interface KnownForm {
-  readonly form: number;
-  readonly marks: readonly Mark[];
+interface Drawn {
+  readonly patches: readonly Polygon[];
+  readonly kindOf: readonly number[];
+  readonly size: number;
 }
 
 /**
  * Sorts units into forms as they are met. The first unit met stands for its form.
  *
- * @param patches outlines by patch
- * @param kindOf  kind of piece by patch
- * @param size    the block's larger side; places that differ by less than 1e-5 of it are one
+ * Quarter turns are found in every unit; other turns (of diamonds, of sixty-degree triangles) in units of up
+ * to `slantedUpTo` patches, where every patch is compared.
+ *
+ * @param drawn outlines and kind of piece by patch, and the block's larger side: places that differ by less than
+ *              1e-5 of it are one
  */
-export const formSorter = (drawn: {
-  readonly patches: readonly Polygon[];
-  readonly kindOf: readonly number[];
-  readonly size: number;
-}): ((unit: readonly number[]) => UnitForm) => {
-  const { patches, kindOf, size } = drawn;
-  const areas = patches.map(signedArea);
-  const centres = patches.map(centroid);
-  const shifted = new Map<string, UnitForm>();
-  const buckets = new Map<string, KnownForm[]>();
+export const formSorter = (drawn: Drawn): ((unit: readonly number[]) => UnitForm) => {
+  const signatures = signaturesFor(drawn);
+  const slanted = slantedForms(drawn);
+  const known = new Map<string, UnitForm>();
   let forms = 0;
-
   return (unit) => {
-    const middle = centreOf(unit, areas, centres);
-    const marks = marksOf({ unit, patches, kindOf, centres, middle, size });
-    const shiftKey = keyOf(marks);
-    const seen = shifted.get(shiftKey);
-    if (seen) return seen;
-    const bucketKey = invariantOf(marks);
-    const bucket = buckets.get(bucketKey) ?? [];
-    for (const known of bucket) {
-      const turn = turnBetween(known.marks, marks);
-      if (turn === null) continue;
-      const found = { form: known.form, turn };
-      shifted.set(shiftKey, found);
-      return found;
+    const turns = signatures(unit);
+    for (let quarters = 0; quarters < 4; quarters++) {
+      const form = known.get(turns[quarters] as string);
+      // the form's first unit looks like this one turned by so many quarters: this one is that turned back
+      if (form) return { form: form.form, turn: normal(form.turn - (quarters * Math.PI) / 2) };
     }
-    const fresh = { form: forms++, turn: 0 };
-    bucket.push({ form: fresh.form, marks });
-    buckets.set(bucketKey, bucket);
-    shifted.set(shiftKey, fresh);
+    const found = slanted.find(unit);
+    const fresh = found ?? { form: forms++, turn: 0 };
+    if (!found) slanted.add(unit, fresh.form);
+    known.set(turns[0] as string, fresh);
     return fresh;
   };
 };
 
 const grain = 1e5;
+/** The shift keeps simple fractions away from the places where rounding changes. */
 const rounded = (value: number): number => Math.floor(value * grain + 0.3183);
+
+/** For each quarter turn what a unit looks like after it. */
+const signaturesFor = (drawn: Drawn): ((unit: readonly number[]) => readonly string[]) => {
+  const { patches, kindOf, size } = drawn;
+  const shapes = new Map<string, number>();
+  const shapeOf = (points: Polygon, kind: number): number => {
+    const box = boxOf(points);
+    const corners = points.map((p) => `${rounded((p.x - box.x) / size)},${rounded((p.y - box.y) / size)}`).sort();
+    const key = `${kind}|${corners.join(' ')}`;
+    const shape = shapes.get(key) ?? shapes.size;
+    shapes.set(key, shape);
+    return shape;
+  };
+  const views = [0, 1, 2, 3].map((quarters) =>
+    patches.map((outline, i) => {
+      const points = outline.map((p) => quarterTurned(p, quarters));
+      const { x, y } = boxOf(points);
+      return { shape: shapeOf(points, kindOf[i] as number), x, y };
+    }),
+  );
+  return (unit) =>
+    views.map((view) => {
+      let left = Number.POSITIVE_INFINITY;
+      let top = Number.POSITIVE_INFINITY;
+      for (const i of unit) {
+        const { x, y } = view[i] as { x: number; y: number };
+        if (x < left) left = x;
+        if (y < top) top = y;
+      }
+      let one = 0;
+      let two = 0;
+      for (const i of unit) {
+        const { shape, x, y } = view[i] as { shape: number; x: number; y: number };
+        const [a, b] = [rounded((x - left) / size), rounded((y - top) / size)];
+        one = (one + scrambled(shape, a, b)) | 0;
+        two = (two + scrambled(b ^ 0x5bd1e995, shape, a)) | 0;
+      }
+      return `${unit.length}:${one}:${two}`;
+    });
+};
+
+/** Mixes three whole numbers into 32 bits (the finishing steps of a common 32-bit hash, from memory). */
+const scrambled = (a: number, b: number, c: number): number => {
+  let h =
+    Math.imul(a + 0x9e3779b9, 0x85ebca6b) ^
+    Math.imul(b + 0x165667b1, 0xc2b2ae35) ^
+    Math.imul(c + 0x27d4eb2f, 0x9e3779b1);
+  h = Math.imul(h ^ (h >>> 16), 0x7feb352d);
+  h = Math.imul(h ^ (h >>> 15), 0x846ca68b);
+  return h ^ (h >>> 16);
+};
+
+const normal = (turn: number): number => {
+  const whole = 2 * Math.PI;
+  const t = ((turn % whole) + whole) % whole;
+  return whole - t < 1e-6 ? 0 : t;
+};
+
+/** Units of more patches are compared in quarter turns only. */
+const slantedUpTo = 40;
+
+interface Mark {
+  readonly kind: number;
+  readonly p: Point;
+}
+
+/** Forms whose units may lie at any angle, compared patch by patch; only where a drawing has slanted edges at all. */
+const slantedForms = (drawn: Drawn) => {
+  const { patches, kindOf, size } = drawn;
+  const areas = patches.map(signedArea);
+  const centres = patches.map(centroid);
+  const isSlanted = patches.some((points) =>
+    points.some((a, i) => isSlope(a, points[(i + 1) % points.length] as Point)),
+  );
+  const buckets = new Map<string, { readonly form: number; readonly unit: readonly number[] }[]>();
+
+  const marksOf = (unit: readonly number[]): readonly Mark[] => {
+    const middle = centreOf(unit, areas, centres);
+    const from = (p: Point): Point => ({ x: (p.x - middle.x) / size, y: (p.y - middle.y) / size });
+    return unit.flatMap((i) => {
+      const kind = kindOf[i] as number;
+      return [
+        { kind: 2 * kind, p: from(centres[i] as Point) },
+        ...(patches[i] as Polygon).map((corner) => ({ kind: 2 * kind + 1, p: from(corner) })),
+      ];
+    });
+  };
+  /** What no turn changes: the kinds and the distances of their middles from the unit's. */
+  const distancesOf = (unit: readonly number[]): string => {
+    const middle = centreOf(unit, areas, centres);
+    let sum = 0;
+    for (const i of unit) {
+      const c = centres[i] as Point;
+      sum = (sum + scrambled(kindOf[i] as number, rounded(Math.hypot(c.x - middle.x, c.y - middle.y) / size), 7)) | 0;
+    }
+    return `${unit.length}:${sum}`;
+  };
+  const matters = (unit: readonly number[]): boolean => isSlanted && unit.length <= slantedUpTo;
+  return {
+    find: (unit: readonly number[]): UnitForm | null => {
+      if (!matters(unit)) return null;
+      for (const known of buckets.get(distancesOf(unit)) ?? []) {
+        const turn = turnBetween(marksOf(known.unit), marksOf(unit));
+        if (turn !== null) return { form: known.form, turn };
+      }
+      return null;
+    },
+    add: (unit: readonly number[], form: number): void => {
+      if (!matters(unit)) return;
+      const key = distancesOf(unit);
+      const bucket = buckets.get(key);
+      if (bucket) bucket.push({ form, unit });
+      else buckets.set(key, [{ form, unit }]);
+    },
+  };
+};
+
+const isSlope = (a: Point, b: Point): boolean => {
+  const [dx, dy] = [Math.abs(b.x - a.x), Math.abs(b.y - a.y)];
+  return Math.min(dx, dy) > 1e-6 * Math.hypot(dx, dy);
+};
 
 const centreOf = (unit: readonly number[], areas: readonly number[], centres: readonly Point[]): Point => {
   let all = 0;
@@ -77,38 +184,7 @@ const centreOf = (unit: readonly number[], areas: readonly number[], centres: re
   return { x: x / all, y: y / all };
 };
 
-/** The centre and every corner of every patch, from the unit's middle, the block's side being 1. */
-const marksOf = (of: {
-  readonly unit: readonly number[];
-  readonly patches: readonly Polygon[];
-  readonly kindOf: readonly number[];
-  readonly centres: readonly Point[];
-  readonly middle: Point;
-  readonly size: number;
-}): readonly Mark[] => {
-  const marks: Mark[] = [];
-  const from = (p: Point): Point => ({ x: (p.x - of.middle.x) / of.size, y: (p.y - of.middle.y) / of.size });
-  for (const i of of.unit) {
-    const kind = of.kindOf[i] as number;
-    marks.push({ kind: 2 * kind, p: from(of.centres[i] as Point) });
-    for (const corner of of.patches[i] as Polygon) marks.push({ kind: 2 * kind + 1, p: from(corner) });
-  }
-  return marks;
-};
-
-const keyOf = (marks: readonly Mark[]): string =>
-  marks
-    .map(({ kind, p }) => `${kind}:${rounded(p.x)}:${rounded(p.y)}`)
-    .sort()
-    .join();
-
-const invariantOf = (marks: readonly Mark[]): string =>
-  marks
-    .map(({ kind, p }) => `${kind}:${rounded(Math.hypot(p.x, p.y))}`)
-    .sort()
-    .join();
-
-/** The turn that lays one set of marks on the other, or null; quarter turns are tried before others. */
+/** The turn that lays one set of marks on the other, or null. */
 const turnBetween = (known: readonly Mark[], marks: readonly Mark[]): number | null => {
   const anchor = known.reduce((a, b) => (farther(b, a) ? b : a));
   const far = Math.hypot(anchor.p.x, anchor.p.y);
@@ -116,26 +192,19 @@ const turnBetween = (known: readonly Mark[], marks: readonly Mark[]): number | n
   const turns = marks
     .filter((m) => m.kind === anchor.kind && Math.abs(Math.hypot(m.p.x, m.p.y) - far) < 2 / grain)
     .map((m) => normal(Math.atan2(m.p.y, m.p.x) - lie))
-    .sort((a, b) => offQuarter(a) - offQuarter(b) || a - b);
+    .sort((a, b) => a - b);
   const byKind = new Map<number, Point[]>();
-  for (const { kind, p } of marks) byKind.set(kind, [...(byKind.get(kind) ?? []), p]);
+  for (const { kind, p } of marks) {
+    const points = byKind.get(kind);
+    if (points) points.push(p);
+    else byKind.set(kind, [p]);
+  }
   return turns.find((turn) => laysOn(known, byKind, turn)) ?? null;
 };
 
 const farther = (a: Mark, b: Mark): boolean => {
   const difference = Math.hypot(a.p.x, a.p.y) - Math.hypot(b.p.x, b.p.y);
   return Math.abs(difference) > 1 / grain ? difference > 0 : a.kind < b.kind;
-};
-
-const normal = (turn: number): number => {
-  const whole = 2 * Math.PI;
-  const t = ((turn % whole) + whole) % whole;
-  return whole - t < 1e-6 ? 0 : t;
-};
-
-const offQuarter = (turn: number): number => {
-  const quarters = turn / (Math.PI / 2);
-  return Math.abs(quarters - Math.round(quarters)) < 1e-6 ? 0 : 1;
 };
 
 const laysOn = (known: readonly Mark[], byKind: ReadonlyMap<number, readonly Point[]>, turn: number): boolean =>

@@ -4,7 +4,7 @@
 // each form takes the best of its own divisions (a search, and said to be one).
 import type { Polygon } from '#ground/plane';
 import { bentDivisions } from './bent.ts';
-import { chordsOf, type Drawing, type SeamLine } from './chords.ts';
+import { type Chord, chordsOf, type Drawing, type SeamLine } from './chords.ts';
 import type { UnitForm } from './congruence.ts';
 import type { PatchGraph } from './graph.ts';
 import { ringOf } from './ring.ts';
@@ -55,13 +55,15 @@ interface Making {
 
 /** Blocks of up to so many patches have their number of different units proven least. */
 export const provenUpTo = 12;
-/** A drawing with more forms than this is divided at the first chord from then on. */
-const mostForms = 20_000;
+/** Work spent on trying every chord of a unit (lines × patches); from then on a unit is divided at its most even chord. */
+const chordWork = 400_000;
+/** With more forms than this, what two parts share is not followed into their making. */
+const manyForms = 1_200;
 /** Bent seams tried for one form, and forms after which only the first is. */
 const mostBent = 16;
 const manyBentForms = 300;
 /** Makings kept for each form: many while forms are few. */
-const keptMakings = (forms: number): number => (forms <= 200 ? 8 : forms <= 2000 ? 3 : 1);
+const keptMakings = (forms: number): number => (forms <= 200 ? 8 : forms <= 400 ? 3 : 1);
 /** Steps of the proof up to `provenUpTo` patches and beyond, and of the choice among equals after it. */
 const proofSteps = { small: 400_000, large: 5_000 } as const;
 const choiceSteps = 5_000;
@@ -96,46 +98,61 @@ export const planJoins = (task: JoinTask, unit: readonly number[]): JoinTree => 
 const growForms = (task: JoinTask, all: readonly number[], root: number): ReadonlyMap<number, readonly Join[]> => {
   const options = new Map<number, readonly Join[]>();
   // the first unit met stands for its form: turns are counted from it
-  const firstUnits = new Map<number, readonly number[]>([[root, all]]);
+  const firstUnits = new Map<number, UnitToJoin>([[root, { patches: all, isConvex: task.isConvex(all) }]]);
   const waiting = [root];
-  const branch = (patches: readonly number[]): Branch => {
-    if (patches.length === 1) return { patch: patches[0] as number };
-    const { form, turn } = task.formOf(patches);
-    if (!firstUnits.has(form)) {
-      firstUnits.set(form, patches);
-      waiting.push(form);
-    }
-    return { form, turn, patches };
-  };
+  const branchOf =
+    (isConvex: (patches: readonly number[]) => boolean) =>
+    (patches: readonly number[]): Branch => {
+      if (patches.length === 1) return { patch: patches[0] as number };
+      const { form, turn } = task.formOf(patches);
+      if (!firstUnits.has(form)) {
+        firstUnits.set(form, { patches, isConvex: isConvex(patches) });
+        waiting.push(form);
+      }
+      return { form, turn, patches };
+    };
+  // what a straight seam cuts off a convex unit is convex
+  const cutOff = branchOf(() => true);
+  const taken = branchOf(task.isConvex);
+  let spent = 0;
   for (let form = waiting.pop(); form !== undefined; form = waiting.pop()) {
-    options.set(form, joinsOf({ task, unit: firstUnits.get(form) as readonly number[], branch, forms: options.size }));
+    const unit = firstUnits.get(form) as UnitToJoin;
+    const chords = unit.isConvex ? chordsOf(task.drawing, unit.patches) : [];
+    spent += chords.length * unit.patches.length;
+    const chosen = spent > chordWork && chords.length > 1 ? [mostEven(chords)] : chords;
+    options.set(
+      form,
+      chosen.length > 0
+        ? straightJoins(chosen, cutOff)
+        : otherJoins({ task, unit, branch: taken, forms: options.size }),
+    );
   }
   return options;
 };
 
-/** Straight seams where there are any; else a ring; else the seams with the fewest bends. */
-const joinsOf = (of: {
+interface UnitToJoin {
+  readonly patches: readonly number[];
+  readonly isConvex: boolean;
+}
+
+const straightJoins = (chords: readonly Chord[], branch: (patches: readonly number[]) => Branch): readonly Join[] =>
+  chords.map(({ line, first, second }) => ({
+    kind: 'seam',
+    bends: 0,
+    line,
+    path: null,
+    branches: [branch(first), branch(second)],
+  }));
+
+/** Where no straight seam divides a unit: a ring; else the seams with the fewest bends. */
+const otherJoins = (of: {
   readonly task: JoinTask;
-  readonly unit: readonly number[];
+  readonly unit: UnitToJoin;
   readonly branch: (patches: readonly number[]) => Branch;
   readonly forms: number;
 }): readonly Join[] => {
   const { task, unit, branch, forms } = of;
-  const convex = task.isConvex(unit);
-  const chords = convex ? chordsOf(task.drawing, unit) : [];
-  if (chords.length > 0) {
-    const taken = forms < mostForms ? chords : [mostEven(chords)];
-    return taken.map(
-      ({ line, first, second }): Join => ({
-        kind: 'seam',
-        bends: 0,
-        line,
-        path: null,
-        branches: [branch(first), branch(second)],
-      }),
-    );
-  }
-  const ring = convex ? ringOf(task.graph(), unit) : null;
+  const ring = unit.isConvex ? ringOf(task.graph(), unit.patches) : null;
   if (ring) {
     return [
       {
@@ -145,7 +162,7 @@ const joinsOf = (of: {
       },
     ];
   }
-  const bent = bentDivisions(task.graph(), unit).slice(0, forms < manyBentForms ? mostBent : 1);
+  const bent = bentDivisions(task.graph(), unit.patches).slice(0, forms < manyBentForms ? mostBent : 1);
   return bent.map(({ line, path, bends, first, second }) => ({
     kind: 'seam',
     bends,
@@ -155,7 +172,7 @@ const joinsOf = (of: {
   }));
 };
 
-const mostEven = (chords: ReturnType<typeof chordsOf>): ReturnType<typeof chordsOf>[number] =>
+const mostEven = (chords: readonly Chord[]): Chord =>
   chords.reduce((a, b) =>
     Math.abs(b.first.length - b.second.length) < Math.abs(a.first.length - a.second.length) ? b : a,
   );
@@ -166,6 +183,7 @@ const formsIn = (join: Join): readonly number[] => join.branches.flatMap((b) => 
 const bestMaking = (options: ReadonlyMap<number, readonly Join[]>, root: number): Making => {
   const makings = new Map<number, readonly Making[]>();
   const order = smallestFirst(options, root);
+  if (order.length > manyForms) return plainMaking(options, order, root);
   const most = keptMakings(order.length);
   for (const form of order) {
     const found = new Map<string, Making>();
@@ -182,6 +200,30 @@ const bestMaking = (options: ReadonlyMap<number, readonly Join[]>, root: number)
     );
   }
   return (makings.get(root) as readonly Making[])[0] as Making;
+};
+
+/** For very many forms: each takes the chord of least count and depth, as if its parts shared nothing but being the same. */
+const plainMaking = (options: ReadonlyMap<number, readonly Join[]>, order: readonly number[], root: number): Making => {
+  const best = new Map<number, { readonly join: Join; readonly count: number; readonly depth: number }>();
+  for (const form of order) {
+    for (const join of options.get(form) as readonly Join[]) {
+      const parts = [...new Set(formsIn(join))].map((part) => best.get(part) as { count: number; depth: number });
+      const count = parts.reduce((all, part) => all + part.count, 1);
+      const depth = 1 + Math.max(0, ...parts.map((part) => part.depth));
+      const known = best.get(form);
+      if (!known || count < known.count || (count === known.count && depth < known.depth))
+        best.set(form, { join, count, depth });
+    }
+  }
+  const joins = new Map([...best].map(([form, { join }]) => [form, join] as const));
+  const needed = onlyNeeded({ ...nothing, joins }, root);
+  const cornersIn = (join: Join): number => (join.kind === 'seam' ? join.bends : 0);
+  const all = [...needed.joins.values()];
+  return {
+    ...needed,
+    setIn: all.reduce((sum, join) => sum + cornersIn(join), 0),
+    partial: all.filter((join) => join.kind === 'ring').length,
+  };
 };
 
 const isBetter = (a: Making, b: Making): boolean => {
@@ -281,16 +323,16 @@ const provenLeast = (proof: Proof): JoinTree => {
   return { joins: best.joins, root, leastUnits: proven ? 'proven' : 'searched' };
 };
 
-/** Where two parts made a shared form differently, one way stands; drops what is no longer needed. */
+/** Drops the joins that are not needed: where two parts made a shared form differently, one way stands. */
 const onlyNeeded = (making: Making, root: number): Making => {
   const joins = new Map<number, Join>();
-  const need = (form: number): void => {
-    if (joins.has(form)) return;
+  const waiting = [root];
+  for (let form = waiting.pop(); form !== undefined; form = waiting.pop()) {
+    if (joins.has(form)) continue;
     const join = making.joins.get(form) as Join;
     joins.set(form, join);
-    for (const part of formsIn(join)) need(part);
-  };
-  need(root);
+    waiting.push(...formsIn(join));
+  }
   return { ...making, joins, depth: depthOf(joins, root), lies: liesOf(joins, root) };
 };
 
