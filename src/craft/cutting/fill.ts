@@ -81,13 +81,21 @@ const bestStrip = (step: Step & { readonly leads: readonly Lying[] }): StripPatt
   let best = fill(first, first.height);
   if (rule.strip === 'lead') return best;
   const share = (p: StripPattern): number => (p.height === 0 ? 0 : areaOf(job, p) / (p.height * job.width));
+  const offer = (candidate: StripPattern): void => {
+    if (share(candidate) > share(best) + 1e-12) best = candidate;
+  };
+  const across = otherLie(lyings, first);
+  if (across !== undefined) offer(fill(across, across.height));
   for (let i = 0; i < tries; i++) {
     const height = heightTried({ leads, round: i, chance: rule.chance });
-    const candidate = fill(first, height);
-    if (share(candidate) > share(best) + 1e-12) best = candidate;
+    offer(fill(first, height));
   }
   return best;
 };
+
+/** The leading piece lying the other way, where it may. */
+const otherLie = (lyings: readonly Lying[], lead: Lying): Lying | undefined =>
+  lyings.find((l) => l.kind === lead.kind && l.turned !== lead.turned);
 
 /** A strip may be higher than any piece: as high as two pieces one below the other, or three of a kind. */
 const heightTried = (of: {

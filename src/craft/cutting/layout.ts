@@ -15,7 +15,7 @@ export interface LayoutBudget {
   readonly steps: number;
 }
 
-export const defaultBudget: LayoutBudget = { steps: 12 };
+export const defaultBudget: LayoutBudget = { steps: 24 };
 
 export interface LayoutTask {
   /** Usable width. */

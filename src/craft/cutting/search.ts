@@ -1,5 +1,5 @@
 // The best layout that the heuristics and so many steps of search find. Same job, same steps, same layout.
-import { chanceFrom } from '#ground/chance';
+import { type Chance, chanceFrom } from '#ground/chance';
 import { compareEffort, type Effort, effortOf } from './choose.ts';
 import { evenWorth, type FillRule, filledStrips } from './fill.ts';
 import { lyingsOf } from './fill-strip.ts';
@@ -42,12 +42,7 @@ export const bestStripsFor = ({ job, steps, solver, enough }: SearchTask): reado
   const isLeast = rememberedFor(enough);
   for (let step = 0; step < steps && !isLeast(chosen().effort.length); step++) {
     const chance = chanceFrom(step + 1);
-    const rule: FillRule = {
-      lie: lies[Math.floor(chance() * lies.length)] as Lie,
-      strip: chance() < 0.25 ? 'lead' : 'thrifty',
-      worth: job.kinds.map((k) => worthOf(job, k) * (1 - 0.15 * chance())),
-      chance,
-    };
+    const rule = step === 0 ? plainRule(job, 'thrifty') : shakenRule(job, chance);
     const { kept, freed } = step % 3 === 0 ? { kept: [], freed: demand } : partlyUndone(job, current, chance);
     const next = [...kept, ...filledStrips({ job, lyings, demand: freed, rule })];
     offer(next);
@@ -80,20 +75,37 @@ const lies: readonly Lie[] = ['mixed', 'across', 'along'];
 /** Large pieces count a little more than their area: small ones find a place later. Measured on our own cases. */
 const worthOf = (job: Job, kind: Kind): number => 1 + (0.2 * kind.width * kind.height) / (job.width * job.width);
 
-/** The layouts that need no search: level heuristics, own strips, and filling strip by strip. */
-export const plainLayoutsFor = (job: Job): readonly (readonly StripUse[])[] => {
-  const lyings = lyingsOf(job);
-  const demand = job.kinds.map((k) => k.count);
-  const fill = (lie: Lie): readonly StripUse[] =>
-    filledStrips({ job, lyings, demand, rule: { lie, strip: 'lead', worth: evenWorth(job), chance: null } });
-  return [ownStripsFor(job), ...levelChoicesFor(job).map((choice) => levelsFor(job, choice)), fill('mixed')];
-};
+/** The layouts that need no search: each kind on its own strips, level heuristics, and filling strip by strip. */
+export const plainLayoutsFor = (job: Job): readonly (readonly StripUse[])[] => [
+  ownStripsFor(job),
+  ...levelChoicesFor(job).map((choice) => levelsFor(job, choice)),
+  filledStrips({
+    job,
+    lyings: lyingsOf(job),
+    demand: job.kinds.map((k) => k.count),
+    rule: plainRule(job, 'lead'),
+  }),
+];
+
+const plainRule = (job: Job, strip: FillRule['strip']): FillRule => ({
+  lie: 'mixed',
+  strip,
+  worth: evenWorth(job),
+  chance: null,
+});
+
+const shakenRule = (job: Job, chance: Chance): FillRule => ({
+  lie: lies[Math.floor(chance() * lies.length)] as Lie,
+  strip: chance() < 0.25 ? 'lead' : 'thrifty',
+  worth: job.kinds.map((k) => worthOf(job, k) * (1 - 0.15 * chance())),
+  chance,
+});
 
 /** Keeps part of a layout and gives back the pieces of the other strips, the less full ones more likely among them. */
 const partlyUndone = (
   job: Job,
   strips: readonly StripUse[],
-  chance: () => number,
+  chance: Chance,
 ): { readonly kept: readonly StripUse[]; readonly freed: readonly number[] } => {
   const freed = job.kinds.map(() => 0);
   const kept: StripUse[] = [];
