@@ -49,7 +49,7 @@ export const topPages = (of: ChapterOf): TopPages => {
       drawRows({
         plan,
         signs,
-        fitPt: [measurePt, 340],
+        fitPt: [measurePt, 320],
         alt: `The middle of the top in ${set.rows.length} rows, pulled apart and numbered from the top. ${rowsAlt(plan)}`,
       }),
     ),

@@ -56,7 +56,7 @@ export const handTypst = `
       grid(columns: (1fr, auto), column-gutter: 16pt,
         short(title),
         if before.len() > 0 { { let name = before.last().body; if name.has("text") { short(name.text) } else { name } } })
-      v(-8pt)
+      v(-5pt)
       hairline
     },
     footer: context if here().page() > 1 {
