@@ -2,7 +2,6 @@ export { amountToBuy, type Purchase, type PurchaseTask } from './buy.ts';
 export { type CheckTask, checkLayout, type LayoutFault } from './check-layout.ts';
 export type * from './cloth.ts';
 export { type CutRule, cutFor, halfSquareFor, quarterSquareFor, rectangleCut } from './cut.ts';
-export { widerThanCloth } from './kinds.ts';
 export { defaultBudget, type LayoutBudget, type LayoutTask, planLayout } from './layout.ts';
 export { type ClothLedger, type ClothLine, demandsOf, ledgerOf, type Wanted } from './ledger.ts';
 export { joinedStrip } from './lengths.ts';

@@ -32,7 +32,7 @@ export interface LayoutTask {
  * @returns lengths in the document's unit, before squaring and shrinkage. `boundKind` is 'area' throughout: the bound
  *   counts area, plain or weighed by dual feasible functions, and sums of heights that must lie one below another,
  *   raised to the next length that a layout can have. Where it equals the length, the layout is the shortest there is.
- * @throws RangeError when a piece fits the width neither way; ask `widerThanCloth` first
+ * @throws RangeError when a piece fits the width neither way; `ledgerOf` tells the maker before
  */
 export const planLayout = (task: LayoutTask): LaidOut => {
   const { width, demands } = task;
