@@ -11,10 +11,8 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 requireNode(root);
 const bundle = await readyBundle(root, (line) => console.error(line)).catch(giveUp);
 
-// A reader that has seen enough (`| head`) closes the pipe; that is its right, and no error of ours.
-process.stdout.on('error', (error) => {
-  if (error.code !== 'EPIPE') throw error;
-});
+// A write that fails is told to its writer, who has words for it; nothing is thrown past it.
+for (const stream of [process.stdout, process.stderr]) stream.on('error', () => {});
 
 const { main } = await import(pathToFileURL(bundle).href);
 const { argv, stdin, stdout, stderr } = process;

@@ -1,6 +1,6 @@
 // seamstead check FILE…: what is wrong with each document, if anything; nothing is written.
 import { planQuilt } from '#craft';
-import { readDocument } from './documents.ts';
+import { calledName, readDocument } from './documents.ts';
 import { noteLines, problemLines } from './problems.ts';
 import { exits, print, type Terminal, WrongUse } from './terminal.ts';
 
@@ -8,15 +8,16 @@ export const runCheck = async (files: readonly string[], terminal: Terminal): Pr
   if (files.filter((file) => file === '-').length > 1) throw new WrongUse('Standard input (-) can be read once only.');
   let exit: number = exits.done;
   for (const file of files) {
+    const name = calledName(file);
     const outcome = planQuilt(await readDocument(file, terminal), { budget: { steps: 0 } });
     if (outcome.ok) {
       const { notes, quilt } = outcome.value;
       await print(
         terminal.stdout,
-        notes.length === 0 ? `${file}: no problems` : `${file}: no problems\n${noteLines(notes, quilt.unit)}`,
+        notes.length === 0 ? `${name}: no problems` : `${name}: no problems\n${noteLines(notes, quilt.unit)}`,
       );
     } else {
-      await print(terminal.stdout, problemLines(file, outcome.problems, outcome.more));
+      await print(terminal.stdout, problemLines(name, outcome.problems, outcome.more));
       exit = exits.problems;
     }
   }

@@ -7,7 +7,8 @@ import { type Terminal, WrongUse } from './terminal.ts';
 
 /** The text of a document; a longer one is cut off just past the limit, so that the reader refuses it by name. */
 export const readDocument = async (file: string, terminal: Terminal): Promise<string> => {
-  if (file === '-') return textFrom(terminal.stdin, 'standard input');
+  if (file === '-') return textFrom(terminal.stdin, calledName(file));
+  if (file === '') throw new WrongUse('The name of the document is empty. Name a file, or - for standard input.');
   const handle = await open(file).catch((error: NodeJS.ErrnoException) => {
     throw new WrongUse(cannotRead(file, error));
   });
@@ -17,6 +18,9 @@ export const readDocument = async (file: string, terminal: Terminal): Promise<st
     await handle.close();
   }
 };
+
+/** A document as a person calls it. */
+export const calledName = (file: string): string => (file === '-' ? 'standard input' : file);
 
 /** What a document's plan is called when nobody says: its file's name without endings. */
 export const nameOf = (file: string): string => {

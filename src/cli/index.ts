@@ -42,11 +42,11 @@ const programFor = (terminal: Terminal, ended: { exit: number }): Command => {
     .showHelpAfterError('(seamstead --help lists the commands)');
   program
     .command('plan')
-    .description('plan a quilt: write the plan, pictures and the pattern, print a summary')
+    .description('plan a quilt: print a summary, write the plan, the cut list, pictures and the pattern')
     .argument('<file>', 'a quilt document (*.quilt.json), or - for standard input')
-    .option('--out <folder>', 'where to write (else out/NAME)')
+    .option('--out <folder>', "folder for the files (else out/NAME, NAME being the document's)")
     .addOption(new Option('--paper <size>', 'paper of the pattern').choices(['letter', 'a4']).default('letter'))
-    .option('--json', 'print the plan alone and write nothing', false)
+    .addOption(new Option('--json', 'print the plan alone and write nothing').default(false).conflicts('out'))
     .action(async (file: string, options: { out?: string; paper: 'letter' | 'a4'; json: boolean }) => {
       ended.exit = await runPlan(
         { file, out: options.out ?? null, paper: options.paper, json: options.json },
@@ -55,7 +55,7 @@ const programFor = (terminal: Terminal, ended: { exit: number }): Command => {
     });
   program
     .command('check')
-    .description('list the problems of quilt documents')
+    .description('list the problems of quilt documents; write nothing')
     .argument('<files...>', 'quilt documents, or - for standard input')
     .action(async (files: readonly string[]) => {
       ended.exit = await runCheck(files, terminal);

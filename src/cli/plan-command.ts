@@ -7,8 +7,8 @@ import { clothSignsFor, cuttingCsv, drawQuilt, patternPages, planFileText, summa
 import { quiltAlt } from '#paper/pages';
 import { sizeText } from '#paper/words';
 import { openPress, type Paper, pngOf } from '#print';
-import { nameOf, readDocument } from './documents.ts';
-import { noteLines, problemLines } from './problems.ts';
+import { calledName, nameOf, readDocument } from './documents.ts';
+import { problemLines } from './problems.ts';
 import { openSolver } from './solver.ts';
 import { exits, print, progressOn, type Terminal, WrongUse } from './terminal.ts';
 
@@ -31,7 +31,7 @@ export const runPlan = async (wishes: PlanWishes, terminal: Terminal): Promise<n
   const planned = planQuilt(text, await planOptions());
   progress.clear();
   if (!planned.ok) {
-    await print(terminal.stderr, problemLines(wishes.file, planned.problems, planned.more));
+    await print(terminal.stderr, problemLines(calledName(wishes.file), planned.problems, planned.more));
     return exits.problems;
   }
   const plan = planned.value;
@@ -44,7 +44,6 @@ export const runPlan = async (wishes: PlanWishes, terminal: Terminal): Promise<n
   progress.clear();
   await writeAll(folder, files);
   await print(terminal.stdout, summaryText(plan));
-  if (plan.notes.length > 0) await print(terminal.stderr, noteLines(plan.notes, plan.quilt.unit));
   if (missingSigns.length > 0) {
     const signs = missingSigns.join(' ');
     await print(

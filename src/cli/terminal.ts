@@ -13,10 +13,16 @@ export const exits = { done: 0, problems: 1, wrongUse: 2 } as const;
 /** Wrong use or a file that cannot be had: one line for a person, never a stack trace. */
 export class WrongUse extends Error {}
 
+/** A reader that has seen enough (`| head`) closes the pipe: that is its right, and what else is to be done is done. */
 export const print = (out: Writable, text: string): Promise<void> =>
   new Promise((resolve, reject) => {
-    out.write(text.endsWith('\n') ? text : `${text}\n`, (error) => (error ? reject(error) : resolve()));
+    out.write(text.endsWith('\n') ? text : `${text}\n`, (error) => {
+      if (!error || codeOf(error) === 'EPIPE') resolve();
+      else reject(new WrongUse(`The output cannot be written (${codeOf(error)}). Send it elsewhere, or make room.`));
+    });
   });
+
+const codeOf = (error: NodeJS.ErrnoException): string => error.code ?? error.message;
 
 /** One line that is written over, only when a person is looking. */
 export const progressOn = (

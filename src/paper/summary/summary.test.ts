@@ -43,3 +43,10 @@ test('columns line up, and the last wraps under itself', () => {
   assert.ok(first?.startsWith('  a  word'));
   assert.ok(second?.startsWith('     word'));
 });
+
+test('a square that is cut apart into triangles says so', () => {
+  // by hand: the brick triangles of the shoo fly are half-squares with legs of 1 in
+  const lines = summaryText(planOf(specimenDocument)).split('\n');
+  const line = lines.find((one) => one.startsWith('  A1  '));
+  assert.match(line ?? '', /Shoo fly A, cut once corner to corner$/);
+});

@@ -1,5 +1,5 @@
 // The plan in a screenful of plain text, 80 columns: what the command prints when it has written its files.
-import type { QuiltPlan } from '#craft';
+import type { FabricPlan, QuiltPlan } from '#craft';
 import { clothSignsFor, signOf } from '#paper/cloth';
 import { cutMark, entryTitle, usesText } from '#paper/cutting';
 import { boughtText, skillOf } from '#paper/pages';
@@ -57,6 +57,15 @@ const cloths = (plan: QuiltPlan): readonly string[] => {
   );
 };
 
+/** What is done to a piece of cloth once it is cut to size. */
+const cutApart: Readonly<Record<FabricPlan['pieces'][number]['shape'], readonly string[]>> = {
+  square: [],
+  rectangle: [],
+  'half-square': ['cut once corner to corner'],
+  'quarter-square': ['cut twice corner to corner'],
+  template: ['by the template'],
+};
+
 const cutList = (plan: QuiltPlan): readonly string[] => {
   const signs = clothSignsFor(plan);
   const { unit } = plan.quilt;
@@ -67,7 +76,7 @@ const cutList = (plan: QuiltPlan): readonly string[] => {
       .map((piece, index) => [
         cutMark(letter, index),
         `${piece.count} of ${piece.cut.map((side) => lengthText(side, unit)).join(' × ')}`,
-        usesText(plan, piece.for),
+        [usesText(plan, piece.for), ...cutApart[piece.shape]].join(', '),
       ]);
     const more = fabric.pieces.length - rows.length;
     return [
@@ -86,10 +95,16 @@ const sewing = (plan: QuiltPlan): readonly string[] => [
     return wrapped(`${block.count} × ${title}: ${steps}`, '  ');
   }),
   ...wrapped(
-    `The top: ${counted(plan.top.set.rows.length, 'row')}, ${counted(plan.top.set.borders.length, 'border')}, ${counted(plan.top.steps.length, 'step')}`,
+    `The top: ${[...rowsText(plan.top.set.rows), counted(plan.top.set.borders.length, 'border'), counted(plan.top.steps.length, 'step')].join(', ')}`,
     '  ',
   ),
 ];
+
+/** Rows of sashes are sewn like rows of blocks, but nobody calls them that. */
+const rowsText = (rows: QuiltPlan['top']['set']['rows']): readonly string[] => {
+  const sashes = rows.filter(({ kind }) => kind === 'sashes').length;
+  return [counted(rows.length - sashes, 'row'), ...(sashes === 0 ? [] : [`${counted(sashes, 'row')} of sashes`])];
+};
 
 const counted = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;
 
