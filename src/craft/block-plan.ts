@@ -2,7 +2,7 @@
 // pieces cut to size and its steps numbered and counted over the whole quilt.
 import { type CutRule, cutFor } from '#craft/cutting';
 import type { BlockDesign, Colouring, Quilt } from '#craft/design';
-import { cornerTolerance, type DraftedBlock, mirrored, mirroredSide, outlineOf } from '#craft/drafting';
+import { cornerTolerance, type DraftedBlock, fabricOf, mirrored, mirroredSide, outlineOf } from '#craft/drafting';
 import { type Length, length } from '#craft/measure';
 import { machineTurn, type Part, type PiecedBlock, pieceBlock, type SewingStep } from '#craft/piecing';
 import type { PlacedBlock, SetTop } from '#craft/setting';
@@ -29,7 +29,7 @@ export const planBlocks = (of: {
     const design = designs.get(entry.block) as BlockDesign;
     const colouring = design.colourings[entry.colouring] as Colouring;
     const block = of.drafted.get(entry.block) as DraftedBlock;
-    const fabrics = block.patches.map((patch) => colouring[patch.tone] as string);
+    const fabrics = block.patches.map((patch) => fabricOf(patch, colouring));
     const key = JSON.stringify([entry.block, entry.colouring]);
     const isNew = !pieced.has(key);
     const plain = pieced.get(key) ?? pieceBlock({ block, fabrics, lightness: of.lightness, seam: of.rule.seam });
@@ -45,7 +45,7 @@ export const planBlocks = (of: {
       pieced: entry.mirror ? inMirror(plain, block) : plain,
       rule: of.rule,
     });
-    if (isNew) notes.push(...markNotes(plan, design));
+    if (isNew) notes.push(...markNotes(plan, design), ...elsewhereNotes(plan, design));
     return plan;
   });
   return { blocks, notes };
@@ -172,11 +172,16 @@ const piecingNotes = (design: BlockDesign, pieced: PiecedBlock, block: DraftedBl
       partial,
     });
   }
-  if (pieced.leastUnits === 'searched') {
+  if (pieced.joining === 'straight' && pieced.leastUnits === 'searched') {
     notes.push({ code: 'piecing/searched', level: 'note', path, block: id, patches: block.patches.length });
   }
   return notes;
 };
+
+const elsewhereNotes = ({ finished, unfinished }: BlockPlan, { path, id, shape }: BlockDesign): readonly Note[] =>
+  shape.kind === 'elsewhere'
+    ? [{ code: 'design/made-elsewhere', level: 'note', path, block: id, finished, unfinished }]
+    : [];
 
 /** Squares and rectangles that no mark fits: they cannot be trimmed later, so the maker must know. */
 const markNotes = (plan: BlockPlan, design: BlockDesign): readonly Note[] =>

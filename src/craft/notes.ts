@@ -14,6 +14,16 @@ export type Note =
       readonly size: Length;
     }
   | {
+      /** The top keeps a place for it; nothing is cut or sewn for it here. */
+      readonly code: 'design/made-elsewhere';
+      readonly level: 'note';
+      readonly path: string;
+      readonly block: string;
+      /** Finished, then with its allowances: what it must measure when it comes. */
+      readonly finished: readonly [Length, Length];
+      readonly unfinished: readonly [Length, Length];
+    }
+  | {
       /** Straight seams alone do not join the block. */
       readonly code: 'piecing/not-straight';
       readonly level: 'note';

@@ -8,7 +8,7 @@ import {
   ledgerOf,
   planLayout,
 } from '#craft/cutting';
-import { type DesignProblem, parseQuilt, type Quilt, readQuilt, unusedTones } from '#craft/design';
+import { centresOf, type DesignProblem, parseQuilt, type Quilt, readQuilt, unusedTones } from '#craft/design';
 import { type DraftedBlock, type DraftingProblem, draftBlock } from '#craft/drafting';
 import { lightnessOf } from '#craft/fabric';
 import { minutesOf } from '#craft/finishing';
@@ -134,7 +134,8 @@ const pathsOf = (quilt: Quilt): ((block: string) => string) => {
 };
 
 const unusedBlocks = (quilt: Quilt, blocks: BlockPlans['blocks']): readonly Note[] => {
-  const used = new Set(blocks.map((b) => b.id));
+  const placed = new Set(blocks.map((b) => b.id));
+  const used = new Set(quilt.blocks.flatMap((b) => (placed.has(b.id) ? [b.id, ...centresOf(b.shape)] : [])));
   return quilt.blocks
     .filter((b) => !used.has(b.id))
     .map((b) => ({ code: 'design/unused-block', level: 'warning', path: b.path, block: b.id }));

@@ -52,7 +52,7 @@ const fabric = closed({
 const logCabin = closed({
   kind: z.literal('log-cabin'),
   centre: z.union([length, z.tuple([length, length]), closed({ block: name })], expects('centre')),
-  centreTone: name,
+  centreTone: name.optional(),
   order: z
     .array(z.enum(['left', 'top', 'right', 'bottom']))
     .min(1)
@@ -71,24 +71,27 @@ const logCabin = closed({
 
 const unitsRecipe = closed({
   kind: z.literal('units'),
-  grid: z.tuple([z.number(), z.number()]),
-  units: z.array(
-    closed({
-      at: z.tuple([z.number(), z.number()]),
-      span: z.tuple([z.number(), z.number()]).optional(),
-      unit: z.enum([
-        'square',
-        'half-square',
-        'quarter-square',
-        'flying-geese',
-        'square-in-square',
-        'four-patch',
-        'rails',
-      ]),
-      turn: turn.optional(),
-      tones: z.array(name).min(1).max(limits.logs),
-    }),
-  ),
+  grid: places,
+  units: z
+    .array(
+      closed({
+        at: places,
+        span: places.optional(),
+        unit: z.enum([
+          'square',
+          'half-square',
+          'quarter-square',
+          'flying-geese',
+          'square-in-square',
+          'four-patch',
+          'rails',
+        ]),
+        turn: turn.optional(),
+        tones: z.array(name).min(1).max(limits.logs),
+      }),
+    )
+    .min(1)
+    .max(limits.patches),
 });
 
 const arc = closed({ to: places, centre: places, sweep: z.enum(['clockwise', 'counterclockwise']) });
@@ -110,9 +113,19 @@ const patches = closed({
 });
 
 const drawing = closed({
-  grid: z.tuple([place, place], expects('corner')),
-  seams: z.array(z.array(z.union([places, arc], expects('corner'))).min(2)),
-  tonesAt: z.array(closed({ at: places, tone: name })),
+  grid: places,
+  seams: z
+    .array(
+      z
+        .array(z.union([places, arc], expects('corner')))
+        .min(2)
+        .max(limits.corners),
+    )
+    .max(limits.seams),
+  tonesAt: z
+    .array(closed({ at: places, tone: name }))
+    .min(1)
+    .max(limits.patches),
 });
 
 const tone = z.union([name, z.array(name).min(1)], expects('tone'));
@@ -244,6 +257,9 @@ export type WrittenFabric = z.infer<typeof fabric>;
 export type WrittenBlock = z.infer<typeof block>;
 export type WrittenLogCabin = z.infer<typeof logCabin>;
 export type WrittenPatches = z.infer<typeof patches>;
+export type WrittenUnits = z.infer<typeof unitsRecipe>;
+export type WrittenDrawing = z.infer<typeof drawing>;
+export type WrittenPlace = z.infer<typeof places>;
 export type WrittenTop = z.infer<typeof top>;
 export type WrittenFinish = z.infer<typeof finish>;
 export type WrittenLength = z.infer<typeof length>;

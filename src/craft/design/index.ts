@@ -1,3 +1,5 @@
+export { centresOf } from './centres.ts';
+export { collectionShape } from './collection-shape.ts';
 export type { QuiltDocument } from './document.ts';
 export type { Expected } from './expected.ts';
 export type { Feature } from './feature.ts';
@@ -7,6 +9,6 @@ export { atNewestVersion, type Migration, newestVersion } from './migrations.ts'
 export type { DesignProblem } from './problems.ts';
 export type * from './quilt.ts';
 export { parseQuilt, readQuilt } from './read-quilt.ts';
-export { type ExactSize, sizeOf } from './size.ts';
+export { type ExactSize, patchCount, sizeOf } from './size.ts';
 export { toDocument } from './to-document.ts';
 export { type UnusedTone, unusedTones } from './unused-tones.ts';

@@ -20,6 +20,8 @@ export const limits = {
   logs: 16,
   patches: 2_000,
   corners: 100,
+  /** Straight lines of a drawing. */
+  seams: 500,
   rows: 300,
   columns: 300,
   cells: 40_000,
@@ -46,6 +48,7 @@ export type Counted =
   | 'logs'
   | 'patches'
   | 'corners'
+  | 'seams'
   | 'rows'
   | 'columns'
   | 'cells'

@@ -6,6 +6,7 @@ import type { Rational } from '#ground/exact';
 import type { Expected } from './expected.ts';
 import type { Feature } from './feature.ts';
 import type { Counted } from './limits.ts';
+import type { QuarterTurn, UnitName } from './quilt.ts';
 
 interface At {
   readonly path: string;
@@ -97,6 +98,24 @@ export type BlockProblem =
       readonly expected: readonly [Rational, Rational];
       readonly unit: Unit;
     })
+  | (At & { readonly code: 'design/unknown-in-collection'; readonly found: string; readonly known: readonly string[] })
+  /** Ids from a block to the block in its centre, and so on back to the first. */
+  | (At & { readonly code: 'design/centre-circle'; readonly chain: readonly string[] })
+  | (At & { readonly code: 'design/elsewhere-has-no-pieces'; readonly block: string; readonly use: 'frame' | 'centre' })
+  | (At & {
+      readonly code: 'design/unit-tones';
+      readonly unit: UnitName;
+      readonly found: number;
+      /** For rails the least. */
+      readonly expected: number;
+    })
+  | (At & {
+      /** Flying geese are twice as wide as high, seen with the point up. */
+      readonly code: 'design/unit-span';
+      readonly found: readonly [number, number];
+      readonly turn: QuarterTurn;
+    })
+  | (At & { readonly code: 'design/seam-without-length'; readonly block: string })
   | (At & { readonly code: 'design/tones-beyond-cycle'; readonly found: number; readonly most: number })
   | (At & { readonly code: 'design/widths-and-tones'; readonly found: number; readonly expected: number })
   | (At & { readonly code: 'design/part-round'; readonly found: number; readonly expected: number })

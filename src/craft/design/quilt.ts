@@ -50,25 +50,47 @@ export interface BlockDesign {
   readonly title: string;
   /** Index in the document, for the paths of problems found further on. */
   readonly path: string;
-  readonly shape: LogCabinDesign | PatchesDesign;
+  readonly shape: BlockShape;
   /** As named in the document; "default" where it names none. Every colouring that the top uses is here. */
   readonly colourings: Readonly<Record<string, Colouring>>;
 }
+
+export type BlockShape = BareShape | FramedDesign;
+
+/** A shape without a frame. */
+export type BareShape =
+  | LogCabinDesign
+  | PatchesDesign
+  | UnitsDesign
+  | DrawingDesign
+  | CollectionDesign
+  | ElsewhereDesign;
 
 export type Side = 'left' | 'top' | 'right' | 'bottom';
 
 export interface LogCabinDesign {
   readonly kind: 'log-cabin';
+  /** Its size, whether it is one patch or a block. */
   readonly centre: readonly [width: Rational, height: Rational];
+  /** "" where a pieced centre names none. */
   readonly centreTone: string;
+  readonly centreLetter?: string;
+  /** A pieced centre: another block of the document, at its own size. */
+  readonly centreBlock: CentreBlock | null;
   /** One entry a log, in sewing order; the cycle of sides is already laid out. */
   readonly logs: readonly LogDesign[];
+}
+
+export interface CentreBlock {
+  readonly block: string;
+  readonly shape: BlockShape;
 }
 
 export interface LogDesign {
   readonly side: Side;
   readonly width: Rational;
   readonly tone: string;
+  readonly letter?: string;
   /** 0-based round and place in it, for pictures and paths. */
   readonly round: number;
   readonly place: number;
@@ -78,10 +100,75 @@ export interface PatchesDesign {
   readonly kind: 'patches';
   readonly size: readonly [width: Rational, height: Rational];
   readonly grid: readonly [across: Rational, down: Rational];
-  readonly patches: readonly { readonly corners: readonly GridPoint[]; readonly tone: string }[];
+  readonly patches: readonly GridPatch[];
+}
+
+export interface GridPatch {
+  readonly corners: readonly GridPoint[];
+  readonly tone: string;
+  /** In the collection's blocks: which of the tone's cloths, for a colouring that tells them apart. */
+  readonly letter?: string;
 }
 
 export type GridPoint = readonly [x: Rational, y: Rational];
+
+export interface UnitsDesign {
+  readonly kind: 'units';
+  readonly size: readonly [width: Rational, height: Rational];
+  readonly grid: readonly [across: Rational, down: Rational];
+  readonly units: readonly UnitDesign[];
+}
+
+export type UnitName =
+  | 'square'
+  | 'half-square'
+  | 'quarter-square'
+  | 'flying-geese'
+  | 'square-in-square'
+  | 'four-patch'
+  | 'rails';
+
+export interface UnitDesign {
+  readonly unit: UnitName;
+  /** Upper left corner on the grid, as the unit lies in the block. */
+  readonly at: GridPoint;
+  /** Across and down on the grid, as the unit lies in the block, after its turn. */
+  readonly span: readonly [across: Rational, down: Rational];
+  readonly turn: QuarterTurn;
+  /** In the order that the unit's name gives them at turn 0. */
+  readonly tones: readonly string[];
+}
+
+export interface DrawingDesign {
+  readonly kind: 'drawing';
+  readonly size: readonly [width: Rational, height: Rational];
+  readonly grid: readonly [across: Rational, down: Rational];
+  /** Runs of straight seams from point to point. */
+  readonly seams: readonly (readonly GridPoint[])[];
+  readonly tonesAt: readonly { readonly at: GridPoint; readonly tone: string }[];
+}
+
+export interface CollectionDesign {
+  readonly kind: 'collection';
+  /** Id in the collection. */
+  readonly from: string;
+  readonly size: readonly [width: Rational, height: Rational];
+  /** The collection's block brought to that size. */
+  readonly shape: PatchesDesign | LogCabinDesign;
+}
+
+/** A place kept for a block that is made elsewhere: no patches, no pieces, no steps. */
+export interface ElsewhereDesign {
+  readonly kind: 'elsewhere';
+  readonly size: readonly [width: Rational, height: Rational];
+}
+
+export interface FramedDesign {
+  readonly kind: 'framed';
+  readonly inner: Exclude<BareShape, ElsewhereDesign>;
+  /** From the inside outward. */
+  readonly frames: readonly { readonly width: Rational; readonly fabric: string }[];
+}
 
 export interface TopDesign {
   readonly set: 'straight';

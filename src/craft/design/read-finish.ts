@@ -3,8 +3,8 @@
 import type { Unit } from '#craft/measure';
 import { compare, div, mul, type Rational, rational, two } from '#ground/exact';
 import type { WrittenFinish } from './document.ts';
+import type { NamedFabrics } from './named-fabrics.ts';
 import type { Fabric, FinishDesign } from './quilt.ts';
-import type { NamedFabrics } from './read-blocks.ts';
 import type { Reading } from './reading.ts';
 
 /** Common practice, no source: 2 1/2 in strips for a double binding; in centimetres the next half above 6.35. */

@@ -1,34 +1,57 @@
 // A log cabin's recipe laid out log by log.
 import type { Rational } from '#ground/exact';
 import type { WrittenLogCabin } from './document.ts';
-import type { LogCabinDesign, LogDesign, Side } from './quilt.ts';
+import type { CentreBlock, LogCabinDesign, LogDesign, Side } from './quilt.ts';
 import type { Reading, Spot } from './reading.ts';
+import { sizeOf } from './size.ts';
 
 /** The most usual turning order, used where a recipe names none (docs/document.md). */
 const usualOrder: readonly Side[] = ['left', 'top', 'right', 'bottom'];
 
-/** @param path of the recipe. @returns null when something in it was reported */
-export const readLogCabin = (written: WrittenLogCabin, { path, reading }: Spot): LogCabinDesign | null => {
-  const centre = readCentre(written, { path, reading });
+/**
+ * @param at.path     of the recipe
+ * @param at.centreOf finds a pieced centre by its id, or reports why there is none
+ * @returns null when something in it was reported
+ */
+export const readLogCabin = (written: WrittenLogCabin, at: CabinSpot): LogCabinDesign | null => {
+  const { path, reading } = at;
+  const centre = readCentre(written, at);
   const order = written.order ?? usualOrder;
   const logs = written.rounds.map((round, i) =>
     readRound({ round, order, index: i, last: i === written.rounds.length - 1, path: `${path}/rounds/${i}`, reading }),
   );
-  const sound = reading.name(written.centreTone, `${path}/centreTone`);
+  const { centreTone } = written;
+  const pieced = isPieced(written.centre);
+  if (centreTone === undefined && !pieced) {
+    reading.report({ code: 'design/missing-key', path: `${path}/centreTone`, key: 'centreTone' });
+    return null;
+  }
+  const sound = centreTone === undefined || reading.name(centreTone, `${path}/centreTone`);
   if (centre === null || !sound || logs.some((round) => round === null)) return null;
-  return { kind: 'log-cabin', centre, centreTone: written.centreTone, logs: logs.flatMap((round) => round ?? []) };
+  return { kind: 'log-cabin', ...centre, centreTone: centreTone ?? '', logs: logs.flatMap((round) => round ?? []) };
 };
 
-const readCentre = (written: WrittenLogCabin, { path, reading }: Spot): LogCabinDesign['centre'] | null => {
-  const { centre } = written;
-  if (typeof centre === 'object' && !Array.isArray(centre)) return null;
+export interface CabinSpot extends Spot {
+  readonly centreOf: (block: string, path: string) => CentreBlock | null;
+}
+
+type Centre = Pick<LogCabinDesign, 'centre' | 'centreBlock'>;
+
+const isPieced = (centre: WrittenLogCabin['centre']): centre is { block: string } =>
+  typeof centre === 'object' && !Array.isArray(centre);
+
+const readCentre = ({ centre }: WrittenLogCabin, { path, reading, centreOf }: CabinSpot): Centre | null => {
+  if (isPieced(centre)) {
+    const centreBlock = centreOf(centre.block, `${path}/centre/block`);
+    return centreBlock && { centre: sizeOf(centreBlock.shape), centreBlock };
+  }
   const sides = Array.isArray(centre) ? centre : [centre];
   const lengths = sides.map((side, i) =>
     reading.length({ written: side, path: Array.isArray(centre) ? `${path}/centre/${i}` : `${path}/centre` }),
   );
   const width = lengths[0];
   const height = lengths.length === 1 ? width : lengths[1];
-  return width && height ? [width, height] : null;
+  return width && height ? { centre: [width, height], centreBlock: null } : null;
 };
 
 interface RoundAt {

@@ -2,8 +2,8 @@
 import { compare, type Rational } from '#ground/exact';
 import type { WrittenBlock, WrittenTop } from './document.ts';
 import { largestTop, limits } from './limits.ts';
+import type { NamedFabrics } from './named-fabrics.ts';
 import type { BlockDesign, BorderDesign, CellDesign, QuarterTurn, SashingDesign, TopDesign } from './quilt.ts';
-import type { NamedFabrics } from './read-blocks.ts';
 import type { Reading } from './reading.ts';
 import { sizeOf } from './size.ts';
 import { topExtent } from './top-extent.ts';

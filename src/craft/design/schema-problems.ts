@@ -112,6 +112,9 @@ const countedAt = (segments: Path): Counted => {
     width: 'logs',
     list: 'patches',
     points: 'corners',
+    units: 'patches',
+    seams: 'seams',
+    tonesAt: 'patches',
   };
   return names[last] ?? 'entries';
 };

@@ -1,8 +1,17 @@
 // The document that says what a quilt in normal form is: reading it again gives the same quilt.
 import { exactText } from '#craft/measure';
 import type { Rational } from '#ground/exact';
-import type { QuiltDocument, WrittenBlock, WrittenLogCabin } from './document.ts';
-import type { BlockDesign, CellDesign, LogCabinDesign, PatchesDesign, Quilt } from './quilt.ts';
+import type { QuiltDocument, WrittenBlock, WrittenDrawing, WrittenLogCabin, WrittenUnits } from './document.ts';
+import type {
+  BlockDesign,
+  BlockShape,
+  CellDesign,
+  DrawingDesign,
+  LogCabinDesign,
+  PatchesDesign,
+  Quilt,
+  UnitsDesign,
+} from './quilt.ts';
 
 /** Every default is written out. */
 export const toDocument = (quilt: Quilt): QuiltDocument => {
@@ -44,8 +53,48 @@ export const toDocument = (quilt: Quilt): QuiltDocument => {
 const toBlock = ({ id, title, shape, colourings }: BlockDesign): WrittenBlock => ({
   id,
   title,
-  ...(shape.kind === 'log-cabin' ? { recipe: toRecipe(shape) } : toPatches(shape)),
+  ...toShape(shape),
   colourings: Object.fromEntries(Object.entries(colourings).map(([name, tones]) => [name, { ...tones }])),
+});
+
+const toShape = (shape: BlockShape): Partial<WrittenBlock> => {
+  switch (shape.kind) {
+    case 'log-cabin':
+      return { recipe: toRecipe(shape) };
+    case 'patches':
+      return toPatches(shape);
+    case 'units':
+      return { size: pairText(shape.size), recipe: toUnits(shape) };
+    case 'drawing':
+      return { size: pairText(shape.size), drawing: toDrawing(shape) };
+    case 'collection':
+      return { size: pairText(shape.size), from: shape.from };
+    case 'elsewhere':
+      return { size: pairText(shape.size), made: 'elsewhere' };
+    case 'framed':
+      return {
+        ...toShape(shape.inner),
+        frame: shape.frames.map(({ width, fabric }) => ({ width: exactText(width), fabric })),
+      };
+  }
+};
+
+const toUnits = ({ grid, units }: UnitsDesign): WrittenUnits => ({
+  kind: 'units',
+  grid: pairText(grid),
+  units: units.map(({ unit, at, span, turn, tones }) => ({
+    unit,
+    at: pairText(at),
+    span: pairText(span),
+    turn,
+    tones: [...tones],
+  })),
+});
+
+const toDrawing = ({ grid, seams, tonesAt }: DrawingDesign): WrittenDrawing => ({
+  grid: pairText(grid),
+  seams: seams.map((seam) => seam.map(pairText)),
+  tonesAt: tonesAt.map(({ at, tone }) => ({ at: pairText(at), tone })),
 });
 
 const toRecipe = (shape: LogCabinDesign): WrittenLogCabin => {
@@ -54,8 +103,8 @@ const toRecipe = (shape: LogCabinDesign): WrittenLogCabin => {
   const longest = rounds.reduce((a, b) => (b.length > a.length ? b : a), rounds[0] ?? []);
   return {
     kind: 'log-cabin',
-    centre: pairText(shape.centre),
-    centreTone: shape.centreTone,
+    centre: shape.centreBlock === null ? pairText(shape.centre) : { block: shape.centreBlock.block },
+    ...(shape.centreTone === '' ? {} : { centreTone: shape.centreTone }),
     order: longest.map((log) => log.side),
     rounds: rounds.map((logs) => ({
       width: logs.map((log) => exactText(log.width)),

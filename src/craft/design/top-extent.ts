@@ -1,7 +1,7 @@
 // How large does a top come out, and of how many patches? Only for saying that it is too much.
 import { add, compare, mul, type Rational, rational, sum, two, zero } from '#ground/exact';
 import type { BlockDesign, TopDesign } from './quilt.ts';
-import { type ExactSize, sizeOf } from './size.ts';
+import { type ExactSize, patchCount, sizeOf } from './size.ts';
 
 export interface TopExtent {
   /** Finished, borders included; a row or column without a block counts nothing. */
@@ -10,7 +10,7 @@ export interface TopExtent {
 }
 
 export const topExtent = (top: TopDesign, blocks: readonly BlockDesign[]): TopExtent => {
-  const known = new Map(blocks.map(({ id, shape }) => [id, { size: sizeOf(shape), pieces: piecesOf(shape) }]));
+  const known = new Map(blocks.map(({ id, shape }) => [id, { size: sizeOf(shape), pieces: patchCount(shape) }]));
   const widths: Rational[] = [];
   const heights: Rational[] = [];
   let pieces = 0;
@@ -33,8 +33,5 @@ export const topExtent = (top: TopDesign, blocks: readonly BlockDesign[]): TopEx
     add(add(sum(Object.values(lengths)), sashes(lengths.length, sash)), around);
   return { size: [side(widths, sashing?.across), side(heights, sashing?.down)], pieces };
 };
-
-const piecesOf = (shape: BlockDesign['shape']): number =>
-  shape.kind === 'patches' ? shape.patches.length : shape.logs.length + 1;
 
 const larger = (a: Rational, b: Rational): Rational => (compare(a, b) < 0 ? b : a);

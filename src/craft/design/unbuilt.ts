@@ -28,24 +28,13 @@ const unbuilt: readonly Unbuilt[] = [
     feature: 'precuts',
     places: (d) => inFabrics(d, (f) => when(f.bought !== undefined && f.bought !== 'yardage', ['bought'])),
   },
-  { feature: 'units-recipe', places: (d) => inBlocks(d, (b) => when(b.recipe?.kind === 'units', ['recipe'])) },
-  {
-    feature: 'pieced-centre',
-    places: (d) =>
-      inBlocks(d, (b) => when(b.recipe?.kind === 'log-cabin' && isPiecedCentre(b.recipe.centre), ['recipe', 'centre'])),
-  },
-  { feature: 'drawing', places: (d) => inBlocks(d, (b) => given(b.drawing, ['drawing'])) },
-  { feature: 'collection', places: (d) => inBlocks(d, (b) => given(b.from, ['from'])) },
-  { feature: 'frame', places: (d) => inBlocks(d, (b) => given(b.frame, ['frame'])) },
-  { feature: 'made-elsewhere', places: (d) => inBlocks(d, (b) => given(b.made, ['made'])) },
   {
     feature: 'arcs',
     places: (d) =>
-      inBlocks(d, (b) =>
-        (b.patches?.list ?? []).flatMap((patch, i) =>
-          patch.points.flatMap((point, j) => when(!Array.isArray(point), ['patches', 'list', i, 'points', j])),
-        ),
-      ),
+      inBlocks(d, (b) => [
+        ...(b.patches?.list ?? []).flatMap((patch, i) => arcsIn(patch.points, ['patches', 'list', i, 'points'])),
+        ...(b.drawing?.seams ?? []).flatMap((seam, i) => arcsIn(seam, ['drawing', 'seams', i])),
+      ]),
   },
   {
     feature: 'scrappy-tones',
@@ -96,8 +85,8 @@ export const unbuiltProblems = (document: QuiltDocument): readonly DesignProblem
     places(document).map((place): DesignProblem => ({ code: 'design/not-built', path: pointer(place), feature })),
   );
 
-const isPiecedCentre = (centre: unknown): boolean =>
-  typeof centre === 'object' && centre !== null && !Array.isArray(centre);
+const arcsIn = (points: readonly unknown[], place: Place): readonly Place[] =>
+  points.flatMap((point, i) => when(!Array.isArray(point), [...place, i]));
 
 const when = (asked: boolean, place: Place): readonly Place[] => (asked ? [place] : []);
 

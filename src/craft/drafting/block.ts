@@ -1,6 +1,6 @@
 // A drafted block: its finished size and the patches that tile it, at turn 0 and not mirrored.
 
-import type { Side } from '#craft/design';
+import type { Colouring, Side } from '#craft/design';
 import type { Length } from '#craft/measure';
 import type { Rational } from '#ground/exact';
 import type { Point } from '#ground/plane';
@@ -11,15 +11,27 @@ export interface DraftedBlock {
   readonly path: string;
   readonly exactSize: readonly [width: Rational, height: Rational];
   readonly size: readonly [width: Length, height: Length];
+  /** None: the block is made elsewhere. */
   readonly patches: readonly Patch[];
-  /** For a recipe that fixes the order of sewing: the sides on which patches 1, 2, 3, … are added to patch 0. */
+  /**
+   * Where the order of sewing is given: the sides on which the last patches, as many as there are sides, are
+   * added in order to the core, the patches before them. A plain log cabin's core is patch 0.
+   */
   readonly added: readonly Side[] | null;
 }
 
 /** A shape in a drawing. Corners run clockwise on screen, in the document's unit, from the block's upper left corner. */
 export interface Patch {
   readonly tone: string;
+  /** Which of the tone's cloths, where the collection tells them apart. */
+  readonly letter?: string;
+  /** A frame's cloth: no colouring changes it. */
+  readonly fabric?: string;
   readonly points: readonly Point[];
   /** The place in the document that it comes from. */
   readonly path: string;
 }
+
+/** The cloth of a patch: its own, its letter's, or its tone's. */
+export const fabricOf = ({ fabric, letter, tone }: Patch, colouring: Colouring): string =>
+  fabric ?? (letter === undefined ? undefined : colouring[letter]) ?? (colouring[tone] as string);

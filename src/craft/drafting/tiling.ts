@@ -1,11 +1,12 @@
 // Do the patches cover the block exactly once? Every inner edge must be walked once each way and the
 // rest must be the block's own outline: then the patches' outlines add up to the block's.
 // Where they do not, how much lies double or bare, and where.
-import { at, boxOf, offLine, type Point, type Polygon } from '#ground/plane';
+import { at, type Point, type Polygon } from '#ground/plane';
 import type { DraftedBlock } from './block.ts';
+import { cornersBetween, sortedByX } from './corners-between.ts';
 import { coverFaults } from './cover.ts';
-import { cornerTolerance } from './patches.ts';
 import type { DraftingProblem } from './problems.ts';
+import { cornerTolerance } from './settled.ts';
 
 /**
  * Empty when the patches tile the block.
@@ -43,7 +44,7 @@ const edgesCancel = (outlines: readonly Polygon[], slack: number): boolean => {
     for (let i = 0; i < outline.length; i++) {
       const a = outline[i] as Point;
       const b = outline[(i + 1) % outline.length] as Point;
-      const stops = [corners.indexOf(a), ...cornersBetween(a, b, corners.byX, slack), corners.indexOf(b)];
+      const stops = [corners.indexOf(a), ...cornersBetween([a, b], corners.byX, slack), corners.indexOf(b)];
       for (let k = 0; k + 1 < stops.length; k++) {
         const from = stops[k] as number;
         const to = stops[k + 1] as number;
@@ -57,11 +58,6 @@ const edgesCancel = (outlines: readonly Polygon[], slack: number): boolean => {
   return true;
 };
 
-interface IndexedPoint {
-  readonly p: Point;
-  readonly index: number;
-}
-
 const cornersOf = (outlines: readonly Polygon[]) => {
   const indexes = new Map<string, number>();
   const all: Point[] = [];
@@ -74,37 +70,6 @@ const cornersOf = (outlines: readonly Polygon[]) => {
       all.push(p);
     }
   }
-  const byX: readonly IndexedPoint[] = all
-    .map((p, index) => ({ p, index }))
-    .sort((a, b) => a.p.x - b.p.x || a.p.y - b.p.y);
+  const byX = sortedByX(all);
   return { all, byX, indexOf: (p: Point) => indexes.get(keyOf(p)) as number };
-};
-
-/** Corners strictly inside the edge a→b, in walking order. */
-const cornersBetween = (a: Point, b: Point, byX: readonly IndexedPoint[], slack: number): readonly number[] => {
-  const box = boxOf([a, b]);
-  const found: { readonly index: number; readonly along: number }[] = [];
-  const dx = b.x - a.x;
-  const dy = b.y - a.y;
-  const long = Math.hypot(dx, dy);
-  for (let i = firstAtOrAfter(byX, box.x - slack); i < byX.length; i++) {
-    const { p, index } = byX[i] as IndexedPoint;
-    if (p.x > box.x + box.width + slack) break;
-    if (p.y < box.y - slack || p.y > box.y + box.height + slack) continue;
-    const along = ((p.x - a.x) * dx + (p.y - a.y) * dy) / long;
-    if (along < slack || along > long - slack) continue;
-    if (Math.abs(offLine(a, b, p)) < slack) found.push({ index, along });
-  }
-  return found.sort((m, n) => m.along - n.along).map(({ index }) => index);
-};
-
-const firstAtOrAfter = (byX: readonly IndexedPoint[], x: number): number => {
-  let low = 0;
-  let high = byX.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((byX[middle] as IndexedPoint).p.x < x) low = middle + 1;
-    else high = middle;
-  }
-  return low;
 };

@@ -4,7 +4,7 @@ import type { Counted, DesignProblem } from '#craft/design';
 import type { Unit } from '#craft/measure';
 import { type Rational, toNumber } from '#ground/exact';
 import { never } from '#ground/outcome';
-import { countedText, countText, expectedText, featureText, ordinal } from './design-words.ts';
+import { countedText, countText, expectedText, featureText, ordinal, unitTonesText } from './design-words.ts';
 import { lengthText, numberText, sizeText } from './length-text.ts';
 import { instead, listed, quoted } from './named.ts';
 
@@ -215,6 +215,39 @@ export const designText = (problem: DesignProblem): WhatAndMend => {
       return {
         what: `Block ${quoted(problem.block)} states ${pair(problem.found, problem.unit)}, but its recipe makes ${pair(problem.expected, problem.unit)}.`,
         mend: 'Leave the size out, or change the centre or the widths of the logs.',
+      };
+    case 'design/unknown-in-collection':
+      return {
+        what: `The collection has no block ${quoted(problem.found)}.`,
+        mend: `${instead(problem.found, problem.known)} “seamstead blocks” lists them all.`,
+      };
+    case 'design/centre-circle':
+      return {
+        what: `These blocks lie in each other’s centre without end: ${problem.chain.map(quoted).join(' holds ')}.`,
+        mend: 'Give one of them a plain centre, or another block.',
+      };
+    case 'design/elsewhere-has-no-pieces':
+      return {
+        what: `Block ${quoted(problem.block)} is made elsewhere, so there are no pieces to which ${problem.use === 'frame' ? 'a frame' : 'logs'} could be sewn.`,
+        mend:
+          problem.use === 'frame'
+            ? 'Make it elsewhere with its frame and give the whole size, or set sashing round it.'
+            : 'Give the centre a size and a fabric, or name a block that is made here.',
+      };
+    case 'design/unit-tones':
+      return {
+        what: `A unit “${problem.unit}” names ${problem.found === 1 ? '1 tone' : `${problem.found} tones`}; it takes ${problem.unit === 'rails' ? 'at least ' : ''}${problem.expected}.`,
+        mend: `Name its tones in this order: ${unitTonesText(problem.unit)}.`,
+      };
+    case 'design/unit-span':
+      return {
+        what: `Flying geese turned by ${problem.turn} span ${numberText(problem.found[0])} by ${numberText(problem.found[1])} of the grid, across and down.`,
+        mend: `Geese are twice as wide as high, seen with the point up: turned by ${problem.turn}, give them ${problem.turn % 180 === 0 ? '[2, 1]' : '[1, 2]'} or a multiple.`,
+      };
+    case 'design/seam-without-length':
+      return {
+        what: `In block ${quoted(problem.block)}, this point of the seam is the same place as the one before it.`,
+        mend: 'Name every point of a seam once.',
       };
     case 'design/tones-beyond-cycle':
       return {

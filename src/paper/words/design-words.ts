@@ -1,5 +1,5 @@
 // The words for what a document holds: shapes of value, counted things, and what is not built yet.
-import type { Counted, Expected, Feature } from '#craft/design';
+import type { Counted, Expected, Feature, UnitName } from '#craft/design';
 
 const expected: Readonly<Record<Expected, string>> = {
   object: 'an object in braces',
@@ -32,6 +32,7 @@ const counted: Readonly<Record<Counted, readonly [one: string, many: string]>> =
   logs: ['log', 'logs'],
   patches: ['patch', 'patches'],
   corners: ['corner', 'corners'],
+  seams: ['straight seam', 'straight seams'],
   rows: ['row', 'rows'],
   columns: ['cell in this row', 'cells in this row'],
   cells: ['cell', 'cells'],
@@ -50,12 +51,6 @@ const features: Readonly<Record<Feature, string>> = {
   'on-point': 'Setting on point is',
   sections: 'A top of sections is',
   arrangement: 'An arrangement by a rule is',
-  'units-recipe': 'A recipe of units is',
-  drawing: 'A block drawn by its seams is',
-  collection: 'A block taken from the collection is',
-  frame: 'A frame round a block is',
-  'made-elsewhere': 'A block made elsewhere is',
-  'pieced-centre': 'A pieced centre of a log cabin is',
   arcs: 'A patch with curved edges is',
   'scrappy-tones': 'A tone of several fabrics is',
   'print-direction': 'A print with a direction is',
@@ -70,6 +65,19 @@ const features: Readonly<Record<Feature, string>> = {
 };
 
 export const featureText = (feature: Feature): string => features[feature];
+
+const unitTones: Readonly<Record<UnitName, string>> = {
+  square: 'the square',
+  'half-square': 'upper left, lower right',
+  'quarter-square': 'top, right, bottom, left',
+  'flying-geese': 'the goose, the sky',
+  'square-in-square': 'the square, the corners',
+  'four-patch': 'the diagonal from the upper left, the other diagonal',
+  rails: 'from the top down',
+};
+
+/** The order of a unit's tones, as it lies unturned. */
+export const unitTonesText = (unit: UnitName): string => unitTones[unit];
 
 /** 1st, 2nd, 3rd, 11th. */
 export const ordinal = (n: number): string => {

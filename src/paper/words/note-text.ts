@@ -2,7 +2,7 @@
 import type { Note } from '#craft';
 import type { Unit } from '#craft/measure';
 import { never } from '#ground/outcome';
-import { lengthText, numberText } from './length-text.ts';
+import { lengthText, numberText, sizeText } from './length-text.ts';
 import { quoted } from './named.ts';
 
 export const noteText = (note: Note, unit: Unit): string => {
@@ -12,6 +12,8 @@ export const noteText = (note: Note, unit: Unit): string => {
       const off = `${smallText(Math.abs(size - exact), unit)} too ${size > exact ? 'large' : 'small'}`;
       return `Block ${quoted(note.block)}, piece ${note.label}: the exact cut ${lengthText(exact, unit)} falls between two marks of the ruler. It is cut at ${lengthText(size, unit)}, ${off}, and is not trimmed after sewing.`;
     }
+    case 'design/made-elsewhere':
+      return `Block ${quoted(note.block)} is made elsewhere: the top keeps a place of ${sizeText(note.finished, unit)} for it. With its seam allowances it must measure ${sizeText(note.unfinished, unit)}.`;
     case 'piecing/not-straight':
       return note.joining === 'set-in'
         ? `Block ${quoted(note.block)} is not sewn with straight seams alone: it has ${note.corners} inside ${note.corners === 1 ? 'corner' : 'corners'} to set in. Stop those seams where the seam lines cross, an allowance from the edge.`

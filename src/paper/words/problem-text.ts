@@ -3,7 +3,7 @@ import type { Problem } from '#craft';
 import { never } from '#ground/outcome';
 import { cuttingText } from './cutting-text.ts';
 import { designText, isDesignProblem } from './design-text.ts';
-import { draftingText } from './drafting-text.ts';
+import { draftingText, isDraftingProblem } from './drafting-text.ts';
 
 export interface ProblemText {
   /** A JSON pointer into the document, or a line and column of its text. */
@@ -15,10 +15,8 @@ export interface ProblemText {
 export const problemText = (problem: Problem): ProblemText => {
   const where = whereOf(problem);
   if (isDesignProblem(problem)) return { where, ...designText(problem) };
+  if (isDraftingProblem(problem)) return { where, ...draftingText(problem) };
   switch (problem.code) {
-    case 'drafting/overlap':
-    case 'drafting/gap':
-      return { where, ...draftingText(problem) };
     case 'cutting/wider-than-cloth':
       return { where, ...cuttingText(problem) };
     default:

@@ -1,0 +1,142 @@
+// A block drawn by its seams: what patches do the lines make, and which tone has each?
+import { type DrawingDesign, limits } from '#craft/design';
+import { toNumber } from '#ground/exact';
+import { done, type Outcome, refused } from '#ground/outcome';
+import { at, distance, offLine, type Point, type Polygon, signedArea } from '#ground/plane';
+import { type ExactDraft, offGrid } from './exact-draft.ts';
+import { facesOf, outlineOfRing } from './net-faces.ts';
+import type { DraftingProblem } from './problems.ts';
+import { type NetCorner, type SeamNet, seamNet } from './seam-net.ts';
+import { cornerTolerance } from './settled.ts';
+
+interface DrawingAt {
+  readonly shape: DrawingDesign;
+  readonly block: string;
+  /** Of the block. */
+  readonly path: string;
+}
+
+/**
+ * Patches by planar subdivision. Corners and crossings are exact rationals; seams that miss each other, or the
+ * block's edge, by less than the corner tolerance meet (docs/document.md).
+ */
+export const drawingDraft = (of: DrawingAt): Outcome<ExactDraft, DraftingProblem> => {
+  const { shape, block, path } = of;
+  const place = offGrid(shape);
+  const slack = cornerTolerance * Math.max(...shape.size.map(toNumber));
+  const runs = shape.seams.map((seam, i) => ({ points: seam.map(place), path: `${path}/drawing/seams/${i}` }));
+  const net = seamNet({ size: shape.size, runs, slack, most: limits.patches });
+  const seams = { path: `${path}/drawing/seams`, block };
+  if (net === null) return refused([{ code: 'drafting/too-many-patches', ...seams, most: limits.patches }]);
+  const { faces, looseEnds, closedIn } = facesOf(net);
+  const loose = [
+    ...looseEnds.map((corner) => looseEnd(net, corner, block)),
+    ...closedIn.map((edge) => closedSeam(net, edge, block)),
+  ];
+  if (loose.length > 0) return refused(loose);
+  const patches = faces.map((ring) => ({ ring, outline: outlineOfRing(ring, net.corners) }));
+  const area = patches.reduce((all, { outline }) => all + signedArea(outline), 0);
+  const whole = toNumber(shape.size[0]) * toNumber(shape.size[1]);
+  if (Math.abs(area - whole) > 4 * slack * Math.sqrt(whole)) {
+    return refused([{ code: 'drafting/seams-too-near', ...seams }]);
+  }
+  const tones = tonesOf({ ...of, net, outlines: patches.map(({ outline }) => outline), slack });
+  if (!tones.ok) return tones;
+  return done({
+    size: shape.size,
+    added: [],
+    patches: patches.map(({ ring }, i) => {
+      const tone = tones.value[i] as number;
+      return {
+        tone: (shape.tonesAt[tone] as DrawingDesign['tonesAt'][number]).tone,
+        corners: ring.map((index) => (net.corners[index] as NetCorner).exact),
+        path: `${path}/drawing/tonesAt/${tone}`,
+      };
+    }),
+  });
+};
+
+const pair = ({ x, y }: Point): readonly [number, number] => [x, y];
+
+const looseEnd = ({ corners, edges }: SeamNet, index: number, block: string): DraftingProblem => {
+  const corner = corners[index] as NetCorner;
+  const seam = edges.find(({ ends }) => ends.includes(index));
+  return {
+    code: 'drafting/seam-ends-inside',
+    path: corner.path ?? (seam?.path as string),
+    block,
+    at: pair(corner.p),
+  };
+};
+
+const closedSeam = ({ corners, edges }: SeamNet, index: number, block: string): DraftingProblem => {
+  const edge = edges[index] as SeamNet['edges'][number];
+  const corner = corners[edge.ends[0]] as NetCorner;
+  return { code: 'drafting/patch-round-patch', path: edge.path as string, block, at: pair(corner.p) };
+};
+
+/** For each patch the index of its entry in "tonesAt". */
+const tonesOf = (
+  of: DrawingAt & { readonly net: SeamNet; readonly outlines: readonly Polygon[]; readonly slack: number },
+): Outcome<readonly number[], DraftingProblem> => {
+  const { shape, block, path, net, outlines, slack } = of;
+  const place = offGrid(shape);
+  const problems: DraftingProblem[] = [];
+  const tones: (number | undefined)[] = outlines.map(() => undefined);
+  shape.tonesAt.forEach((named, i) => {
+    const [x, y] = place(named.at).map(toNumber) as [number, number];
+    const spot = { path: `${path}/drawing/tonesAt/${i}/at`, block, at: [x, y] as const };
+    if (net.edges.some(({ ends }) => isOn(at(x, y), endsOf(net, ends), slack))) {
+      problems.push({ code: 'drafting/tone-on-seam', ...spot });
+      return;
+    }
+    const patch = outlines.findIndex((outline) => isInside(at(x, y), outline));
+    const earlier = tones[patch];
+    if (earlier === undefined) tones[patch] = i;
+    else problems.push({ code: 'drafting/two-tones', ...spot, tones: [earlier, i] });
+  });
+  outlines.forEach((outline, i) => {
+    if (tones[i] !== undefined) return;
+    const area = signedArea(outline);
+    const spot = { path: `${path}/drawing/tonesAt`, block, at: pair(pointInside(outline)) };
+    problems.push({ code: 'drafting/patch-without-tone', ...spot, area });
+  });
+  return problems.length > 0 ? refused(problems) : done(tones as readonly number[]);
+};
+
+const endsOf = ({ corners }: SeamNet, ends: readonly [number, number]): readonly [Point, Point] => [
+  (corners[ends[0]] as NetCorner).p,
+  (corners[ends[1]] as NetCorner).p,
+];
+
+const isOn = (p: Point, [a, b]: readonly [Point, Point], slack: number): boolean => {
+  if (distance(p, a) < slack || distance(p, b) < slack) return true;
+  const along = (p.x - a.x) * (b.x - a.x) + (p.y - a.y) * (b.y - a.y);
+  return along > 0 && along < distance(a, b) ** 2 && Math.abs(offLine(a, b, p)) < slack;
+};
+
+/** Even-odd rule. */
+const isInside = (p: Point, outline: Polygon): boolean =>
+  crossingsAt(outline, p.y).filter((x) => x < p.x).length % 2 === 1;
+
+/** Where the level line at y crosses the outline, from left to right. */
+const crossingsAt = (outline: Polygon, y: number): readonly number[] =>
+  outline
+    .flatMap((a, i) => {
+      const b = outline[(i + 1) % outline.length] as Point;
+      if (a.y > y === b.y > y) return [];
+      return [a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y)];
+    })
+    .sort((m, n) => m - n);
+
+/** The middle of the widest stretch of the level line half-way through the tallest band between corners. */
+const pointInside = (outline: Polygon): Point => {
+  const levels = [...new Set(outline.map(({ y }) => y))].sort((a, b) => a - b);
+  const bands = levels.slice(1).map((below, i) => ({ above: levels[i] as number, below }));
+  const tallest = bands.reduce((a, b) => (b.below - b.above > a.below - a.above ? b : a));
+  const y = (tallest.above + tallest.below) / 2;
+  const xs = crossingsAt(outline, y);
+  const stretches = xs.flatMap((x, i) => (i % 2 === 0 ? [[x, xs[i + 1] as number] as const] : []));
+  const [left, right] = stretches.reduce((a, b) => (b[1] - b[0] > a[1] - a[0] ? b : a));
+  return at((left + right) / 2, y);
+};
