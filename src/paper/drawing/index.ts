@@ -8,6 +8,5 @@ export { drawRows, rowPressOf } from './rows.ts';
 export type { StepPicture } from './step.ts';
 export { drawStep } from './step.ts';
 export type { Drawing } from './svg.ts';
-export { numberText } from './svg.ts';
 export { drawSwatch } from './swatch.ts';
 export { drawTemplate } from './template.ts';

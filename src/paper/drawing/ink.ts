@@ -3,7 +3,6 @@ import { element, escaped } from './svg.ts';
 
 export const ink = '#24211c';
 export const softInk = '#6a6458';
-export const line = '#d9d2c3';
 export const hush = '#ece6d8';
 export const sheet = '#fffdf8';
 /** The one accent: "here" and "next" only. */

@@ -1,4 +1,3 @@
-export { entryTitle } from '#paper/cutting';
 export { boughtText } from './bought.ts';
 export { quiltAlt } from './cover.ts';
 export type { PatternFacts } from './facts.ts';
