@@ -64,7 +64,8 @@ test('every double as large as a length comes back from its decimal', () => {
   fc.assert(
     fc.property(lengthLike, (value) => {
       const exact = fromDecimal(value);
-      assert.ok(Math.abs(toNumber(exact) - value) <= Math.abs(value) * Number.EPSILON);
+      // by hand: terms beyond 2^53 are rounded, then the quotient is: three halves of EPSILON at most
+      assert.ok(Math.abs(toNumber(exact) - value) <= 1.5 * Math.abs(value) * Number.EPSILON);
     }),
     { seed: 42, numRuns: 300 },
   );

@@ -32,7 +32,7 @@ export const isPositive = (a: Rational): boolean => a.n > 0n && a.s > 0n;
 export const isZero = (a: Rational): boolean => a.n === 0n;
 export const sum = (all: readonly Rational[]): Rational => all.reduce(add, zero);
 
-/** The exact value as a double: the nearest one while both terms stay below 2^53, else within one unit in the last place. */
+/** The exact value as a double: the nearest one while both terms stay below 2^53, else off by 1.5 · 2^-52 of itself at most. */
 export const toNumber = (a: Rational): number => a.valueOf();
 
 export const zero: Rational = rational(0);
