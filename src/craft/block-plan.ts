@@ -3,6 +3,7 @@
 import { type CutRule, cutFor } from '#craft/cutting';
 import type { BlockDesign, Colouring, Quilt } from '#craft/design';
 import { cornerTolerance, type DraftedBlock, fabricOf, mirrored, mirroredSide, outlineOf } from '#craft/drafting';
+import type { Likeness } from '#craft/fabric';
 import { type Length, length } from '#craft/measure';
 import { machineTurn, type Part, type PiecedBlock, pieceBlock, type SewingStep } from '#craft/piecing';
 import type { PlacedBlock, SetTop } from '#craft/setting';
@@ -20,6 +21,7 @@ export const planBlocks = (of: {
   readonly drafted: ReadonlyMap<string, DraftedBlock>;
   readonly set: SetTop;
   readonly lightness: (fabric: string) => number;
+  readonly likeness: (fabric: string) => Likeness;
   readonly rule: CutRule;
 }): BlockPlans => {
   const designs = new Map(of.quilt.blocks.map((b) => [b.id, b]));
@@ -32,7 +34,9 @@ export const planBlocks = (of: {
     const fabrics = block.patches.map((patch) => fabricOf(patch, colouring));
     const key = JSON.stringify([entry.block, entry.colouring]);
     const isNew = !pieced.has(key);
-    const plain = pieced.get(key) ?? pieceBlock({ block, fabrics, lightness: of.lightness, seam: of.rule.seam });
+    const plain =
+      pieced.get(key) ??
+      pieceBlock({ block, fabrics, lightness: of.lightness, likeness: of.likeness, seam: of.rule.seam });
     pieced.set(key, plain);
     if (isNew) notes.push(...piecingNotes(design, plain, block));
     const faced = entry.mirror ? mirrored(block) : block;

@@ -2,6 +2,7 @@
 import {
   amountToBuy,
   type ClothLine,
+  type ClothNature,
   type CuttingProblem,
   demandsOf,
   type IntegerSolver,
@@ -9,8 +10,10 @@ import {
   planLayout,
   type Wanted,
 } from '#craft/cutting';
-import type { Quilt } from '#craft/design';
-import type { Length } from '#craft/measure';
+import type { QuarterTurn, Quilt } from '#craft/design';
+import { type Length, length } from '#craft/measure';
+import type { PlacedBlock } from '#craft/setting';
+import { toNumber } from '#ground/exact';
 import type { BlockPlan, FabricPlan, FinishPlan, PieceUse, TopPiece, TopPlan } from './plan.ts';
 
 export type WantedPiece = Wanted<Omit<PieceUse, 'count'>>;
@@ -21,29 +24,81 @@ export interface ClothSearch {
   readonly solver: IntegerSolver | null;
 }
 
-/** Pieces of the blocks. */
-export const blockPieces = (blocks: readonly BlockPlan[], pathOf: (block: string) => string): readonly WantedPiece[] =>
-  blocks.flatMap((block) =>
-    block.pieces.map((piece) => ({
-      fabric: piece.fabric,
-      cut: piece.cut,
-      lie: 'free',
-      count: piece.perBlock * block.count,
-      path: pathOf(block.id),
-      use: { role: 'block', block: block.id, colouring: block.colouring, mirror: block.mirror, label: piece.label },
-    })),
+export type Natures = ReadonlyMap<string, ClothNature>;
+
+export const naturesOf = (quilt: Quilt): Natures =>
+  new Map(
+    quilt.fabrics.map(({ id, usableWidth, print, printRuns, reversible }) => [
+      id,
+      { width: length(toNumber(usableWidth)), print, printRuns, reversible },
+    ]),
   );
 
-/** Pieces of the top: strips in one piece may lie either way, joined ones and borders keep their grain. */
-export const topPieces = (top: TopPlan): readonly WantedPiece[] =>
+/** Pieces of the blocks; in a cloth whose print stands upright those of turned blocks stand apart. */
+export const blockPieces = (of: {
+  readonly blocks: readonly BlockPlan[];
+  readonly placed: readonly PlacedBlock[];
+  readonly natures: Natures;
+  readonly pathOf: (block: string) => string;
+}): readonly WantedPiece[] =>
+  of.blocks.flatMap((block) => {
+    const turns = turnCounts(block, of.placed);
+    return block.pieces.flatMap((piece) => {
+      const isPrinted = of.natures.get(piece.fabric)?.print !== 'none';
+      const wanted: readonly (readonly [QuarterTurn | null, number])[] = isPrinted ? turns : [[null, block.count]];
+      return wanted.map(
+        ([turn, blocks]): WantedPiece => ({
+          fabric: piece.fabric,
+          cut: piece.cut,
+          lie: 'free',
+          turn,
+          count: piece.perBlock * blocks,
+          path: of.pathOf(block.id),
+          use: {
+            role: 'block',
+            block: block.id,
+            colouring: block.colouring,
+            mirror: block.mirror,
+            turn,
+            label: piece.label,
+          },
+        }),
+      );
+    });
+  });
+
+/** How many of an entry lie in each turn, in the order of first use. */
+const turnCounts = (entry: BlockPlan, placed: readonly PlacedBlock[]): readonly (readonly [QuarterTurn, number])[] => {
+  const counts = new Map<QuarterTurn, number>();
+  for (const { block, colouring, mirror, turn } of placed) {
+    if (block !== entry.id || colouring !== entry.colouring || mirror !== entry.mirror) continue;
+    counts.set(turn, (counts.get(turn) ?? 0) + 1);
+  }
+  return [...counts];
+};
+
+/**
+ * Pieces of the top: strips in one piece may lie either way, joined ones and borders keep their grain. What a print that
+ * stands upright allows is in their cuts already.
+ */
+export const topPieces = (top: TopPlan, natures: Natures): readonly WantedPiece[] =>
   top.pieces.flatMap((piece) =>
     piece.joinedFrom.map((cloth): WantedPiece => {
-      const free = piece.joinedFrom.length === 1 && piece.role !== 'border';
-      const use = { role: piece.role, block: null, colouring: null, mirror: false, label: piece.label } as const;
+      const free =
+        piece.joinedFrom.length === 1 && piece.role !== 'border' && natures.get(piece.fabric)?.print === 'none';
+      const use = {
+        role: piece.role,
+        block: null,
+        colouring: null,
+        mirror: false,
+        turn: null,
+        label: piece.label,
+      } as const;
       return {
         fabric: piece.fabric,
         cut: { ...piece.cut, size: cloth, shape: shapeOf(cloth) },
         lie: free ? 'free' : 'across',
+        turn: null,
         count: piece.count,
         path: pathOf(top, piece),
         use,
@@ -52,16 +107,24 @@ export const topPieces = (top: TopPlan): readonly WantedPiece[] =>
   );
 
 /** Strips of the binding and panels of the backing; their cuts are [across the cloth, along it] and stay so. */
-export const finishPieces = (finish: FinishPlan, usable: ReadonlyMap<string, Length>): readonly WantedPiece[] => {
+export const finishPieces = (finish: FinishPlan, natures: Natures): readonly WantedPiece[] => {
   const pieces: WantedPiece[] = [];
   const { binding, backing } = finish;
-  const plain = (role: 'binding' | 'backing') => ({ role, block: null, colouring: null, mirror: false, label: role });
+  const plain = (role: 'binding' | 'backing') => ({
+    role,
+    block: null,
+    colouring: null,
+    mirror: false,
+    turn: null,
+    label: role,
+  });
   if (binding) {
-    const size = [usable.get(binding.fabric) as Length, binding.cut] as const;
+    const size = [natures.get(binding.fabric)?.width as Length, binding.cut] as const;
     pieces.push({
       fabric: binding.fabric,
       cut: flat(size),
       lie: 'across',
+      turn: null,
       count: binding.strips,
       path: '/finish/binding',
       use: plain('binding'),
@@ -72,6 +135,7 @@ export const finishPieces = (finish: FinishPlan, usable: ReadonlyMap<string, Len
       fabric: backing?.fabric as string,
       cut: flat(size),
       lie: 'across',
+      turn: null,
       count: 1,
       path: '/finish/backing',
       use: plain('backing'),
@@ -84,16 +148,16 @@ export const finishPieces = (finish: FinishPlan, usable: ReadonlyMap<string, Len
 export const planCloths = (of: {
   readonly quilt: Quilt;
   readonly pieces: readonly WantedPiece[];
-  readonly usable: ReadonlyMap<string, Length>;
+  readonly natures: Natures;
   readonly search: ClothSearch;
 }): { readonly fabrics: readonly FabricPlan[]; readonly problems: readonly CuttingProblem[] } => {
-  const { lines, problems } = ledgerOf(of.pieces, of.usable);
+  const { lines, problems } = ledgerOf(of.pieces, of.natures);
   if (problems.length > 0) return { fabrics: [], problems };
   const fabrics = of.quilt.fabrics.flatMap((fabric): readonly FabricPlan[] => {
     const mine = lines.get(fabric.id);
     if (!mine) return [];
     const laid = planLayout({
-      width: of.usable.get(fabric.id) as Length,
+      width: of.natures.get(fabric.id)?.width as Length,
       demands: demandsOf(mine),
       budget: { steps: of.search.steps },
       ...(of.search.solver ? { solver: of.search.solver } : {}),
@@ -109,6 +173,7 @@ const clothPiece = (line: ClothLine<Omit<PieceUse, 'count'>>): FabricPlan['piece
   shape: line.shape,
   count: line.count,
   gives: line.gives,
+  diagonal: line.diagonal,
   for: line.uses,
 });
 

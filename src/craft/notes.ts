@@ -24,6 +24,15 @@ export type Note =
       readonly unfinished: readonly [Length, Length];
     }
   | {
+      /** Lengths of the layout with the print upright in the quilt, and as if it might lie any way. */
+      readonly code: 'cutting/print-upright';
+      readonly level: 'note';
+      readonly path: string;
+      readonly fabric: string;
+      readonly upright: Length;
+      readonly anyWay: Length;
+    }
+  | {
       /** Straight seams alone do not join the block. */
       readonly code: 'piecing/not-straight';
       readonly level: 'note';

@@ -2,7 +2,7 @@
 // plan file, pictures and pages from this alone.
 
 import type { Cut, LaidOut } from '#craft/cutting';
-import type { Quilt, Side } from '#craft/design';
+import type { QuarterTurn, Quilt, Side } from '#craft/design';
 import type { Length } from '#craft/measure';
 import type { SetTop } from '#craft/setting';
 import type { Polygon } from '#ground/plane';
@@ -139,6 +139,8 @@ export interface ClothPiece {
   readonly count: number;
   /** Pieces that one rectangle gives (2 for half-squares, 4 for quarter-squares). */
   readonly gives: 1 | 2 | 4;
+  /** Of half-squares in a cloth whose print stands upright: which diagonal to cut along, as the square lies; else null. */
+  readonly diagonal: 'rising' | 'falling' | null;
   readonly for: readonly PieceUse[];
 }
 
@@ -150,6 +152,8 @@ export interface PieceUse {
   readonly block: string | null;
   readonly colouring: string | null;
   readonly mirror: boolean;
+  /** How the block is turned in the quilt, where the cloth's print makes that matter; else null. */
+  readonly turn: QuarterTurn | null;
   readonly label: string;
   /** Pieces (triangles, not squares). */
   readonly count: number;

@@ -10,7 +10,7 @@ import {
 } from '#craft/cutting';
 import { centresOf, type DesignProblem, parseQuilt, type Quilt, readQuilt, unusedTones } from '#craft/design';
 import { type DraftedBlock, type DraftingProblem, draftBlock } from '#craft/drafting';
-import { lightnessOf } from '#craft/fabric';
+import { type Likeness, lightnessOf, likenessOf } from '#craft/fabric';
 import { minutesOf } from '#craft/finishing';
 import { type Length, length, type Unit } from '#craft/measure';
 import { setStraight } from '#craft/setting';
@@ -18,12 +18,13 @@ import { toNumber } from '#ground/exact';
 import { done, type Outcome, refused } from '#ground/outcome';
 import { type BlockPlans, planBlocks } from './block-plan.ts';
 import { chooseBorderLie } from './border-lie.ts';
-import { blockPieces, finishPieces, planCloths, topPieces } from './cloth-plan.ts';
+import { blockPieces, finishPieces, type Natures, naturesOf, planCloths, topPieces } from './cloth-plan.ts';
 import { planFinish } from './finish-plan.ts';
 import { frozen } from './frozen.ts';
 import type { Note } from './notes.ts';
-import type { QuiltPlan } from './plan.ts';
-import { planTop } from './top-plan.ts';
+import type { QuiltPlan, TopPlan } from './plan.ts';
+import { printCostNotes } from './print-cost.ts';
+import { type BorderLie, planTop } from './top-plan.ts';
 
 export { entryName } from './block-plan.ts';
 export type { Note } from './notes.ts';
@@ -61,31 +62,46 @@ const planRead = (quilt: Quilt, options: PlanOptions): Outcome<QuiltPlan, Drafti
   const drafted = draftAll(quilt);
   if (!drafted.ok) return drafted;
   const rule: CutRule = { seam: length(toNumber(quilt.seam)), ruler: quilt.ruler };
-  const usable = new Map(quilt.fabrics.map((f) => [f.id, length(toNumber(f.usableWidth))]));
+  const natures = naturesOf(quilt);
   const lightness = lightnessBy(quilt);
 
   const set = setStraight(quilt.top, drafted.value);
-  const { blocks, notes } = planBlocks({ quilt, drafted: drafted.value, set, lightness, rule });
-  const finish = planFinish(quilt, set, usable);
-  const inBlocks = [...blockPieces(blocks, pathsOf(quilt)), ...finishPieces(finish, usable)];
-  const lies = chooseBorderLie(quilt.top.borders, (fabric, borderLie) =>
-    quickLength({ fabric, usable, pieces: [...inBlocks, ...topPieces(planTop({ set, rule, usable, borderLie }))] }),
-  );
-  const top = planTop({ set, rule, usable, borderLie: lies });
-  const cloths = planCloths({
+  const { blocks, notes } = planBlocks({
     quilt,
-    pieces: [...inBlocks, ...topPieces(top)],
-    usable,
-    search: { steps: (options.budget ?? defaultBudget).steps, solver: options.solver ?? null },
+    drafted: drafted.value,
+    set,
+    lightness,
+    likeness: likenessBy(quilt),
+    rule,
   });
+  const finish = planFinish(quilt, set, natures);
+  const inBlocks = [
+    ...blockPieces({ blocks, placed: set.placed, natures, pathOf: pathsOf(quilt) }),
+    ...finishPieces(finish, natures),
+  ];
+  const topFor = (of: Natures, borderLie: readonly BorderLie[]): TopPlan =>
+    planTop({ set, rule, natures: of, borderLie });
+  const lies = chooseBorderLie(quilt.top.borders, (fabric, borderLie) =>
+    quickLength({ fabric, natures, pieces: [...inBlocks, ...topPieces(topFor(natures, borderLie), natures)] }),
+  );
+  const top = topFor(natures, lies);
+  const search = { steps: (options.budget ?? defaultBudget).steps, solver: options.solver ?? null };
+  const cloths = planCloths({ quilt, pieces: [...inBlocks, ...topPieces(top, natures)], natures, search });
   if (cloths.problems.length > 0) return refused(cloths.problems);
+  const printCosts = printCostNotes({
+    quilt,
+    fabrics: cloths.fabrics,
+    natures,
+    search,
+    piecesFor: (plain) => [...inBlocks, ...topPieces(topFor(plain, lies), plain)],
+  });
   const plan: Omit<QuiltPlan, 'time'> = {
     quilt,
     top,
     blocks,
     fabrics: cloths.fabrics,
     finish,
-    notes: [...unusedBlocks(quilt, blocks), ...unusedToneNotes(quilt), ...notes],
+    notes: [...unusedBlocks(quilt, blocks), ...unusedToneNotes(quilt), ...notes, ...printCosts],
   };
   return done(frozen({ ...plan, time: timeOf(plan) }));
 };
@@ -107,20 +123,25 @@ const mostProblems = 200;
 
 const quickLength = (of: {
   readonly fabric: string;
-  readonly usable: ReadonlyMap<string, Length>;
+  readonly natures: Natures;
   readonly pieces: Parameters<typeof planCloths>[0]['pieces'];
 }): number => {
   const { lines, problems } = ledgerOf(
     of.pieces.filter((p) => p.fabric === of.fabric),
-    of.usable,
+    of.natures,
   );
   if (problems.length > 0) return Number.POSITIVE_INFINITY;
   const laid = planLayout({
-    width: of.usable.get(of.fabric) as Length,
+    width: of.natures.get(of.fabric)?.width as Length,
     demands: demandsOf(lines.get(of.fabric) ?? []),
     budget: { steps: 0 },
   });
   return laid.layout.length;
+};
+
+const likenessBy = (quilt: Quilt): ((fabric: string) => Likeness) => {
+  const known = new Map(quilt.fabrics.map((f) => [f.id, likenessOf(f)]));
+  return (fabric) => known.get(fabric) as Likeness;
 };
 
 const lightnessBy = (quilt: Quilt): ((fabric: string) => number) => {

@@ -1,5 +1,5 @@
 // The top of a plan: its own pieces (sashes, cornerstones, plain squares, borders) and the order of joining.
-import { type CutRule, joinedStrip, rectangleCut } from '#craft/cutting';
+import { type ClothNature, type CutRule, joinedOnCloth, joinedStrip, rectangleCut } from '#craft/cutting';
 import { type Length, length } from '#craft/measure';
 import { joinTop, labelAt, type TopJoin } from '#craft/piecing';
 import type { PlacedBlock, PlacedStrip, SetTop } from '#craft/setting';
@@ -10,24 +10,26 @@ import type { TopPiece, TopPlan, TopStep } from './plan.ts';
 export type BorderLie = 'crosswise' | 'lengthwise';
 
 /**
- * @param usable    usable width by fabric
+ * @param natures   by fabric
  * @param borderLie by ring, from the inside outward
  */
 export const planTop = (of: {
   readonly set: SetTop;
   readonly rule: CutRule;
-  readonly usable: ReadonlyMap<string, Length>;
+  readonly natures: ReadonlyMap<string, ClothNature>;
   readonly borderLie: readonly BorderLie[];
 }): TopPlan => {
   const { set } = of;
-  const kindOfStrip = stripKinds(set.strips);
+  const natureOf = (fabric: string): ClothNature => of.natures.get(fabric) as ClothNature;
+  const isPrinted = (fabric: string): boolean => natureOf(fabric).print !== 'none';
+  const kindOfStrip = stripKinds(set.strips, isPrinted);
   const joins = joinTop({ set, kindOfStrip, seam: of.rule.seam });
   const order = sewingOrder(joins, kindOfStrip, set.strips.length);
   const label = (strip: number): string => labelAt(order.indexOf(kindOfStrip[strip] as number));
   const pieces = order.map((kind, place): TopPiece => {
     const strips = set.strips.flatMap((_, i) => (kindOfStrip[i] === kind ? [i] : []));
     const strip = set.strips[strips[0] as number] as PlacedStrip;
-    const finished = longSideFirst(strip.rect.width, strip.rect.height);
+    const finished = finishedSize(strip, isPrinted);
     const cut = rectangleCut(finished, of.rule);
     const lie = strip.border === null ? null : (of.borderLie[strip.border] as BorderLie);
     return {
@@ -37,33 +39,45 @@ export const planTop = (of: {
       count: strips.length,
       finished,
       cut,
-      joinedFrom: clothPieces({ cut: cut.size, lie, width: of.usable.get(strip.fabric) as Length, seam: of.rule.seam }),
+      joinedFrom: clothPieces({ cut: cut.size, lie, nature: natureOf(strip.fabric), seam: of.rule.seam }),
       strips,
     };
   });
   return { set, pieces, steps: joins.map((join, i) => topStep({ set, join, number: i + 1, label })) };
 };
 
-/** One strip in pieces of cloth: whole where the cloth is wide or it lies lengthwise, else joined end to end across the cloth. */
+/**
+ * One strip in pieces of cloth: whole where the cloth is wide or it lies lengthwise, else joined end to end across the
+ * cloth. A print that stands upright decides alone.
+ */
 const clothPieces = (strip: {
   readonly cut: readonly [Length, Length];
   readonly lie: BorderLie | null;
-  readonly width: Length;
+  readonly nature: ClothNature;
   readonly seam: Length;
 }): TopPiece['joinedFrom'] => {
+  const { nature, seam } = strip;
+  if (nature.print !== 'none') return joinedOnCloth({ size: strip.cut, nature, seam });
   const [long, short] = strip.cut;
   if (strip.lie === 'lengthwise') return [[short, long]];
-  if (strip.lie === null && long <= strip.width) return [[long, short]];
-  return joinedStrip({ long, width: strip.width, seam: strip.seam }).map((piece) => [piece, short]);
+  if (strip.lie === null && long <= nature.width) return [[long, short]];
+  return joinedStrip({ long, width: nature.width, seam }).map((piece) => [piece, short]);
 };
 
 const longSideFirst = (a: Length, b: Length): readonly [Length, Length] => (a >= b ? [a, b] : [b, a]);
 
-/** Strips of one role, cloth and size are one kind, whichever way they lie. */
-const stripKinds = (strips: readonly PlacedStrip[]): readonly number[] => {
+/** As it lies where a print stands upright, else the long side first. */
+const finishedSize = (
+  { fabric, rect }: PlacedStrip,
+  isPrinted: (fabric: string) => boolean,
+): readonly [Length, Length] =>
+  isPrinted(fabric) ? [rect.width, rect.height] : longSideFirst(rect.width, rect.height);
+
+/** Strips of one role, cloth and size are one kind, whichever way they lie; where a print stands upright, only if they lie alike. */
+const stripKinds = (strips: readonly PlacedStrip[], isPrinted: (fabric: string) => boolean): readonly number[] => {
   const known = new Map<string, number>();
   return strips.map((strip) => {
-    const [long, short] = longSideFirst(strip.rect.width, strip.rect.height);
+    const [long, short] = finishedSize(strip, isPrinted);
     const key = JSON.stringify([strip.role, strip.fabric, strip.border, long.toFixed(9), short.toFixed(9)]);
     const kind = known.get(key) ?? known.size;
     known.set(key, kind);

@@ -1,5 +1,7 @@
 // Cut pieces and layouts on cloth. x runs across the cloth from selvage to selvage, y along its length.
 
+import type { QuarterTurn } from '#craft/design';
+import type { Print, PrintRuns } from '#craft/fabric';
 import type { Length } from '#craft/measure';
 import type { Polygon } from '#ground/plane';
 
@@ -15,8 +17,22 @@ export interface Cut {
   readonly exact: readonly [Length, Length];
   /** Pieces that one such square or rectangle gives: 1, 2 (half-square) or 4 (quarter-square). */
   readonly gives: 1 | 2 | 4;
+  /**
+   * Triangles only: how it lies in its block, as a clockwise turn. At 0 a half-square has its right angle at the upper
+   * left, a quarter-square its long side on top.
+   */
+  readonly stand?: QuarterTurn;
   /** Templates only: cut outline with trimmed tips and seam line, from the box's upper left corner, lengthwise grain upright. */
   readonly template: { readonly points: Polygon; readonly seamLine: Polygon } | null;
+}
+
+/** What of a cloth decides how pieces lie on it. */
+export interface ClothNature {
+  /** Usable, from selvage to selvage. */
+  readonly width: Length;
+  readonly print: Print;
+  readonly printRuns: PrintRuns;
+  readonly reversible: boolean;
 }
 
 /** So many rectangles of one size to be cut from one cloth. */

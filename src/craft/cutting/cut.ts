@@ -1,9 +1,10 @@
 // How one patch is cut: its shape grown by the seam allowance, brought to a shape that a ruler cuts, on
 // marks. Grain lies parallel to the sides of the block.
 
+import type { QuarterTurn } from '#craft/design';
 import { type Length, length, tidy, toNearestMark, upToMark } from '#craft/measure';
 import type { Rational } from '#ground/exact';
-import { boxOf, distance, grown, type Point, type Polygon } from '#ground/plane';
+import { at, boxOf, distance, grown, type Point, type Polygon } from '#ground/plane';
 import type { Cut } from './cloth.ts';
 
 export interface CutRule {
@@ -25,7 +26,14 @@ export const cutFor = (outline: Polygon, rule: CutRule): Cut => {
   const triangle = rightIsosceles(outline);
   if (triangle?.grain === 'legs') {
     const square = halfSquareFor(triangle.leg, rule.seam);
-    return triangleCut({ shape: 'half-square', gives: 2, finished: [triangle.leg, triangle.leg], exact: square, rule });
+    return triangleCut({
+      shape: 'half-square',
+      gives: 2,
+      finished: [triangle.leg, triangle.leg],
+      exact: square,
+      rule,
+      stand: triangle.stand,
+    });
   }
   if (triangle?.grain === 'long-side') {
     const square = quarterSquareFor(triangle.long, rule.seam);
@@ -35,6 +43,7 @@ export const cutFor = (outline: Polygon, rule: CutRule): Cut => {
       finished: [triangle.long, length(triangle.long / 2)],
       exact: square,
       rule,
+      stand: triangle.stand,
     });
   }
   return templateCut(outline, rule);
@@ -79,6 +88,7 @@ const triangleCut = (of: {
   readonly finished: readonly [Length, Length];
   readonly exact: Length;
   readonly rule: CutRule;
+  readonly stand: QuarterTurn;
 }): Cut => {
   const size = upToMark(of.exact, of.rule.ruler).size;
   return {
@@ -87,6 +97,7 @@ const triangleCut = (of: {
     exact: [of.exact, of.exact],
     size: [size, size],
     gives: of.gives,
+    stand: of.stand,
     template: null,
   };
 };
@@ -160,7 +171,12 @@ const rectangleSides = (outline: Polygon): readonly [Length, Length] | null => {
 
 const rightIsosceles = (
   outline: Polygon,
-): { readonly leg: Length; readonly long: Length; readonly grain: 'legs' | 'long-side' | 'slanted' } | null => {
+): {
+  readonly leg: Length;
+  readonly long: Length;
+  readonly grain: 'legs' | 'long-side' | 'slanted';
+  readonly stand: QuarterTurn;
+} | null => {
   if (outline.length !== 3) return null;
   for (let i = 0; i < 3; i++) {
     const corner = outline[i] as Point;
@@ -172,10 +188,23 @@ const rightIsosceles = (
     const square = Math.abs((a.x - corner.x) * (b.x - corner.x) + (a.y - corner.y) * (b.y - corner.y)) < near * legA;
     if (!square || Math.abs(legA - legB) > near) continue;
     const grain = alongAxes(corner, a) ? 'legs' : alongAxes(a, b) ? 'long-side' : 'slanted';
-    return { leg: tidy(legA), long: tidy(distance(a, b)), grain };
+    const toLongSide = at((a.x + b.x) / 2 - corner.x, (a.y + b.y) / 2 - corner.y);
+    return { leg: tidy(legA), long: tidy(distance(a, b)), grain, stand: standOf(toLongSide, grain === 'legs') };
   }
   return null;
 };
+
+/**
+ * How a triangle lies, from the way that its right angle looks at its long side: to the lower right at 0 where the legs
+ * lie along the axes, straight up where the long side does.
+ */
+const standOf = (toLongSide: Point, isDiagonal: boolean): QuarterTurn => {
+  const first = isDiagonal ? Math.PI / 4 : -Math.PI / 2;
+  const quarters = Math.round((Math.atan2(toLongSide.y, toLongSide.x) - first) / (Math.PI / 2));
+  return quarterTurns[((quarters % 4) + 4) % 4] as QuarterTurn;
+};
+
+const quarterTurns: readonly QuarterTurn[] = [0, 90, 180, 270];
 
 const alongAxes = (a: Point, b: Point): boolean =>
   Math.min(Math.abs(b.x - a.x), Math.abs(b.y - a.y)) < 1e-6 * distance(a, b);

@@ -4,7 +4,7 @@ export type * from './cloth.ts';
 export { type CutRule, cutFor, halfSquareFor, quarterSquareFor, rectangleCut } from './cut.ts';
 export { defaultBudget, type LayoutBudget, type LayoutTask, planLayout } from './layout.ts';
 export { type ClothLedger, type ClothLine, demandsOf, ledgerOf, type Wanted } from './ledger.ts';
-export { joinedStrip } from './lengths.ts';
+export { joinedOnCloth, joinedStrip } from './lengths.ts';
 export type { CuttingProblem } from './problems.ts';
 export {
   costOf,
@@ -15,3 +15,4 @@ export {
   type SolverAnswer,
   type SolverLimits,
 } from './solver.ts';
+export { type SquareTask, type Standing, squaresFor } from './squares.ts';

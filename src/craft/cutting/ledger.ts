@@ -2,16 +2,15 @@
 // triangles are counted as the squares that they are cut from.
 
 import type { Length } from '#craft/measure';
-import type { Polygon } from '#ground/plane';
-import type { Cut, Demand } from './cloth.ts';
+import type { ClothNature, Cut, Demand } from './cloth.ts';
+import { type Lying, lyingOf, type PieceToLay } from './lying.ts';
 import type { CuttingProblem } from './problems.ts';
+import { squaresFor } from './squares.ts';
 
 /** What the piece is for; opaque here. */
-export interface Wanted<U> {
+export interface Wanted<U> extends PieceToLay {
   readonly fabric: string;
-  readonly cut: Pick<Cut, 'shape' | 'size' | 'gives' | 'template'>;
-  /** Free: may lie either way. Across or along: its first side lies that way (grain). */
-  readonly lie: 'free' | 'across' | 'along';
+  readonly cut: Pick<Cut, 'shape' | 'size' | 'gives' | 'template' | 'stand'>;
   /** Pieces, not squares. */
   readonly count: number;
   readonly use: U;
@@ -25,6 +24,8 @@ export interface ClothLine<U> {
   readonly gives: 1 | 2 | 4;
   readonly count: number;
   readonly mayTurn: boolean;
+  /** Which diagonal the squares are cut along, as they lie; null where either will do. */
+  readonly diagonal: Lying['diagonal'];
   readonly uses: readonly (U & { readonly count: number })[];
 }
 
@@ -33,65 +34,69 @@ export interface ClothLedger<U> {
   readonly problems: readonly CuttingProblem[];
 }
 
+interface OpenLine<U> {
+  readonly line: Omit<ClothLine<U>, 'count' | 'uses'>;
+  readonly standing: [number, number, number, number];
+  readonly uses: (U & { count: number })[];
+}
+
 /**
  * Lines by fabric, largest pieces first; equal sizes that must not turn stay apart from those that may.
  *
- * @param usable usable width by fabric
+ * @param natures by fabric
  */
 export const ledgerOf = <U extends object>(
   wanted: readonly Wanted<U>[],
-  usable: ReadonlyMap<string, Length>,
+  natures: ReadonlyMap<string, ClothNature>,
 ): ClothLedger<U> => {
   const problems: CuttingProblem[] = [];
-  const open = new Map<string, Map<string, { line: ClothLine<U>; pieces: number; uses: (U & { count: number })[] }>>();
+  const open = new Map<string, Map<string, OpenLine<U>>>();
   for (const want of wanted) {
-    const width = usable.get(want.fabric) as Length;
-    const cut = laid(want, width);
-    if (cut[0] > width + 1e-9) {
-      problems.push({
-        code: 'cutting/wider-than-cloth',
-        path: want.path,
-        fabric: want.fabric,
-        needs: cut,
-        usable: width,
-      });
+    const nature = natures.get(want.fabric) as ClothNature;
+    const lying = lyingOf(want, nature);
+    const problem = tooWide(want, lying, nature);
+    if (problem) {
+      problems.push(problem);
       continue;
     }
-    const lines = open.get(want.fabric) ?? new Map();
+    const lines = open.get(want.fabric) ?? new Map<string, OpenLine<U>>();
     open.set(want.fabric, lines);
-    const mayTurn = want.lie === 'free';
-    const key = [want.cut.shape, ...cut, mayTurn, outlineKey(want.cut.template?.points)].join('|');
-    const known = lines.get(key);
-    if (known) {
-      known.pieces += want.count;
-      known.uses.push({ ...want.use, count: want.count });
-    } else {
-      const line = { cut, shape: want.cut.shape, gives: want.cut.gives, count: 0, mayTurn, uses: [] };
-      lines.set(key, { line, pieces: want.count, uses: [{ ...want.use, count: want.count }] });
-    }
+    const { cut, mayTurn, diagonal } = lying;
+    const key = [want.cut.shape, ...cut, mayTurn, diagonal, lying.outline].join('|');
+    const line = lines.get(key) ?? {
+      line: { cut, shape: want.cut.shape, gives: want.cut.gives, mayTurn, diagonal },
+      standing: [0, 0, 0, 0],
+      uses: [],
+    };
+    lines.set(key, line);
+    line.standing[lying.standing] += want.count;
+    line.uses.push({ ...want.use, count: want.count });
   }
   const lines = new Map(
     [...open].map(([fabric, byKey]) => [
       fabric,
       [...byKey.values()]
-        .map(({ line, pieces, uses }) => ({ ...line, count: Math.ceil(pieces / line.gives), uses }))
+        .map((line) => closed(line, natures.get(fabric) as ClothNature))
         .sort((a, b) => b.cut[1] - a.cut[1] || b.cut[0] - a.cut[0]),
     ]),
   );
   return { lines, problems };
 };
 
+const closed = <U>({ line, standing, uses }: OpenLine<U>, nature: ClothNature): ClothLine<U> => ({
+  ...line,
+  count: squaresFor({ gives: line.gives, print: nature.print, standing }),
+  uses,
+});
+
+const tooWide = (
+  want: { readonly path: string; readonly fabric: string },
+  { cut }: Lying,
+  { width }: ClothNature,
+): CuttingProblem | null =>
+  cut[0] <= width + 1e-9
+    ? null
+    : { code: 'cutting/wider-than-cloth', path: want.path, fabric: want.fabric, needs: cut, usable: width };
+
 export const demandsOf = (lines: readonly ClothLine<object>[]): readonly Demand[] =>
   lines.map(({ cut, count, mayTurn }) => ({ across: cut[0], along: cut[1], count, mayTurn }));
-
-/** A free piece lies with its long side across, unless the cloth is too narrow for it. */
-const laid = <U>(want: Wanted<U>, width: Length): readonly [Length, Length] => {
-  const [a, b] = want.cut.size;
-  if (want.lie === 'across') return [a, b];
-  if (want.lie === 'along') return [b, a];
-  const [long, short] = a >= b ? [a, b] : [b, a];
-  return long > width + 1e-9 ? [short, long] : [long, short];
-};
-
-const outlineKey = (points: Polygon | undefined): string =>
-  points?.map((p) => `${p.x.toFixed(6)},${p.y.toFixed(6)}`).join(' ') ?? '';

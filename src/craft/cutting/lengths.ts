@@ -1,5 +1,6 @@
 // Long strips: how many widths of cloth are joined end to end to make one.
 import { type Length, tidy } from '#craft/measure';
+import type { ClothNature } from './cloth.ts';
 
 /**
  * Pieces that, joined end to end, make one strip: whole widths of the cloth and a last piece of what is missing.
@@ -24,4 +25,21 @@ export const joinedStrip = (strip: {
     missing += 2 * seam - width;
   }
   return [...pieces, tidy(missing)];
+};
+
+/**
+ * A strip of a cloth whose print stands upright in the quilt, in pieces of cloth: along the cloth in one piece, across it
+ * joined where the cloth is too narrow. The print leaves no choice of grain.
+ *
+ * @param size as it is cut and lies in the quilt, across and down
+ * @returns pieces [across the cloth, along it]
+ */
+export const joinedOnCloth = (strip: {
+  readonly size: readonly [Length, Length];
+  readonly nature: Pick<ClothNature, 'width' | 'printRuns'>;
+  readonly seam: Length;
+}): readonly (readonly [Length, Length])[] => {
+  const { size, nature, seam } = strip;
+  const [across, along] = nature.printRuns === 'lengthwise' ? size : [size[1], size[0]];
+  return joinedStrip({ long: across, width: nature.width, seam }).map((piece) => [piece, along]);
 };

@@ -6,8 +6,6 @@ export type Feature =
   | 'arrangement'
   | 'arcs'
   | 'scrappy-tones'
-  | 'print-direction'
-  | 'reversible'
   | 'precuts'
   | 'corner-squares'
   | 'mitred-corners'

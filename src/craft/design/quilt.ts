@@ -1,6 +1,7 @@
 // The quilt in normal form: what the document says, with every default filled in, every length exact
 // and every name checked. Rooms behind this door trust it.
 
+import type { Print, PrintRuns } from '#craft/fabric';
 import type { Unit } from '#craft/measure';
 import type { Rational } from '#ground/exact';
 
@@ -38,6 +39,10 @@ export interface Fabric {
   /** Lower-case #rrggbb. */
   readonly colour: string;
   readonly usableWidth: Rational;
+  readonly print: Print;
+  readonly printRuns: PrintRuns;
+  /** It has no right side. */
+  readonly reversible: boolean;
   /** Of one yard or metre, in the document's currency. */
   readonly price: Rational | null;
 }

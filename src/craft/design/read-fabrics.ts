@@ -34,6 +34,9 @@ export const readFabrics = (written: readonly WrittenFabric[], reading: Reading)
         name: fabric.name ?? fabric.id,
         colour: colour.value,
         usableWidth,
+        print: fabric.print ?? 'none',
+        printRuns: fabric.printRuns ?? 'lengthwise',
+        reversible: fabric.reversible ?? false,
         price: fabric.price === undefined ? null : fromDecimal(fabric.price),
       },
     ];

@@ -32,11 +32,14 @@ export const toDocument = (quilt: Quilt): QuiltDocument => {
       step: `${exactText(buying.step.amount)} ${buying.step.unit}`,
     },
     currency,
-    fabrics: quilt.fabrics.map(({ id, name, colour, usableWidth, price }) => ({
+    fabrics: quilt.fabrics.map(({ id, name, colour, usableWidth, print, printRuns, reversible, price }) => ({
       id,
       name,
       colour,
       usableWidth: exactText(usableWidth),
+      print,
+      printRuns,
+      reversible,
       ...(price === null ? {} : { price: price.valueOf() }),
     })),
     blocks: quilt.blocks.map(toBlock),

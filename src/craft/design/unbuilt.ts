@@ -20,11 +20,6 @@ const unbuilt: readonly Unbuilt[] = [
   },
   { feature: 'extras', places: (d) => given(d.extras, ['extras']) },
   {
-    feature: 'print-direction',
-    places: (d) => inFabrics(d, (f) => [...when(f.print === 'one-way' || f.print === 'two-way', ['print'])]),
-  },
-  { feature: 'reversible', places: (d) => inFabrics(d, (f) => when(f.reversible === true, ['reversible'])) },
-  {
     feature: 'precuts',
     places: (d) => inFabrics(d, (f) => when(f.bought !== undefined && f.bought !== 'yardage', ['bought'])),
   },

@@ -1,1 +1,9 @@
 export { lightnessOf, parseColour } from './colour.ts';
+export {
+  type Likeness,
+  likenessOf,
+  type Print,
+  type PrintedCloth,
+  type PrintRuns,
+  strictestOf,
+} from './print.ts';

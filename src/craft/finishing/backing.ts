@@ -17,7 +17,7 @@ export interface BackingPanels {
 }
 
 /**
- * Both ways are counted and the shorter length is taken; upright when equal.
+ * Where the way is left open both are counted and the shorter length is taken; upright when equal.
  *
  * @param size  of the backing, overage included
  * @param width usable width of the cloth
@@ -28,9 +28,11 @@ export const backingFor = (backing: {
   readonly size: readonly [Length, Length];
   readonly width: Length;
   readonly join: Length;
+  readonly run: BackingPanels['run'] | 'least';
 }): BackingPanels => {
   const upright = panelsFor({ ...backing, spans: backing.size[0], long: backing.size[1], run: 'upright' });
   const level = panelsFor({ ...backing, spans: backing.size[1], long: backing.size[0], run: 'level' });
+  if (backing.run !== 'least') return backing.run === 'upright' ? upright : level;
   return level.length < upright.length - 1e-9 ? level : upright;
 };
 

@@ -1,6 +1,7 @@
 // Which units are one and the same to make: the same kinds of piece lying alike, turned or not.
 // A unit is known by a sum of scrambled numbers, one for each patch and its place: the same in whatever
 // order patches are listed, and quick, for a large drawing has many units.
+import type { Likeness } from '#craft/fabric';
 import { boxOf, centroid, type Point, type Polygon, quarterTurned, signedArea, turned } from '#ground/plane';
 
 export interface UnitForm {
@@ -14,6 +15,8 @@ interface Drawn {
   readonly patches: readonly Polygon[];
   readonly kindOf: readonly number[];
   readonly size: number;
+  /** Whether a patch of a turned unit is still the same piece: not where a print stands upright. Any turn when missing. */
+  readonly turnsOf?: (patch: number) => Likeness['turns'];
 }
 
 /**
@@ -52,8 +55,9 @@ const rounded = (value: number): number => Math.floor(value * grain + 0.3183);
 /** For each quarter turn what a unit looks like after it. */
 const signaturesFor = (drawn: Drawn): ((unit: readonly number[]) => readonly string[]) => {
   const { patches, kindOf, size } = drawn;
+  const turnsOf = drawn.turnsOf ?? anyTurn;
   const shapes = new Map<string, number>();
-  const shapeOf = (points: Polygon, kind: number): number => {
+  const shapeOf = (points: Polygon, kind: string): number => {
     const box = boxOf(points);
     const corners = points.map((p) => `${rounded((p.x - box.x) / size)},${rounded((p.y - box.y) / size)}`).sort();
     const key = `${kind}|${corners.join(' ')}`;
@@ -65,7 +69,7 @@ const signaturesFor = (drawn: Drawn): ((unit: readonly number[]) => readonly str
     patches.map((outline, i) => {
       const points = outline.map((p) => quarterTurned(p, quarters));
       const { x, y } = boxOf(points);
-      return { shape: shapeOf(points, kindOf[i] as number), x, y };
+      return { shape: shapeOf(points, `${kindOf[i]}:${standing(quarters, turnsOf(i))}`), x, y };
     }),
   );
   return (unit) =>
@@ -88,6 +92,12 @@ const signaturesFor = (drawn: Drawn): ((unit: readonly number[]) => readonly str
       return `${unit.length}:${one}:${two}`;
     });
 };
+
+const anyTurn = (): Likeness['turns'] => 'any';
+
+/** How a print shows that its patch was turned by so many quarters: not at all, upright or level, or each way. */
+const standing = (quarters: number, turns: Likeness['turns']): number =>
+  turns === 'any' ? 0 : turns === 'half' ? quarters % 2 : quarters;
 
 /** Mixes three whole numbers into 32 bits (the finishing steps of a common 32-bit hash, from memory). */
 const scrambled = (a: number, b: number, c: number): number => {
@@ -145,7 +155,8 @@ const slantedForms = (drawn: Drawn) => {
     }
     return `${unit.length}:${sum}`;
   };
-  const matters = (unit: readonly number[]): boolean => isSlanted && unit.length <= slantedUpTo;
+  const matters = (unit: readonly number[]): boolean =>
+    isSlanted && unit.length <= slantedUpTo && unit.every((i) => (drawn.turnsOf ?? anyTurn)(i) === 'any');
   return {
     find: (unit: readonly number[]): UnitForm | null => {
       if (!matters(unit)) return null;

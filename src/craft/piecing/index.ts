@@ -1,5 +1,6 @@
 // Piecing: which pieces a block takes, in what order they are joined, and the size after every seam.
 import { cornerTolerance, type DraftedBlock, outlineOf } from '#craft/drafting';
+import type { Likeness } from '#craft/fabric';
 import { type Length, length } from '#craft/measure';
 import { hullOf, type Polygon, perimeter, signedArea } from '#ground/plane';
 import { drawingOf } from './chords.ts';
@@ -25,20 +26,26 @@ export { provenUpTo } from './tree.ts';
  * @param block     tiled patches
  * @param fabrics   the fabric of each patch
  * @param lightness CIE L* of a fabric, for pressing
+ * @param likeness  how pieces of a fabric may lie and still be one kind; any turn and no mirror image when missing
  * @param seam      allowance
  */
 export const pieceBlock = (of: {
   readonly block: DraftedBlock;
   readonly fabrics: readonly string[];
   readonly lightness: (fabric: string) => number;
+  readonly likeness?: (fabric: string) => Likeness;
   readonly seam: Length;
 }): PiecedBlock => {
-  const { block, fabrics } = of;
+  const { block, fabrics, likeness = plainLikeness } = of;
   const larger = length(Math.max(...block.size));
   const slack = cornerTolerance * larger;
   const outlines = block.patches.map((patch) => outlineOf(patch, slack));
   const kindOf = kindsOf(
-    outlines.map((points, i) => ({ points, fabric: fabrics[i] as string })),
+    outlines.map((points, i) => ({
+      points,
+      fabric: fabrics[i] as string,
+      likeness: likeness(fabrics[i] as string),
+    })),
     larger,
   );
   const graph = once(() => graphOf(outlines, slack));
@@ -61,7 +68,12 @@ export const pieceBlock = (of: {
           {
             drawing: drawingOf(outlines, slack),
             graph,
-            formOf: formSorter({ patches: outlines, kindOf, size: larger }),
+            formOf: formSorter({
+              patches: outlines,
+              kindOf,
+              size: larger,
+              turnsOf: (patch) => likeness(fabrics[patch] as string).turns,
+            }),
             kindOf,
             isConvex,
           },
@@ -72,6 +84,8 @@ export const pieceBlock = (of: {
   const steps = [...coreSteps, ...logSteps({ block: sewn, core: coreSteps, added })];
   return labelled({ block, fabrics, kindOf, steps, leastUnits: tree?.leastUnits ?? 'proven' });
 };
+
+const plainLikeness = (): Likeness => ({ turns: 'any', flips: false });
 
 const once = <T>(make: () => T): (() => T) => {
   const made: T[] = [];

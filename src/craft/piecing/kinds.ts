@@ -1,13 +1,16 @@
 // Which patches are one kind of piece: same shape, same cloth, cut with the same grain.
-// A mirror image is another kind; a turned one is not.
+// A mirror image is another kind, unless the cloth has no right side; a turned one is not, unless its print stands upright.
 
+import type { Likeness } from '#craft/fabric';
 import type { Length } from '#craft/measure';
-import type { Point, Polygon } from '#ground/plane';
+import { at, boxOf, type Point, type Polygon, quarterTurned } from '#ground/plane';
 import { sidesOf } from './sides.ts';
 
 export interface KindSource {
   readonly points: Polygon;
   readonly fabric: string;
+  /** Any turn and no mirror image when missing. */
+  readonly likeness?: Likeness;
 }
 
 /**
@@ -19,11 +22,33 @@ export interface KindSource {
 export const kindsOf = (patches: readonly KindSource[], size: Length): readonly number[] => {
   const known = new Map<string, number>();
   return patches.map((patch) => {
-    const key = `${patch.fabric}|${grainClass(patch.points)}|${shapeKey(patch.points, size)}`;
+    const key = `${patch.fabric}|${grainClass(patch.points)}|${likeKey(patch, size)}`;
     const kind = known.get(key) ?? known.size;
     known.set(key, kind);
     return kind;
   });
+};
+
+/** The least of the texts of all ways in which the piece may lie. */
+const likeKey = ({ points, likeness = { turns: 'any', flips: false } }: KindSource, size: number): string => {
+  const faces = likeness.flips ? [points, mirrorImage(points)] : [points];
+  if (likeness.turns === 'any') return leastOf(faces.map((face) => shapeKey(face, size)));
+  const ways = likeness.turns === 'half' ? [0, 2] : [0];
+  return leastOf(faces.flatMap((face) => ways.map((quarters) => uprightKey(face, quarters, size))));
+};
+
+const leastOf = (texts: readonly string[]): string => texts.toSorted()[0] ?? '';
+
+const mirrorImage = (points: Polygon): Polygon => points.map((p) => at(-p.x, p.y)).toReversed();
+
+/** Corners from the box's upper left corner, turned by so many quarters: the same for shifted outlines only. */
+const uprightKey = (points: Polygon, quarters: number, size: number): string => {
+  const turned = points.map((p) => quarterTurned(p, quarters));
+  const box = boxOf(turned);
+  return turned
+    .map((p) => `${rounded((p.x - box.x) / size)}:${rounded((p.y - box.y) / size)}`)
+    .sort()
+    .join();
 };
 
 /** Side lengths and corner angles in walking order, begun where the text is least: the same for turned outlines only. */

@@ -23,7 +23,8 @@ export const usesText = (plan: QuiltPlan, uses: readonly PieceUse[]): string => 
     const list = labels.get(name) ?? [];
     // the pieces of the finish carry no label that stands on a drawing
     const isLabelled = use.role !== 'binding' && use.role !== 'backing';
-    if (isLabelled && !list.includes(use.label)) list.push(use.label);
+    const label = use.turn === null || use.turn === 0 ? use.label : `${use.label} turned ${use.turn}°`;
+    if (isLabelled && !list.includes(label)) list.push(label);
     labels.set(name, list);
   }
   return [...labels].map(([name, list]) => (list.length === 0 ? name : `${name} ${list.join(', ')}`)).join('; ');

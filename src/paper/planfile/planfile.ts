@@ -151,6 +151,7 @@ const fabricEntry = (plan: QuiltPlan, of: FabricPlan): unknown => {
       shape: cloth.shape,
       count: cloth.count,
       gives: cloth.gives,
+      diagonal: cloth.diagonal,
       for: cloth.for,
     })),
     layout: of.laid.layout,

@@ -53,8 +53,6 @@ const features: Readonly<Record<Feature, string>> = {
   arrangement: 'An arrangement by a rule is',
   arcs: 'A patch with curved edges is',
   'scrappy-tones': 'A tone of several fabrics is',
-  'print-direction': 'A print with a direction is',
-  reversible: 'A cloth without a right side is',
   precuts: 'Cloth in fat quarters, fat eighths or sheets is',
   'corner-squares': 'A border with corner squares is',
   'mitred-corners': 'A border with mitred corners is',

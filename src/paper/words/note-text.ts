@@ -14,6 +14,14 @@ export const noteText = (note: Note, unit: Unit): string => {
     }
     case 'design/made-elsewhere':
       return `Block ${quoted(note.block)} is made elsewhere: the top keeps a place of ${sizeText(note.finished, unit)} for it. With its seam allowances it must measure ${sizeText(note.unfinished, unit)}.`;
+    case 'cutting/print-upright': {
+      const more = note.upright - note.anyWay;
+      const cost =
+        more > 1e-9
+          ? `that takes ${lengthText(more, unit)} more of it (${lengthText(note.upright, unit)} against ${lengthText(note.anyWay, unit)})`
+          : 'that takes no more of it';
+      return `The print of ${quoted(note.fabric)} stands upright in the quilt, and ${cost}.`;
+    }
     case 'piecing/not-straight':
       return note.joining === 'set-in'
         ? `Block ${quoted(note.block)} is not sewn with straight seams alone: it has ${note.corners} inside ${note.corners === 1 ? 'corner' : 'corners'} to set in. Stop those seams where the seam lines cross, an allowance from the edge.`

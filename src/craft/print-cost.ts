@@ -1,0 +1,39 @@
+// What does it cost in cloth that a print stands upright? The same pieces laid out again as if it did not matter.
+import type { Quilt } from '#craft/design';
+import { type ClothSearch, type Natures, planCloths, type WantedPiece } from './cloth-plan.ts';
+import type { Note } from './notes.ts';
+import type { FabricPlan } from './plan.ts';
+
+/**
+ * One note for each used cloth whose print stands upright.
+ *
+ * @param piecesFor all pieces of the quilt, were its cloths of this nature
+ */
+export const printCostNotes = (of: {
+  readonly quilt: Quilt;
+  readonly fabrics: readonly FabricPlan[];
+  readonly natures: Natures;
+  readonly search: ClothSearch;
+  readonly piecesFor: (natures: Natures) => readonly WantedPiece[];
+}): readonly Note[] => {
+  const used = of.fabrics.filter(({ id }) => of.natures.get(id)?.print !== 'none');
+  if (used.length === 0) return [];
+  const plain: Natures = new Map([...of.natures].map(([id, nature]) => [id, { ...nature, print: 'none' }]));
+  const ids = new Set(used.map(({ id }) => id));
+  const pieces = of.piecesFor(plain).filter(({ fabric }) => ids.has(fabric));
+  const { fabrics } = planCloths({ quilt: of.quilt, pieces, natures: plain, search: of.search });
+  return used.flatMap(({ id, laid }): readonly Note[] => {
+    const free = fabrics.find((fabric) => fabric.id === id);
+    if (free === undefined) return [];
+    return [
+      {
+        code: 'cutting/print-upright',
+        level: 'note',
+        path: `/fabrics/${of.quilt.fabrics.findIndex((fabric) => fabric.id === id)}/print`,
+        fabric: id,
+        upright: laid.layout.length,
+        anyWay: free.laid.layout.length,
+      },
+    ];
+  });
+};

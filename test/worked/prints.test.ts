@@ -1,0 +1,264 @@
+// Prints that stand upright in the quilt, and cloth without a right side: pieces counted by hand.
+
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import type { QuiltPlan } from '#craft';
+import { cloths, planned, quilt, type Written } from '../documents/documents.ts';
+
+/** One 4 × 2 in rectangle on the left of a square block of 4, the rest plain. */
+const hand = (tone: string): Written => ({
+  id: 'hand',
+  size: 4,
+  patches: {
+    grid: [4, 4],
+    list: [
+      {
+        points: [
+          [0, 0],
+          [1, 0],
+          [1, 4],
+          [0, 4],
+        ],
+        tone,
+      },
+      {
+        points: [
+          [1, 0],
+          [4, 0],
+          [4, 4],
+          [1, 4],
+        ],
+        tone: 'light',
+      },
+    ],
+  },
+});
+
+const printed = (of: Written): readonly Written[] => [...cloths(40), { id: 'stag', colour: '#446622', ...of }];
+
+const cutsOf = (plan: QuiltPlan, id: string) =>
+  plan.fabrics
+    .find((fabric) => fabric.id === id)
+    ?.pieces.map(({ cut, count, for: uses }) => ({ cut, count, turns: uses.map(({ turn }) => turn) }));
+
+const turnedRow = { rows: [[{ block: 'hand' }, { block: 'hand', turn: 90 }, { block: 'hand', turn: 180 }]] };
+
+test('turned blocks list their turned pieces apart when the print stands upright', () => {
+  // by hand: a piece that finishes 1 × 4 is cut 1 1/2 × 4 1/2; turned by 90° it lies 4 1/2 across in the quilt
+  const plan = planned(quilt({ fabrics: printed({ print: 'one-way' }), blocks: [hand('stag')], top: turnedRow }));
+  assert.deepEqual(cutsOf(plan, 'stag'), [
+    { cut: [1.5, 4.5], count: 2, turns: [0, 180] },
+    { cut: [4.5, 1.5], count: 1, turns: [90] },
+  ]);
+});
+
+test('a print that runs crosswise lies the other way on the cloth', () => {
+  const plan = planned(
+    quilt({ fabrics: printed({ print: 'one-way', printRuns: 'crosswise' }), blocks: [hand('stag')], top: turnedRow }),
+  );
+  assert.deepEqual(cutsOf(plan, 'stag'), [
+    { cut: [1.5, 4.5], count: 1, turns: [90] },
+    { cut: [4.5, 1.5], count: 2, turns: [0, 180] },
+  ]);
+});
+
+test('without direction the same pieces are one size', () => {
+  const plan = planned(quilt({ fabrics: printed({}), blocks: [hand('stag')], top: turnedRow }));
+  assert.deepEqual(cutsOf(plan, 'stag'), [{ cut: [4.5, 1.5], count: 3, turns: [null] }]);
+});
+
+/** Four half-squares of the print, one in each corner, right angle outward. */
+const corners: Written = {
+  id: 'corners',
+  size: 4,
+  patches: {
+    grid: [4, 4],
+    list: [
+      {
+        points: [
+          [0, 0],
+          [2, 0],
+          [0, 2],
+        ],
+        tone: 'stag',
+      },
+      {
+        points: [
+          [2, 0],
+          [4, 0],
+          [4, 2],
+        ],
+        tone: 'stag',
+      },
+      {
+        points: [
+          [4, 2],
+          [4, 4],
+          [2, 4],
+        ],
+        tone: 'stag',
+      },
+      {
+        points: [
+          [2, 4],
+          [0, 4],
+          [0, 2],
+        ],
+        tone: 'stag',
+      },
+      {
+        points: [
+          [2, 0],
+          [4, 2],
+          [2, 4],
+          [0, 2],
+        ],
+        tone: 'light',
+      },
+    ],
+  },
+};
+
+test('four corners are four kinds of piece and come from one square on each diagonal', () => {
+  // by hand: opposite corners are the two halves of one square, so nothing is left over
+  const plan = planned(
+    quilt({ fabrics: printed({ print: 'one-way' }), blocks: [corners], top: { rows: [[{ block: 'corners' }]] } }),
+  );
+  const stag = plan.fabrics.find(({ id }) => id === 'stag');
+  assert.deepEqual(stag?.pieces.map(({ count, diagonal }) => [count, diagonal]).toSorted(), [
+    [1, 'falling'],
+    [1, 'rising'],
+  ]);
+  assert.equal(plan.blocks[0]?.pieces.filter(({ fabric }) => fabric === 'stag').length, 4);
+});
+
+test('one corner alone leaves the opposite half of every square over, and the note says what that takes', () => {
+  // by hand: legs of 2 ask for squares of 2 7/8; six corners without direction are 3 squares, one-way 6
+  const one: Written = {
+    id: 'one',
+    size: 2,
+    patches: {
+      grid: [1, 1],
+      list: [
+        {
+          points: [
+            [0, 0],
+            [1, 0],
+            [0, 1],
+          ],
+          tone: 'stag',
+        },
+        {
+          points: [
+            [1, 0],
+            [1, 1],
+            [0, 1],
+          ],
+          tone: 'light',
+        },
+      ],
+    },
+  };
+  const top = { rows: [Array.from({ length: 6 }, () => ({ block: 'one' }))] };
+  const counts = ['none', 'one-way', 'two-way'].map((print) => {
+    const plan = planned(quilt({ fabrics: printed({ print, usableWidth: 9 }), blocks: [one], top }));
+    const note = plan.notes.find(({ code }) => code === 'cutting/print-upright');
+    return [
+      plan.fabrics.find(({ id }) => id === 'stag')?.pieces[0]?.count,
+      note?.code === 'cutting/print-upright' ? [note.upright, note.anyWay] : null,
+    ];
+  });
+  assert.deepEqual(counts, [
+    [3, null],
+    [6, [5.75, 2.875]],
+    [3, [2.875, 2.875]],
+  ]);
+});
+
+test('side borders of a printed cloth lie along it in one piece, ends across it and joined', () => {
+  // by hand: the top is 12 × 48; sides 3 × 48 are cut 3 1/2 × 48 1/2, ends 18 × 3 are cut 18 1/2 × 3 1/2
+  const tall: Written = {
+    id: 'tall',
+    size: [12, 48],
+    patches: {
+      grid: [1, 1],
+      list: [
+        {
+          points: [
+            [0, 0],
+            [1, 0],
+            [1, 1],
+            [0, 1],
+          ],
+          tone: 'light',
+        },
+      ],
+    },
+  };
+  const top = { rows: [[{ block: 'tall' }]], borders: [{ width: 3, fabric: 'stag' }] };
+  const of = (more: Written) =>
+    planned(
+      quilt({
+        fabrics: [
+          { id: 'light', colour: '#fff', usableWidth: 60 },
+          { id: 'stag', colour: '#446622', usableWidth: 20, ...more },
+        ],
+        blocks: [tall],
+        top,
+      }),
+    );
+  assert.deepEqual(
+    of({ print: 'one-way' }).top.pieces.map(({ joinedFrom }) => joinedFrom),
+    [[[3.5, 48.5]], [[18.5, 3.5]]],
+  );
+  // by hand: crosswise the sides are joined from 20 + 20 + 9 1/2 less two allowances a join
+  assert.deepEqual(
+    of({ print: 'two-way', printRuns: 'crosswise' }).top.pieces.map(({ joinedFrom }) => joinedFrom),
+    [
+      [
+        [20, 3.5],
+        [20, 3.5],
+        [9.5, 3.5],
+      ],
+      [[3.5, 18.5]],
+    ],
+  );
+});
+
+test('a mirror image is the same piece when the cloth has no right side, and one line of the cut list', () => {
+  const slant: Written = {
+    id: 'slant',
+    size: [4, 2],
+    patches: {
+      grid: [4, 2],
+      list: [
+        {
+          points: [
+            [0, 0],
+            [3, 0],
+            [1, 2],
+            [0, 2],
+          ],
+          tone: 'stag',
+        },
+        {
+          points: [
+            [3, 0],
+            [4, 0],
+            [4, 2],
+            [1, 2],
+          ],
+          tone: 'light',
+        },
+      ],
+    },
+  };
+  const top = { rows: [[{ block: 'slant' }, { block: 'slant', mirror: true }]] };
+  const lines = (reversible: boolean) => {
+    const plan = planned(quilt({ fabrics: printed({ reversible }), blocks: [slant], top }));
+    return plan.fabrics.find(({ id }) => id === 'stag')?.pieces.map(({ count }) => count);
+  };
+  // by hand: one of each hand
+  assert.deepEqual(lines(false), [1, 1]);
+  assert.deepEqual(lines(true), [2]);
+});
