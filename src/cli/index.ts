@@ -1,8 +1,10 @@
 // The command line: reads what is wished for, runs it, and turns every end into an exit code.
 import { Command, CommanderError, Option } from 'commander';
 import { PressFailure } from '#print';
+import { runBlocks } from './blocks-command.ts';
 import { runCheck } from './check-command.ts';
 import { runPlan } from './plan-command.ts';
+import { runSizes } from './sizes-command.ts';
 import { exits, print, type Terminal, WrongUse } from './terminal.ts';
 
 /** Runs one command line. @returns 0 done (warnings included), 1 the document has problems, 2 wrong use */
@@ -59,6 +61,24 @@ const programFor = (terminal: Terminal, ended: { exit: number }): Command => {
     .argument('<files...>', 'quilt documents, or - for standard input')
     .action(async (files: readonly string[]) => {
       ended.exit = await runCheck(files, terminal);
+    });
+  program
+    .command('blocks')
+    .description('list the collection: ids for "from", names, patches, joining')
+    .option('--out <folder>', 'write a picture of each block there, as SVG and PNG')
+    .action(async (options: { out?: string }) => {
+      ended.exit = await runBlocks(options.out ?? null, terminal);
+    });
+  program
+    .command('sizes')
+    .description('sizes of a block near one at which every cut falls on a mark of the ruler')
+    .argument('<block>', 'id in the collection, or with --file in that document')
+    .requiredOption('--near <size>', 'finished width, such as 8 or "8 1/2"')
+    .addOption(new Option('--unit <unit>', 'inches or centimetres').choices(['in', 'cm']).default('in'))
+    .addOption(new Option('--file <file>', 'a document of your own; its unit, seam and ruler hold').conflicts('unit'))
+    .action(async (block: string, options: { near: string; unit: 'in' | 'cm'; file?: string }) => {
+      const { near, unit, file = null } = options;
+      ended.exit = await runSizes({ block, near, unit, file }, terminal);
     });
   return program;
 };

@@ -1,6 +1,5 @@
 // seamstead plan FILE: the whole job on one document. Everything is made before anything is written, and
 // each file is put in place whole.
-import { mkdir, rename, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { type PlanOptions, planQuilt, type QuiltPlan } from '#craft';
 import { clothSignsFor, cuttingCsv, drawQuilt, patternPages, planFileText, summaryText } from '#paper';
@@ -10,7 +9,8 @@ import { openPress, type Paper, pngOf } from '#print';
 import { calledName, nameOf, readDocument } from './documents.ts';
 import { problemLines } from './problems.ts';
 import { openSolver } from './solver.ts';
-import { exits, print, progressOn, type Terminal, WrongUse } from './terminal.ts';
+import { exits, print, progressOn, type Terminal } from './terminal.ts';
+import { writeAll } from './write-all.ts';
 
 export interface PlanWishes {
   readonly file: string;
@@ -85,19 +85,3 @@ const filesOf = async (plan: QuiltPlan, paper: Paper, say: (what: string) => voi
 };
 
 const finishedSize = ({ quilt, top }: QuiltPlan): string => sizeText([top.set.width, top.set.height], quilt.unit);
-
-const writeAll = async (folder: string, files: ReadonlyMap<string, string | Uint8Array>): Promise<void> => {
-  try {
-    await mkdir(folder, { recursive: true });
-    for (const [name, content] of files) {
-      const unfinished = join(folder, `.${name}.${process.pid}.part`);
-      await writeFile(unfinished, content);
-      await rename(unfinished, join(folder, name));
-    }
-  } catch (error) {
-    const { code, message } = error as NodeJS.ErrnoException;
-    throw new WrongUse(
-      `The files cannot be written to ${folder} (${code ?? message}). Name another folder with --out.`,
-    );
-  }
-};

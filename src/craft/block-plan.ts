@@ -1,8 +1,17 @@
 // The blocks of a plan: one entry per block, colouring and mirror image that the top uses, with its
 // pieces cut to size and its steps numbered and counted over the whole quilt.
+import { type BlockSize, blockDrift, rulerSizes } from '#craft/accuracy';
 import { type CutRule, cutFor } from '#craft/cutting';
 import type { BlockDesign, Colouring, Quilt } from '#craft/design';
-import { cornerTolerance, type DraftedBlock, fabricOf, mirrored, mirroredSide, outlineOf } from '#craft/drafting';
+import {
+  cornerTolerance,
+  type DraftedBlock,
+  draftBlock,
+  fabricOf,
+  mirrored,
+  mirroredSide,
+  outlineOf,
+} from '#craft/drafting';
 import type { Likeness } from '#craft/fabric';
 import { type Length, length } from '#craft/measure';
 import { machineTurn, type Part, type PiecedBlock, pieceBlock, type SewingStep } from '#craft/piecing';
@@ -49,7 +58,7 @@ export const planBlocks = (of: {
       pieced: entry.mirror ? inMirror(plain, block) : plain,
       rule: of.rule,
     });
-    if (isNew) notes.push(...markNotes(plan, design), ...elsewhereNotes(plan, design));
+    if (isNew) notes.push(...markNotes({ plan, design, block, rule: of.rule }), ...elsewhereNotes(plan, design));
     return plan;
   });
   return { blocks, notes };
@@ -187,20 +196,39 @@ const elsewhereNotes = ({ finished, unfinished }: BlockPlan, { path, id, shape }
     ? [{ code: 'design/made-elsewhere', level: 'note', path, block: id, finished, unfinished }]
     : [];
 
+interface MarkedBlock {
+  readonly plan: BlockPlan;
+  readonly design: BlockDesign;
+  readonly block: DraftedBlock;
+  readonly rule: CutRule;
+}
+
 /** Squares and rectangles that no mark fits: they cannot be trimmed later, so the maker must know. */
-const markNotes = (plan: BlockPlan, design: BlockDesign): readonly Note[] =>
-  plan.pieces.flatMap((piece): readonly Note[] => {
-    const { shape, size, exact } = piece.cut;
+const markNotes = (of: MarkedBlock): readonly Note[] => {
+  const { path, id } = of.design;
+  const off = of.plan.pieces.flatMap(({ label, cut: { shape, size, exact } }) => {
     if (shape !== 'square' && shape !== 'rectangle') return [];
     return ([0, 1] as const)
       .filter((side) => !(shape === 'square' && side === 1) && Math.abs(size[side] - exact[side]) > 1e-9)
-      .map((side) => ({
-        code: 'cutting/off-marks',
-        level: 'warning',
-        path: design.path,
-        block: design.id,
-        label: piece.label,
-        exact: exact[side] as Length,
-        size: size[side] as Length,
-      }));
+      .map((side) => ({ label, exact: exact[side] as Length, size: size[side] as Length }));
   });
+  if (off.length === 0) return [];
+  const friendly = friendlySize(of);
+  const { across, down } = blockDrift(of.block, of.rule);
+  const drift: Note = { code: 'accuracy/drift', level: 'warning', path, block: id, across, down };
+  return [
+    ...off.map((piece): Note => ({ code: 'cutting/off-marks', level: 'warning', path, block: id, ...piece, friendly })),
+    ...(across === 0 && down === 0 ? [] : [drift]),
+  ];
+};
+
+/** Of the block without its frame. None where it has that size already, or where another block's size decides. */
+const friendlySize = ({ design, rule }: MarkedBlock): BlockSize | null => {
+  const shape = design.shape.kind === 'framed' ? design.shape.inner : design.shape;
+  if (shape.kind === 'log-cabin' && shape.centreBlock !== null) return null;
+  const bare = draftBlock({ ...design, shape });
+  if (!bare.ok) return null;
+  const [width] = bare.value.size;
+  const { nearest } = rulerSizes({ block: bare.value, near: width, rule, each: 1 });
+  return nearest !== null && Math.abs(nearest[0] - width) > 1e-9 ? nearest : null;
+};

@@ -12,6 +12,18 @@ export type Note =
       readonly label: string;
       readonly exact: Length;
       readonly size: Length;
+      /** The nearest finished size of the block, without its frame, at which every cut falls on a mark; null: none is near. */
+      readonly friendly: readonly [Length, Length] | null;
+    }
+  | {
+      /** Cuts off the marks add up over the block. */
+      readonly code: 'accuracy/drift';
+      readonly level: 'warning';
+      readonly path: string;
+      readonly block: string;
+      /** Above zero: too large. */
+      readonly across: Length;
+      readonly down: Length;
     }
   | {
       /** The top keeps a place for it; nothing is cut or sewn for it here. */

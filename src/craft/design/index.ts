@@ -9,6 +9,7 @@ export { atNewestVersion, type Migration, newestVersion } from './migrations.ts'
 export type { DesignProblem } from './problems.ts';
 export type * from './quilt.ts';
 export { parseQuilt, readQuilt } from './read-quilt.ts';
-export { type ExactSize, patchCount, sizeOf } from './size.ts';
+export { type ExactSize, sizeOf } from './size.ts';
 export { toDocument } from './to-document.ts';
 export { type UnusedTone, unusedTones } from './unused-tones.ts';
+export { usualSewing } from './usual-sewing.ts';

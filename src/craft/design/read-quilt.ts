@@ -1,8 +1,6 @@
 // From a document to the quilt in normal form, or everything that is wrong with it: size and nesting,
 // JSON, version, form, what is not built yet, then what names and lengths mean.
 
-import type { Unit } from '#craft/measure';
-import { type Rational, rational } from '#ground/exact';
 import { done, type Outcome, refused } from '#ground/outcome';
 import { boundProblems } from './bounds.ts';
 import { type QuiltDocument, quiltDocument } from './document.ts';
@@ -22,6 +20,7 @@ import { scanText } from './scan-text.ts';
 import { schemaProblems } from './schema-problems.ts';
 import { textProblems } from './text-problems.ts';
 import { unbuiltProblems } from './unbuilt.ts';
+import { usualSewing } from './usual-sewing.ts';
 
 /** From the text of a document. A byte-order mark at its start is passed over. */
 export const parseQuilt = (text: string): Outcome<Quilt, DesignProblem> => {
@@ -57,12 +56,6 @@ export const readQuilt = (value: unknown): Outcome<Quilt, DesignProblem> => {
 const listed = (problems: readonly DesignProblem[]): Outcome<Quilt, DesignProblem> =>
   refused(problems.slice(0, limits.problems), Math.max(0, problems.length - limits.problems));
 
-/** Defaults that docs/document.md sets. */
-const usual: Readonly<Record<Unit, { readonly seam: Rational; readonly ruler: Rational }>> = {
-  in: { seam: rational(1, 4), ruler: rational(1, 8) },
-  cm: { seam: rational(3, 4), ruler: rational(1, 10) },
-};
-
 interface Meaning {
   readonly quilt: Quilt | null;
   readonly problems: readonly DesignProblem[];
@@ -73,8 +66,8 @@ const readMeaning = (document: QuiltDocument): Meaning => {
   const { unit } = document;
   const reading = readingFor(unit, (problem) => problems.push(problem));
   const most = widest[unit];
-  const seam = reading.length({ written: document.seam, path: '/seam', most, missing: usual[unit].seam });
-  const ruler = reading.length({ written: document.ruler, path: '/ruler', most, missing: usual[unit].ruler });
+  const seam = reading.length({ written: document.seam, path: '/seam', most, missing: usualSewing[unit].seam });
+  const ruler = reading.length({ written: document.ruler, path: '/ruler', most, missing: usualSewing[unit].ruler });
   const buying = readBuying(document.cutting, reading);
   const ids = [...new Set(document.fabrics.map((fabric) => fabric.id))].filter((id) => id !== '');
   const fabrics = { ids, has: new Set(ids) };

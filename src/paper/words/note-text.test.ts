@@ -5,7 +5,14 @@ import { noteText } from '#paper/words';
 
 test('a cut off the marks is told with both sizes and how far it is off', () => {
   // worded by hand
-  const note = { code: 'cutting/off-marks', level: 'warning', path: '/blocks/0', block: 'fly', label: 'B' } as const;
+  const note = {
+    code: 'cutting/off-marks',
+    level: 'warning',
+    path: '/blocks/0',
+    block: 'fly',
+    label: 'B',
+    friendly: null,
+  } as const;
   assert.equal(
     noteText({ ...note, exact: length(2.8333333333333335), size: length(2.875) }, 'in'),
     'Block “fly”, piece B: the exact cut 2 5/6 in falls between two marks of the ruler. It is cut at 2⅞ in, 0.042 in too large, and is not trimmed after sewing.',
@@ -17,6 +24,23 @@ test('a cut off the marks is told with both sizes and how far it is off', () => 
   assert.match(
     noteText({ ...note, exact: length(6.37), size: length(6.4) }, 'cm'),
     /cut at 6\.4 cm, 0\.03 cm too large/,
+  );
+});
+
+test('the nearest size without a cut off the marks is named where there is one, and what adds up over the block', () => {
+  const note = { path: '/blocks/0', block: 'fly', level: 'warning' } as const;
+  const off = { ...note, code: 'cutting/off-marks', label: 'B', exact: length(2.833), size: length(2.875) } as const;
+  assert.match(
+    noteText({ ...off, friendly: [length(9), length(9)] }, 'in'),
+    /sewing\. The nearest size of the block at which every cut falls on a mark is 9 × 9 in\.$/,
+  );
+  assert.equal(
+    noteText({ ...note, code: 'accuracy/drift', across: length(0.125), down: length(-0.0625) }, 'in'),
+    'Block “fly”: cut on the nearest marks, its pieces add up to ⅛ in too large across and 1/16 in too small down.',
+  );
+  assert.match(
+    noteText({ ...note, code: 'accuracy/drift', across: length(0), down: length(0.06) }, 'cm'),
+    /the true size across and 0\.06 cm too large down/,
   );
 });
 

@@ -10,7 +10,11 @@ export const noteText = (note: Note, unit: Unit): string => {
     case 'cutting/off-marks': {
       const { size, exact } = note;
       const off = `${smallText(Math.abs(size - exact), unit)} too ${size > exact ? 'large' : 'small'}`;
-      return `Block ${quoted(note.block)}, piece ${note.label}: the exact cut ${lengthText(exact, unit)} falls between two marks of the ruler. It is cut at ${lengthText(size, unit)}, ${off}, and is not trimmed after sewing.`;
+      return `Block ${quoted(note.block)}, piece ${note.label}: the exact cut ${lengthText(exact, unit)} falls between two marks of the ruler. It is cut at ${lengthText(size, unit)}, ${off}, and is not trimmed after sewing.${friendlyText(note.friendly, unit)}`;
+    }
+    case 'accuracy/drift': {
+      const parts = [driftText(note.across, 'across', unit), driftText(note.down, 'down', unit)];
+      return `Block ${quoted(note.block)}: cut on the nearest marks, its pieces add up to ${parts.join(' and ')}.`;
     }
     case 'design/made-elsewhere':
       return `Block ${quoted(note.block)} is made elsewhere: the top keeps a place of ${sizeText(note.finished, unit)} for it. With its seam allowances it must measure ${sizeText(note.unfinished, unit)}.`;
@@ -37,6 +41,18 @@ export const noteText = (note: Note, unit: Unit): string => {
   }
 };
 
-/** Below a 64th the fraction says nothing, the decimal does. */
-const smallText = (value: number, unit: Unit): string =>
-  value < 1 / 64 ? `${Number(value.toPrecision(1))} ${unit}` : lengthText(Number(numberText(value)), unit);
+const friendlyText = (size: readonly [number, number] | null, unit: Unit): string =>
+  size === null ? '' : ` The nearest size of the block at which every cut falls on a mark is ${sizeText(size, unit)}.`;
+
+/** "1/16 in too large across". */
+export const driftText = (drift: number, way: 'across' | 'down', unit: Unit): string =>
+  drift === 0
+    ? `the true size ${way}`
+    : `${smallText(Math.abs(drift), unit)} too ${drift > 0 ? 'large' : 'small'} ${way}`;
+
+/** A ruler's fraction stays one; of others, and below a 64th, the decimal says more. */
+const smallText = (value: number, unit: Unit): string => {
+  if (value < 1 / 64) return `${Number(value.toPrecision(1))} ${unit}`;
+  const isRulers = Math.abs(value * 64 - Math.round(value * 64)) < 1e-6;
+  return lengthText(isRulers ? value : Number(numberText(value)), unit);
+};

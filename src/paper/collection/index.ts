@@ -1,0 +1,2 @@
+export { type CollectionLine, collectionLines } from './lines.ts';
+export { type SizesFacts, sizesText } from './sizes.ts';
