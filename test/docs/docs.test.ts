@@ -104,4 +104,13 @@ describe('our sources', () => {
       return exists(file) && anchors.every((anchor) => anchorsOf(file).has(anchor));
     });
   });
+
+  it('cite nothing that a reader of this project does not have', () => {
+    // documents are cited by their path; a bare name in capitals, or a path from the root of some machine, leads nowhere
+    const elsewhere = mentions(
+      [...sourceFiles, ...proseFiles],
+      /((?<![\w.])(?:[A-Z]{5,} \d+\b|\/(?:work|home|root)\/[\w/.-]+))/g,
+    );
+    holdsFor(elsewhere, () => false);
+  });
 });
