@@ -182,6 +182,21 @@ describe('seamstead check', () => {
   });
 });
 
+describe('seamstead blocks', () => {
+  it('lists ids that a document may name', async () => {
+    const { exit, out, err } = await run(['blocks']);
+    assert.deepEqual([exit, err], [0, '']);
+    const ids = out.split('\n').flatMap((line) => line.match(/^(\S+) {2}/)?.slice(1) ?? []);
+    assert.ok(ids.length > 0);
+    const document = JSON.parse(readFileSync(pair, 'utf8'));
+    const cloths = { light: 'cream', medium: 'wheat', dark: 'dusk', accent: 'russet' };
+    document.blocks = ids.map((id) => ({ id, from: id, size: '12', colourings: { default: cloths } }));
+    document.top.rows = ids.map((id) => [{ block: id }]);
+    const checked = await run(['check', '-'], { stdin: JSON.stringify(document) });
+    assert.deepEqual([checked.exit, checked.err], [0, ''], checked.out);
+  });
+});
+
 describe('wrong use', () => {
   const notText = join(folder, 'not-text.quilt.json');
   const under = join(folder, 'a-file');
