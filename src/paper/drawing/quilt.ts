@@ -6,6 +6,7 @@ import type { BlockPlan, QuiltPlan } from '#craft';
 import type { Polygon } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
+import { emptyPlace } from './empty-place.ts';
 import { hatchDefinitions, hatchId } from './hatching.ts';
 import { hairlinePt, ink } from './ink.ts';
 import { entriesOf, entryKey, inTop, placing, rectOutline } from './placed.ts';
@@ -72,6 +73,7 @@ export const blockDefinitions = (of: {
     {},
     of.blocks
       .map((block, index) => {
+        if (block.patches.length === 0) return group({ id: blockId(index) }, [emptyPlace(scaledSize(block, of.scale))]);
         const byFabric = new Map<string, Polygon[]>();
         for (const patch of block.patches) {
           append(byFabric, patch.fabric, framed(patch.points, { scale: of.scale, x: 0, y: 0 }));
@@ -80,6 +82,11 @@ export const blockDefinitions = (of: {
       })
       .join(''),
   );
+
+const scaledSize = ({ finished }: BlockPlan, scale: number): { readonly width: number; readonly height: number } => ({
+  width: finished[0] * scale,
+  height: finished[1] * scale,
+});
 
 const stripPaths = (plan: QuiltPlan, signs: ClothSigns, scale: number): readonly string[] => {
   const byFabric = new Map<string, Polygon[]>();
@@ -94,8 +101,13 @@ const hatchedQuilt = ({ plan, signs }: QuiltPicture, scale: number): Drawn => {
   const frame = { scale, x: 0, y: 0 };
   for (const strip of plan.top.set.strips) append(byFabric, strip.fabric, framed(rectOutline(strip.rect), frame));
   const entries = entriesOf(plan);
+  const empty: string[] = [];
   for (const placed of plan.top.set.placed) {
     const entry = entries.get(entryKey(placed))?.entry;
+    if (entry?.patches.length === 0) {
+      const transform = placing({ placed, finished: entry.finished, scale });
+      empty.push(group({ transform }, [emptyPlace(scaledSize(entry, scale))]));
+    }
     for (const patch of entry?.patches ?? []) {
       append(byFabric, patch.fabric, framed(inTop(patch.points, placed, entry?.finished ?? [0, 0]), frame));
     }
@@ -105,7 +117,7 @@ const hatchedQuilt = ({ plan, signs }: QuiltPicture, scale: number): Drawn => {
   );
   return {
     definitions: [hatchDefinitions([...byFabric.keys()].map((fabric) => signOf(signs, fabric)))],
-    parts: [group(edge, fabricPaths(byFabric, signs)), ...hatches],
+    parts: [group(edge, [...fabricPaths(byFabric, signs), ...empty]), ...hatches],
   };
 };
 

@@ -46,8 +46,9 @@ interface ChapterOf {
   readonly album: Album;
 }
 
+/** A block made elsewhere has no chapter: the notes say what it must measure. */
 export const blockPages = (of: ChapterOf): readonly BlockPages[] =>
-  of.plan.blocks.map((block, index) => blockChapter(of, block, index + 1));
+  of.plan.blocks.flatMap((block, index) => (block.patches.length === 0 ? [] : [blockChapter(of, block, index + 1)]));
 
 const blockChapter = (of: ChapterOf, block: BlockPlan, place: number): BlockPages => {
   const { unit } = of.plan.quilt;

@@ -91,7 +91,8 @@ const joiningWords = { straight: '', partial: ', seams closed later', 'set-in': 
 const sewing = (plan: QuiltPlan): readonly string[] => [
   ...plan.blocks.flatMap((block) => {
     const title = entryTitle(plan, { block: block.id, colouring: block.colouring, mirror: block.mirror });
-    const steps = `${counted(block.steps.length, 'step')}${joiningWords[block.joining]}`;
+    const made = `${counted(block.steps.length, 'step')}${joiningWords[block.joining]}`;
+    const steps = block.patches.length === 0 ? 'made elsewhere' : made;
     return wrapped(`${block.count} × ${title}: ${steps}`, '  ');
   }),
   ...wrapped(
