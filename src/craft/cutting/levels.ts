@@ -125,14 +125,31 @@ const withKind = ({ levels, job, kind, turned, count, choice }: Placing): Level[
       ...(rest > 0 ? [{ ...level, times: rest }] : []),
     ];
   };
-  let after: Level[];
-  if (choice.rule === 'next-fit')
-    after = lastAlone(levels).flatMap((l, i, all) => (i === all.length - 1 ? put(l) : [l]));
-  else if (choice.rule === 'first-fit') after = levels.flatMap(put);
-  else {
-    const tight = levels.map((level, i) => ({ level, i })).sort((a, b) => a.level.room - b.level.room || a.i - b.i);
-    const placed = new Map(tight.map(({ level, i }) => [i, put(level)]));
-    after = levels.flatMap((_, i) => placed.get(i) ?? []);
+  const after: Level[] = [];
+  const fits = (level: Level): boolean => left > 0 && level.room >= width;
+  if (choice.rule === 'next-fit') {
+    const all = lastAlone(levels);
+    after.push(...all.slice(0, -1));
+    const last = all.at(-1);
+    if (last) after.push(...put(last));
+  } else if (choice.rule === 'first-fit') {
+    for (const level of levels) {
+      if (fits(level)) after.push(...put(level));
+      else after.push(level);
+    }
+  } else {
+    const roomy = levels.map((level, i) => ({ level, i })).filter(({ level }) => level.room >= width);
+    roomy.sort((a, b) => a.level.room - b.level.room || a.i - b.i);
+    const placed = new Map<number, readonly Level[]>();
+    for (const { level, i } of roomy) {
+      if (left === 0) break;
+      placed.set(i, put(level));
+    }
+    levels.forEach((level, i) => {
+      const made = placed.get(i);
+      if (made) after.push(...made);
+      else after.push(level);
+    });
   }
   if (left === 0) return after;
   const per = Math.floor(job.width / width);
