@@ -3,6 +3,7 @@ import { Command, CommanderError, Option } from 'commander';
 import { PressFailure } from '#print';
 import { runBlocks } from './blocks-command.ts';
 import { runCheck } from './check-command.ts';
+import { runDraw } from './draw-command.ts';
 import { runPlan } from './plan-command.ts';
 import { runSizes } from './sizes-command.ts';
 import { exits, print, type Terminal, WrongUse } from './terminal.ts';
@@ -30,6 +31,14 @@ export const main = async (call: { readonly argv: readonly string[] } & Terminal
     throw error;
   }
 };
+
+interface DrawOptions {
+  readonly out?: string;
+  readonly as?: 'colour' | 'grey' | 'line';
+  readonly width: string;
+  readonly size?: string;
+  readonly unit: 'in' | 'cm';
+}
 
 const programFor = (terminal: Terminal, ended: { exit: number }): Command => {
   const program = new Command('seamstead')
@@ -68,6 +77,20 @@ const programFor = (terminal: Terminal, ended: { exit: number }): Command => {
     .option('--out <folder>', 'write a picture of each block there, as SVG and PNG')
     .action(async (options: { out?: string }) => {
       ended.exit = await runBlocks(options.out ?? null, terminal);
+    });
+  program
+    .command('draw')
+    .description('pictures of a quilt and its blocks, or of a block of the collection, as SVG and PNG')
+    .argument('<what>', 'a quilt document, - for standard input, or the id of a block of the collection')
+    .option('--out <folder>', 'folder for the pictures (else out/NAME/pictures)')
+    .addOption(new Option('--as <look>', 'one look alone (else all three)').choices(['colour', 'grey', 'line']))
+    .option('--width <dots>', 'width of each PNG', '1600')
+    .option('--size <size>', 'finished side of a block of the collection (else 12 in, 30 cm)')
+    .addOption(new Option('--unit <unit>', 'of --size: inches or centimetres').choices(['in', 'cm']).default('in'))
+    .action(async (what: string, options: DrawOptions) => {
+      const { out = null, as, width, size = null, unit } = options;
+      const looks = as === undefined ? (['colour', 'grey', 'line'] as const) : [as];
+      ended.exit = await runDraw({ what, out, looks, width, size, unit }, terminal);
     });
   program
     .command('sizes')

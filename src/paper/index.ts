@@ -1,9 +1,10 @@
 // Paper: what a plan looks like to people and to other programs. Pure text: no files, no DOM.
 
-export { clothSignsFor } from '#paper/cloth';
+export type { Look } from '#paper/cloth';
+export { clothSignsFor, signsAs } from '#paper/cloth';
 export { cuttingCsv } from '#paper/cutting';
 export type { Drawing } from '#paper/drawing';
-export { drawQuilt } from '#paper/drawing';
+export { drawBlock, drawQuilt } from '#paper/drawing';
 export type { PatternFacts, PatternPages } from '#paper/pages';
 export { patternPages } from '#paper/pages';
 export { planFileText, toPlanFile } from '#paper/planfile';

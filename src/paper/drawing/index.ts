@@ -1,3 +1,4 @@
+export { drawBlock } from './block.ts';
 export { drawBoard } from './board.ts';
 export { drawBorders } from './borders.ts';
 export { drawCloth } from './cloth.ts';

@@ -20,10 +20,13 @@ export interface QuiltPicture {
   readonly fitPt: readonly [width: number, height: number];
   /** Hatched: cloth is told apart without colour as well. */
   readonly fill: 'colour' | 'hatched';
+  /** Width of the patches' edges; a hairline where nothing is said. */
+  readonly edgePt?: number;
   readonly alt: string;
 }
 
-const edge = { stroke: ink, 'stroke-width': hairlinePt, 'stroke-linejoin': 'round' } as const;
+const edgeOf = ({ edgePt }: QuiltPicture) =>
+  ({ stroke: ink, 'stroke-width': edgePt ?? hairlinePt, 'stroke-linejoin': 'round' }) as const;
 const padPt = 1;
 
 /** No text in it, so that it looks the same wherever it is rendered. */
@@ -44,7 +47,8 @@ interface Drawn {
   readonly parts: readonly string[];
 }
 
-const colouredQuilt = ({ plan, signs }: QuiltPicture, scale: number): Drawn => {
+const colouredQuilt = (of: QuiltPicture, scale: number): Drawn => {
+  const { plan, signs } = of;
   const entries = entriesOf(plan);
   const blocks = plan.top.set.placed.map((placed) => {
     const found = entries.get(entryKey(placed));
@@ -56,7 +60,7 @@ const colouredQuilt = ({ plan, signs }: QuiltPicture, scale: number): Drawn => {
   });
   return {
     definitions: [blockDefinitions({ blocks: plan.blocks, signs, scale })],
-    parts: [group(edge, [...stripPaths(plan, signs, scale), ...blocks])],
+    parts: [group(edgeOf(of), [...stripPaths(plan, signs, scale), ...blocks])],
   };
 };
 
@@ -71,17 +75,21 @@ export const blockDefinitions = (of: {
   element(
     'defs',
     {},
-    of.blocks
-      .map((block, index) => {
-        if (block.patches.length === 0) return group({ id: blockId(index) }, [emptyPlace(scaledSize(block, of.scale))]);
-        const byFabric = new Map<string, Polygon[]>();
-        for (const patch of block.patches) {
-          append(byFabric, patch.fabric, framed(patch.points, { scale: of.scale, x: 0, y: 0 }));
-        }
-        return group({ id: blockId(index) }, fabricPaths(byFabric, of.signs));
-      })
-      .join(''),
+    of.blocks.map((block, index) => group({ id: blockId(index) }, blockPaths({ ...of, block }))).join(''),
   );
+
+/** One block from 0, 0, one path per cloth. */
+export const blockPaths = (of: {
+  readonly block: BlockPlan;
+  readonly signs: ClothSigns;
+  readonly scale: number;
+}): readonly string[] => {
+  const { block, signs, scale } = of;
+  if (block.patches.length === 0) return [emptyPlace(scaledSize(block, scale))];
+  const byFabric = new Map<string, Polygon[]>();
+  for (const patch of block.patches) append(byFabric, patch.fabric, framed(patch.points, { scale, x: 0, y: 0 }));
+  return fabricPaths(byFabric, signs);
+};
 
 const scaledSize = ({ finished }: BlockPlan, scale: number): { readonly width: number; readonly height: number } => ({
   width: finished[0] * scale,
@@ -96,7 +104,8 @@ const stripPaths = (plan: QuiltPlan, signs: ClothSigns, scale: number): readonly
   return fabricPaths(byFabric, signs);
 };
 
-const hatchedQuilt = ({ plan, signs }: QuiltPicture, scale: number): Drawn => {
+const hatchedQuilt = (of: QuiltPicture, scale: number): Drawn => {
+  const { plan, signs } = of;
   const byFabric = new Map<string, Polygon[]>();
   const frame = { scale, x: 0, y: 0 };
   for (const strip of plan.top.set.strips) append(byFabric, strip.fabric, framed(rectOutline(strip.rect), frame));
@@ -117,7 +126,7 @@ const hatchedQuilt = ({ plan, signs }: QuiltPicture, scale: number): Drawn => {
   );
   return {
     definitions: [hatchDefinitions([...byFabric.keys()].map((fabric) => signOf(signs, fabric)))],
-    parts: [group(edge, [...fabricPaths(byFabric, signs), ...empty]), ...hatches],
+    parts: [group(edgeOf(of), [...fabricPaths(byFabric, signs), ...empty]), ...hatches],
   };
 };
 
