@@ -7,18 +7,19 @@ import {
   cornerTolerance,
   type DraftedBlock,
   draftBlock,
-  fabricOf,
+  fabricsOf,
   mirrored,
   mirroredSide,
   outlineOf,
 } from '#craft/drafting';
 import type { Likeness } from '#craft/fabric';
 import { type Length, length } from '#craft/measure';
-import { machineTurn, type Part, type PiecedBlock, pieceBlock, type SewingStep } from '#craft/piecing';
+import { machineTurn, type Part, type PiecedBlock, type PieceKind, pieceBlock, type SewingStep } from '#craft/piecing';
 import type { PlacedBlock, SetTop } from '#craft/setting';
 import { at } from '#ground/plane';
 import type { Note } from './notes.ts';
-import type { BlockPlan, PlannedStep } from './plan.ts';
+import type { BlockPlan, PlannedPiece, PlannedStep } from './plan.ts';
+import { type DrawnCloths, sewnAs } from './scrap-plan.ts';
 
 export interface BlockPlans {
   readonly blocks: readonly BlockPlan[];
@@ -29,6 +30,7 @@ export const planBlocks = (of: {
   readonly quilt: Quilt;
   readonly drafted: ReadonlyMap<string, DraftedBlock>;
   readonly set: SetTop;
+  readonly drawn: DrawnCloths;
   readonly lightness: (fabric: string) => number;
   readonly likeness: (fabric: string) => Likeness;
   readonly rule: CutRule;
@@ -36,25 +38,32 @@ export const planBlocks = (of: {
   const designs = new Map(of.quilt.blocks.map((b) => [b.id, b]));
   const pieced = new Map<string, PiecedBlock>();
   const notes: Note[] = [];
-  const blocks = entriesOf(of.set.placed).map(({ entry, count }): BlockPlan => {
+  const blocks = entriesOf(of.set.placed).map(({ entry, places }): BlockPlan => {
     const design = designs.get(entry.block) as BlockDesign;
     const colouring = design.colourings[entry.colouring] as Colouring;
     const block = of.drafted.get(entry.block) as DraftedBlock;
-    const fabrics = block.patches.map((patch) => fabricOf(patch, colouring));
+    const lists = block.patches.map((patch) => fabricsOf(patch, colouring));
     const key = JSON.stringify([entry.block, entry.colouring]);
     const isNew = !pieced.has(key);
     const plain =
       pieced.get(key) ??
-      pieceBlock({ block, fabrics, lightness: of.lightness, likeness: of.likeness, seam: of.rule.seam });
+      pieceBlock({
+        block,
+        fabrics: lists.map(sewnAs),
+        lightness: of.lightness,
+        likeness: of.likeness,
+        seam: of.rule.seam,
+      });
     pieced.set(key, plain);
     if (isNew) notes.push(...piecingNotes(design, plain, block));
     const faced = entry.mirror ? mirrored(block) : block;
     const plan = entryPlan({
       design,
       entry,
-      count,
+      count: places.length,
       block: faced,
-      fabrics,
+      lists,
+      cut: cutOf(of.drawn, places),
       pieced: entry.mirror ? inMirror(plain, block) : plain,
       rule: of.rule,
     });
@@ -64,19 +73,34 @@ export const planBlocks = (of: {
   return { blocks, notes };
 };
 
-/** Blocks as they are made, in the order of first use, and how many of each. */
+/** Blocks as they are made, in the order of first use, and where they are placed (indexes). */
 const entriesOf = (
   placed: readonly PlacedBlock[],
-): readonly { readonly entry: PlacedBlock; readonly count: number }[] => {
-  const entries = new Map<string, { entry: PlacedBlock; count: number }>();
-  for (const entry of placed) {
+): readonly { readonly entry: PlacedBlock; readonly places: readonly number[] }[] => {
+  const entries = new Map<string, { entry: PlacedBlock; places: number[] }>();
+  placed.forEach((entry, place) => {
     const key = entryName(entry);
     const known = entries.get(key);
-    if (known) known.count += 1;
-    else entries.set(key, { entry, count: 1 });
-  }
+    if (known) known.places.push(place);
+    else entries.set(key, { entry, places: [place] });
+  });
   return [...entries.values()];
 };
+
+/** How many of some patches of a block are cut from a cloth, over all places of the block; `first` where nothing is drawn. */
+type CutOf = (of: { readonly patches: readonly number[]; readonly fabric: string; readonly first: string }) => number;
+
+const cutOf =
+  (drawn: DrawnCloths, places: readonly number[]): CutOf =>
+  ({ patches, fabric, first }) => {
+    let count = 0;
+    for (const place of places) {
+      const cloths = drawn[place];
+      if (!cloths) count += fabric === first ? patches.length : 0;
+      else for (const patch of patches) if (cloths[patch] === fabric) count++;
+    }
+    return count;
+  };
 
 /** What a block's entry is called where things are joined: its id, its colouring unless that is the default, and "mirrored". */
 export const entryName = (entry: Pick<PlacedBlock, 'block' | 'colouring' | 'mirror'>): string =>
@@ -91,7 +115,9 @@ const entryPlan = (of: {
   readonly entry: PlacedBlock;
   readonly count: number;
   readonly block: DraftedBlock;
-  readonly fabrics: readonly string[];
+  /** The cloths that each patch may be cut from. */
+  readonly lists: readonly (readonly string[])[];
+  readonly cut: CutOf;
   readonly pieced: PiecedBlock;
   readonly rule: CutRule;
 }): BlockPlan => {
@@ -109,18 +135,29 @@ const entryPlan = (of: {
     leastUnits: pieced.leastUnits,
     patches: block.patches.map((patch, i) => ({
       piece: pieced.kinds[pieced.kindOf[i] as number]?.label as string,
-      fabric: of.fabrics[i] as string,
+      fabric: of.lists[i]?.[0] as string,
       points: outlineOf(patch, slack),
     })),
     pieces: pieced.kinds.map((kind) => ({
       label: kind.label,
-      fabric: kind.fabric,
+      fabric: of.lists[kind.patch]?.[0] as string,
+      fabrics: fabricsCut(of, kind),
       tone: kind.tone,
       perBlock: kind.perBlock,
       cut: cutFor(outlineOf(block.patches[kind.patch] as DraftedBlock['patches'][number], slack), of.rule),
     })),
     steps: pieced.steps.map((step) => plannedStep({ step, pieced, id: entryName(of.entry), count })),
   };
+};
+
+const fabricsCut = (
+  of: { readonly lists: readonly (readonly string[])[]; readonly cut: CutOf; readonly pieced: PiecedBlock },
+  kind: PieceKind,
+): PlannedPiece['fabrics'] => {
+  const list = of.lists[kind.patch] as readonly string[];
+  const label = of.pieced.kinds.indexOf(kind);
+  const patches = of.pieced.kindOf.flatMap((k, patch) => (k === label ? [patch] : []));
+  return list.map((fabric) => ({ fabric, count: of.cut({ patches, fabric, first: list[0] as string }) }));
 };
 
 const plannedStep = (of: {

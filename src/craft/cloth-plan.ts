@@ -15,6 +15,7 @@ import { type Length, length } from '#craft/measure';
 import type { PlacedBlock } from '#craft/setting';
 import { toNumber } from '#ground/exact';
 import type { BlockPlan, FabricPlan, FinishPlan, PieceUse, TopPiece, TopPlan } from './plan.ts';
+import type { DrawnCloths } from './scrap-plan.ts';
 
 export type WantedPiece = Wanted<Omit<PieceUse, 'count'>>;
 
@@ -34,25 +35,24 @@ export const naturesOf = (quilt: Quilt): Natures =>
     ]),
   );
 
-/** Pieces of the blocks; in a cloth whose print stands upright those of turned blocks stand apart. */
+/** Pieces of the blocks, as drawn; in a cloth whose print stands upright those of turned blocks stand apart. */
 export const blockPieces = (of: {
   readonly blocks: readonly BlockPlan[];
   readonly placed: readonly PlacedBlock[];
+  readonly drawn: DrawnCloths;
   readonly natures: Natures;
   readonly pathOf: (block: string) => string;
 }): readonly WantedPiece[] =>
   of.blocks.flatMap((block) => {
-    const turns = turnCounts(block, of.placed);
-    return block.pieces.flatMap((piece) => {
-      const isPrinted = of.natures.get(piece.fabric)?.print !== 'none';
-      const wanted: readonly (readonly [QuarterTurn | null, number])[] = isPrinted ? turns : [[null, block.count]];
-      return wanted.map(
-        ([turn, blocks]): WantedPiece => ({
-          fabric: piece.fabric,
+    const cloths = clothsOf(block, of);
+    return block.pieces.flatMap((piece) =>
+      (cloths.get(piece.label) ?? []).map(
+        ({ fabric, turn, count }): WantedPiece => ({
+          fabric,
           cut: piece.cut,
           lie: 'free',
           turn,
-          count: piece.perBlock * blocks,
+          count,
           path: of.pathOf(block.id),
           use: {
             role: 'block',
@@ -63,18 +63,37 @@ export const blockPieces = (of: {
             label: piece.label,
           },
         }),
-      );
-    });
+      ),
+    );
   });
 
-/** How many of an entry lie in each turn, in the order of first use. */
-const turnCounts = (entry: BlockPlan, placed: readonly PlacedBlock[]): readonly (readonly [QuarterTurn, number])[] => {
-  const counts = new Map<QuarterTurn, number>();
-  for (const { block, colouring, mirror, turn } of placed) {
-    if (block !== entry.id || colouring !== entry.colouring || mirror !== entry.mirror) continue;
-    counts.set(turn, (counts.get(turn) ?? 0) + 1);
-  }
-  return [...counts];
+interface ClothUse {
+  readonly fabric: string;
+  /** Null where it does not matter. */
+  readonly turn: QuarterTurn | null;
+  count: number;
+}
+
+/** By label of an entry's pieces: the cloths that they are cut from, and in which turns, in the order of first use. */
+const clothsOf = (
+  entry: BlockPlan,
+  of: { readonly placed: readonly PlacedBlock[]; readonly drawn: DrawnCloths; readonly natures: Natures },
+): ReadonlyMap<string, readonly ClothUse[]> => {
+  const uses = new Map<string, ClothUse[]>();
+  of.placed.forEach(({ block, colouring, mirror, turn }, place) => {
+    if (block !== entry.id || colouring !== entry.colouring || mirror !== entry.mirror) return;
+    const drawn = of.drawn[place];
+    entry.patches.forEach((patch, i) => {
+      const fabric = drawn?.[i] ?? patch.fabric;
+      const lies = of.natures.get(fabric)?.print === 'none' ? null : turn;
+      const list = uses.get(patch.piece) ?? [];
+      uses.set(patch.piece, list);
+      const known = list.find((use) => use.fabric === fabric && use.turn === lies);
+      if (known) known.count++;
+      else list.push({ fabric, turn: lies, count: 1 });
+    });
+  });
+  return uses;
 };
 
 /**

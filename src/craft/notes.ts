@@ -45,6 +45,23 @@ export type Note =
       readonly anyWay: Length;
     }
   | {
+      /** Scrappy neighbours that are cut from one cloth: the fewest found, of so many pairs. */
+      readonly code: 'fabric/equal-neighbours';
+      readonly level: 'warning';
+      readonly path: string;
+      readonly equal: number;
+      readonly of: number;
+    }
+  | {
+      /** Cloths of one list of which the quilt takes unequal numbers of patches. */
+      readonly code: 'fabric/uneven-scraps';
+      readonly level: 'note';
+      readonly path: string;
+      readonly fabrics: readonly string[];
+      readonly least: number;
+      readonly most: number;
+    }
+  | {
       /** Straight seams alone do not join the block. */
       readonly code: 'piecing/not-straight';
       readonly level: 'note';

@@ -39,13 +39,17 @@ export interface BlockPlan {
 /** A patch as it lies in the block (mirrored already when the entry is), with its piece's label. */
 export interface PlannedPatch {
   readonly piece: string;
+  /** The first of the tone's list, where it is drawn from one: `TopPlan.drawn` has what is drawn. */
   readonly fabric: string;
   readonly points: Polygon;
 }
 
 export interface PlannedPiece {
   readonly label: string;
+  /** The first of the tone's list, where it is drawn from one. */
   readonly fabric: string;
+  /** What is cut of each cloth for all blocks of this entry, in the order of the tone's list. Counts patches. */
+  readonly fabrics: readonly { readonly fabric: string; readonly count: number }[];
   readonly tone: string;
   /** Counts patches. */
   readonly perBlock: number;
@@ -81,6 +85,11 @@ export interface PlannedStep {
 
 export interface TopPlan {
   readonly set: SetTop;
+  /**
+   * By placed block: the cloth of each of its patches, in the order of its entry's; null where no tone of the block is
+   * drawn from a list, and the entry says it all.
+   */
+  readonly drawn: readonly (readonly string[] | null)[];
   /** Sashes, cornerstones, plain squares and borders by kind. */
   readonly pieces: readonly TopPiece[];
   readonly steps: readonly TopStep[];

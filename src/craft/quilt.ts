@@ -8,9 +8,17 @@ import {
   ledgerOf,
   planLayout,
 } from '#craft/cutting';
-import { centresOf, type DesignProblem, parseQuilt, type Quilt, readQuilt, unusedTones } from '#craft/design';
+import {
+  centresOf,
+  type DesignProblem,
+  type Fabric,
+  parseQuilt,
+  type Quilt,
+  readQuilt,
+  unusedTones,
+} from '#craft/design';
 import { type DraftedBlock, type DraftingProblem, draftBlock } from '#craft/drafting';
-import { type Likeness, lightnessOf, likenessOf } from '#craft/fabric';
+import { type Likeness, lightnessOf, likenessOf, strictestOf } from '#craft/fabric';
 import { minutesOf } from '#craft/finishing';
 import { type Length, length, type Unit } from '#craft/measure';
 import { setStraight } from '#craft/setting';
@@ -24,6 +32,7 @@ import { frozen } from './frozen.ts';
 import type { Note } from './notes.ts';
 import type { QuiltPlan, TopPlan } from './plan.ts';
 import { printCostNotes } from './print-cost.ts';
+import { clothsSewnAs, planScraps } from './scrap-plan.ts';
 import { type BorderLie, planTop } from './top-plan.ts';
 
 export { entryName } from './block-plan.ts';
@@ -66,21 +75,23 @@ const planRead = (quilt: Quilt, options: PlanOptions): Outcome<QuiltPlan, Drafti
   const lightness = lightnessBy(quilt);
 
   const set = setStraight(quilt.top, drafted.value);
+  const scraps = planScraps({ quilt, drafted: drafted.value, set });
   const { blocks, notes } = planBlocks({
     quilt,
     drafted: drafted.value,
     set,
+    drawn: scraps.drawn,
     lightness,
     likeness: likenessBy(quilt),
     rule,
   });
   const finish = planFinish(quilt, set, natures);
   const inBlocks = [
-    ...blockPieces({ blocks, placed: set.placed, natures, pathOf: pathsOf(quilt) }),
+    ...blockPieces({ blocks, placed: set.placed, drawn: scraps.drawn, natures, pathOf: pathsOf(quilt) }),
     ...finishPieces(finish, natures),
   ];
   const topFor = (of: Natures, borderLie: readonly BorderLie[]): TopPlan =>
-    planTop({ set, rule, natures: of, borderLie });
+    planTop({ set, drawn: scraps.drawn, rule, natures: of, borderLie });
   const lies = chooseBorderLie(quilt.top.borders, (fabric, borderLie) =>
     quickLength({ fabric, natures, pieces: [...inBlocks, ...topPieces(topFor(natures, borderLie), natures)] }),
   );
@@ -101,7 +112,7 @@ const planRead = (quilt: Quilt, options: PlanOptions): Outcome<QuiltPlan, Drafti
     blocks,
     fabrics: cloths.fabrics,
     finish,
-    notes: [...unusedBlocks(quilt, blocks), ...unusedToneNotes(quilt), ...notes, ...printCosts],
+    notes: [...unusedBlocks(quilt, blocks), ...unusedToneNotes(quilt), ...notes, ...scraps.notes, ...printCosts],
   };
   return done(frozen({ ...plan, time: timeOf(plan) }));
 };
@@ -140,13 +151,17 @@ const quickLength = (of: {
 };
 
 const likenessBy = (quilt: Quilt): ((fabric: string) => Likeness) => {
-  const known = new Map(quilt.fabrics.map((f) => [f.id, likenessOf(f)]));
-  return (fabric) => known.get(fabric) as Likeness;
+  const known = new Map(quilt.fabrics.map((f) => [f.id, f]));
+  return (name) => likenessOf(strictestOf(clothsSewnAs(name).map((id) => known.get(id) as Fabric)));
 };
 
+/** Of a cloth; of scrappy cloths, which are sewn as one, the mean. */
 const lightnessBy = (quilt: Quilt): ((fabric: string) => number) => {
   const known = new Map(quilt.fabrics.map((f) => [f.id, lightnessOf(f.colour)]));
-  return (fabric) => known.get(fabric) as number;
+  return (name) => {
+    const all = clothsSewnAs(name).map((id) => known.get(id) as number);
+    return all.reduce((sum, one) => sum + one, 0) / all.length;
+  };
 };
 
 const pathsOf = (quilt: Quilt): ((block: string) => string) => {

@@ -5,6 +5,7 @@ import { joinTop, labelAt, type TopJoin } from '#craft/piecing';
 import type { PlacedBlock, PlacedStrip, SetTop } from '#craft/setting';
 import { entryName } from './block-plan.ts';
 import type { TopPiece, TopPlan, TopStep } from './plan.ts';
+import type { DrawnCloths } from './scrap-plan.ts';
 
 /** How each border ring is to lie on its cloth. */
 export type BorderLie = 'crosswise' | 'lengthwise';
@@ -15,6 +16,7 @@ export type BorderLie = 'crosswise' | 'lengthwise';
  */
 export const planTop = (of: {
   readonly set: SetTop;
+  readonly drawn: DrawnCloths;
   readonly rule: CutRule;
   readonly natures: ReadonlyMap<string, ClothNature>;
   readonly borderLie: readonly BorderLie[];
@@ -43,7 +45,7 @@ export const planTop = (of: {
       strips,
     };
   });
-  return { set, pieces, steps: joins.map((join, i) => topStep({ set, join, number: i + 1, label })) };
+  return { set, drawn: of.drawn, pieces, steps: joins.map((join, i) => topStep({ set, join, number: i + 1, label })) };
 };
 
 /**

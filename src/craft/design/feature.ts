@@ -5,7 +5,6 @@ export type Feature =
   | 'sections'
   | 'arrangement'
   | 'arcs'
-  | 'scrappy-tones'
   | 'precuts'
   | 'corner-squares'
   | 'mitred-corners'

@@ -47,8 +47,11 @@ export interface Fabric {
   readonly price: Rational | null;
 }
 
+/** A list is drawn from at random: at least two fabrics, none of them twice. */
+export type ToneFabric = string | readonly string[];
+
 /** Which fabric each tone of a block stands for; every tone the block uses has its entry. */
-export type Colouring = Readonly<Record<string, string>>;
+export type Colouring = Readonly<Record<string, ToneFabric>>;
 
 export interface BlockDesign {
   readonly id: string;

@@ -2,7 +2,7 @@
 import type { WrittenBlock } from './document.ts';
 import type { NamedFabrics } from './named-fabrics.ts';
 import { pointer } from './pointer.ts';
-import type { BlockDesign, Colouring } from './quilt.ts';
+import type { BlockDesign, Colouring, ToneFabric } from './quilt.ts';
 import type { Reading } from './reading.ts';
 import { type ToneUses, tonesOf, tonesWritten } from './tone-uses.ts';
 
@@ -33,14 +33,17 @@ interface ColouringAt extends ColouringsAt {
 }
 
 const readColouring = ({ block, reading, fabrics, centre, colouring, written, place }: ColouringAt): Colouring => {
-  const read: Record<string, string> = {};
+  const read: Record<string, ToneFabric> = {};
   for (const [tone, fabric] of Object.entries(written)) {
     const path = `${place}${pointer([tone])}`;
     if (!reading.name(tone, path)) continue;
-    for (const found of typeof fabric === 'string' ? [fabric] : fabric) {
-      if (fabrics.has.has(found)) read[tone] = found;
-      else reading.report({ code: 'design/unknown-fabric', path, found, known: fabrics.ids });
-    }
+    const listed = typeof fabric === 'string' ? [fabric] : fabric;
+    listed.forEach((found, i) => {
+      if (!fabrics.has.has(found)) reading.report({ code: 'design/unknown-fabric', path, found, known: fabrics.ids });
+      else if (listed.indexOf(found) < i) reading.report({ code: 'design/scrap-twice', path, tone, found });
+    });
+    const known = listed.filter((found) => fabrics.has.has(found));
+    if (known[0] !== undefined) read[tone] = known.length === 1 ? known[0] : known;
   }
   const inherited = centre?.colourings.default ?? {};
   for (const [tone, letters] of usesOf(block, centre)) {

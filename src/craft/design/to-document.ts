@@ -6,6 +6,7 @@ import type {
   BlockDesign,
   BlockShape,
   CellDesign,
+  Colouring,
   DrawingDesign,
   LogCabinDesign,
   PatchesDesign,
@@ -57,8 +58,13 @@ const toBlock = ({ id, title, shape, colourings }: BlockDesign): WrittenBlock =>
   id,
   title,
   ...toShape(shape),
-  colourings: Object.fromEntries(Object.entries(colourings).map(([name, tones]) => [name, { ...tones }])),
+  colourings: Object.fromEntries(Object.entries(colourings).map(([name, tones]) => [name, toTones(tones)])),
 });
+
+const toTones = (tones: Colouring): Record<string, string | string[]> =>
+  Object.fromEntries(
+    Object.entries(tones).map(([tone, fabric]) => [tone, typeof fabric === 'string' ? fabric : [...fabric]]),
+  );
 
 const toShape = (shape: BlockShape): Partial<WrittenBlock> => {
   switch (shape.kind) {

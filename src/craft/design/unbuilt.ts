@@ -32,17 +32,6 @@ const unbuilt: readonly Unbuilt[] = [
       ]),
   },
   {
-    feature: 'scrappy-tones',
-    places: (d) =>
-      inBlocks(d, (b) =>
-        Object.entries(b.colourings ?? {}).flatMap(([colouring, tones]) =>
-          Object.entries(tones).flatMap(([tone, fabric]) =>
-            when(Array.isArray(fabric), ['colourings', colouring, tone]),
-          ),
-        ),
-      ),
-  },
-  {
     feature: 'on-point',
     places: ({ top }) => [
       ...when(top.set === 'on-point', ['top', 'set']),

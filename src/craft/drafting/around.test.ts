@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { parseQuilt, type Quilt } from '#craft/design';
 import { boxOf, signedArea } from '#ground/plane';
-import { type DraftedBlock, draftBlock, fabricOf } from './index.ts';
+import { type DraftedBlock, draftBlock, fabricsOf } from './index.ts';
 
 const quiltOf = (...blocks: readonly object[]): Quilt => {
   const read = parseQuilt(
@@ -25,7 +25,7 @@ const lastOf = (quilt: Quilt): { readonly block: DraftedBlock; readonly fabrics:
   const block = draftBlock(design);
   assert.ok(block.ok, block.ok ? '' : JSON.stringify(block.problems));
   const colouring = design.colourings.default ?? {};
-  return { block: block.value, fabrics: block.value.patches.map((patch) => fabricOf(patch, colouring)) };
+  return { block: block.value, fabrics: block.value.patches.map((patch) => fabricsOf(patch, colouring)[0] as string) };
 };
 
 const boxes = (block: DraftedBlock): readonly (readonly number[])[] =>

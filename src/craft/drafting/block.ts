@@ -1,6 +1,6 @@
 // A drafted block: its finished size and the patches that tile it, at turn 0 and not mirrored.
 
-import type { Colouring, Side } from '#craft/design';
+import type { Colouring, Side, ToneFabric } from '#craft/design';
 import type { Length } from '#craft/measure';
 import type { Rational } from '#ground/exact';
 import type { Point } from '#ground/plane';
@@ -32,6 +32,8 @@ export interface Patch {
   readonly path: string;
 }
 
-/** The cloth of a patch: its own, its letter's, or its tone's. */
-export const fabricOf = ({ fabric, letter, tone }: Patch, colouring: Colouring): string =>
-  fabric ?? (letter === undefined ? undefined : colouring[letter]) ?? (colouring[tone] as string);
+/** The cloths that a patch may be cut from: its own, its letter's, or its tone's; several where they are drawn at random. */
+export const fabricsOf = ({ fabric, letter, tone }: Patch, colouring: Colouring): readonly string[] => {
+  const named = fabric ?? (letter === undefined ? undefined : colouring[letter]) ?? (colouring[tone] as ToneFabric);
+  return typeof named === 'string' ? [named] : named;
+};

@@ -12,7 +12,7 @@ import { settled } from './settled.ts';
 import { tilingProblems } from './tiling.ts';
 import { unitOverlaps, unitsDraft } from './units.ts';
 
-export { type DraftedBlock, fabricOf, type Patch } from './block.ts';
+export { type DraftedBlock, fabricsOf, type Patch } from './block.ts';
 export { mirrored, mirroredSide } from './mirror.ts';
 export type { DraftingProblem } from './problems.ts';
 export { cornerTolerance, outlineOf } from './settled.ts';

@@ -7,3 +7,4 @@ export {
   type PrintRuns,
   strictestOf,
 } from './print.ts';
+export { drawScraps, type ScrapDraw, type ScrapTask } from './scraps.ts';

@@ -19,12 +19,14 @@ export const toPlanFile = (plan: QuiltPlan): unknown => ({
   top: {
     width: plan.top.set.width,
     height: plan.top.set.height,
-    placed: plan.top.set.placed.map(({ block, colouring, at, turn, mirror }) => ({
+    placed: plan.top.set.placed.map(({ block, colouring, at, turn, mirror }, place) => ({
       block,
       colouring,
       at,
       turn,
       mirror,
+      // what scrappy tones were drawn: the cloth of each patch, in the order of the block's patches
+      ...(plan.top.drawn[place] ? { fabrics: plan.top.drawn[place] } : {}),
     })),
     strips: plan.top.set.strips.map(({ role, fabric, rect }) => ({
       role,
@@ -67,9 +69,10 @@ const blockEntry = (block: BlockPlan): unknown => ({
 
 const pair = ({ x, y }: Point): readonly [number, number] => [x, y];
 
-const piece = ({ label, fabric, tone, perBlock, cut }: PlannedPiece): unknown => ({
+const piece = ({ label, fabric, fabrics, tone, perBlock, cut }: PlannedPiece): unknown => ({
   label,
   fabric,
+  fabrics,
   tone,
   perBlock,
   finished: cut.finished,

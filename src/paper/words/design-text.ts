@@ -186,6 +186,11 @@ export const designText = (problem: DesignProblem): WhatAndMend => {
         what: `Block ${quoted(problem.block)} has no colouring ${quoted(problem.found)}.`,
         mend: instead(problem.found, problem.known),
       };
+    case 'design/scrap-twice':
+      return {
+        what: `The list of the tone ${quoted(problem.tone)} names ${quoted(problem.found)} twice.`,
+        mend: 'Name each fabric once: the cloths of a list are used equally often.',
+      };
     case 'design/fabric-twice':
       return {
         what: `The fabric id ${quoted(problem.id)} is used already, at ${problem.first}.`,

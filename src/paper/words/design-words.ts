@@ -52,7 +52,6 @@ const features: Readonly<Record<Feature, string>> = {
   sections: 'A top of sections is',
   arrangement: 'An arrangement by a rule is',
   arcs: 'A patch with curved edges is',
-  'scrappy-tones': 'A tone of several fabrics is',
   precuts: 'Cloth in fat quarters, fat eighths or sheets is',
   'corner-squares': 'A border with corner squares is',
   'mitred-corners': 'A border with mitred corners is',

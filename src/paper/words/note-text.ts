@@ -3,7 +3,7 @@ import type { Note } from '#craft';
 import type { Unit } from '#craft/measure';
 import { never } from '#ground/outcome';
 import { lengthText, numberText, sizeText } from './length-text.ts';
-import { quoted } from './named.ts';
+import { listed, quoted } from './named.ts';
 
 export const noteText = (note: Note, unit: Unit): string => {
   switch (note.code) {
@@ -26,6 +26,10 @@ export const noteText = (note: Note, unit: Unit): string => {
           : 'that takes no more of it';
       return `The print of ${quoted(note.fabric)} stands upright in the quilt, and ${cost}.`;
     }
+    case 'fabric/equal-neighbours':
+      return `${note.equal} of ${note.of} pairs of scrappy neighbours are cut from one cloth: the lists of their tones are too short to part them all. A longer list would.`;
+    case 'fabric/uneven-scraps':
+      return `The scrappy cloths ${listed(note.fabrics)} cannot all be used equally often: from ${note.least} to ${note.most} patches each.`;
     case 'piecing/not-straight':
       return note.joining === 'set-in'
         ? `Block ${quoted(note.block)} is not sewn with straight seams alone: it has ${note.corners} inside ${note.corners === 1 ? 'corner' : 'corners'} to set in. Stop those seams where the seam lines cross, an allowance from the edge.`
