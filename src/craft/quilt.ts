@@ -17,7 +17,7 @@ import {
   readQuilt,
   unusedTones,
 } from '#craft/design';
-import { type DraftedBlock, type DraftingProblem, draftBlock } from '#craft/drafting';
+import { blockDrafter, type DraftedBlock, type DraftingProblem } from '#craft/drafting';
 import { type Likeness, lightnessOf, likenessOf, strictestOf } from '#craft/fabric';
 import { minutesOf } from '#craft/finishing';
 import { type Length, length, type Unit } from '#craft/measure';
@@ -120,14 +120,19 @@ const planRead = (quilt: Quilt, options: PlanOptions): Outcome<QuiltPlan, Drafti
 const draftAll = (quilt: Quilt): Outcome<ReadonlyMap<string, DraftedBlock>, DraftingProblem> => {
   const drafted = new Map<string, DraftedBlock>();
   const problems: DraftingProblem[] = [];
+  let more = 0;
+  const draft = blockDrafter();
   for (const design of quilt.blocks) {
-    const block = draftBlock(design);
-    if (block.ok) drafted.set(design.id, block.value);
-    else problems.push(...block.problems);
+    const block = draft(design);
+    if (block.ok) {
+      drafted.set(design.id, block.value);
+      continue;
+    }
+    const listed = block.problems.slice(0, mostProblems - problems.length);
+    problems.push(...listed);
+    more += block.more + block.problems.length - listed.length;
   }
-  return problems.length > 0
-    ? refused(problems.slice(0, mostProblems), Math.max(0, problems.length - mostProblems))
-    : done(drafted);
+  return problems.length > 0 ? refused(problems, more) : done(drafted);
 };
 
 const mostProblems = 200;

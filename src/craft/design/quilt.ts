@@ -91,6 +91,8 @@ export interface LogCabinDesign {
 
 export interface CentreBlock {
   readonly block: string;
+  /** Of that block in the document. */
+  readonly path: string;
   readonly shape: BlockShape;
 }
 

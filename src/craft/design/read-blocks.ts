@@ -49,7 +49,7 @@ const readerOf = (shelf: Shelf) => {
       fabrics,
       centreOf: (id, place) => {
         found.centre = centreBlock({ id, place, inside: [...inside, index] });
-        return found.centre && { block: id, shape: found.centre.shape };
+        return found.centre && { block: id, path: found.centre.path, shape: found.centre.shape };
       },
     });
     const colourings = readColourings({ block, path, reading, fabrics, centre: found.centre });

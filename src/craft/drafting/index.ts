@@ -18,19 +18,38 @@ export type { DraftingProblem } from './problems.ts';
 export { cornerTolerance, outlineOf } from './settled.ts';
 
 /** The block's patches at turn 0, finished size; or every place where a drawing lies double or bare. */
-export const draftBlock = (design: BlockDesign): Outcome<DraftedBlock, DraftingProblem> => {
-  const drafted = draftShape(design.shape, design);
-  return drafted.ok ? done(settled(drafted.value, design)) : drafted;
+export const draftBlock = (design: BlockDesign): Outcome<DraftedBlock, DraftingProblem> => blockDrafter()(design);
+
+/** Drafts block after block of one document; a block that lies in others' centres is drafted once. */
+export const blockDrafter = (): ((design: BlockDesign) => Outcome<DraftedBlock, DraftingProblem>) => {
+  const known: KnownDrafts = new Map();
+  return (design) => {
+    const drafted = draftShape(design.shape, { ...design, known });
+    return drafted.ok ? done(settled(drafted.value, design)) : drafted;
+  };
 };
 
-type Place = Pick<BlockDesign, 'id' | 'title' | 'path'>;
+type KnownDrafts = Map<BlockShape, Outcome<ExactDraft, DraftingProblem>>;
+
+interface Place extends Pick<BlockDesign, 'id' | 'path'> {
+  readonly known: KnownDrafts;
+}
 
 const draftShape = (shape: BlockShape, place: Place): Outcome<ExactDraft, DraftingProblem> => {
-  const { id: block, path } = place;
+  const before = place.known.get(shape);
+  if (before !== undefined) return before;
+  const drafted = newDraft(shape, place);
+  place.known.set(shape, drafted);
+  return drafted;
+};
+
+const newDraft = (shape: BlockShape, place: Place): Outcome<ExactDraft, DraftingProblem> => {
+  const { id: block, path, known } = place;
   switch (shape.kind) {
     case 'log-cabin': {
       if (shape.centreBlock === null) return done(cabinDraft(shape, { core: null, path }));
-      const core = draftShape(shape.centreBlock.shape, { ...place, path: `${path}/recipe/centre` });
+      const { centreBlock } = shape;
+      const core = draftShape(centreBlock.shape, { id: centreBlock.block, path: centreBlock.path, known });
       // what is wrong with the block in the centre is told at that block
       return core.ok ? done(cabinDraft(shape, { core: core.value, path })) : refused([]);
     }
@@ -54,6 +73,6 @@ const draftShape = (shape: BlockShape, place: Place): Outcome<ExactDraft, Drafti
 };
 
 const tiling = (draft: ExactDraft, place: Place): Outcome<ExactDraft, DraftingProblem> => {
-  const problems = tilingProblems(settled(draft, place));
+  const problems = tilingProblems(settled(draft, { ...place, title: '' }));
   return problems.length > 0 ? refused(problems) : done(draft);
 };

@@ -137,7 +137,7 @@ test('any unit, however it is turned, tiles its span with the patches that its n
   );
 });
 
-test('units that lie over each other are told pair by pair, and a bare place as a gap', () => {
+test('a unit that lies over an earlier one is told with both places, and a bare place as a gap', () => {
   const one = [rational(1), rational(1)] as const;
   const at = (x: number, y: number) => [rational(x, 2), rational(y, 2)] as const;
   const squares = [at(0, 0), at(1, 0), at(0, 2), at(2, 2)].map((place) => unit('square', { at: place, span: one }));

@@ -21,7 +21,7 @@ export const unitsDraft = (shape: UnitsDesign, path: string): ExactDraft => {
 };
 
 /**
- * Units that lie over each other, told pair by pair with both places in the recipe. Exact.
+ * Units that lie over an earlier one, each told once with both places in the recipe. Exact.
  *
  * @param of.path of the block
  */
@@ -32,27 +32,48 @@ export const unitOverlaps = (of: {
 }): readonly DraftingProblem[] => {
   const { shape, block, path } = of;
   const place = offGrid(shape);
-  const boxes = shape.units.map(({ at, span }) => ({
-    from: place(at),
-    to: place([add(at[0], span[0]), add(at[1], span[1])]),
-  }));
-  return boxes.flatMap((a, i) =>
-    boxes.slice(0, i).flatMap((b, j): readonly DraftingProblem[] => {
-      const x = shared([a.from[0], a.to[0]], [b.from[0], b.to[0]]);
-      const y = shared([a.from[1], a.to[1]], [b.from[1], b.to[1]]);
-      if (x === null || y === null) return [];
-      return [
-        {
-          code: 'drafting/units-overlap',
-          path: `${path}/recipe/units/${i}`,
-          block,
-          units: [j, i],
-          area: toNumber(mul(x.length, y.length)),
-          at: [toNumber(x.middle), toNumber(y.middle)],
-        },
-      ];
-    }),
-  );
+  const boxes = shape.units.map(({ at, span }): UnitBox => {
+    const [from, to] = [place(at), place([add(at[0], span[0]), add(at[1], span[1])])];
+    return {
+      from,
+      to,
+      left: toNumber(from[0]),
+      top: toNumber(from[1]),
+      right: toNumber(to[0]),
+      bottom: toNumber(to[1]),
+    };
+  });
+  return boxes.flatMap((a, i): readonly DraftingProblem[] => {
+    for (const [j, b] of boxes.slice(0, i).entries()) {
+      const both = areApart(a, b) ? null : sharedBox(a, b);
+      if (both === null) continue;
+      return [{ code: 'drafting/units-overlap', path: `${path}/recipe/units/${i}`, block, units: [j, i], ...both }];
+    }
+    return [];
+  });
+};
+
+interface UnitBox {
+  readonly from: ExactCorner;
+  readonly to: ExactCorner;
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+/** Told by doubles, which never lose an overlap: the nearest double keeps the order of two numbers. */
+const areApart = (a: UnitBox, b: UnitBox): boolean =>
+  a.left > b.right || b.left > a.right || a.top > b.bottom || b.top > a.bottom;
+
+const sharedBox = (
+  a: UnitBox,
+  b: UnitBox,
+): { readonly area: number; readonly at: readonly [number, number] } | null => {
+  const x = shared([a.from[0], a.to[0]], [b.from[0], b.to[0]]);
+  const y = shared([a.from[1], a.to[1]], [b.from[1], b.to[1]]);
+  if (x === null || y === null) return null;
+  return { area: toNumber(mul(x.length, y.length)), at: [toNumber(x.middle), toNumber(y.middle)] };
 };
 
 type Span = readonly [from: Rational, to: Rational];
