@@ -1,4 +1,4 @@
-// Lengthwise in one piece, or crosswise and joined? Where the document leaves it open ("least"), the way
+// Borders, and the spacers of pieced ones: lengthwise in one piece, or crosswise and joined? Where the document leaves it open ("least"), the way
 // that makes the cloth's layout shorter; crosswise when equal, for it is the common way.
 import type { Quilt } from '#craft/design';
 import type { BorderLie } from './top-plan.ts';
@@ -12,11 +12,14 @@ export const chooseBorderLie = (
   borders: Quilt['top']['borders'],
   lengthOf: (fabric: string, lies: readonly BorderLie[]) => number,
 ): readonly BorderLie[] => {
-  let lies: readonly BorderLie[] = borders.map((b) => (b.grain === 'lengthwise' ? 'lengthwise' : 'crosswise'));
+  let lies: readonly BorderLie[] = borders.map((b) =>
+    b.kind === 'strip' && b.grain === 'lengthwise' ? 'lengthwise' : 'crosswise',
+  );
   borders.forEach((border, ring) => {
-    if (border.grain !== 'least') return;
+    const fabric = border.kind === 'pieced' ? border.spacer : border.fabric;
+    if (fabric === null || (border.kind === 'strip' && border.grain !== 'least')) return;
     const lengthwise = lies.with(ring, 'lengthwise');
-    if (lengthOf(border.fabric, lengthwise) < lengthOf(border.fabric, lies) - 1e-9) lies = lengthwise;
+    if (lengthOf(fabric, lengthwise) < lengthOf(fabric, lies) - 1e-9) lies = lengthwise;
   });
   return lies;
 };

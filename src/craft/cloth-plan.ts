@@ -80,8 +80,10 @@ const clothsOf = (
   of: { readonly placed: readonly PlacedBlock[]; readonly drawn: DrawnCloths; readonly natures: Natures },
 ): ReadonlyMap<string, readonly ClothUse[]> => {
   const uses = new Map<string, ClothUse[]>();
-  of.placed.forEach(({ block, colouring, mirror, turn }, place) => {
+  of.placed.forEach(({ block, colouring, mirror, turn: inTop }, place) => {
     if (block !== entry.id || colouring !== entry.colouring || mirror !== entry.mirror) return;
+    // on point the print follows the block, an eighth of a turn off upright
+    const turn = (inTop - (inTop % 90)) as QuarterTurn;
     const drawn = of.drawn[place];
     entry.patches.forEach((patch, i) => {
       const fabric = drawn?.[i] ?? patch.fabric;
@@ -103,8 +105,9 @@ const clothsOf = (
 export const topPieces = (top: TopPlan, natures: Natures): readonly WantedPiece[] =>
   top.pieces.flatMap((piece) =>
     piece.joinedFrom.map((cloth): WantedPiece => {
-      const free =
-        piece.joinedFrom.length === 1 && piece.role !== 'border' && natures.get(piece.fabric)?.print === 'none';
+      const isGrained = piece.role === 'border' || piece.role === 'spacer';
+      const isPrinted = natures.get(piece.fabric)?.print !== 'none';
+      const free = piece.joinedFrom.length === 1 && !isGrained && !isPrinted;
       const use = {
         role: piece.role,
         block: null,
@@ -115,9 +118,10 @@ export const topPieces = (top: TopPlan, natures: Natures): readonly WantedPiece[
       } as const;
       return {
         fabric: piece.fabric,
-        cut: { ...piece.cut, size: cloth, shape: shapeOf(cloth) },
+        cut: { ...piece.cut, size: cloth, shape: piece.cut.gives === 1 ? shapeOf(cloth) : piece.cut.shape },
         lie: free ? 'free' : 'across',
-        turn: null,
+        // triangles tell by themselves how they lie in the quilt
+        turn: piece.cut.gives > 1 ? 0 : null,
         count: piece.count,
         path: pathOf(top, piece),
         use,

@@ -89,4 +89,10 @@ export type Note =
       readonly colouring: string;
       readonly tone: string;
     }
+  | {
+      /** On point sashing goes all round every block, whether the document says so or not. */
+      readonly code: 'setting/sashing-all-round';
+      readonly level: 'note';
+      readonly path: string;
+    }
   | { readonly code: 'design/unused-block'; readonly level: 'warning'; readonly path: string; readonly block: string };

@@ -4,7 +4,7 @@
 import type { Cut, LaidOut } from '#craft/cutting';
 import type { QuarterTurn, Quilt, Side } from '#craft/design';
 import type { Length } from '#craft/measure';
-import type { SetTop } from '#craft/setting';
+import type { SetTop, StripRole, TopThing } from '#craft/setting';
 import type { Polygon } from '#ground/plane';
 import type { Note } from './notes.ts';
 
@@ -90,14 +90,14 @@ export interface TopPlan {
    * drawn from a list, and the entry says it all.
    */
   readonly drawn: readonly (readonly string[] | null)[];
-  /** Sashes, cornerstones, plain squares and borders by kind. */
+  /** Sashes, cornerstones, setting triangles, fills, borders and other plain pieces by kind. */
   readonly pieces: readonly TopPiece[];
   readonly steps: readonly TopStep[];
 }
 
 export interface TopPiece {
   readonly label: string;
-  readonly role: 'sash' | 'cornerstone' | 'plain' | 'border';
+  readonly role: StripRole;
   readonly fabric: string;
   readonly count: number;
   readonly finished: readonly [Length, Length];
@@ -114,25 +114,33 @@ export interface TopStep {
   readonly number: number;
   readonly join: readonly [string, string];
   readonly makes: string;
+  /** Where the second lies, seen from the first, in a frame turned clockwise by `angle` from the top's. */
   readonly side: Side;
+  readonly angle: number;
   readonly machineTurn: 0 | 90 | 180 | 270;
-  readonly kind: 'straight';
+  /** A mitre closes the corner between two borders that hang on the quilt already; the other of them is in the unit. */
+  readonly kind: 'straight' | 'partial-close';
   readonly seam: Length;
   readonly press: string;
   readonly pressTo: 0 | 1 | 'open';
   readonly unfinished: readonly [Length, Length];
   readonly perBlock: number;
   readonly total: number;
-  /** What it is about: within a row, rows joined to the middle, or a border. */
-  readonly stage: 'row' | 'rows' | 'border';
-  /** 0-based: the row, or the border ring. */
+  /**
+   * What it is about: within a row or a section, rows joined to the middle, a corner of a set on point, a border (put
+   * together, or sewn on) or the mitre of two borders.
+   */
+  readonly stage: 'row' | 'rows' | 'section' | 'corner' | 'border' | 'mitre';
+  /** 0-based: the row, the section in reading order, the corner, or the ring of `set.borders`. */
   readonly of: number;
+  /**
+   * For what is sewn round the quilt: measure the quilt's width or height through the middle in three places, and cut the
+   * part to that.
+   */
+  readonly measure: 'width' | 'height' | null;
   /** What the step joins as it lies in the top: the first part's things, then the second's. */
   readonly things: readonly [readonly TopThing[], readonly TopThing[]];
 }
-
-/** A placed block (index into set.placed) or strip (index into set.strips). */
-export type TopThing = { readonly block: number } | { readonly strip: number };
 
 export interface FabricPlan {
   readonly id: string;
@@ -153,7 +161,7 @@ export interface ClothPiece {
   readonly for: readonly PieceUse[];
 }
 
-export type UseRole = 'block' | 'sash' | 'cornerstone' | 'plain' | 'border' | 'binding' | 'backing';
+export type UseRole = 'block' | StripRole | 'binding' | 'backing';
 
 /** Where pieces of one size go. For the top, the binding and the backing `block` is null. */
 export interface PieceUse {

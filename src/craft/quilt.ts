@@ -21,7 +21,7 @@ import { blockDrafter, type DraftedBlock, type DraftingProblem } from '#craft/dr
 import { type Likeness, lightnessOf, likenessOf, strictestOf } from '#craft/fabric';
 import { minutesOf } from '#craft/finishing';
 import { type Length, length, type Unit } from '#craft/measure';
-import { setStraight } from '#craft/setting';
+import { type SettingProblem, setTop } from '#craft/setting';
 import { toNumber } from '#ground/exact';
 import { done, type Outcome, refused } from '#ground/outcome';
 import { type BlockPlans, planBlocks } from './block-plan.ts';
@@ -40,7 +40,7 @@ export type { Note } from './notes.ts';
 export type * from './plan.ts';
 
 /** Lengths of a problem are in the document's unit, which is told with them. */
-export type Problem = DesignProblem | ((DraftingProblem | CuttingProblem) & { readonly unit: Unit });
+export type Problem = DesignProblem | ((DraftingProblem | SettingProblem | CuttingProblem) & { readonly unit: Unit });
 
 export interface PlanOptions {
   /** Chooses among strips found; without it the best of the searched layouts stands. */
@@ -67,14 +67,20 @@ export const planQuilt = (document: unknown, options: PlanOptions = {}): Outcome
       );
 };
 
-const planRead = (quilt: Quilt, options: PlanOptions): Outcome<QuiltPlan, DraftingProblem | CuttingProblem> => {
+const planRead = (
+  quilt: Quilt,
+  options: PlanOptions,
+): Outcome<QuiltPlan, DraftingProblem | SettingProblem | CuttingProblem> => {
   const drafted = draftAll(quilt);
   if (!drafted.ok) return drafted;
   const rule: CutRule = { seam: length(toNumber(quilt.seam)), ruler: quilt.ruler };
   const natures = naturesOf(quilt);
   const lightness = lightnessBy(quilt);
 
-  const set = setStraight(quilt.top, drafted.value);
+  const laid = setTop({ quilt, blocks: drafted.value, lightness });
+  if (!laid.ok) return laid;
+  const set = laid.value;
+  const float = length(quilt.top.set === 'on-point' ? toNumber(quilt.top.float) : 0);
   const scraps = planScraps({ quilt, drafted: drafted.value, set });
   const { blocks, notes } = planBlocks({
     quilt,
@@ -91,7 +97,7 @@ const planRead = (quilt: Quilt, options: PlanOptions): Outcome<QuiltPlan, Drafti
     ...finishPieces(finish, natures),
   ];
   const topFor = (of: Natures, borderLie: readonly BorderLie[]): TopPlan =>
-    planTop({ set, drawn: scraps.drawn, rule, natures: of, borderLie });
+    planTop({ set, drawn: scraps.drawn, rule, natures: of, borderLie, float });
   const lies = chooseBorderLie(quilt.top.borders, (fabric, borderLie) =>
     quickLength({ fabric, natures, pieces: [...inBlocks, ...topPieces(topFor(natures, borderLie), natures)] }),
   );
@@ -112,7 +118,14 @@ const planRead = (quilt: Quilt, options: PlanOptions): Outcome<QuiltPlan, Drafti
     blocks,
     fabrics: cloths.fabrics,
     finish,
-    notes: [...unusedBlocks(quilt, blocks), ...unusedToneNotes(quilt), ...notes, ...scraps.notes, ...printCosts],
+    notes: [
+      ...unusedBlocks(quilt, blocks),
+      ...sashingNotes(quilt),
+      ...unusedToneNotes(quilt),
+      ...notes,
+      ...scraps.notes,
+      ...printCosts,
+    ],
   };
   return done(frozen({ ...plan, time: timeOf(plan) }));
 };
@@ -181,6 +194,11 @@ const unusedBlocks = (quilt: Quilt, blocks: BlockPlans['blocks']): readonly Note
     .filter((b) => !used.has(b.id))
     .map((b) => ({ code: 'design/unused-block', level: 'warning', path: b.path, block: b.id }));
 };
+
+const sashingNotes = ({ top }: Quilt): readonly Note[] =>
+  top.set === 'on-point' && top.sashing?.outer === false
+    ? [{ code: 'setting/sashing-all-round', level: 'note', path: '/top/sashing' }]
+    : [];
 
 const unusedToneNotes = (quilt: Quilt): readonly Note[] =>
   unusedTones(quilt).map((unused) => ({ code: 'design/unused-tone', level: 'warning', ...unused }));

@@ -1,18 +1,21 @@
-// The top of a plan: its own pieces (sashes, cornerstones, plain squares, borders) and the order of joining.
-import { type ClothNature, type CutRule, joinedOnCloth, joinedStrip, rectangleCut } from '#craft/cutting';
-import { type Length, length } from '#craft/measure';
+// The top of a plan: its own pieces (sashes, setting triangles, fills, borders) and the order of joining.
+import { type ClothNature, type CutRule, joinedOnCloth, joinedStrip } from '#craft/cutting';
+import type { Length } from '#craft/measure';
 import { joinTop, labelAt, type TopJoin } from '#craft/piecing';
 import type { PlacedBlock, PlacedStrip, SetTop } from '#craft/setting';
+import { centroid, distance, type Point } from '#ground/plane';
 import { entryName } from './block-plan.ts';
 import type { TopPiece, TopPlan, TopStep } from './plan.ts';
 import type { DrawnCloths } from './scrap-plan.ts';
+import { topCut } from './top-cut.ts';
 
 /** How each border ring is to lie on its cloth. */
 export type BorderLie = 'crosswise' | 'lengthwise';
 
 /**
  * @param natures   by fabric
- * @param borderLie by ring, from the inside outward
+ * @param borderLie by border, from the inside outward
+ * @param float     how much larger the squares for setting triangles are cut
  */
 export const planTop = (of: {
   readonly set: SetTop;
@@ -20,6 +23,7 @@ export const planTop = (of: {
   readonly rule: CutRule;
   readonly natures: ReadonlyMap<string, ClothNature>;
   readonly borderLie: readonly BorderLie[];
+  readonly float: Length;
 }): TopPlan => {
   const { set } = of;
   const natureOf = (fabric: string): ClothNature => of.natures.get(fabric) as ClothNature;
@@ -31,17 +35,17 @@ export const planTop = (of: {
   const pieces = order.map((kind, place): TopPiece => {
     const strips = set.strips.flatMap((_, i) => (kindOfStrip[i] === kind ? [i] : []));
     const strip = set.strips[strips[0] as number] as PlacedStrip;
-    const finished = finishedSize(strip, isPrinted);
-    const cut = rectangleCut(finished, of.rule);
+    const printed = isPrinted(strip.fabric) ? 'as-it-lies' : 'any-way';
+    const cut = topCut({ strip, rule: of.rule, float: of.float, printed });
     const lie = strip.border === null ? null : (of.borderLie[strip.border] as BorderLie);
     return {
       label: labelAt(place),
       role: strip.role,
       fabric: strip.fabric,
       count: strips.length,
-      finished,
+      finished: cut.finished,
       cut,
-      joinedFrom: clothPieces({ cut: cut.size, lie, nature: natureOf(strip.fabric), seam: of.rule.seam }),
+      joinedFrom: clothPieces({ cut, lie, nature: natureOf(strip.fabric), seam: of.rule.seam }),
       strips,
     };
   });
@@ -53,38 +57,40 @@ export const planTop = (of: {
  * cloth. A print that stands upright decides alone.
  */
 const clothPieces = (strip: {
-  readonly cut: readonly [Length, Length];
+  readonly cut: TopPiece['cut'];
   readonly lie: BorderLie | null;
   readonly nature: ClothNature;
   readonly seam: Length;
 }): TopPiece['joinedFrom'] => {
   const { nature, seam } = strip;
-  if (nature.print !== 'none') return joinedOnCloth({ size: strip.cut, nature, seam });
-  const [long, short] = strip.cut;
+  const [long, short] = strip.cut.size;
+  // a square for triangles is never joined
+  if (strip.cut.gives > 1) return [[long, short]];
+  if (nature.print !== 'none') return joinedOnCloth({ size: strip.cut.size, nature, seam });
   if (strip.lie === 'lengthwise') return [[short, long]];
   if (strip.lie === null && long <= nature.width) return [[long, short]];
   return joinedStrip({ long, width: nature.width, seam }).map((piece) => [piece, short]);
 };
 
-const longSideFirst = (a: Length, b: Length): readonly [Length, Length] => (a >= b ? [a, b] : [b, a]);
-
-/** As it lies where a print stands upright, else the long side first. */
-const finishedSize = (
-  { fabric, rect }: PlacedStrip,
-  isPrinted: (fabric: string) => boolean,
-): readonly [Length, Length] =>
-  isPrinted(fabric) ? [rect.width, rect.height] : longSideFirst(rect.width, rect.height);
-
-/** Strips of one role, cloth and size are one kind, whichever way they lie; where a print stands upright, only if they lie alike. */
+/** Pieces of one role, cloth and shape are one kind, whichever way they lie; where a print stands upright, only if they lie alike. */
 const stripKinds = (strips: readonly PlacedStrip[], isPrinted: (fabric: string) => boolean): readonly number[] => {
   const known = new Map<string, number>();
   return strips.map((strip) => {
-    const [long, short] = finishedSize(strip, isPrinted);
-    const key = JSON.stringify([strip.role, strip.fabric, strip.border, long.toFixed(9), short.toFixed(9)]);
+    const { role, fabric, border } = strip;
+    const key = JSON.stringify([role, fabric, border, sidesOf(strip), isPrinted(fabric) ? lieOf(strip) : null]);
     const kind = known.get(key) ?? known.size;
     known.set(key, kind);
     return kind;
   });
+};
+
+const sidesOf = ({ points }: PlacedStrip): readonly string[] =>
+  points.map((p, i) => distance(p, points[(i + 1) % points.length] as Point).toFixed(6)).sort();
+
+/** The box, and where the middle lies in it: a turned triangle's lies elsewhere. */
+const lieOf = ({ points, rect }: PlacedStrip): readonly string[] => {
+  const middle = centroid(points);
+  return [rect.width, rect.height, middle.x - rect.x, middle.y - rect.y].map((value) => value.toFixed(6));
 };
 
 /** Kinds of strip in the order in which they are first sewn. */
@@ -117,16 +123,18 @@ const topStep = (of: {
     join: names,
     makes: `#${number}`,
     side: join.side,
+    angle: join.angle,
     machineTurn: join.machineTurn,
-    kind: 'straight',
-    seam: length(join.seam),
-    press: names[join.press] as string,
+    kind: join.kind,
+    seam: join.seam,
+    press: join.press === 'open' ? 'open' : names[join.press],
     pressTo: join.press,
     unfinished: join.unfinished,
     perBlock: join.perBlock,
     total: join.perBlock,
     stage: join.stage,
     of: join.of,
+    measure: join.measure,
     things: join.things,
   };
 };

@@ -199,12 +199,19 @@ const top = closed({
   between: rows.optional(),
   sections: section.optional(),
   arrangement: closed({
-    kind: name,
+    kind: z.enum([
+      'barn-raising',
+      'straight-furrow',
+      'sunshine-and-shadow',
+      'streak-of-lightning',
+      'fields-and-furrows',
+      'pinwheel',
+    ]),
     block: name,
-    rows: z.number(),
-    columns: z.number(),
+    rows: z.int().min(1).max(limits.rows),
+    columns: z.int().min(1).max(limits.columns),
     swap: z.boolean().optional(),
-    darkCorner: name.optional(),
+    darkCorner: z.enum(['upper-left', 'upper-right', 'lower-right', 'lower-left']).optional(),
     colouring: name.optional(),
   }).optional(),
   sashing: closed({

@@ -5,6 +5,7 @@ export type Expected =
   | 'list'
   | 'text'
   | 'number'
+  | 'whole-number'
   | 'true-or-false'
   | 'length'
   | 'size'

@@ -22,7 +22,7 @@ test('the published schema accepts every example', () => {
 });
 
 test('the published schema accepts what is described but not built yet', () => {
-  for (const part of ['top', 'sections', 'arrangement', 'borders', 'blocks', 'cloth']) {
+  for (const part of ['blocks', 'cloth']) {
     const { success } = schema.safeParse(JSON.parse(textOf(`examples/broken/unbuilt-${part}.quilt.json`)));
     assert.ok(success, part);
   }

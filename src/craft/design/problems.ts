@@ -138,6 +138,16 @@ export type BlockProblem =
 
 export type TopProblem =
   | (At & { readonly code: 'design/empty-top' })
+  /** A key of the top that belongs to another way of setting. */
+  | (At & { readonly code: 'design/not-for-set'; readonly key: string; readonly set: string })
+  | (At & { readonly code: 'design/filled-twice'; readonly found: readonly string[] })
+  | (At & {
+      readonly code: 'design/between-size';
+      /** Rows and cells of a row. */
+      readonly found: readonly [number, number];
+      readonly expected: readonly [number, number];
+    })
+  | (At & { readonly code: 'design/corner-fabric-unused'; readonly corners: string })
   | (At & {
       readonly code: 'design/uneven-rows';
       readonly row: number;

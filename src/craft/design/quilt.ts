@@ -180,26 +180,81 @@ export interface FramedDesign {
   readonly frames: readonly { readonly width: Rational; readonly fabric: string }[];
 }
 
-export interface TopDesign {
-  readonly set: 'straight';
-  readonly rows: readonly (readonly CellDesign[])[];
-  readonly sashing: SashingDesign | null;
+export type TopDesign = StraightTop | OnPointTop | SectionsTop;
+
+interface Bordered {
   /** From the inside outward. */
   readonly borders: readonly BorderDesign[];
 }
 
+export interface StraightTop extends Bordered {
+  readonly set: 'straight';
+  /** In an arrangement every cell holds its block unturned; setting turns it. */
+  readonly rows: CellRows;
+  readonly arrangement: ArrangementDesign | null;
+  readonly sashing: SashingDesign | null;
+}
+
+export interface OnPointTop extends Bordered {
+  readonly set: 'on-point';
+  readonly rows: CellRows;
+  /** The cells between the main ones: a row and a column fewer. */
+  readonly between: CellRows;
+  readonly sashing: SashingDesign | null;
+  /** Cloth of the setting triangles. */
+  readonly settingFabric: string;
+  /** How much larger than needed the squares are cut that the setting triangles come from. */
+  readonly float: Rational;
+}
+
+/** A tree of straight seams. */
+export interface SectionsTop extends Bordered {
+  readonly set: 'sections';
+  readonly sections: SectionDesign;
+}
+
+export type SectionDesign =
+  | { readonly kind: 'run'; readonly run: 'across' | 'down'; readonly parts: readonly SectionDesign[] }
+  | { readonly kind: 'strip'; readonly fabric: string; readonly width: Rational }
+  | { readonly kind: 'fill'; readonly fabric: string }
+  | BlockCell;
+
+export type CellRows = readonly (readonly CellDesign[])[];
+
+export type ArrangementKind =
+  | 'barn-raising'
+  | 'straight-furrow'
+  | 'sunshine-and-shadow'
+  | 'streak-of-lightning'
+  | 'fields-and-furrows'
+  | 'pinwheel';
+
+export type Corner = 'upper-left' | 'upper-right' | 'lower-right' | 'lower-left';
+
+export interface ArrangementDesign {
+  readonly kind: ArrangementKind;
+  readonly block: string;
+  readonly colouring: string;
+  readonly rows: number;
+  readonly columns: number;
+  /** Light and dark change places. */
+  readonly swap: boolean;
+  /** Of the block as drafted; null: found by measured value. */
+  readonly darkCorner: Corner | null;
+}
+
 export type QuarterTurn = 0 | 90 | 180 | 270;
 
-export type CellDesign =
-  | {
-      readonly kind: 'block';
-      readonly block: string;
-      readonly colouring: string;
-      readonly turn: QuarterTurn;
-      /** Mirrored left to right before it is turned. */
-      readonly mirror: boolean;
-    }
-  | { readonly kind: 'plain'; readonly fabric: string };
+export type CellDesign = BlockCell | { readonly kind: 'plain'; readonly fabric: string };
+
+export interface BlockCell {
+  readonly kind: 'block';
+  readonly block: string;
+  readonly colouring: string;
+  readonly turn: QuarterTurn;
+  /** Mirrored left to right before it is turned. */
+  readonly mirror: boolean;
+}
 
 export interface SashingDesign {
   /** Width of the upright sashes (between columns). */
@@ -212,11 +267,24 @@ export interface SashingDesign {
   readonly outer: boolean;
 }
 
-export interface BorderDesign {
+export type BorderDesign = StripBorderDesign | PiecedBorderDesign;
+
+export interface StripBorderDesign {
+  readonly kind: 'strip';
   readonly width: Rational;
   readonly fabric: string;
-  readonly corners: 'butted';
+  readonly corners: 'butted' | 'squares' | 'mitred';
+  /** Of corner squares; null: the border's own. */
+  readonly cornerFabric: string | null;
   readonly grain: 'lengthwise' | 'crosswise' | 'least';
+}
+
+/** Blocks side by side, upper edges outward. */
+export interface PiecedBorderDesign {
+  readonly kind: 'pieced';
+  readonly block: string;
+  /** Cloth of the strips that make whole blocks fit, and of the corners of blocks that are not square. */
+  readonly spacer: string | null;
 }
 
 export interface FinishDesign {

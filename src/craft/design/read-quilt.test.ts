@@ -1,7 +1,16 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import { parseQuilt, type QuiltDocument, readQuilt, sizeOf, toDocument, unusedTones } from '#craft/design';
+import {
+  parseQuilt,
+  type Quilt,
+  type QuiltDocument,
+  readQuilt,
+  type StraightTop,
+  sizeOf,
+  toDocument,
+  unusedTones,
+} from '#craft/design';
 
 const example = readFileSync(new URL('../../../examples/orchard-gate.quilt.json', import.meta.url), 'utf8');
 
@@ -41,6 +50,11 @@ const read = (document: unknown) => {
   return quilt.value;
 };
 
+const straight = ({ top }: Quilt): StraightTop => {
+  assert.ok(top.set === 'straight');
+  return top;
+};
+
 const problemsOf = (document: unknown): readonly string[] => {
   const quilt = readQuilt(document);
   return quilt.ok ? [] : quilt.problems.map(({ code, path }) => `${code} ${path}`);
@@ -59,14 +73,15 @@ test('the first sample document is read with its sizes, names and turns', () => 
   assert.deepEqual(cabin.colourings, {
     default: { brick: 'brick', l1: 'oat', l2: 'sand', l3: 'straw', d1: 'bark', d2: 'moss', d3: 'plum' },
   });
-  assert.deepEqual(quilt.top.rows[0]?.[0], {
+  assert.deepEqual(straight(quilt).rows[0]?.[0], {
     kind: 'block',
     block: 'cabin',
     colouring: 'default',
     turn: 180,
     mirror: false,
   });
-  assert.equal(quilt.top.borders[0]?.width.toFraction(), '3/2');
+  const [border] = quilt.top.borders;
+  assert.equal(border?.kind === 'strip' && border.width.toFraction(), '3/2');
 });
 
 test('a byte-order mark before the document is passed over', () => {
@@ -86,7 +101,7 @@ test('what an inch document leaves out has the defaults of the format', () => {
   assert.equal(quilt.finish.binding?.cut.toFraction(), '5/2');
   assert.equal(quilt.finish.backing?.overage.toFraction(), '4');
   assert.equal(quilt.finish.batting?.overage.toFraction(), '4');
-  assert.equal(quilt.top.sashing, null);
+  assert.equal(straight(quilt).sashing, null);
 });
 
 test('what a centimetre document leaves out has the metric defaults', () => {
@@ -165,7 +180,8 @@ test('an entry for a tone that the block does not have is kept and told', () => 
 
 test('sashing has one width or one for each way', () => {
   const sashing = (width: unknown) =>
-    read(plain({ top: { rows: [[{ block: 'square' }]], sashing: { width, fabric: 'oat' } as never } })).top.sashing;
+    straight(read(plain({ top: { rows: [[{ block: 'square' }]], sashing: { width, fabric: 'oat' } as never } })))
+      .sashing;
   assert.deepEqual(
     [sashing('1 1/2'), sashing({ across: '2', down: '1' })].map((s) => [s?.across.toFraction(), s?.down.toFraction()]),
     [

@@ -75,7 +75,7 @@ const readMeaning = (document: QuiltDocument): Meaning => {
   const blocks = readBlocks(document.blocks, { reading, fabrics });
   const top = readTop(document.top, { reading, fabrics, written: document.blocks, blocks });
   const finish = readFinish(document.finish, { reading, fabrics, cloths, seam });
-  if (seam === null || ruler === null || buying === null) return { quilt: null, problems };
+  if (seam === null || ruler === null || buying === null || top === null) return { quilt: null, problems };
   const { title = 'Untitled quilt', designer = '', notes = '', edition = '', currency = '' } = document;
   const quilt = {
     title,

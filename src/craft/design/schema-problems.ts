@@ -91,7 +91,7 @@ const sizeProblem = (
     };
   }
   if (typeof value === 'number') {
-    const [least, most] = segments.at(-1) === 'shrinkage' ? [0, 1] : [0, 1_000_000];
+    const [least, most] = rangeAt(segments);
     return { code: 'design/out-of-range', path, found: foundText(value), least, most };
   }
   const found = Array.isArray(value) ? value.length : 0;
@@ -99,6 +99,19 @@ const sizeProblem = (
   return issue.code === 'too_small'
     ? { code: 'design/too-few', path, what, found, least: Number(issue.minimum) }
     : { code: 'design/too-many', path, what, found, most: limits[what] };
+};
+
+const rangeAt = (segments: Path): readonly [number, number] => {
+  switch (segments.at(-1)) {
+    case 'shrinkage':
+      return [0, 1];
+    case 'rows':
+      return [1, limits.rows];
+    case 'columns':
+      return [1, limits.columns];
+    default:
+      return [0, 1_000_000];
+  }
 };
 
 const countedAt = (segments: Path): Counted => {
@@ -159,6 +172,8 @@ const expectedOf = (issue: Issue): Expected => {
       return 'text';
     case 'number':
       return 'number';
+    case 'int':
+      return 'whole-number';
     case 'boolean':
       return 'true-or-false';
     default:

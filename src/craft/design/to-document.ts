@@ -5,7 +5,6 @@ import type { QuiltDocument, WrittenBlock, WrittenDrawing, WrittenLogCabin, Writ
 import type {
   BlockDesign,
   BlockShape,
-  CellDesign,
   Colouring,
   DrawingDesign,
   LogCabinDesign,
@@ -13,6 +12,7 @@ import type {
   Quilt,
   UnitsDesign,
 } from './quilt.ts';
+import { toTop } from './to-written-top.ts';
 
 /** Every default is written out. */
 export const toDocument = (quilt: Quilt): QuiltDocument => {
@@ -44,12 +44,7 @@ export const toDocument = (quilt: Quilt): QuiltDocument => {
       ...(price === null ? {} : { price: price.valueOf() }),
     })),
     blocks: quilt.blocks.map(toBlock),
-    top: {
-      set: top.set,
-      rows: top.rows.map((row) => row.map(toCell)),
-      ...(top.sashing === null ? {} : { sashing: toSashing(top.sashing) }),
-      borders: top.borders.map((border) => ({ ...border, width: exactText(border.width) })),
-    },
+    top: toTop(top),
     finish: toFinish(quilt.finish),
   };
 };
@@ -131,19 +126,6 @@ const toPatches = ({ size, grid, patches }: PatchesDesign): Pick<WrittenBlock, '
 });
 
 const pairText = ([a, b]: readonly [Rational, Rational]): [string, string] => [exactText(a), exactText(b)];
-
-const toCell = (cell: CellDesign): NonNullable<QuiltDocument['top']['rows']>[number][number] => {
-  if (cell.kind === 'plain') return { plain: cell.fabric };
-  const { block, turn, mirror, colouring } = cell;
-  return { block, turn, mirror, colouring };
-};
-
-const toSashing = ({ across, down, fabric, cornerstones, outer }: NonNullable<Quilt['top']['sashing']>) => ({
-  width: { across: exactText(across), down: exactText(down) },
-  fabric,
-  outer,
-  ...(cornerstones === null ? {} : { cornerstones }),
-});
 
 const toFinish = ({ binding, backing, batting }: Quilt['finish']): NonNullable<QuiltDocument['finish']> => ({
   ...(binding === null ? {} : { binding: { ...binding, cut: exactText(binding.cut) } }),

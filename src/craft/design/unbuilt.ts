@@ -32,33 +32,6 @@ const unbuilt: readonly Unbuilt[] = [
       ]),
   },
   {
-    feature: 'on-point',
-    places: ({ top }) => [
-      ...when(top.set === 'on-point', ['top', 'set']),
-      ...given(top.between, ['top', 'between']),
-      ...given(top.settingFabric, ['top', 'settingFabric']),
-      ...given(top.float, ['top', 'float']),
-    ],
-  },
-  {
-    feature: 'sections',
-    places: ({ top }) => [...when(top.set === 'sections', ['top', 'set']), ...given(top.sections, ['top', 'sections'])],
-  },
-  { feature: 'arrangement', places: ({ top }) => given(top.arrangement, ['top', 'arrangement']) },
-  {
-    feature: 'corner-squares',
-    places: (d) =>
-      inBorders(d, (border) => [
-        ...when('corners' in border && border.corners === 'squares', ['corners']),
-        ...when('cornerFabric' in border && border.cornerFabric !== undefined, ['cornerFabric']),
-      ]),
-  },
-  {
-    feature: 'mitred-corners',
-    places: (d) => inBorders(d, (border) => when('corners' in border && border.corners === 'mitred', ['corners'])),
-  },
-  { feature: 'pieced-borders', places: (d) => inBorders(d, (border) => when('pieced' in border, ['pieced'])) },
-  {
     feature: 'bias-binding',
     places: ({ finish }) => when(finish?.binding?.grain === 'bias', ['finish', 'binding', 'grain']),
   },
@@ -84,8 +57,3 @@ const inFabrics = (document: QuiltDocument, places: (fabric: QuiltDocument['fabr
 
 const inBlocks = (document: QuiltDocument, places: (block: WrittenBlock) => readonly Place[]) =>
   inside(document.blocks, ['blocks'], places);
-
-type WrittenBorder = NonNullable<QuiltDocument['top']['borders']>[number];
-
-const inBorders = (document: QuiltDocument, places: (border: WrittenBorder) => readonly Place[]) =>
-  inside(document.top.borders ?? [], ['top', 'borders'], places);

@@ -1,35 +1,68 @@
-// The order of joining a straight-set top: every row from left to right, the rows from the top down,
-// then border by border, sides before ends. Equal beginnings of rows are made together.
+// The order of joining a top, from the way it is set: every run from its first part to its last, every round
+// side by side, borders last. Units that are made alike are made together.
 
 import type { Side } from '#craft/design';
-import { type Length, length } from '#craft/measure';
-import type { PlacedBlock, PlacedStrip, SetTop, TopRow } from '#craft/setting';
+import { type Length, length, tidy } from '#craft/measure';
+import {
+  type Assembly,
+  type BorderRing,
+  outlineOfPlaced,
+  type PlacedBlock,
+  type PlacedStrip,
+  type Round,
+  type SetTop,
+  type TopThing,
+} from '#craft/setting';
+import { boxOf, centroid, grown, hullOf, type Polygon } from '#ground/plane';
+import { type Edge, type Extent, extentOf, inFrame, joinedExtent, seamBetween } from './frame-extent.ts';
 import { machineTurn, type QuarterTurns } from './machine.ts';
+import { pressBetweenRows, pressInBorder, pressInRow, pressInSection } from './top-pressing.ts';
 
-export type TopThing = { readonly block: number } | { readonly strip: number };
 /** A thing, or the unit of an earlier step. */
 export type TopPart = TopThing | { readonly unit: number };
 
 export interface TopJoin {
   readonly join: readonly [TopPart, TopPart];
+  /** A mitre closes the corner between two borders that hang on the quilt already. */
+  readonly kind: 'straight' | 'partial-close';
+  /** Where the second lies in the frame, which is turned clockwise by `angle` from the top's. */
   readonly side: Side;
+  readonly angle: number;
   readonly machineTurn: QuarterTurns;
   readonly seam: Length;
-  readonly press: 0 | 1;
+  readonly press: 0 | 1 | 'open';
   readonly unfinished: readonly [Length, Length];
   readonly perBlock: number;
-  readonly stage: 'row' | 'rows' | 'border';
-  /** Row or border ring, 0-based. */
+  readonly stage: 'row' | 'rows' | 'section' | 'corner' | 'border' | 'mitre';
+  /** Row, section or border ring, 0-based. */
   readonly of: number;
+  /** What to measure through the middle in three places before the added part is cut. */
+  readonly measure: 'width' | 'height' | null;
   readonly things: readonly [readonly TopThing[], readonly TopThing[]];
 }
 
-/** A part of the top that has been joined: its outline's size, what lies in it and on which side it was last sewn. */
 interface Unit {
   readonly part: TopPart;
-  readonly size: readonly [number, number];
+  /** Units of one sign are made alike. */
+  readonly sign: string;
+  /** Clockwise, of the frame that its extent and `before` are seen in. */
+  readonly angle: number;
+  readonly extent: Extent;
+  /** Convex, in the top's own frame; only kept where it lies slanted. */
+  readonly outline: Polygon | null;
   readonly things: readonly TopThing[];
   readonly before: Side | null;
+}
+
+interface Joining {
+  readonly set: SetTop;
+  readonly kindOfStrip: readonly number[];
+  readonly seam: Length;
+  readonly slack: number;
+  readonly sashed: boolean;
+  readonly steps: TopJoin[];
+  /** The step that makes units of a sign. */
+  readonly known: Map<string, number>;
 }
 
 /**
@@ -41,122 +74,220 @@ export const joinTop = (top: {
   readonly kindOfStrip: readonly number[];
   readonly seam: Length;
 }): readonly TopJoin[] => {
-  const { set, seam } = top;
-  const steps: TopJoin[] = [];
-  const known = new Map<string, number>();
-  const sew = (what: {
-    readonly first: Unit;
-    readonly second: Unit;
-    readonly side: 'right' | 'bottom' | 'left' | 'top';
-    readonly press: 0 | 1;
-    readonly stage: TopJoin['stage'];
-    readonly of: number;
-    /** Steps with one name make one kind of unit. */
-    readonly name: string;
-  }): Unit => {
-    const { first, second, side } = what;
-    const across = side === 'left' || side === 'right';
-    const size: readonly [number, number] = across
-      ? [first.size[0] + second.size[0], first.size[1]]
-      : [first.size[0], first.size[1] + second.size[1]];
-    const same = known.get(what.name);
-    if (same === undefined) {
-      known.set(what.name, steps.length);
-      steps.push({
-        join: [first.part, second.part],
-        side,
-        machineTurn: machineTurn({ next: side, before: first.before, turn: 0 }),
-        seam: length(across ? size[1] : size[0]),
-        press: what.press,
-        unfinished: [length(size[0] + 2 * seam), length(size[1] + 2 * seam)],
-        perBlock: 1,
-        stage: what.stage,
-        of: what.of,
-        things: [first.things, second.things],
-      });
-    } else {
-      const step = steps[same] as TopJoin;
-      steps[same] = { ...step, perBlock: step.perBlock + 1 };
-    }
-    return {
-      part: { unit: known.get(what.name) as number },
-      size,
-      things: [...first.things, ...second.things],
-      before: side,
-    };
+  const { set } = top;
+  const joining: Joining = {
+    ...top,
+    slack: 1e-7 * Math.max(set.width, set.height),
+    sashed: set.strips.some((s) => s.role === 'sash'),
+    steps: [],
+    known: new Map(),
   };
-
-  const rows = set.rows.map((row, index) => {
-    const nest = nestingOf(set, row, index);
-    let name = `row:${nest}`;
-    return row.parts
-      .map((thing): Unit => ({ part: thing, size: sizeOf(set, thing), things: [thing], before: null }))
-      .reduce((first, second, i) => {
-        name = i === 1 ? `${name}|${signOf(top, first.things[0] as TopThing)}` : name;
-        name = `${name}|${signOf(top, second.things[0] as TopThing)}`;
-        const press = pressInRow(set, {
-          first: first.things.at(-1) as TopThing,
-          second: second.things[0] as TopThing,
-          nest,
-        });
-        return sew({ first, second, side: 'right', press, stage: 'row', of: index, name });
-      });
-  });
-  let whole = rows.reduce((first, second, i) => {
-    const press = set.rows[i]?.kind === 'sashes' || set.rows[i - 1]?.kind !== 'sashes' ? 1 : 0;
-    return sew({ first, second, side: 'bottom', press, stage: 'rows', of: i, name: `rows:${i}` });
-  });
-  set.borders.forEach((ring, of) => {
-    const sides: readonly (readonly [number, 'left' | 'right' | 'top' | 'bottom'])[] = [
-      [ring.sides[0], 'left'],
-      [ring.sides[1], 'right'],
-      [ring.ends[0], 'top'],
-      [ring.ends[1], 'bottom'],
-    ];
-    for (const [strip, side] of sides) {
-      const thing = { strip };
-      whole = sew({
-        first: whole,
-        second: { part: thing, size: sizeOf(set, thing), things: [thing], before: null },
-        side,
-        press: 1,
-        stage: 'border',
-        of,
-        name: `border:${of}:${side}`,
-      });
-    }
-  });
-  return steps;
-};
-
-const sizeOf = (set: SetTop, thing: TopThing): readonly [number, number] => {
-  if ('block' in thing) return (set.placed[thing.block] as PlacedBlock).size;
-  const { rect } = set.strips[thing.strip] as PlacedStrip;
-  return [rect.width, rect.height];
-};
-
-const signOf = (top: { readonly set: SetTop; readonly kindOfStrip: readonly number[] }, thing: TopThing): string => {
-  if ('strip' in thing) return `s${top.kindOfStrip[thing.strip]}`;
-  const { block, colouring, mirror, turn } = top.set.placed[thing.block] as PlacedBlock;
-  return JSON.stringify([block, colouring, mirror, turn]);
-};
-
-/** Rows of blocks set edge to edge are pressed by turns to the right and to the left, so that their seams nest. */
-const nestingOf = (set: SetTop, row: TopRow, index: number): 'right' | 'left' | 'sash' => {
-  if (set.strips.some((s) => s.role === 'sash')) return 'sash';
-  return row.kind === 'blocks' && index % 2 === 0 ? 'right' : 'left';
-};
-
-/** Toward the sash, or toward the plain square; blocks by the row's own direction. */
-const pressInRow = (
-  set: SetTop,
-  seam: { readonly first: TopThing; readonly second: TopThing; readonly nest: 'right' | 'left' | 'sash' },
-): 0 | 1 => {
-  const roles = [seam.first, seam.second].map((thing) =>
-    'strip' in thing ? (set.strips[thing.strip] as PlacedStrip).role : 'block',
+  set.borders.reduce(
+    (core, ring, of) => bordered(joining, { core, ring, of }),
+    joined(joining, { assembly: set.assembly, angle: 0 }),
   );
-  if (roles[0] === 'sash') return 0;
-  if (roles[1] === 'sash') return 1;
-  if (seam.nest === 'sash') return 1;
-  return seam.nest === 'right' ? 1 : 0;
+  return joining.steps;
+};
+
+/** @param angle of the frame in which the unit is wanted */
+const joined = (on: Joining, of: { readonly assembly: Assembly; readonly angle: number }): Unit => {
+  const { assembly } = of;
+  if ('thing' in assembly) return single(on, assembly.thing, of.angle);
+  if ('run' in assembly) return joinedRun(on, assembly);
+  const core = joined(on, { assembly: assembly.core, angle: assembly.round.angle });
+  return cornered(on, core, assembly.round);
+};
+
+const single = (on: Joining, thing: TopThing, angle: number): Unit => {
+  const outline = outlineOfThing(on.set, thing);
+  return {
+    part: thing,
+    sign: signOf(on, thing, angle),
+    angle,
+    extent: extentOf({ outlines: [outline], angle, slack: on.slack }),
+    outline: angle % 90 === 0 ? null : outline,
+    things: [thing],
+    before: null,
+  };
+};
+
+type Run = Extract<Assembly, { readonly run: string }>;
+
+const joinedRun = (on: Joining, run: Run): Unit => {
+  const { set } = on;
+  const { angle, stage } = run;
+  const parts = run.parts.map((assembly) => joined(on, { assembly, angle }));
+  const side = run.run === 'across' ? 'right' : 'bottom';
+  return parts.reduce((first, second, i) => {
+    const seam = { first: first.things.at(-1) as TopThing, second: second.things[0] as TopThing };
+    const press = {
+      row: () => pressInRow(set, { ...seam, row: run.of, sashed: on.sashed }),
+      rows: () => pressBetweenRows(set, i),
+      section: () => pressInSection(set, seam),
+      border: () => pressInBorder(set, seam),
+    }[stage]();
+    const of = stage === 'rows' ? i : run.of;
+    return sewn(on, { first, second, side, angle, press, stage, of, across: 'counted', measure: null });
+  });
+};
+
+/** The four corners of a set on point. */
+const cornered = (on: Joining, core: Unit, { angle, parts }: Round): Unit => {
+  const whole = parts.reduce((first, { side, assembly }, of) => {
+    const second = joined(on, { assembly, angle });
+    return sewn(on, { first, second, side, angle, press: 1, stage: 'corner', of, across: 'counted', measure: null });
+  }, core);
+  return seenFrom(on, whole, 0);
+};
+
+const bordered = (
+  on: Joining,
+  { core, ring, of }: { readonly core: Unit; readonly ring: BorderRing; readonly of: number },
+): Unit => {
+  const { angle } = ring;
+  const across = ring.kind === 'mitred' ? 'hanging' : 'counted';
+  // blocks have seams of their own: their border is pressed away from them
+  const press = ring.kind === 'pieced' ? 0 : 1;
+  const whole = ring.parts.reduce((first, { side, assembly }) => {
+    const second = joined(on, { assembly, angle });
+    const measure = side === 'left' || side === 'right' ? 'height' : 'width';
+    return sewn(on, { first, second, side, angle, press, stage: 'border', of, across, measure });
+  }, core);
+  return ring.kind === 'mitred' ? mitred(on, { whole, ring, of }) : whole;
+};
+
+interface Sewing extends Pick<TopJoin, 'angle' | 'of' | 'measure'> {
+  readonly first: Unit;
+  readonly second: Unit;
+  readonly side: Edge;
+  readonly press: 0 | 1;
+  readonly stage: Exclude<TopJoin['stage'], 'mitre'>;
+  /** Whether what the second reaches beyond the first along the seam belongs to the unit's size. */
+  readonly across: 'counted' | 'hanging';
+}
+
+const sewn = (on: Joining, sewing: Sewing): Unit => {
+  const { side, angle, stage, press, of, across, measure } = sewing;
+  const first = seenFrom(on, sewing.first, angle);
+  const second = seenFrom(on, sewing.second, angle);
+  const extent = joinedExtent({ first: first.extent, second: second.extent, side, across, slack: on.slack });
+  const outline = angle % 90 === 0 ? null : hullOf([...outlineIn(on, first), ...outlineIn(on, second)], on.slack);
+  const name = [side, press, turnedSign(sewing.first, angle), turnedSign(sewing.second, angle)].join('|');
+  const same = on.known.get(name);
+  const step = same ?? on.steps.length;
+  if (same === undefined) {
+    on.known.set(name, step);
+    on.steps.push({
+      join: [first.part, second.part],
+      kind: 'straight',
+      side,
+      angle,
+      machineTurn: turnFor({ unit: sewing.first, side, angle }),
+      seam: tidy(seamBetween(first.extent, second.extent, side)),
+      press,
+      unfinished: unfinishedSize(on, { extent, outline, angle, stage }),
+      perBlock: 1,
+      stage,
+      of,
+      measure,
+      things: [first.things, second.things],
+    });
+  } else {
+    const known = on.steps[same] as TopJoin;
+    on.steps[same] = { ...known, perBlock: known.perBlock + 1 };
+  }
+  const things = [...first.things, ...second.things];
+  return { part: { unit: step }, sign: `#${step}`, angle, extent, outline, things, before: side };
+};
+
+/** The corner seams of a ring, clockwise from the upper left: each closes between two strips that hang already. */
+const mitred = (on: Joining, of: { readonly whole: Unit; readonly ring: BorderRing; readonly of: number }): Unit => {
+  const { whole, ring } = of;
+  const strip = (side: Edge): TopThing => {
+    const part = ring.parts.find((one) => one.side === side)?.assembly;
+    if (part === undefined || !('thing' in part)) throw new Error(`a mitred ring without a strip at the ${side}`);
+    return part.thing;
+  };
+  const last = on.steps.at(-1) as TopJoin;
+  let closed = whole;
+  for (const side of ['top', 'top', 'bottom', 'bottom'] as const) {
+    const second = strip(side);
+    const { rect } = on.set.strips[(second as { readonly strip: number }).strip] as PlacedStrip;
+    const unit = on.steps.length;
+    on.steps.push({
+      ...last,
+      join: [closed.part, second],
+      kind: 'partial-close',
+      side,
+      machineTurn: turnFor({ unit: closed, side, angle: ring.angle }),
+      seam: tidy(Math.SQRT2 * rect.height),
+      press: 'open',
+      stage: 'mitre',
+      of: of.of,
+      measure: null,
+      things: [whole.things.filter((thing) => !isSame(thing, second)), [second]],
+    });
+    closed = { ...closed, part: { unit }, sign: `#${unit}`, before: side };
+  }
+  return closed;
+};
+
+const isSame = (a: TopThing, b: TopThing): boolean =>
+  'strip' in a ? 'strip' in b && a.strip === b.strip : 'block' in b && a.block === b.block;
+
+const turnFor = (of: { readonly unit: Unit; readonly side: Side; readonly angle: number }): QuarterTurns =>
+  machineTurn({ next: of.side, before: of.unit.before, turn: ((of.unit.angle - of.angle) * Math.PI) / 180 });
+
+/**
+ * Allowances included: upright, or along the slanted rows of a set on point. With its corners on, that is measured
+ * upright, for its tips reach all four edges already.
+ */
+const unfinishedSize = (
+  on: Joining,
+  of: Pick<TopJoin, 'angle' | 'stage'> & { readonly extent: Extent; readonly outline: Polygon | null },
+): readonly [Length, Length] => {
+  const { extent, outline, angle, stage } = of;
+  const within = (width: number, height: number, allowance: number): readonly [Length, Length] => [
+    tidy(width + 2 * allowance),
+    tidy(height + 2 * allowance),
+  ];
+  if (outline === null) return within(extent.right - extent.left, extent.bottom - extent.top, on.seam);
+  const { width, height } = boxOf(stage === 'corner' ? outline : inFrame(grown(outline, on.seam), angle));
+  return within(width, height, stage === 'corner' ? on.seam : length(0));
+};
+
+const outlineIn = (on: Joining, unit: Unit): Polygon =>
+  unit.outline ?? unit.things.flatMap((thing) => outlineOfThing(on.set, thing));
+
+/** The same unit in the frame of what joins it. */
+const seenFrom = (on: Joining, unit: Unit, angle: number): Unit => {
+  if (unit.angle === angle) return unit;
+  const outlines = unit.outline ? [unit.outline] : unit.things.map((thing) => outlineOfThing(on.set, thing));
+  return { ...unit, angle, extent: extentOf({ outlines, angle, slack: on.slack }), before: unit.before };
+};
+
+/** What a unit is and how it lies in a frame. */
+const turnedSign = (unit: Unit, angle: number): string => `${unit.sign}@${turnFrom(unit.angle, angle)}`;
+
+const turnFrom = (turn: number, angle: number): number => (((turn - angle) % 360) + 360) % 360;
+
+const outlineOfThing = (set: SetTop, thing: TopThing): Polygon =>
+  'strip' in thing
+    ? (set.strips[thing.strip] as PlacedStrip).points
+    : outlineOfPlaced(set.placed[thing.block] as PlacedBlock);
+
+const signOf = (on: Joining, thing: TopThing, angle: number): string => {
+  if ('strip' in thing) {
+    const { points } = on.set.strips[thing.strip] as PlacedStrip;
+    return `s${on.kindOfStrip[thing.strip]}:${lieOf(inFrame(points, angle))}`;
+  }
+  const { block, colouring, mirror, turn } = on.set.placed[thing.block] as PlacedBlock;
+  return JSON.stringify([block, colouring, mirror, turnFrom(turn, angle)]);
+};
+
+/** How an outline lies: its middle's place in its box tells turned triangles apart, the box's sides turned strips. */
+const lieOf = (points: Polygon): string => {
+  const { x, y, width, height } = boxOf(points);
+  const middle = centroid(points);
+  return [width, height, middle.x - x, middle.y - y].map((value) => value.toFixed(6)).join(',');
 };

@@ -1,105 +1,90 @@
-// A straight set: blocks in rows and columns, sashing between them, then borders butted round.
-// Positions are summed exactly and become doubles once.
+// A straight set: blocks in rows and columns, with sashing between them. Positions are summed exactly and
+// become doubles once. Borders are laid round it afterwards.
 
-import type { BorderDesign, CellDesign, SashingDesign, TopDesign } from '#craft/design';
+import type { CellDesign, SashingDesign } from '#craft/design';
 import type { DraftedBlock } from '#craft/drafting';
-import { length } from '#craft/measure';
-import { add, mul, type Rational, sub, sum, toNumber, two, zero } from '#ground/exact';
-import type { PlacedBlock, PlacedStrip, Rect, SetTop, TopRow } from './top.ts';
+import { type Length, length } from '#craft/measure';
+import { add, type Rational, toNumber, zero } from '#ground/exact';
+import { type Laying, layBlock, layStrip, plainRectangle, rectOf, type SetMiddle } from './pieces.ts';
+import type { Assembly, StripRole, TopRow, TopThing } from './top.ts';
 
-type ExactSize = readonly [width: Rational, height: Rational];
+export type ExactSize = readonly [width: Rational, height: Rational];
+
+interface StraightCells {
+  readonly rows: readonly (readonly CellDesign[])[];
+  readonly sashing: SashingDesign | null;
+}
 
 /**
- * Where everything lies, finished, from the top's upper left corner.
+ * Where everything of the middle lies, finished, from its upper left corner.
  *
  * @param design rows of equal length whose blocks agree in size by row and column (checked by design)
  * @param blocks every block that the rows name, by id
  */
-export const setStraight = (design: TopDesign, blocks: ReadonlyMap<string, DraftedBlock>): SetTop => {
+export const setStraight = (design: StraightCells, blocks: ReadonlyMap<string, DraftedBlock>): SetMiddle => {
   const { sashing } = design;
   const columns = columnWidths(design.rows, blocks);
   const heights = rowHeights(design.rows, blocks);
-  const rim = design.borders.reduce((all, border) => add(all, border.width), zero);
-  const xs = starts({ sizes: columns, sash: sashing?.across ?? zero, outer: sashing?.outer ?? false, from: rim });
-  const ys = starts({ sizes: heights, sash: sashing?.down ?? zero, outer: sashing?.outer ?? false, from: rim });
-  const middleWidth = sub(xs.end, rim);
-  const middleHeight = sub(ys.end, rim);
+  const outer = sashing?.outer ?? false;
+  const xs = starts({ sizes: columns, sash: sashing?.across ?? zero, outer });
+  const ys = starts({ sizes: heights, sash: sashing?.down ?? zero, outer });
 
-  const placed: PlacedBlock[] = [];
-  const strips: PlacedStrip[] = [];
+  const laying: Laying = { placed: [], strips: [] };
   const rows: TopRow[] = [];
   const level = (y: Rational): void => {
-    if (sashing)
-      rows.push({ kind: 'sashes', parts: levelSash({ sashing, columns, xs, y, rim, width: middleWidth, strips }) });
+    if (sashing) rows.push({ kind: 'sashes', parts: levelSash({ sashing, columns, xs, y, laying }) });
   };
-  if (sashing?.outer) level(rim);
+  if (outer) level(zero);
   design.rows.forEach((cells, row) => {
     const y = ys.at[row] as Rational;
     const height = heights[row] as Rational;
-    const parts: ({ readonly block: number } | { readonly strip: number })[] = [];
+    const parts: TopThing[] = [];
     const upright = (x: Rational): void => {
-      if (!sashing) return;
-      parts.push({ strip: strips.length });
-      strips.push(
-        plainStrip({
-          role: 'sash',
-          fabric: sashing.fabric,
-          path: '/top/sashing',
-          rect: rectOf(x, y, [sashing.across, height]),
-        }),
-      );
+      if (sashing)
+        parts.push(laySash({ laying, sashing, role: 'sash', corner: [x, y], size: [sashing.across, height] }));
     };
-    if (sashing?.outer) upright(rim);
+    if (outer) upright(zero);
     cells.forEach((cell, column) => {
-      const x = xs.at[column] as Rational;
+      const corner: ExactSize = [xs.at[column] as Rational, y];
       const size: ExactSize = [columns[column] as Rational, height];
-      if (cell.kind === 'plain') {
-        parts.push({ strip: strips.length });
-        strips.push(
-          plainStrip({
-            role: 'plain',
-            fabric: cell.fabric,
-            path: `/top/rows/${row}/${column}`,
-            rect: rectOf(x, y, size),
-          }),
-        );
-      } else {
-        parts.push({ block: placed.length });
-        placed.push({
-          block: cell.block,
-          colouring: cell.colouring,
-          mirror: cell.mirror,
-          turn: cell.turn,
-          at: [length(toNumber(x)), length(toNumber(y))],
-          size: [length(toNumber(size[0])), length(toNumber(size[1]))],
-        });
-      }
-      if (column + 1 < cells.length || sashing?.outer) upright(add(x, size[0]));
+      parts.push(layCell({ laying, cell, corner, size, path: `/top/rows/${row}/${column}` }));
+      if (column + 1 < cells.length || outer) upright(add(corner[0], size[0]));
     });
     rows.push({ kind: 'blocks', parts });
-    if (row + 1 < design.rows.length || sashing?.outer) level(add(y, height));
+    if (row + 1 < design.rows.length || outer) level(add(y, height));
   });
-
-  const borders = butted({ borders: design.borders, rim, middle: [middleWidth, middleHeight], strips });
   return {
-    width: length(toNumber(add(middleWidth, mul(two, rim)))),
-    height: length(toNumber(add(middleHeight, mul(two, rim)))),
-    middle: rectOf(rim, rim, [middleWidth, middleHeight]),
-    placed,
-    strips,
+    width: length(toNumber(xs.end)),
+    height: length(toNumber(ys.end)),
+    ...laying,
     rows,
-    borders,
+    assembly: assemblyOfRows(rows),
   };
 };
+
+/** Every row from left to right, then the rows from the top down. */
+const assemblyOfRows = (rows: readonly TopRow[]): Assembly => ({
+  run: 'down',
+  angle: 0,
+  stage: 'rows',
+  of: 0,
+  parts: rows.map(({ parts }, of) => ({
+    run: 'across',
+    angle: 0,
+    stage: 'row',
+    of,
+    parts: parts.map((thing) => ({ thing })),
+  })),
+});
 
 /** Size of a block as it lies after its turn. */
 export const sizeAsTurned = (block: DraftedBlock, turn: number): ExactSize =>
   turn % 180 === 0 ? block.exactSize : [block.exactSize[1], block.exactSize[0]];
 
-const columnWidths = (rows: readonly (readonly CellDesign[])[], blocks: ReadonlyMap<string, DraftedBlock>) =>
+const columnWidths = (rows: StraightCells['rows'], blocks: ReadonlyMap<string, DraftedBlock>) =>
   (rows[0] ?? []).map((_, column) => sharedSize({ cells: rows.map((row) => row[column]), blocks, side: 0 }));
 
-const rowHeights = (rows: readonly (readonly CellDesign[])[], blocks: ReadonlyMap<string, DraftedBlock>) =>
+const rowHeights = (rows: StraightCells['rows'], blocks: ReadonlyMap<string, DraftedBlock>) =>
   rows.map((row) => sharedSize({ cells: row, blocks, side: 1 }));
 
 /** The size that the blocks of a row or column share; a plain cell takes it from its neighbours. */
@@ -115,14 +100,18 @@ const sharedSize = (line: {
   throw new Error('a row or column without a block passed the door of the document');
 };
 
+interface Starts {
+  readonly at: readonly Rational[];
+  readonly end: Rational;
+}
+
 const starts = (line: {
   readonly sizes: readonly Rational[];
   readonly sash: Rational;
   readonly outer: boolean;
-  readonly from: Rational;
-}): { readonly at: readonly Rational[]; readonly end: Rational } => {
+}): Starts => {
   const at: Rational[] = [];
-  let place = line.outer ? add(line.from, line.sash) : line.from;
+  let place = line.outer ? line.sash : zero;
   line.sizes.forEach((size, i) => {
     at.push(place);
     place = add(place, size);
@@ -131,82 +120,63 @@ const starts = (line: {
   return { at, end: place };
 };
 
+/** One piece, or sashes with cornerstones between them. */
 const levelSash = (row: {
   readonly sashing: SashingDesign;
   readonly columns: readonly Rational[];
-  readonly xs: { readonly at: readonly Rational[] };
+  readonly xs: Starts;
   readonly y: Rational;
-  readonly rim: Rational;
-  readonly width: Rational;
-  readonly strips: PlacedStrip[];
+  readonly laying: Laying;
 }): TopRow['parts'] => {
-  const { sashing, columns, xs, y, rim, width, strips } = row;
-  const parts: { readonly strip: number }[] = [];
-  const lay = (role: 'sash' | 'cornerstone', fabric: string, rect: Rect): void => {
-    parts.push({ strip: strips.length });
-    strips.push(plainStrip({ role, fabric, path: '/top/sashing', rect }));
-  };
-  if (sashing.cornerstones === null) {
-    lay('sash', sashing.fabric, rectOf(rim, y, [width, sashing.down]));
-    return parts;
-  }
-  const stone = (x: Rational): void =>
-    lay('cornerstone', sashing.cornerstones as string, rectOf(x, y, [sashing.across, sashing.down]));
-  if (sashing.outer) stone(rim);
+  const { sashing, columns, xs, y, laying } = row;
+  const lay = (role: 'sash' | 'cornerstone', x: Rational, width: Rational): TopThing =>
+    laySash({ laying, sashing, role, corner: [x, y], size: [width, sashing.down] });
+  if (sashing.cornerstones === null) return [lay('sash', zero, xs.end)];
+  const parts: TopThing[] = sashing.outer ? [lay('cornerstone', zero, sashing.across)] : [];
   columns.forEach((size, column) => {
     const x = xs.at[column] as Rational;
-    lay('sash', sashing.fabric, rectOf(x, y, [size, sashing.down]));
-    if (column + 1 < columns.length || sashing.outer) stone(add(x, size));
+    parts.push(lay('sash', x, size));
+    if (column + 1 < columns.length || sashing.outer) parts.push(lay('cornerstone', add(x, size), sashing.across));
   });
   return parts;
 };
 
-/** Borders from the inside outward: left and right as long as the top is high, then the ends across everything. */
-const butted = (frame: {
-  readonly borders: readonly BorderDesign[];
-  readonly rim: Rational;
-  readonly middle: ExactSize;
-  readonly strips: PlacedStrip[];
-}): SetTop['borders'] => {
-  let inner = { x: frame.rim, y: frame.rim, width: frame.middle[0], height: frame.middle[1] };
-  return frame.borders.map((border, ring) => {
-    const { width: w } = border;
-    const lay = (rect: Rect): number => {
-      frame.strips.push({
-        role: 'border',
-        fabric: border.fabric,
-        rect,
-        grain: border.grain,
-        border: ring,
-        path: `/top/borders/${ring}`,
-      });
-      return frame.strips.length - 1;
-    };
-    const across = sum([inner.width, w, w]);
-    const left = sub(inner.x, w);
-    const top = sub(inner.y, w);
-    const sides = [
-      lay(rectOf(left, inner.y, [w, inner.height])),
-      lay(rectOf(add(inner.x, inner.width), inner.y, [w, inner.height])),
-    ] as const;
-    const ends = [
-      lay(rectOf(left, top, [across, w])),
-      lay(rectOf(left, add(inner.y, inner.height), [across, w])),
-    ] as const;
-    inner = { x: left, y: top, width: across, height: sum([inner.height, w, w]) };
-    return { sides, ends };
-  });
+const laySash = (of: {
+  readonly laying: Laying;
+  readonly sashing: SashingDesign;
+  readonly role: Extract<StripRole, 'sash' | 'cornerstone'>;
+  readonly corner: ExactSize;
+  readonly size: ExactSize;
+}): TopThing => {
+  const { sashing, role } = of;
+  const fabric = role === 'cornerstone' ? (sashing.cornerstones as string) : sashing.fabric;
+  return layStrip(
+    of.laying,
+    plainRectangle({ role, fabric, path: '/top/sashing', rect: exactRect(of.corner, of.size) }),
+  );
 };
 
-const plainStrip = (strip: Pick<PlacedStrip, 'role' | 'fabric' | 'rect' | 'path'>): PlacedStrip => ({
-  ...strip,
-  grain: null,
-  border: null,
-});
+/** A block or a plain piece that fills its cell. */
+export const layCell = (of: {
+  readonly laying: Laying;
+  readonly cell: CellDesign;
+  readonly corner: ExactSize;
+  readonly size: ExactSize;
+  readonly path: string;
+}): TopThing => {
+  const { laying, cell, path } = of;
+  const rect = exactRect(of.corner, of.size);
+  if (cell.kind === 'plain')
+    return layStrip(laying, plainRectangle({ role: 'plain', fabric: cell.fabric, path, rect }));
+  const { block, colouring, mirror, turn } = cell;
+  const size: readonly [Length, Length] = [rect.width, rect.height];
+  return layBlock(laying, { block, colouring, mirror, turn, at: [rect.x, rect.y], size });
+};
 
-const rectOf = (x: Rational, y: Rational, size: ExactSize): Rect => ({
-  x: length(toNumber(x)),
-  y: length(toNumber(y)),
-  width: length(toNumber(size[0])),
-  height: length(toNumber(size[1])),
-});
+export const exactRect = (corner: ExactSize, size: ExactSize) =>
+  rectOf({
+    x: toNumber(corner[0]),
+    y: toNumber(corner[1]),
+    width: toNumber(size[0]),
+    height: toNumber(size[1]),
+  });

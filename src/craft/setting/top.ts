@@ -1,6 +1,7 @@
-// A top that has been set: where every block, sash, cornerstone, plain square and border lies.
-import type { QuarterTurn } from '#craft/design';
+// A top that has been set: where every block and every plain piece lies, and in what order of runs and
+// rounds they can be joined. Frames and places only; cutting and pressing come later.
 import type { Length } from '#craft/measure';
+import type { Polygon } from '#ground/plane';
 
 export interface SetTop {
   /** Finished, borders included. */
@@ -10,10 +11,15 @@ export interface SetTop {
   readonly middle: Rect;
   readonly placed: readonly PlacedBlock[];
   readonly strips: readonly PlacedStrip[];
-  /** The middle from top to bottom: each row's parts from left to right. */
+  /**
+   * The middle by rows, for pictures, each row's parts from left to right: from the top down, or on point
+   * the slanted rows from the upper left corner. None in a set of sections.
+   */
   readonly rows: readonly TopRow[];
-  /** From the inside outward: indexes into `strips`, in sewing order. */
-  readonly borders: readonly { readonly sides: readonly [number, number]; readonly ends: readonly [number, number] }[];
+  /** How the middle is joined. */
+  readonly assembly: Assembly;
+  /** From the inside outward. */
+  readonly borders: readonly BorderRing[];
 }
 
 export interface Rect {
@@ -23,25 +29,45 @@ export interface Rect {
   readonly height: Length;
 }
 
-/** A block instance: turned and mirrored about its own middle, its turned outline's upper left corner at x, y. */
+/** Clockwise, in degrees: quarter turns, and odd eighths for blocks on point. */
+export type EighthTurn = 0 | 45 | 90 | 135 | 180 | 225 | 270 | 315;
+
+/**
+ * A block instance: mirrored left to right, then turned about its own middle, the box round its turned outline
+ * with the upper left corner at `at`.
+ */
 export interface PlacedBlock {
   readonly block: string;
   readonly colouring: string;
   readonly mirror: boolean;
-  readonly turn: QuarterTurn;
+  /** On point 45 and the cell's own turn: a block of turn 0 has its upper left corner at the top. */
+  readonly turn: EighthTurn;
   readonly at: readonly [x: Length, y: Length];
-  /** Of the turned outline. */
+  /** Of the box round the turned outline. */
   readonly size: readonly [width: Length, height: Length];
 }
 
-export type StripRole = 'sash' | 'cornerstone' | 'plain' | 'border';
+export type StripRole =
+  | 'sash'
+  | 'cornerstone'
+  | 'plain'
+  | 'strip'
+  | 'fill'
+  | 'side-triangle'
+  | 'corner-triangle'
+  | 'border'
+  | 'spacer'
+  | 'border-corner';
 
-/** A plain rectangle of the top. */
+/** A plain piece of the top: a rectangle that may lie slanted, a triangle, or a border with mitred ends. */
 export interface PlacedStrip {
   readonly role: StripRole;
   readonly fabric: string;
+  /** The finished outline in the top's frame, clockwise. */
+  readonly points: Polygon;
+  /** The box round it. */
   readonly rect: Rect;
-  /** For borders: how it may lie on the cloth. */
+  /** For border strips and spacers: how they may lie on the cloth. */
   readonly grain: 'lengthwise' | 'crosswise' | 'least' | null;
   /** 0-based border ring, else null. */
   readonly border: number | null;
@@ -50,5 +76,45 @@ export interface PlacedStrip {
 
 export interface TopRow {
   readonly kind: 'blocks' | 'sashes';
-  readonly parts: readonly ({ readonly block: number } | { readonly strip: number })[];
+  readonly parts: readonly TopThing[];
+}
+
+/** A placed block (index into `placed`) or a plain piece (index into `strips`). */
+export type TopThing = { readonly block: number } | { readonly strip: number };
+
+/**
+ * What is joined to what. A run is joined from its first part to its last, side by side or one under the other in
+ * its own frame; a round lays its parts one after another against the sides of a core.
+ */
+export type Assembly =
+  | { readonly thing: TopThing }
+  | {
+      readonly run: 'across' | 'down';
+      /** The run's frame, clockwise from the top's: 0 upright, 315 for rows on point, quarter turns in borders. */
+      readonly angle: EighthTurn;
+      readonly stage: RunStage;
+      /** 0-based: the row, the section or the border ring. */
+      readonly of: number;
+      readonly parts: readonly Assembly[];
+    }
+  | { readonly core: Assembly; readonly round: Round };
+
+export type RunStage = 'row' | 'rows' | 'section' | 'border';
+
+export interface Round {
+  readonly angle: EighthTurn;
+  readonly parts: readonly RoundPart[];
+}
+
+/** The side is seen in the round's frame. */
+export interface RoundPart {
+  readonly side: 'left' | 'right' | 'top' | 'bottom';
+  readonly assembly: Assembly;
+}
+
+export interface BorderRing extends Round {
+  /** Spacers are plain strips that bring the middle to a size that the units of a pieced border divide. */
+  readonly kind: 'butted' | 'squares' | 'mitred' | 'spacer' | 'pieced';
+  /** 0-based place of its border in the document: a pieced border and its spacers share one. */
+  readonly border: number;
 }

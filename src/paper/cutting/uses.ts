@@ -35,7 +35,13 @@ const roleNames: Record<PieceUse['role'], string> = {
   sash: 'Sashing',
   cornerstone: 'Cornerstones',
   plain: 'Plain squares',
+  strip: 'Strips between blocks',
+  fill: 'Plain pieces between blocks',
+  'side-triangle': 'Side triangles',
+  'corner-triangle': 'Corner triangles',
   border: 'Borders',
+  spacer: 'Spacer strips',
+  'border-corner': 'Border corners',
   binding: 'Binding',
   backing: 'Backing',
 };

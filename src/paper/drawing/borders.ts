@@ -2,7 +2,7 @@
 
 import type { QuiltPlan } from '#craft';
 import type { Unit } from '#craft/measure';
-import type { Rect } from '#craft/setting';
+import { type Rect, thingsOf } from '#craft/setting';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { figureOnPaper, lengthOnPaper } from '#paper/lengths';
@@ -32,9 +32,10 @@ export const drawBorders = (of: {
   const centre = { x: set.width / 2, y: set.height / 2 };
   let order = 0;
   const strips = set.borders.flatMap((border, ring) =>
-    [...border.sides, ...border.ends].map((index) => {
-      const strip = set.strips[index];
+    border.parts.map(({ assembly }) => {
       order++;
+      const strips = thingsOf(assembly).flatMap((thing) => ('strip' in thing ? (set.strips[thing.strip] ?? []) : []));
+      const strip = strips.find(({ role }) => role === 'border') ?? strips[0];
       if (strip === undefined) return '';
       const { rect } = strip;
       const isUpright = rect.height >= rect.width;

@@ -1,7 +1,7 @@
 // Where a patch of a block lies in the top: its entry in the plan, turned about its own middle.
 
 import type { BlockPlan, QuiltPlan } from '#craft';
-import type { PlacedBlock } from '#craft/setting';
+import { type PlacedBlock, pointInTop } from '#craft/setting';
 import type { Polygon } from '#ground/plane';
 import { numberText } from './svg.ts';
 
@@ -38,28 +38,19 @@ export const placing = (of: {
       return `${moved(width, height)} rotate(180)`;
     case 270:
       return `${moved(0, width)} rotate(270)`;
-    default:
+    case 0:
       return moved(0, 0);
+    default: {
+      const [middleX, middleY] = [(of.placed.size[0] * of.scale) / 2, (of.placed.size[1] * of.scale) / 2];
+      const back = `translate(${numberText(-width / 2)} ${numberText(-height / 2)})`;
+      return `${moved(middleX, middleY)} rotate(${of.placed.turn}) ${back}`;
+    }
   }
 };
 
-/** The outline of a patch in the top's own units. */
-export const inTop = (outline: Polygon, placed: PlacedBlock, finished: readonly [number, number]): Polygon => {
-  const [width, height] = finished;
-  const [x, y] = placed.at;
-  return outline.map((p) => {
-    switch (placed.turn) {
-      case 90:
-        return { x: x + height - p.y, y: y + p.x };
-      case 180:
-        return { x: x + width - p.x, y: y + height - p.y };
-      case 270:
-        return { x: x + p.y, y: y + width - p.x };
-      default:
-        return { x: x + p.x, y: y + p.y };
-    }
-  });
-};
+/** The outline of a patch, which faces as its entry does, in the top's own units. */
+export const inTop = (outline: Polygon, placed: PlacedBlock, finished: readonly [number, number]): Polygon =>
+  outline.map((p) => pointInTop({ ...placed, mirror: false }, finished, p));
 
 export const rectOutline = (of: {
   readonly x: number;

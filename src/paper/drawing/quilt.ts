@@ -9,7 +9,7 @@ import { signOf } from '#paper/cloth';
 import { emptyPlace } from './empty-place.ts';
 import { hatchDefinitions, hatchId } from './hatching.ts';
 import { hairlinePt, ink } from './ink.ts';
-import { entriesOf, entryKey, inTop, placing, rectOutline } from './placed.ts';
+import { entriesOf, entryKey, inTop, placing } from './placed.ts';
 import { framed, pathOf } from './shape.ts';
 import type { Drawing } from './svg.ts';
 import { element, group, picture } from './svg.ts';
@@ -99,7 +99,7 @@ const scaledSize = ({ finished }: BlockPlan, scale: number): { readonly width: n
 const stripPaths = (plan: QuiltPlan, signs: ClothSigns, scale: number): readonly string[] => {
   const byFabric = new Map<string, Polygon[]>();
   for (const strip of plan.top.set.strips) {
-    append(byFabric, strip.fabric, framed(rectOutline(strip.rect), { scale, x: 0, y: 0 }));
+    append(byFabric, strip.fabric, framed(strip.points, { scale, x: 0, y: 0 }));
   }
   return fabricPaths(byFabric, signs);
 };
@@ -108,7 +108,7 @@ const hatchedQuilt = (of: QuiltPicture, scale: number): Drawn => {
   const { plan, signs } = of;
   const byFabric = new Map<string, Polygon[]>();
   const frame = { scale, x: 0, y: 0 };
-  for (const strip of plan.top.set.strips) append(byFabric, strip.fabric, framed(rectOutline(strip.rect), frame));
+  for (const strip of plan.top.set.strips) append(byFabric, strip.fabric, framed(strip.points, frame));
   const entries = entriesOf(plan);
   const empty: string[] = [];
   for (const placed of plan.top.set.placed) {

@@ -2,7 +2,7 @@
 // pointer at the block's own top where any block is turned, and the way a row's seams are pressed.
 
 import type { QuiltPlan } from '#craft';
-import type { PlacedBlock, TopRow } from '#craft/setting';
+import { type PlacedBlock, type TopRow, turnedBy } from '#craft/setting';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { arrow } from './arrow.ts';
@@ -126,8 +126,7 @@ export const rowPressOf = (plan: QuiltPlan, row: number): 'left' | 'right' | nul
 const topPointer = (placed: PlacedBlock, scale: number): string => {
   const [x, y] = [placed.at[0] * scale, placed.at[1] * scale];
   const [w, h] = [placed.size[0] * scale, placed.size[1] * scale];
-  const at = { 0: [x + w / 2, y], 90: [x + w, y + h / 2], 180: [x + w / 2, y + h], 270: [x, y + h / 2] } as const;
-  const [px, py] = at[placed.turn];
+  const { x: px, y: py } = topEdgeMiddle(placed.turn, { x, y, w, h });
   const size = Math.min(6, Math.min(w, h) * 0.16);
   return element('path', {
     d: `M0 ${numberText(size * 0.2)}L${numberText(size * 0.6)} ${numberText(size * 1.2)}H${numberText(-size * 0.6)}Z`,
@@ -136,4 +135,14 @@ const topPointer = (placed: PlacedBlock, scale: number): string => {
     stroke: ink,
     'stroke-width': 0.5,
   });
+};
+
+/** Where the block's own top edge has its middle, turned with it: on the box, or on point a quarter of it further in. */
+const topEdgeMiddle = (
+  turn: PlacedBlock['turn'],
+  { x, y, w, h }: { readonly x: number; readonly y: number; readonly w: number; readonly h: number },
+): { readonly x: number; readonly y: number } => {
+  const { x: right, y: down } = turnedBy({ x: 0, y: -0.5 }, turn);
+  const reach = turn % 90 === 0 ? 1 : Math.SQRT1_2;
+  return { x: x + w / 2 + right * w * reach, y: y + h / 2 + down * h * reach };
 };

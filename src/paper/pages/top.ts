@@ -1,6 +1,6 @@
 // The top: rows, the rows joined, borders.
 import type { QuiltPlan, TopPiece, TopStep } from '#craft';
-import type { Rect } from '#craft/setting';
+import { thingsOf } from '#craft/setting';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { drawBorders, drawRows, rowPressOf, rowStepsOf, sameRowBefore } from '#paper/drawing';
@@ -79,7 +79,18 @@ const holds = (plan: QuiltPlan, row: number): string => {
   return [...counts].map(([name, count]) => `${count} ${count === 1 ? name : plural(name)}`).join(', ');
 };
 
-const roleNouns = { sash: 'sash', cornerstone: 'cornerstone', plain: 'plain piece', border: 'border' } as const;
+const roleNouns = {
+  sash: 'sash',
+  cornerstone: 'cornerstone',
+  plain: 'plain piece',
+  strip: 'strip',
+  fill: 'plain piece',
+  'side-triangle': 'side triangle',
+  'corner-triangle': 'corner triangle',
+  border: 'border',
+  spacer: 'spacer strip',
+  'border-corner': 'border corner',
+} as const;
 const plural = (noun: string): string => (noun.endsWith('sh') ? `${noun}es` : `${noun}s`);
 
 const rowLine = (plan: QuiltPlan, row: number): readonly [string, string, string, string] => {
@@ -170,12 +181,14 @@ const borderPages = ({ plan, signs, album }: ChapterOf): NonNullable<TopPages['b
   const { unit } = plan.quilt;
   let order = 0;
   const strips = set.borders.flatMap((border) =>
-    [...border.sides, ...border.ends].map((index): readonly [string, string, string, string] => {
+    border.parts.map(({ side, assembly }): readonly [string, string, string, string] => {
       order++;
+      const all = thingsOf(assembly).flatMap((thing) => ('strip' in thing ? [thing.strip] : []));
+      const index = all.find((one) => set.strips[one]?.role === 'border') ?? all[0];
+      if (index === undefined) return [String(order), `${capital(side)}, of blocks`, '', ''];
       const piece = plan.top.pieces.find(({ strips: all }) => all.includes(index));
       const strip = set.strips[index];
       if (piece === undefined || strip === undefined) throw new Error(`no piece for the border strip ${index}`);
-      const side = sideOf(strip.rect, set.middle);
       return [
         String(order),
         `${capital(side)}, cloth ${signOf(signs, strip.fabric).letter}`,
@@ -203,12 +216,6 @@ const borderPages = ({ plan, signs, album }: ChapterOf): NonNullable<TopPages['b
     ],
     strips,
   };
-};
-
-const sideOf = (border: Rect, middle: Rect): string => {
-  if (border.x + border.width <= middle.x + 1e-9) return 'left';
-  if (border.x >= middle.x + middle.width - 1e-9) return 'right';
-  return border.y < middle.y ? 'top' : 'bottom';
 };
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

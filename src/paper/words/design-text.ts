@@ -291,6 +291,28 @@ export const designText = (problem: DesignProblem): WhatAndMend => {
       };
     case 'design/empty-top':
       return { what: 'The top has no rows.', mend: 'Add "rows": a list of rows, each a list of blocks.' };
+    case 'design/not-for-set':
+      return {
+        what: `The top is set ${setText(problem.set)}, which has no ${quoted(problem.key)}.`,
+        mend: `Take ${quoted(problem.key)} out, or change "set".`,
+      };
+    case 'design/filled-twice':
+      return {
+        what: `The top is filled by ${problem.found.map(quoted).join(' and ')} at once.`,
+        mend: 'Keep one of them.',
+      };
+    case 'design/between-size': {
+      const [found, wanted] = [gridText(problem.found), gridText(problem.expected)];
+      return {
+        what: `On point ${wanted} lie between these rows, and "between" has ${found}.`,
+        mend: 'Give "between" one row fewer than "rows", each one cell shorter; a plain square is {"plain": "fabric"}.',
+      };
+    }
+    case 'design/corner-fabric-unused':
+      return {
+        what: `This border has ${problem.corners} corners, which have no cloth of their own.`,
+        mend: 'Take "cornerFabric" out, or write "corners": "squares".',
+      };
     case 'design/uneven-rows':
       return {
         what: `The ${ordinal(problem.row + 1)} row has ${countText(problem.found, 'cells')}, the first has ${problem.expected}.`,
@@ -331,6 +353,13 @@ export const designText = (problem: DesignProblem): WhatAndMend => {
 
 const thereAre = (count: number, what: Counted): string =>
   `There ${count === 1 ? 'is' : 'are'} ${countText(count, what)}`;
+
+const setText = (set: string): string =>
+  ({ straight: 'straight', 'on-point': 'on point', sections: 'in sections' })[set] ?? set;
+
+/** Rows and cells of a row. */
+const gridText = ([rows, cells]: readonly [number, number]): string =>
+  rows === 0 || cells === 0 ? 'no cells' : `${rows} by ${cells} cells`;
 
 const exact = (value: Rational, unit: Unit): string => lengthText(toNumber(value), unit);
 

@@ -6,6 +6,7 @@ const expected: Readonly<Record<Expected, string>> = {
   list: 'a list in square brackets',
   text: 'a text in quotation marks',
   number: 'a number',
+  'whole-number': 'a whole number',
   'true-or-false': 'true or false',
   length: 'a length such as "2 1/2"',
   size: 'a length, or a list of width and height',
@@ -48,14 +49,8 @@ export const countText = (count: number, what: Counted): string => `${count} ${c
 
 /** With its verb, for "… not built yet." */
 const features: Readonly<Record<Feature, string>> = {
-  'on-point': 'Setting on point is',
-  sections: 'A top of sections is',
-  arrangement: 'An arrangement by a rule is',
   arcs: 'A patch with curved edges is',
   precuts: 'Cloth in fat quarters, fat eighths or sheets is',
-  'corner-squares': 'A border with corner squares is',
-  'mitred-corners': 'A border with mitred corners is',
-  'pieced-borders': 'A pieced border is',
   'bias-binding': 'A bias binding is',
   methods: 'Choosing ways to make by "methods" is',
   extras: 'Adding plain rectangles by "extras" is',

@@ -38,6 +38,8 @@ export const noteText = (note: Note, unit: Unit): string => {
       return `Block ${quoted(note.block)} has ${note.patches} patches: its sewing order is the best one found, not proven to need the fewest different units.`;
     case 'design/unused-tone':
       return `Colouring ${quoted(note.colouring)} of block ${quoted(note.block)} names the tone ${quoted(note.tone)}, which the block does not have.`;
+    case 'setting/sashing-all-round':
+      return 'On point the sashing goes all round every block, along the setting triangles too.';
     case 'design/unused-block':
       return `Block ${quoted(note.block)} is described but the top never uses it, so nothing is cut for it.`;
     default:

@@ -4,6 +4,7 @@ import { never } from '#ground/outcome';
 import { cuttingText } from './cutting-text.ts';
 import { designText, isDesignProblem } from './design-text.ts';
 import { draftingText, isDraftingProblem } from './drafting-text.ts';
+import { settingText } from './setting-text.ts';
 
 export interface ProblemText {
   /** A JSON pointer into the document, or a line and column of its text. */
@@ -17,6 +18,17 @@ export const problemText = (problem: Problem): ProblemText => {
   if (isDesignProblem(problem)) return { where, ...designText(problem) };
   if (isDraftingProblem(problem)) return { where, ...draftingText(problem) };
   switch (problem.code) {
+    case 'setting/not-square':
+    case 'setting/sizes-differ':
+    case 'setting/no-block':
+    case 'setting/sash-widths':
+    case 'setting/no-dark-corner':
+    case 'setting/border-does-not-fit':
+    case 'setting/border-corner-without-fabric':
+    case 'setting/section-sum':
+    case 'setting/nothing-to-fill':
+    case 'setting/section-open':
+      return { where, ...settingText(problem) };
     case 'cutting/wider-than-cloth':
       return { where, ...cuttingText(problem) };
     default:
