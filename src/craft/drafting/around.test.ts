@@ -212,3 +212,55 @@ test('equilateral triangles, diamonds and hexagons can be drawn as patches and b
   ].toSorted();
   assert.deepEqual(shares, [expected, expected]);
 });
+
+test('an eight-pointed star drawn by its seams on a grid of two and root two has the collection’s patches', () => {
+  // by hand: diamonds of side 1 round the middle, their outer tips on the block's edge one unit from its corners
+  const far = 1 + Math.SQRT2;
+  const grid = 2 + Math.SQRT2;
+  const middle = grid / 2;
+  const inner = [
+    [middle, middle - 1],
+    [far, 1],
+    [middle + 1, middle],
+    [far, far],
+    [middle, middle + 1],
+    [1, far],
+    [middle - 1, middle],
+    [1, 1],
+  ] as const;
+  const tips = [
+    [far, 0],
+    [grid, 1],
+    [grid, far],
+    [far, grid],
+    [1, grid],
+    [0, far],
+    [0, 1],
+    [1, 0],
+  ] as const;
+  const seams = inner.flatMap((point, i) => [
+    [[middle, middle], point],
+    [tips[(i + 7) % 8], point, tips[i]],
+  ]);
+  const between = (...points: readonly (readonly number[] | undefined)[]) =>
+    [0, 1].map((axis) => points.reduce((all, point) => all + (point?.[axis] ?? 0), 0) / points.length);
+  const tonesAt = [
+    ...inner.map((point, i) => ({ at: between([middle, middle], point, inner[(i + 1) % 8], tips[i]), tone: 'bark' })),
+    ...[0, 2, 4, 6].map((i) => ({ at: between(inner[i], tips[i], tips[(i + 7) % 8]), tone: 'oat' })),
+    ...[0, 1].flatMap((x) => [0, 1].map((y) => ({ at: [x * (grid - 1) + 0.5, y * (grid - 1) + 0.5], tone: 'oat' }))),
+  ];
+  const drawn = lastOf(quiltOf({ id: 'drawn', size: '12', drawing: { grid: [grid, grid], seams, tonesAt } })).block;
+  const colourings = { default: { light: 'oat', dark: 'bark', medium: 'bark' } };
+  const known = lastOf(quiltOf({ id: 'star', from: 'lemoyne-star', size: '12', colourings })).block;
+  const outlines = ({ patches }: DraftedBlock): readonly string[] =>
+    patches
+      .map(({ points }) =>
+        points
+          .map(({ x, y }) => `${x.toFixed(6)},${y.toFixed(6)}`)
+          .toSorted()
+          .join(' '),
+      )
+      .toSorted();
+  assert.deepEqual(outlines(drawn), outlines(known));
+  assert.equal(drawn.patches.length, 16);
+});
