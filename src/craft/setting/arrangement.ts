@@ -58,7 +58,7 @@ interface Dark {
 const even = (n: number): boolean => n % 2 === 0;
 
 const rules: Readonly<Record<ArrangementKind, (cell: Cell) => Dark>> = {
-  // rings round the middle, which lies in the middle block where a count is odd
+  // rings round the middle: the lower right corner of the middle block where a count is odd
   'barn-raising': ({ row, column, rows, columns }) => ({
     right: even(fromMiddle(row, rows) + column - lastBefore(columns)),
     lower: even(fromMiddle(column, columns) + row - lastBefore(rows)),
@@ -78,6 +78,9 @@ const rules: Readonly<Record<ArrangementKind, (cell: Cell) => Dark>> = {
 /** The last place before the middle, or in it. */
 const lastBefore = (count: number): number => Math.ceil(count / 2) - 1;
 
-/** Whole steps from the middle; for an even count the two middle places have none. */
+/**
+ * Whole steps from the middle, which lies behind `lastBefore`. With an odd count the middle block counts as the last
+ * before it: edges that agree leave no arrangement that is its own mirror image about a block.
+ */
 const fromMiddle = (place: number, count: number): number =>
-  place <= lastBefore(count) ? lastBefore(count) - place : place - Math.floor(count / 2);
+  place <= lastBefore(count) ? lastBefore(count) - place : place - lastBefore(count) - 1;
