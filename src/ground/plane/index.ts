@@ -133,7 +133,7 @@ export const grown = (polygon: Polygon, by: number): Polygon => {
 
 /** The convex outline round points, clockwise on screen, without corners on a straight side (Andrew's monotone chain, from memory). */
 export const hullOf = (points: readonly Point[], tolerance: number): Polygon => {
-  const sorted = [...points].sort((a, b) => a.x - b.x || a.y - b.y);
+  const sorted = inColumns(points, tolerance);
   const half = (run: readonly Point[]): Point[] => {
     const chain: Point[] = [];
     for (const p of run) {
@@ -144,6 +144,19 @@ export const hullOf = (points: readonly Point[], tolerance: number): Polygon => 
     return chain;
   };
   return [...half(sorted), ...half(sorted.toReversed())];
+};
+
+/** From left to right; points that lie upright one above another but for rounding are one column, from the top down. */
+const inColumns = (points: readonly Point[], tolerance: number): readonly Point[] => {
+  const byX = [...points].sort((a, b) => a.x - b.x);
+  let column = 0;
+  return byX
+    .map((p, i) => {
+      if (i > 0 && p.x - (byX[i - 1] as Point).x > tolerance) column += 1;
+      return { p, column };
+    })
+    .sort((a, b) => a.column - b.column || a.p.y - b.p.y)
+    .map(({ p }) => p);
 };
 
 const turnsRight = (a: Point, b: Point, c: Point, tolerance: number): boolean => {

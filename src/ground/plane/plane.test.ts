@@ -99,6 +99,20 @@ test('area agrees with a general-purpose library on random outlines', () => {
   );
 });
 
+test('points one above another but for rounding give a hull without a spike', () => {
+  // a right-angled strip of which the left edge is off by the last bit of a double (seen in sets on point)
+  const points = [at(0, 5), at(0, 10), at(1e-15, 0), at(4, 0), at(4, 10), at(4 + 1e-15, 5)];
+  assert.deepEqual(
+    hullOf(points, 1e-9).map((p) => [Math.round(p.x), p.y]),
+    [
+      [0, 0],
+      [4, 0],
+      [4, 10],
+      [0, 10],
+    ],
+  );
+});
+
 test('the hull of points is as large as all triangles of them together', () => {
   // a general-purpose library joins the triangles, so it knows nothing of hulls
   fc.assert(
