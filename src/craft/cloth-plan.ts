@@ -8,13 +8,14 @@ import {
   type IntegerSolver,
   ledgerOf,
   planLayout,
+  planSheets,
   type Wanted,
 } from '#craft/cutting';
-import type { QuarterTurn, Quilt } from '#craft/design';
+import type { Fabric, QuarterTurn, Quilt } from '#craft/design';
 import { type Length, length } from '#craft/measure';
 import type { PlacedBlock } from '#craft/setting';
-import { toNumber } from '#ground/exact';
-import type { BlockPlan, FabricPlan, FinishPlan, PieceUse, TopPiece, TopPlan } from './plan.ts';
+import { fromDecimal, mul, sum, toNumber } from '#ground/exact';
+import type { BlockPlan, CostPlan, FabricPlan, FinishPlan, PieceUse, TopPiece, TopPlan } from './plan.ts';
 import type { DrawnCloths } from './scrap-plan.ts';
 
 export type WantedPiece = Wanted<Omit<PieceUse, 'count'>>;
@@ -29,9 +30,15 @@ export type Natures = ReadonlyMap<string, ClothNature>;
 
 export const naturesOf = (quilt: Quilt): Natures =>
   new Map(
-    quilt.fabrics.map(({ id, usableWidth, print, printRuns, reversible }) => [
+    quilt.fabrics.map(({ id, usableWidth, bought, print, printRuns, reversible }) => [
       id,
-      { width: length(toNumber(usableWidth)), print, printRuns, reversible },
+      {
+        width: length(toNumber(usableWidth)),
+        length: bought.kind === 'sheets' ? length(toNumber(bought.size[1])) : null,
+        print,
+        printRuns,
+        reversible,
+      },
     ]),
   );
 
@@ -179,16 +186,44 @@ export const planCloths = (of: {
   const fabrics = of.quilt.fabrics.flatMap((fabric): readonly FabricPlan[] => {
     const mine = lines.get(fabric.id);
     if (!mine) return [];
-    const laid = planLayout({
-      width: of.natures.get(fabric.id)?.width as Length,
-      demands: demandsOf(mine),
-      budget: { steps: of.search.steps },
-      ...(of.search.solver ? { solver: of.search.solver } : {}),
-    });
-    const buy = amountToBuy({ length: laid.layout.length, buying: of.quilt.buying, unit: of.quilt.unit });
-    return [{ id: fabric.id, pieces: mine.map(clothPiece), laid, buy }];
+    const laid = laidFor({ nature: of.natures.get(fabric.id) as ClothNature, lines: mine, search: of.search });
+    const buy =
+      'sheets' in laid
+        ? ({ amount: laid.sheets.length, unit: 'sheets' } as const)
+        : amountToBuy({ length: laid.layout.length, buying: of.quilt.buying, unit: of.quilt.unit });
+    return [{ id: fabric.id, pieces: mine.map(clothPiece), laid, buy, cost: costOfCloth(fabric, buy.amount) }];
   });
   return { fabrics, problems };
+};
+
+/** As bought: on cloth by the length, or on sheets. */
+export const laidFor = (of: {
+  readonly nature: ClothNature;
+  readonly lines: readonly ClothLine<object>[];
+  readonly search: ClothSearch;
+}): FabricPlan['laid'] => {
+  const { nature, search } = of;
+  const how = {
+    demands: demandsOf(of.lines),
+    budget: { steps: search.steps },
+    ...(search.solver ? { solver: search.solver } : {}),
+  };
+  return nature.length === null
+    ? planLayout({ width: nature.width, ...how })
+    : planSheets({ size: [nature.width, nature.length], ...how });
+};
+
+/** Exact up to the double that it becomes; prices are not rounded to coins. */
+const costOfCloth = ({ price }: Fabric, amount: number): number | null =>
+  price === null ? null : toNumber(mul(price, fromDecimal(amount)));
+
+export const planCost = (quilt: Quilt, fabrics: readonly FabricPlan[]): CostPlan => {
+  const priced = fabrics.flatMap(({ cost }) => (cost === null ? [] : [fromDecimal(cost)]));
+  return {
+    total: priced.length === 0 ? null : toNumber(sum(priced)),
+    currency: quilt.currency,
+    unpriced: fabrics.filter(({ cost }) => cost === null).map(({ id }) => id),
+  };
 };
 
 const clothPiece = (line: ClothLine<Omit<PieceUse, 'count'>>): FabricPlan['pieces'][number] => ({

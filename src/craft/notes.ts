@@ -41,8 +41,10 @@ export type Note =
       readonly level: 'note';
       readonly path: string;
       readonly fabric: string;
-      readonly upright: Length;
-      readonly anyWay: Length;
+      /** What the two figures are: lengths in the document's unit, or numbers of sheets. */
+      readonly of: 'length' | 'sheets';
+      readonly upright: number;
+      readonly anyWay: number;
     }
   | {
       /** Scrappy neighbours that are cut from one cloth: the fewest found, of so many pairs. */

@@ -1,7 +1,7 @@
 // Everything that is computed from one quilt document: facts and codes, no wording. Paper writes the
 // plan file, pictures and pages from this alone.
 
-import type { Cut, LaidOut } from '#craft/cutting';
+import type { Cut, LaidOut, LaidSheets } from '#craft/cutting';
 import type { QuarterTurn, Quilt, Side } from '#craft/design';
 import type { Length } from '#craft/measure';
 import type { SetTop, StripRole, TopThing } from '#craft/setting';
@@ -17,6 +17,7 @@ export interface QuiltPlan {
   /** Used cloths only, in the document's order. */
   readonly fabrics: readonly FabricPlan[];
   readonly finish: FinishPlan;
+  readonly cost: CostPlan;
   readonly time: { readonly seams: number; readonly minutes: number };
   readonly notes: readonly Note[];
 }
@@ -145,8 +146,21 @@ export interface TopStep {
 export interface FabricPlan {
   readonly id: string;
   readonly pieces: readonly ClothPiece[];
-  readonly laid: LaidOut;
-  readonly buy: { readonly amount: number; readonly unit: 'yd' | 'm' };
+  /** On cloth by the length, or on sheets. */
+  readonly laid: LaidOut | LaidSheets;
+  readonly buy: { readonly amount: number; readonly unit: 'yd' | 'm' | 'sheets' };
+  /** Of all that is bought, in the document's currency; null where the document has no price for it. */
+  readonly cost: number | null;
+}
+
+/** What the cloth costs, as far as the document has prices. */
+export interface CostPlan {
+  /** Of the cloths with a price; null where none has one. */
+  readonly total: number | null;
+  /** As the document writes it; "" where it names none. */
+  readonly currency: string;
+  /** Used cloths without a price: ids. */
+  readonly unpriced: readonly string[];
 }
 
 /** Rectangles of one size from one cloth. Squares are counted, not the triangles they give. */

@@ -31,9 +31,13 @@ export const printCostNotes = (of: {
         level: 'note',
         path: `/fabrics/${of.quilt.fabrics.findIndex((fabric) => fabric.id === id)}/print`,
         fabric: id,
-        upright: laid.layout.length,
-        anyWay: free.laid.layout.length,
+        ...costsOf(laid, free.laid),
       },
     ];
   });
 };
+
+const costsOf = (upright: FabricPlan['laid'], anyWay: FabricPlan['laid']) =>
+  'sheets' in upright && 'sheets' in anyWay
+    ? ({ of: 'sheets', upright: upright.sheets.length, anyWay: anyWay.sheets.length } as const)
+    : ({ of: 'length', upright: upright.layout.length, anyWay: anyWay.layout.length } as const);

@@ -1,12 +1,11 @@
 // The whole road: from a quilt document to its plan. Read this first; every line is a room.
 import {
+  type ClothNature,
   type CutRule,
   type CuttingProblem,
   defaultBudget,
-  demandsOf,
   type IntegerSolver,
   ledgerOf,
-  planLayout,
 } from '#craft/cutting';
 import {
   centresOf,
@@ -20,13 +19,22 @@ import {
 import { blockDrafter, type DraftedBlock, type DraftingProblem } from '#craft/drafting';
 import { type Likeness, lightnessOf, likenessOf, strictestOf } from '#craft/fabric';
 import { minutesOf } from '#craft/finishing';
-import { type Length, length, type Unit } from '#craft/measure';
+import { length, type Unit } from '#craft/measure';
 import { type SettingProblem, setTop } from '#craft/setting';
 import { toNumber } from '#ground/exact';
 import { done, type Outcome, refused } from '#ground/outcome';
 import { type BlockPlans, planBlocks } from './block-plan.ts';
 import { chooseBorderLie } from './border-lie.ts';
-import { blockPieces, finishPieces, type Natures, naturesOf, planCloths, topPieces } from './cloth-plan.ts';
+import {
+  blockPieces,
+  finishPieces,
+  laidFor,
+  type Natures,
+  naturesOf,
+  planCloths,
+  planCost,
+  topPieces,
+} from './cloth-plan.ts';
 import { planFinish } from './finish-plan.ts';
 import { frozen } from './frozen.ts';
 import type { Note } from './notes.ts';
@@ -118,6 +126,7 @@ const planRead = (
     blocks,
     fabrics: cloths.fabrics,
     finish,
+    cost: planCost(quilt, cloths.fabrics),
     notes: [
       ...unusedBlocks(quilt, blocks),
       ...sashingNotes(quilt),
@@ -160,12 +169,9 @@ const quickLength = (of: {
     of.natures,
   );
   if (problems.length > 0) return Number.POSITIVE_INFINITY;
-  const laid = planLayout({
-    width: of.natures.get(of.fabric)?.width as Length,
-    demands: demandsOf(lines.get(of.fabric) ?? []),
-    budget: { steps: 0 },
-  });
-  return laid.layout.length;
+  const nature = of.natures.get(of.fabric) as ClothNature;
+  const laid = laidFor({ nature, lines: lines.get(of.fabric) ?? [], search: { steps: 0, solver: null } });
+  return 'sheets' in laid ? laid.sheets.length : laid.layout.length;
 };
 
 const likenessBy = (quilt: Quilt): ((fabric: string) => Likeness) => {

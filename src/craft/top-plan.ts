@@ -68,7 +68,7 @@ const clothPieces = (strip: {
   if (strip.cut.gives > 1) return [[long, short]];
   if (nature.print !== 'none') return joinedOnCloth({ size: strip.cut.size, nature, seam });
   if (strip.lie === 'lengthwise') return [[short, long]];
-  if (strip.lie === null && long <= nature.width) return [[long, short]];
+  if (strip.lie === null && long <= Math.max(nature.width, nature.length ?? 0)) return [[long, short]];
   return joinedStrip({ long, width: nature.width, seam }).map((piece) => [piece, short]);
 };
 

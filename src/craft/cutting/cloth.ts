@@ -28,8 +28,10 @@ export interface Cut {
 
 /** What of a cloth decides how pieces lie on it. */
 export interface ClothNature {
-  /** Usable, from selvage to selvage. */
+  /** Usable, from selvage to selvage; of sheets across. */
   readonly width: Length;
+  /** Usable, of sheets along; null for cloth by the length. */
+  readonly length: Length | null;
   readonly print: Print;
   readonly printRuns: PrintRuns;
   readonly reversible: boolean;
@@ -77,4 +79,15 @@ export interface LaidOut {
   /** No layout of these pieces on this width can be shorter. */
   readonly bound: Length;
   readonly boundKind: 'area' | 'linear' | 'integer';
+}
+
+/** Pieces laid on sheets of one size. */
+export interface LaidSheets {
+  /** Each `width` across and `length` along, whether filled or not. */
+  readonly sheets: readonly Layout[];
+  /** The strips of all sheets one below another, as if they were one cloth: for lists of strips. */
+  readonly layout: Layout;
+  /** No layout of these pieces takes fewer sheets. */
+  readonly bound: number;
+  readonly boundKind: 'area';
 }

@@ -6,6 +6,7 @@ export { defaultBudget, type LayoutBudget, type LayoutTask, planLayout } from '.
 export { type ClothLedger, type ClothLine, demandsOf, ledgerOf, type Wanted } from './ledger.ts';
 export { joinedOnCloth, joinedStrip } from './lengths.ts';
 export type { CuttingProblem } from './problems.ts';
+export { planSheets, type SheetTask } from './sheets.ts';
 export {
   costOf,
   type IntegerProgram,

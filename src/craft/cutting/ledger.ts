@@ -54,7 +54,7 @@ export const ledgerOf = <U extends object>(
   for (const want of wanted) {
     const nature = natures.get(want.fabric) as ClothNature;
     const lying = lyingOf(want, nature);
-    const problem = tooWide(want, lying, nature);
+    const problem = tooLarge(want, lying, nature);
     if (problem) {
       problems.push(problem);
       continue;
@@ -89,14 +89,17 @@ const closed = <U>({ line, standing, uses }: OpenLine<U>, nature: ClothNature): 
   uses,
 });
 
-const tooWide = (
-  want: { readonly path: string; readonly fabric: string },
+const tooLarge = (
+  { path, fabric }: { readonly path: string; readonly fabric: string },
   { cut }: Lying,
-  { width }: ClothNature,
-): CuttingProblem | null =>
-  cut[0] <= width + 1e-9
-    ? null
-    : { code: 'cutting/wider-than-cloth', path: want.path, fabric: want.fabric, needs: cut, usable: width };
+  nature: ClothNature,
+): CuttingProblem | null => {
+  const isNarrow = cut[0] <= nature.width + 1e-9;
+  if (nature.length === null)
+    return isNarrow ? null : { code: 'cutting/wider-than-cloth', path, fabric, needs: cut, usable: nature.width };
+  if (isNarrow && cut[1] <= nature.length + 1e-9) return null;
+  return { code: 'cutting/larger-than-sheet', path, fabric, needs: cut, sheet: [nature.width, nature.length] };
+};
 
 export const demandsOf = (lines: readonly ClothLine<object>[]): readonly Demand[] =>
   lines.map(({ cut, count, mayTurn }) => ({ across: cut[0], along: cut[1], count, mayTurn }));

@@ -36,7 +36,7 @@ export const lyingOf = (piece: PieceToLay, nature: ClothNature): Lying =>
 const freely = (piece: PieceToLay, nature: ClothNature): Lying => {
   const faces = piece.cut.template ? facesOf(piece.cut.template.points, [0], nature) : [];
   return {
-    cut: laid(piece, nature.width),
+    cut: laid(piece, nature),
     mayTurn: piece.lie === 'free',
     standing: 0,
     diagonal: null,
@@ -60,13 +60,14 @@ const upright = ({ cut }: PieceToLay, turn: QuarterTurn, nature: ClothNature): L
   };
 };
 
-/** A free piece lies with its long side across, unless the cloth is too narrow for it. */
-const laid = ({ cut, lie }: PieceToLay, width: Length): readonly [Length, Length] => {
+/** A free piece lies with its long side across, unless the cloth is too narrow for it or the sheet too short. */
+const laid = ({ cut, lie }: PieceToLay, nature: ClothNature): readonly [Length, Length] => {
   const [a, b] = cut.size;
   if (lie === 'across') return [a, b];
   if (lie === 'along') return [b, a];
   const [long, short] = a >= b ? [a, b] : [b, a];
-  return long > width + 1e-9 ? [short, long] : [long, short];
+  const fits = long <= nature.width + 1e-9 && short <= (nature.length ?? Number.POSITIVE_INFINITY) + 1e-9;
+  return fits ? [long, short] : [short, long];
 };
 
 /** Every outline that may stand for this one, as text, as it lies in the quilt after so many quarter turns. */

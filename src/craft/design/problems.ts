@@ -79,6 +79,8 @@ export type NameProblem =
       readonly found: string;
       readonly known: readonly string[];
     })
+  /** Sheets have their size; a width between selvages does not apply. */
+  | (At & { readonly code: 'design/width-of-sheets'; readonly fabric: string })
   /** A fabric stands twice in the list of a tone. */
   | (At & { readonly code: 'design/scrap-twice'; readonly tone: string; readonly found: string })
   | (At & { readonly code: 'design/fabric-twice'; readonly id: string; readonly first: string })

@@ -38,14 +38,25 @@ export interface Fabric {
   readonly name: string;
   /** Lower-case #rrggbb. */
   readonly colour: string;
+  /** From selvage to selvage; of sheets across. */
   readonly usableWidth: Rational;
+  readonly bought: Bought;
   readonly print: Print;
   readonly printRuns: PrintRuns;
   /** It has no right side. */
   readonly reversible: boolean;
-  /** Of one yard or metre, in the document's currency. */
+  /** Of one yard, metre or sheet, in the document's currency. */
   readonly price: Rational | null;
 }
+
+/** By the length, or in sheets of one size: as named, and as usable across and along. */
+export type Bought =
+  | { readonly kind: 'yardage' }
+  | {
+      readonly kind: 'sheets';
+      readonly name: 'fat-quarter' | 'fat-eighth' | 'sheet';
+      readonly size: readonly [across: Rational, along: Rational];
+    };
 
 /** A list is drawn from at random: at least two fabrics, none of them twice. */
 export type ToneFabric = string | readonly string[];

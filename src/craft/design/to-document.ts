@@ -5,6 +5,7 @@ import type { QuiltDocument, WrittenBlock, WrittenDrawing, WrittenLogCabin, Writ
 import type {
   BlockDesign,
   BlockShape,
+  Bought,
   Colouring,
   DrawingDesign,
   LogCabinDesign,
@@ -33,11 +34,11 @@ export const toDocument = (quilt: Quilt): QuiltDocument => {
       step: `${exactText(buying.step.amount)} ${buying.step.unit}`,
     },
     currency,
-    fabrics: quilt.fabrics.map(({ id, name, colour, usableWidth, print, printRuns, reversible, price }) => ({
+    fabrics: quilt.fabrics.map(({ id, name, colour, usableWidth, bought, print, printRuns, reversible, price }) => ({
       id,
       name,
       colour,
-      usableWidth: exactText(usableWidth),
+      ...(bought.kind === 'yardage' ? { usableWidth: exactText(usableWidth) } : { bought: toSheets(bought) }),
       print,
       printRuns,
       reversible,
@@ -55,6 +56,9 @@ const toBlock = ({ id, title, shape, colourings }: BlockDesign): WrittenBlock =>
   ...toShape(shape),
   colourings: Object.fromEntries(Object.entries(colourings).map(([name, tones]) => [name, toTones(tones)])),
 });
+
+const toSheets = ({ name, size }: Extract<Bought, { kind: 'sheets' }>) =>
+  name === 'sheet' ? { sheet: pairText(size) } : name;
 
 const toTones = (tones: Colouring): Record<string, string | string[]> =>
   Object.fromEntries(

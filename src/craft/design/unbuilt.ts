@@ -20,10 +20,6 @@ const unbuilt: readonly Unbuilt[] = [
   },
   { feature: 'extras', places: (d) => given(d.extras, ['extras']) },
   {
-    feature: 'precuts',
-    places: (d) => inFabrics(d, (f) => when(f.bought !== undefined && f.bought !== 'yardage', ['bought'])),
-  },
-  {
     feature: 'arcs',
     places: (d) =>
       inBlocks(d, (b) => [
@@ -51,9 +47,6 @@ const given = (value: unknown, place: Place): readonly Place[] => when(value !==
 
 const inside = <T>(list: readonly T[], base: Place, places: (one: T) => readonly Place[]): readonly Place[] =>
   list.flatMap((one, i) => places(one).map((place) => [...base, i, ...place]));
-
-const inFabrics = (document: QuiltDocument, places: (fabric: QuiltDocument['fabrics'][number]) => readonly Place[]) =>
-  inside(document.fabrics, ['fabrics'], places);
 
 const inBlocks = (document: QuiltDocument, places: (block: WrittenBlock) => readonly Place[]) =>
   inside(document.blocks, ['blocks'], places);

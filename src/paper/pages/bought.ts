@@ -2,5 +2,5 @@
 import { withTrueFractions } from '#paper/lengths';
 import { amountText } from '#paper/words';
 
-export const boughtText = (buy: { readonly amount: number; readonly unit: 'yd' | 'm' }): string =>
+export const boughtText = (buy: { readonly amount: number; readonly unit: 'yd' | 'm' | 'sheets' }): string =>
   withTrueFractions(amountText(buy.amount, buy.unit));

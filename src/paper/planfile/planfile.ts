@@ -40,6 +40,7 @@ export const toPlanFile = (plan: QuiltPlan): unknown => ({
   blocks: plan.blocks.map(blockEntry),
   fabrics: plan.fabrics.map((fabric) => fabricEntry(plan, fabric)),
   finish: plan.finish,
+  cost: plan.cost,
   time: plan.time,
   notes: plan.notes.map((note) => ({
     level: note.level,
@@ -157,10 +158,11 @@ const fabricEntry = (plan: QuiltPlan, of: FabricPlan): unknown => {
       diagonal: cloth.diagonal,
       for: cloth.for,
     })),
-    layout: of.laid.layout,
-    length: of.laid.layout.length,
+    layout: 'sheets' in of.laid ? { sheets: of.laid.sheets } : of.laid.layout,
+    length: 'sheets' in of.laid ? of.laid.sheets.length : of.laid.layout.length,
     bound: of.laid.bound,
     boundKind: of.laid.boundKind,
     buy: of.buy,
+    cost: of.cost,
   };
 };

@@ -7,9 +7,14 @@ import { quoted } from './named.ts';
 export const cuttingText = (
   problem: CuttingProblem & { readonly unit: Unit },
 ): { readonly what: string; readonly mend: string } => {
-  const { fabric, needs, usable, unit } = problem;
+  const { fabric, needs, unit } = problem;
+  if (problem.code === 'cutting/larger-than-sheet')
+    return {
+      what: `A piece is cut ${sizeText(needs, unit)}, but a sheet of ${quoted(fabric)} is only ${sizeText(problem.sheet, unit)}.`,
+      mend: 'Divide the piece, take larger sheets, or buy the cloth by the length.',
+    };
   return {
-    what: `A piece is cut ${sizeText(needs, unit)}, but ${quoted(fabric)} is only ${lengthText(usable, unit)} wide between its selvages.`,
+    what: `A piece is cut ${sizeText(needs, unit)}, but ${quoted(fabric)} is only ${lengthText(problem.usable, unit)} wide between its selvages.`,
     mend: 'Divide the piece, or take a wider cloth and state its usableWidth.',
   };
 };

@@ -186,6 +186,11 @@ export const designText = (problem: DesignProblem): WhatAndMend => {
         what: `Block ${quoted(problem.block)} has no colouring ${quoted(problem.found)}.`,
         mend: instead(problem.found, problem.known),
       };
+    case 'design/width-of-sheets':
+      return {
+        what: `The fabric ${quoted(problem.fabric)} is bought in sheets, and states a usable width as well.`,
+        mend: 'Leave usableWidth out: a sheet is as large as "bought" says.',
+      };
     case 'design/scrap-twice':
       return {
         what: `The list of the tone ${quoted(problem.tone)} names ${quoted(problem.found)} twice.`,

@@ -20,9 +20,11 @@ export const lengthText = (value: number, unit: Unit): string => `${figure(value
 export const sizeText = (size: readonly [number, number], unit: Unit): string =>
   `${figure(size[0], unit)} × ${lengthText(size[1], unit)}`;
 
-/** Cloth over the counter: yards as fractions, metres as decimals. */
-export const amountText = (amount: number, unit: 'yd' | 'm'): string =>
-  `${unit === 'yd' ? fractionText(amount) : numberText(amount)} ${unit}`;
+/** Cloth over the counter: yards as fractions, metres as decimals, sheets by their number. */
+export const amountText = (amount: number, unit: 'yd' | 'm' | 'sheets'): string =>
+  unit === 'sheets'
+    ? `${numberText(amount)} ${amount === 1 ? 'sheet' : 'sheets'}`
+    : `${unit === 'yd' ? fractionText(amount) : numberText(amount)} ${unit}`;
 
 /** At most three decimals, none that say nothing. */
 export const numberText = (value: number): string => {

@@ -2,7 +2,7 @@
 import type { Note } from '#craft';
 import type { Unit } from '#craft/measure';
 import { never } from '#ground/outcome';
-import { lengthText, numberText, sizeText } from './length-text.ts';
+import { amountText, lengthText, numberText, sizeText } from './length-text.ts';
 import { listed, quoted } from './named.ts';
 
 export const noteText = (note: Note, unit: Unit): string => {
@@ -20,9 +20,11 @@ export const noteText = (note: Note, unit: Unit): string => {
       return `Block ${quoted(note.block)} is made elsewhere: the top keeps a place of ${sizeText(note.finished, unit)} for it. With its seam allowances it must measure ${sizeText(note.unfinished, unit)}.`;
     case 'cutting/print-upright': {
       const more = note.upright - note.anyWay;
+      const figure = (value: number): string =>
+        note.of === 'length' ? lengthText(value, unit) : amountText(value, 'sheets');
       const cost =
         more > 1e-9
-          ? `that takes ${lengthText(more, unit)} more of it (${lengthText(note.upright, unit)} against ${lengthText(note.anyWay, unit)})`
+          ? `that takes ${figure(more)} more of it (${figure(note.upright)} against ${figure(note.anyWay)})`
           : 'that takes no more of it';
       return `The print of ${quoted(note.fabric)} stands upright in the quilt, and ${cost}.`;
     }

@@ -30,6 +30,7 @@ export const problemText = (problem: Problem): ProblemText => {
     case 'setting/section-open':
       return { where, ...settingText(problem) };
     case 'cutting/wider-than-cloth':
+    case 'cutting/larger-than-sheet':
       return { where, ...cuttingText(problem) };
     default:
       return never(problem);

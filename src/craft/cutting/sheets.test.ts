@@ -1,0 +1,162 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import fc from 'fast-check';
+import { checkLayout, type Demand, planSheets } from '#craft/cutting';
+import { length } from '#craft/measure';
+
+const square = (side: number, count: number): Demand => ({
+  across: length(side),
+  along: length(side),
+  count,
+  mayTurn: true,
+});
+
+const sheetsFor = (size: readonly [number, number], demands: readonly Demand[], steps = 4) =>
+  planSheets({ size: [length(size[0]), length(size[1])], demands, budget: { steps } });
+
+test('a fat quarter of 22 by 18 in gives the squares that print says, and one more asks for a second', () => {
+  // guild handout "Number of Squares from a Fat Quarter" (anonymous, public document copy): cases fq-2 to fq-6.5
+  for (const [side, count] of [
+    [2, 99],
+    [2.5, 56],
+    [3.5, 30],
+    [4, 20],
+    [5, 12],
+    [5.5, 12],
+    [6.5, 6],
+  ] as const) {
+    const full = sheetsFor([22, 18], [square(side, count)]);
+    assert.deepEqual([full.sheets.length, full.bound], [1, 1], `${side}`);
+    assert.equal(sheetsFor([22, 18], [square(side, count + 1)]).sheets.length, 2, `${side}`);
+  }
+});
+
+test('pieces of more than half a sheet each way cannot share one, and the bound says so', () => {
+  // by hand: three squares of 6 on sheets of 10, area 1.08 sheets
+  const laid = sheetsFor([10, 10], [square(6, 3)]);
+  assert.deepEqual([laid.sheets.length, laid.bound], [3, 3]);
+});
+
+test('strips of different heights are packed so that a sheet is full', () => {
+  // by hand: 10 across, heights 6 + 4 and 7 + 3, twice each
+  const bars = [6, 4, 7, 3].map(
+    (along): Demand => ({ across: length(10), along: length(along), count: 2, mayTurn: false }),
+  );
+  const laid = sheetsFor([10, 10], bars);
+  assert.deepEqual([laid.sheets.length, laid.bound], [4, 4]);
+});
+
+test('a piece larger than its sheet is not laid', () => {
+  assert.throws(() => sheetsFor([10, 10], [square(11, 1)]), RangeError);
+});
+
+test('nothing to cut takes no sheet', () => {
+  assert.deepEqual(sheetsFor([10, 10], [square(3, 0)]).sheets, []);
+});
+
+const side = fc.integer({ min: 2, max: 12 });
+
+const task = (most: number) =>
+  fc.record({
+    width: fc.integer({ min: 12, max: 20 }),
+    height: fc.integer({ min: 12, max: 20 }),
+    demands: fc.array(
+      fc.record({
+        across: side.map(length),
+        along: side.map(length),
+        count: fc.integer({ min: 1, max: most }),
+        mayTurn: fc.boolean(),
+      }),
+      { minLength: 1, maxLength: 4 },
+    ),
+  });
+
+test('every sheet is a good layout, together they hold exactly the pieces, and none beats the bound', () => {
+  fc.assert(
+    fc.property(task(9), fc.constantFrom(0, 3), ({ width, height, demands }, steps) => {
+      const laid = sheetsFor([width, height], demands, steps);
+      const left = demands.map(({ count }) => count);
+      for (const sheet of laid.sheets) {
+        assert.deepEqual([sheet.width, sheet.length], [width, height]);
+        const counts = demands.map(() => 0);
+        for (const strip of sheet.strips)
+          for (const part of strip.parts) for (const { of } of part.pieces) counts[of] = (counts[of] ?? 0) + 1;
+        const used = sheet.strips.reduce((sum, strip) => sum + strip.height, 0);
+        assert.ok(used <= height + 1e-9 && used > 0);
+        const here = demands.map((demand, i) => ({ ...demand, count: counts[i] as number }));
+        const layout = { ...sheet, length: length(used) };
+        assert.deepEqual(checkLayout({ layout, width: length(width), demands: here }), []);
+        counts.forEach((count, i) => {
+          left[i] = (left[i] as number) - count;
+        });
+      }
+      assert.deepEqual(
+        left,
+        demands.map(() => 0),
+      );
+      assert.ok(laid.bound <= laid.sheets.length);
+    }),
+    { seed: 51, numRuns: 120 },
+  );
+});
+
+type Size = readonly [number, number];
+
+/** Every way to put things into groups. */
+const groupings = <T>(things: readonly T[]): readonly (readonly (readonly T[])[])[] => {
+  const [first, ...rest] = things;
+  if (first === undefined) return [[]];
+  return groupings(rest).flatMap((groups) => [
+    [[first], ...groups],
+    ...groups.map((_, i) => groups.map((group, j) => (i === j ? [first, ...group] : group))),
+  ]);
+};
+
+/** Heights that a strip of these pieces may have, by every grouping into parts, within the width. */
+const stripHeight = (pieces: readonly Size[], width: number): number =>
+  Math.min(
+    ...groupings(pieces).map((parts) => {
+      const wide = parts.reduce((sum, part) => sum + Math.max(...part.map(([across]) => across)), 0);
+      return wide > width
+        ? Number.POSITIVE_INFINITY
+        : Math.max(...parts.map((part) => part.reduce((sum, [, along]) => sum + along, 0)));
+    }),
+  );
+
+const fitsSheet = (pieces: readonly Size[], [width, height]: Size): boolean =>
+  groupings(pieces).some((strips) => strips.reduce((sum, strip) => sum + stripHeight(strip, width), 0) <= height);
+
+/** Fewest sheets, by every lie of every piece and every grouping. */
+const fewestByTrying = (pieces: readonly { readonly size: Size; readonly mayTurn: boolean }[], sheet: Size): number => {
+  const lies = pieces.reduce<readonly (readonly Size[])[]>(
+    (all, { size, mayTurn }) =>
+      all.flatMap((before) => [[...before, size], ...(mayTurn ? [[...before, [size[1], size[0]] as const]] : [])]),
+    [[]],
+  );
+  return Math.min(
+    ...lies.flatMap((lie) =>
+      groupings(lie).map((sheets) =>
+        sheets.every((group) => fitsSheet(group, sheet)) ? sheets.length : Number.POSITIVE_INFINITY,
+      ),
+    ),
+  );
+};
+
+test('on small cases the number of sheets is the least of all layouts, and the bound is not above it', () => {
+  let met = 0;
+  let tried = 0;
+  fc.assert(
+    fc.property(task(1), ({ width, height, demands }) => {
+      const laid = sheetsFor([width, height], demands);
+      const least = fewestByTrying(
+        demands.map(({ across, along, mayTurn }) => ({ size: [across, along], mayTurn })),
+        [width, height],
+      );
+      assert.ok(laid.bound <= least && laid.sheets.length >= least);
+      tried++;
+      if (laid.sheets.length === least) met++;
+    }),
+    { seed: 52, numRuns: 150 },
+  );
+  assert.equal(met, tried);
+});
