@@ -32,10 +32,11 @@ export const topCut = (of: {
 const sidesOf = ({ points }: Pick<PlacedStrip, 'points'>): readonly [Length, Length] | null => {
   if (points.length !== 4) return null;
   const [a, b, c, d] = points as readonly [Point, Point, Point, Point];
-  const sides = [distance(a, b), distance(b, c), distance(c, d)] as const;
+  const sides = [distance(a, b), distance(b, c), distance(c, d), distance(d, a)] as const;
   const near = 1e-9 * Math.max(...sides);
   const diagonals = Math.abs(distance(a, c) - distance(b, d));
-  if (Math.abs(sides[0] - sides[2]) > near || diagonals > near) return null;
+  const isEven = Math.abs(sides[0] - sides[2]) < near && Math.abs(sides[1] - sides[3]) < near;
+  if (!isEven || diagonals > near) return null;
   return longFirst(tidy(sides[0]), tidy(sides[1]));
 };
 

@@ -29,11 +29,11 @@ export const setBorders = (of: Bordering): Outcome<SetTop, SettingProblem> => {
   let inner: Box = { x: 0, y: 0, width: middle.width, height: middle.height };
   of.borders.forEach((border, ring) => {
     if (border.kind === 'strip') {
-      rings.push(layStrips({ laying, border, ring, inner }));
+      rings.push(layStrips({ laying, border, ring, place: rings.length, inner }));
       inner = grownBox(inner, [toNumber(border.width), toNumber(border.width)]);
       return;
     }
-    const laid = pieced({ ...of, laying, border, ring, inner });
+    const laid = pieced({ ...of, laying, border, ring, place: rings.length, inner });
     if (!laid.ok) {
       problems.push(...laid.problems);
       return;
@@ -65,7 +65,10 @@ const grownBox = (box: Box, [x, y]: readonly [number, number]): Box => ({
 interface StripRing {
   readonly laying: Laying;
   readonly border: StripBorderDesign;
+  /** Its border in the document. */
   readonly ring: number;
+  /** Its own place among the rings, spacers counted. */
+  readonly place: number;
   readonly inner: Box;
 }
 
@@ -144,7 +147,7 @@ const borderStrip = (of: {
 
 /** Strips as long as the top on all four sides, the ends with a square at each end. */
 const squaresRing = (of: StripRing): BorderRing => {
-  const { laying, border, ring, inner } = of;
+  const { laying, border, ring, place, inner } = of;
   const [w] = widthsOf(border);
   const outer = grownBox(inner, [w, w]);
   const lay = (role: 'border' | 'border-corner', box: Box): TopThing => {
@@ -157,7 +160,7 @@ const squaresRing = (of: StripRing): BorderRing => {
     run: 'across',
     angle: 0,
     stage: 'border',
-    of: ring,
+    of: place,
     parts: [
       lay('border-corner', { x: outer.x, y, width: w, height: w }),
       lay('border', { ...inner, y, height: w }),
@@ -215,10 +218,11 @@ const pieced = (
     readonly laying: Laying;
     readonly border: PiecedBorderDesign;
     readonly ring: number;
+    readonly place: number;
     readonly inner: Box;
   },
 ): Outcome<{ readonly rings: readonly BorderRing[]; readonly outer: Box }, SettingProblem> => {
-  const { laying, border, ring, inner, seam } = of;
+  const { laying, border, ring, place, inner, seam } = of;
   const path = `/top/borders/${ring}`;
   const block = of.blocks.get(border.block) as DraftedBlock;
   const [unit, width] = block.size;
@@ -251,7 +255,17 @@ const pieced = (
     );
   }
   const fitted = grownBox(inner, widths);
-  rings.push(layPieced({ laying, block, spacer: isSquare ? null : border.spacer, ring, path, inner: fitted }));
+  rings.push(
+    layPieced({
+      laying,
+      block,
+      spacer: isSquare ? null : border.spacer,
+      ring,
+      place: place + rings.length,
+      path,
+      inner: fitted,
+    }),
+  );
   return done({ rings, outer: grownBox(fitted, [width, width]) });
 };
 

@@ -3,7 +3,7 @@ import type { Corner } from '#craft/design';
 import type { DraftedBlock } from '#craft/drafting';
 import { centroid, signedArea } from '#ground/plane';
 
-/** Least part of half the block by which the dark must lie off the middle: our own figure, a tone's difference of about one L*. */
+/** Least part of half the block by which the dark must lie off the middle: our own figure, two halves of about one and a half L* apart. */
 const leastOff = 0.005;
 
 /** Toward a corner, not a side: within an eighth of a half turn of the diagonal, tan 22.5°. Our own figure. */

@@ -13,6 +13,7 @@ interface PiecedRing {
   /** Cloth of plain corner squares; null where square blocks fill the corners. */
   readonly spacer: string | null;
   readonly ring: number;
+  readonly place: number;
   readonly path: string;
   /** A whole number of blocks long each way. */
   readonly inner: Box;
@@ -23,12 +24,12 @@ interface PiecedRing {
  * side that begins there, clockwise from the upper left: 0, 90, 180, 270.
  */
 export const layPieced = (of: PiecedRing): BorderRing => {
-  const { inner, ring } = of;
+  const { inner, ring, place } = of;
   const run = (turn: 0 | 90 | 180 | 270, parts: readonly TopThing[]): Assembly => ({
     run: 'across',
     angle: turn,
     stage: 'border',
-    of: ring,
+    of: place,
     parts: parts.map((thing) => ({ thing })),
   });
   const [, width] = of.block.size;

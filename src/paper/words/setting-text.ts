@@ -60,8 +60,8 @@ export const settingText = (
       };
     case 'setting/section-open':
       return {
-        what: `Nothing says what ${problem.side} this section has: it holds only strips and fills in that direction.`,
-        mend: 'Put a block into it.',
+        what: `Nothing says what ${problem.side} this section has: every part of it could take any.`,
+        mend: 'Let one part have a size of its own: take a fill out of it, or put a strip of known width in its place.',
       };
     default:
       return never(problem);
