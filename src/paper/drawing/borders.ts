@@ -2,13 +2,17 @@
 
 import type { QuiltPlan } from '#craft';
 import type { Unit } from '#craft/measure';
-import { type Rect, thingsOf } from '#craft/setting';
+import { type RoundPart, thingsOf } from '#craft/setting';
+import { boxOf, type Point } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
-import { signOf } from '#paper/cloth';
 import { figureOnPaper, lengthOnPaper } from '#paper/lengths';
-import { hush, ink, lettering, patchEdgePt, sheet, softInk } from './ink.ts';
+import { chip } from './chip.ts';
+import { hairlinePt, hush, ink, lettering, patchEdgePt, softInk } from './ink.ts';
+import { blockDefinitions } from './quilt.ts';
+import { framed } from './shape.ts';
 import type { Drawing } from './svg.ts';
-import { element, picture } from './svg.ts';
+import { element, group, numberText, picture } from './svg.ts';
+import { drawThing, outlineInTop, penFor, type ThingPen } from './things.ts';
 
 const apartPt = 8;
 
@@ -19,48 +23,27 @@ export const drawBorders = (of: {
   readonly fitPt: readonly [width: number, height: number];
   readonly alt: string;
 }): Drawing => {
-  const { set } = of.plan.top;
+  const { plan } = of;
+  const { set } = plan.top;
   const away = apartPt * set.borders.length;
   const scale = Math.min((of.fitPt[0] - 2 * away - 2) / set.width, (of.fitPt[1] - 2 * away - 2) / set.height);
-  const inPicture = (rect: Rect, dx: number, dy: number): Rect => ({
-    x: (rect.x * scale + away + 1 + dx) as Rect['x'],
-    y: (rect.y * scale + away + 1 + dy) as Rect['y'],
-    width: (rect.width * scale) as Rect['width'],
-    height: (rect.height * scale) as Rect['height'],
-  });
-  const middle = inPicture(set.middle, 0, 0);
-  const centre = { x: set.width / 2, y: set.height / 2 };
-  let order = 0;
-  const strips = set.borders.flatMap((border, ring) =>
-    border.parts.map(({ assembly }) => {
-      order++;
-      const strips = thingsOf(assembly).flatMap((thing) => ('strip' in thing ? (set.strips[thing.strip] ?? []) : []));
-      const strip = strips.find(({ role }) => role === 'border') ?? strips[0];
-      if (strip === undefined) return '';
-      const { rect } = strip;
-      const isUpright = rect.height >= rect.width;
-      const out = apartPt * (ring + 1);
-      const before = isUpright ? rect.x + rect.width / 2 < centre.x : rect.y + rect.height / 2 < centre.y;
-      const drawn = inPicture(rect, isUpright ? (before ? -out : out) : 0, isUpright ? 0 : before ? -out : out);
-      const x = drawn.x + drawn.width / 2;
-      const y = drawn.y + drawn.height / 2;
-      return (
-        element('rect', {
-          ...drawn,
-          fill: signOf(of.signs, strip.fabric).colour,
-          stroke: ink,
-          'stroke-width': patchEdgePt,
-        }) +
-        element('circle', { cx: x, cy: y, r: 6, fill: sheet, stroke: ink, 'stroke-width': 0.4 }) +
-        lettering({ text: String(order), x, y, sizePt: 8, weight: 600 })
-      );
-    }),
-  );
+  const origin = { x: away + 1, y: away + 1 };
+  const pen: ThingPen = { ...penFor({ ...of, scale }), pointers: 'none' };
+  const middle = {
+    x: set.middle.x * scale + origin.x,
+    y: set.middle.y * scale + origin.y,
+    width: set.middle.width * scale,
+    height: set.middle.height * scale,
+  };
+  const parts = set.borders.flatMap((border, ring) => border.parts.map((part) => ({ part, ring })));
   return picture({
     widthPt: set.width * scale + 2 * away + 2,
     heightPt: set.height * scale + 2 * away + 2,
     alt: of.alt,
     parts: [
+      set.borders.some(({ kind }) => kind === 'pieced')
+        ? blockDefinitions({ blocks: plan.blocks, signs: of.signs, scale })
+        : '',
       element('rect', { ...middle, fill: hush, stroke: softInk, 'stroke-width': patchEdgePt }),
       lettering({
         text: `${figureOnPaper(set.middle.width, of.unit)} × ${lengthOnPaper(set.middle.height, of.unit)} finished`,
@@ -69,7 +52,41 @@ export const drawBorders = (of: {
         sizePt: 9,
         fill: softInk,
       }),
-      ...strips,
+      ...parts.map(({ part, ring }, order) =>
+        drawPart({ pen, part, order: order + 1, move: moveFor({ part, ring, origin }) }),
+      ),
     ],
   });
+};
+
+const ways: Readonly<Record<RoundPart['side'], Point>> = {
+  left: { x: -1, y: 0 },
+  right: { x: 1, y: 0 },
+  top: { x: 0, y: -1 },
+  bottom: { x: 0, y: 1 },
+};
+
+const moveFor = (of: { readonly part: RoundPart; readonly ring: number; readonly origin: Point }): Point => {
+  const way = ways[of.part.side];
+  const out = apartPt * (of.ring + 1);
+  return { x: of.origin.x + way.x * out, y: of.origin.y + way.y * out };
+};
+
+const drawPart = (of: {
+  readonly pen: ThingPen;
+  readonly part: RoundPart;
+  readonly order: number;
+  readonly move: Point;
+}): string => {
+  const { pen, move } = of;
+  const things = thingsOf(of.part.assembly);
+  const box = boxOf(things.flatMap((thing) => framed(outlineInTop(pen.plan, thing), { scale: pen.scale, x: 0, y: 0 })));
+  const strokeWidth = things.length === 1 ? patchEdgePt : hairlinePt;
+  return group({ transform: `translate(${numberText(move.x)} ${numberText(move.y)})` }, [
+    group(
+      { stroke: ink, 'stroke-width': strokeWidth, 'stroke-linejoin': 'round' },
+      things.flatMap((thing) => drawThing(pen, thing)),
+    ),
+    chip({ x: box.x + box.width / 2, y: box.y + box.height / 2, text: String(of.order) }),
+  ]);
 };

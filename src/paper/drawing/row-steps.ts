@@ -29,3 +29,6 @@ export const sameRowBefore = (plan: QuiltPlan, row: number): number | null => {
   for (let before = 0; before < row; before++) if (rowUnit(plan, before) === unit) return before;
   return null;
 };
+
+/** Rows from lower left to upper right: a set on point. */
+export const isSlanted = ({ top }: QuiltPlan): boolean => 'core' in top.set.assembly;

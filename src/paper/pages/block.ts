@@ -1,14 +1,15 @@
 // The pages of one block: what it is, its board, its pieces, its steps in order.
-import type { BlockPlan, PlannedPiece, PlannedStep, QuiltPlan } from '#craft';
+import type { BlockPlan, PlannedStep, QuiltPlan } from '#craft';
 import { toNumber } from '#ground/exact';
 import { never } from '#ground/outcome';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { entryTitle } from '#paper/cutting';
 import { drawBoard, drawMachine, drawStep } from '#paper/drawing';
-import { checkSize, lengthOnPaper, sizeOnPaper } from '#paper/lengths';
+import { checkSize, sizeOnPaper } from '#paper/lengths';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
+import { cutText } from './cut-text.ts';
 import { columnPt } from './measure.ts';
 import { kindText, machineText, partName, pressText, stepHeading } from './naming.ts';
 
@@ -94,21 +95,6 @@ const warningFor = (block: BlockPlan, title: string): string | null => {
       return `${title} has inside corners, where a seam is set in. Mark where the seam lines cross on the wrong side of the pieces of those steps, an allowance in from the edges; sew from mark to mark and no further, and press when all of the seam is sewn. Try it on scraps first.`;
     default:
       return never(block.joining);
-  }
-};
-
-const cutText = ({ cut }: PlannedPiece, plan: QuiltPlan): string => {
-  const { unit } = plan.quilt;
-  const size = cut.size[0] === cut.size[1] ? lengthOnPaper(cut.size[0], unit) : sizeOnPaper(cut.size, unit);
-  switch (cut.shape) {
-    case 'half-square':
-      return `half of a square ${size}`;
-    case 'quarter-square':
-      return `quarter of a square ${size}`;
-    case 'template':
-      return `template, from ${size}`;
-    default:
-      return `${cut.shape} ${size}`;
   }
 };
 

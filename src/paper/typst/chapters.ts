@@ -55,22 +55,15 @@ export const chaptersTypst = `
   [
     = The top
     #for p in t.intro { par(p) }
-    #align(center, picture(t.rowsPicture))
-    == Rows
-    Sew each row from left to right. An arrow beside a row shows the way all its seams are pressed.
-    #ruled(columns: (auto, 1fr, auto, auto), ([Row], [Holds], [Press], [Measures]), t.rows.map(r => (strong(r.at(0)), ..r.slice(1))))
-    == Joining the rows
-    Pin where seams meet; the allowances lie in opposite directions and lock.
-    #list(..t.joins)
-    #if t.pieces.len() > 0 [
-      == Plain pieces of the top
-      #ruled(columns: (auto, 1fr, auto, auto), ([Piece], [What], [Count], [Cut]), t.pieces.map(r => (strong(r.at(0)), ..r.slice(1))))
-    ]
-    #if t.borders != none [
-      == Borders
-      #list(..t.borders.advice)
-      #align(center, block(above: 12pt, below: 12pt, picture(t.borders.picture)))
-      #ruled(columns: (auto, 1fr, auto, 1.4fr), ([Order], [Where], [Piece], [Planned cut]), t.borders.strips.map(r => (strong(r.at(0)), ..r.slice(1))))
+    #align(center, picture(t.picture))
+    #for p in t.parts [
+      == #p.heading
+      #for l in p.lead { par(l) }
+      #if p.list.len() > 0 { list(..p.list) }
+      #if p.picture != none { align(center, block(above: 12pt, below: 12pt, picture(p.picture))) }
+      #if p.table != none {
+        ruled(columns: p.table.shares.map(s => if s == 0 { auto } else { s * 1fr }), p.table.head, p.table.rows.map(r => (strong(r.at(0)), ..r.slice(1))))
+      }
     ]
   ]
 }

@@ -1,0 +1,19 @@
+// How one piece is cut, in a few words.
+import type { QuiltPlan } from '#craft';
+import type { Cut } from '#craft/cutting';
+import { lengthOnPaper, sizeOnPaper } from '#paper/lengths';
+
+export const cutText = ({ cut }: { readonly cut: Cut }, plan: QuiltPlan): string => {
+  const { unit } = plan.quilt;
+  const size = cut.size[0] === cut.size[1] ? lengthOnPaper(cut.size[0], unit) : sizeOnPaper(cut.size, unit);
+  switch (cut.shape) {
+    case 'half-square':
+      return `half of a square ${size}`;
+    case 'quarter-square':
+      return `quarter of a square ${size}`;
+    case 'template':
+      return `template, from ${size}`;
+    default:
+      return `${cut.shape} ${size}`;
+  }
+};

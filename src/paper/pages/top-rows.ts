@@ -1,0 +1,155 @@
+// The rows of the top, level or on point: what each holds, how it is pressed, and how the rows are joined.
+import type { QuiltPlan, TopStep } from '#craft';
+import { toNumber } from '#ground/exact';
+import { isSlanted, rowPressOf, rowStepsOf, sameRowBefore } from '#paper/drawing';
+import { checkLength, checkSize, lengthOnPaper } from '#paper/lengths';
+import { partName } from './naming.ts';
+import { countedNames, nounOf, plural } from './top-names.ts';
+import type { TopPart } from './top-part.ts';
+import { topPart } from './top-part.ts';
+
+export const rowParts = (plan: QuiltPlan): readonly TopPart[] => [
+  topPart({
+    heading: 'Rows',
+    lead: [
+      isSlanted(plan)
+        ? 'The rows run from lower left to upper right, and are numbered from the upper left corner. Sew each from its lower end to its upper end. An arrow at a row shows the way all its seams are pressed.'
+        : 'Sew each row from left to right. An arrow beside a row shows the way all its seams are pressed.',
+    ],
+    table: {
+      head: ['Row', 'Holds', 'Press', 'Measures'],
+      shares: [0, 1, 0, 0],
+      rows: plan.top.set.rows.map((_, row) => rowLine(plan, row)),
+    },
+  }),
+  topPart({
+    heading: 'Joining the rows',
+    lead: ['Pin where seams meet; the allowances lie in opposite directions and lock.'],
+    list: joinLines(plan),
+  }),
+  ...(isSlanted(plan) ? [cornersPart(plan)] : []),
+];
+
+/** For readers who listen: the rows in words. */
+export const rowsAlt = (plan: QuiltPlan): string =>
+  plan.top.set.rows
+    .slice(0, 40)
+    .map(
+      (row, index) =>
+        `Row ${index + 1}: ${holds(plan, index)}${row.kind === 'sashes' ? ', between rows of blocks' : ''}.`,
+    )
+    .join(' ');
+
+const holds = (plan: QuiltPlan, row: number): string =>
+  countedNames((plan.top.set.rows[row]?.parts ?? []).map((part) => nounOf(plan, part)));
+
+const rowLine = (plan: QuiltPlan, row: number): readonly string[] => {
+  const steps = rowStepsOf(plan, row);
+  const before = sameRowBefore(plan, row);
+  const last = steps.at(-1);
+  return [
+    String(row + 1),
+    before === null ? holds(plan, row) : `${holds(plan, row)}, made like row ${before + 1}`,
+    last === undefined ? 'no seams' : rowPressText(plan, row, steps),
+    last === undefined ? '' : rowSize(plan, last),
+  ];
+};
+
+/** A slanted row ends in triangles that are trimmed later: only its width can be measured. */
+const rowSize = (plan: QuiltPlan, last: TopStep): string =>
+  isSlanted(plan) ? `${checkLength(last.unfinished[1], plan.quilt)} wide` : checkSize(last.unfinished, plan.quilt);
+
+const rowPressText = (plan: QuiltPlan, row: number, steps: readonly TopStep[]): string => {
+  const way = rowPressOf(plan, row);
+  if (way !== null && isSlanted(plan)) return way === 'right' ? 'to the upper end' : 'to the lower end';
+  if (way !== null) return `to the ${way}`;
+  if (steps.every(({ pressTo }) => pressTo === 'open')) return 'open';
+  const roles = new Set(steps.map((step) => pressedRole(plan, step)));
+  const [role] = roles;
+  return roles.size === 1 && role !== undefined ? `toward the ${plural(role)}` : inTurn(plan, steps);
+};
+
+/** What lies next to the seam on the side that it is pressed toward. */
+const pressedRole = (plan: QuiltPlan, step: TopStep): string | undefined => {
+  if (step.pressTo === 'open') return undefined;
+  const things = step.things[step.pressTo];
+  const thing = step.pressTo === 0 ? things.at(-1) : things[0];
+  return thing === undefined ? undefined : nounOf(plan, thing);
+};
+
+const inTurn = (plan: QuiltPlan, steps: readonly TopStep[]): string => {
+  const [right, left] = isSlanted(plan) ? ['up', 'down'] : ['right', 'left'];
+  return steps
+    .map(({ pressTo, side }) => (pressTo === 'open' ? 'open' : (pressTo === 1) === (side === 'right') ? right : left))
+    .join(', ');
+};
+
+const joinLines = (plan: QuiltPlan): readonly string[] => {
+  const rows = plan.top.steps.filter(({ stage }) => stage === 'rows');
+  const last = rows.at(-1);
+  if (last === undefined) {
+    return [
+      isSlanted(plan)
+        ? 'There is one row: the corners go onto it.'
+        : 'The top has one row: it is the middle of the quilt.',
+    ];
+  }
+  if (isSlanted(plan)) return rows.map((step) => `Add ${rowName(plan, step)}: press the seam ${wayText(plan, step)}.`);
+  return [
+    ...rows.map(
+      (step) =>
+        `Add ${rowName(plan, step)}: press the seam ${wayText(plan, step)}; it measures ${checkSize(step.unfinished, plan.quilt)}.`,
+    ),
+    `The middle measures ${checkSize(last.unfinished, plan.quilt)} before borders.`,
+  ];
+};
+
+const wayText = (plan: QuiltPlan, { pressTo }: TopStep): string => {
+  if (pressTo === 'open') return 'open';
+  if (isSlanted(plan)) return pressTo === 1 ? 'toward the new row' : 'toward the rows that are joined already';
+  return pressTo === 1 ? 'down, toward the new row' : 'up, toward the rows above';
+};
+
+/** The row that a step adds, by the things it holds. */
+const rowName = (plan: QuiltPlan, step: TopStep): string => {
+  const thing = step.things[1][0];
+  if (thing === undefined) return partName(step.join[1]);
+  const index = plan.top.set.rows.findIndex((row) =>
+    row.parts.some((part) =>
+      'block' in part ? 'block' in thing && part.block === thing.block : 'strip' in thing && part.strip === thing.strip,
+    ),
+  );
+  return index < 0 ? partName(step.join[1]) : `row ${index + 1}`;
+};
+
+const cornersPart = (plan: QuiltPlan): TopPart => {
+  const { unit } = plan.quilt;
+  const { top } = plan.quilt;
+  const steps = plan.top.steps.filter(({ stage }) => stage === 'corner');
+  const last = steps.at(-1);
+  const float = top.set === 'on-point' ? toNumber(top.float) : 0;
+  return topPart({
+    heading: 'Corners',
+    list: [
+      ...steps.map((step) => `Add the corner triangle at the ${cornerName(plan, step)}: press ${cornerPress(step)}.`),
+      ...(last === undefined
+        ? []
+        : [
+            `The setting triangles are cut ${float > 0 ? `${lengthOnPaper(float, unit)} and more` : 'a little'} larger than they must be. Trim the four edges straight and square, so that the middle measures ${checkSize(last.unfinished, plan.quilt)}: an allowance of ${lengthOnPaper(toNumber(plan.quilt.seam), unit)} stays outside the finished edge.`,
+            'The edges are on the straight grain, but the seams in them are not: handle them as little as you can until a border or the binding holds them.',
+          ]),
+    ],
+  });
+};
+
+const cornerPress = ({ pressTo }: TopStep): string =>
+  pressTo === 'open' ? 'the seam open' : pressTo === 1 ? 'toward the triangle' : 'away from the triangle';
+
+const cornerName = (plan: QuiltPlan, step: TopStep): string => {
+  const thing = step.things[1][0];
+  const rect = thing !== undefined && 'strip' in thing ? plan.top.set.strips[thing.strip]?.rect : undefined;
+  if (rect === undefined) return partName(step.join[1]);
+  const { middle } = plan.top.set;
+  const upper = rect.y + rect.height / 2 < middle.y + middle.height / 2 ? 'upper' : 'lower';
+  return `${upper} ${rect.x + rect.width / 2 < middle.x + middle.width / 2 ? 'left' : 'right'}`;
+};
