@@ -12,6 +12,7 @@ import {
   type Wanted,
 } from '#craft/cutting';
 import type { Fabric, QuarterTurn, Quilt } from '#craft/design';
+import { lightnessOf, type Value, valuesOf } from '#craft/fabric';
 import { type Length, length } from '#craft/measure';
 import type { PlacedBlock } from '#craft/setting';
 import { fromDecimal, mul, sum, toNumber } from '#ground/exact';
@@ -183,6 +184,10 @@ export const planCloths = (of: {
 }): { readonly fabrics: readonly FabricPlan[]; readonly problems: readonly CuttingProblem[] } => {
   const { lines, problems } = ledgerOf(of.pieces, of.natures);
   if (problems.length > 0) return { fabrics: [], problems };
+  const lightness = new Map(
+    of.quilt.fabrics.flatMap(({ id, colour }) => (lines.has(id) ? [[id, lightnessOf(colour)] as const] : [])),
+  );
+  const values = valuesOf(lightness);
   const fabrics = of.quilt.fabrics.flatMap((fabric): readonly FabricPlan[] => {
     const mine = lines.get(fabric.id);
     if (!mine) return [];
@@ -191,7 +196,17 @@ export const planCloths = (of: {
       'sheets' in laid
         ? ({ amount: laid.sheets.length, unit: 'sheets' } as const)
         : amountToBuy({ length: laid.layout.length, buying: of.quilt.buying, unit: of.quilt.unit });
-    return [{ id: fabric.id, pieces: mine.map(clothPiece), laid, buy, cost: costOfCloth(fabric, buy.amount) }];
+    return [
+      {
+        id: fabric.id,
+        lightness: lightness.get(fabric.id) as number,
+        value: values.get(fabric.id) as Value,
+        pieces: mine.map(clothPiece),
+        laid,
+        buy,
+        cost: costOfCloth(fabric, buy.amount),
+      },
+    ];
   });
   return { fabrics, problems };
 };

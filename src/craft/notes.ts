@@ -47,6 +47,16 @@ export type Note =
       readonly anyWay: number;
     }
   | {
+      /** Patches meant to read apart, in a block and colouring, do not: their mean CIE L* is too near, or the wrong way round. */
+      readonly code: 'fabric/values-near';
+      readonly level: 'warning';
+      readonly path: string;
+      readonly block: string;
+      readonly colouring: string;
+      readonly light: ReadingAlike;
+      readonly dark: ReadingAlike;
+    }
+  | {
       /** Scrappy neighbours that are cut from one cloth: the fewest found, of so many pairs. */
       readonly code: 'fabric/equal-neighbours';
       readonly level: 'warning';
@@ -98,3 +108,11 @@ export type Note =
       readonly path: string;
     }
   | { readonly code: 'design/unused-block'; readonly level: 'warning'; readonly path: string; readonly block: string };
+
+/** Patches that read as one: a half of a log cabin, or a tone. */
+export interface ReadingAlike {
+  readonly tones: readonly string[];
+  readonly fabrics: readonly string[];
+  /** Mean CIE L* by area. */
+  readonly lightness: number;
+}

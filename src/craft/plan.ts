@@ -3,6 +3,7 @@
 
 import type { Cut, LaidOut, LaidSheets } from '#craft/cutting';
 import type { QuarterTurn, Quilt, Side } from '#craft/design';
+import type { Value } from '#craft/fabric';
 import type { Length } from '#craft/measure';
 import type { SetTop, StripRole, TopThing } from '#craft/setting';
 import type { Polygon } from '#ground/plane';
@@ -145,6 +146,10 @@ export interface TopStep {
 
 export interface FabricPlan {
   readonly id: string;
+  /** CIE L* of its colour. */
+  readonly lightness: number;
+  /** Among the cloths of this quilt. */
+  readonly value: Value;
   readonly pieces: readonly ClothPiece[];
   /** On cloth by the length, or on sheets. */
   readonly laid: LaidOut | LaidSheets;

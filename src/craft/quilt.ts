@@ -42,6 +42,7 @@ import type { QuiltPlan, TopPlan } from './plan.ts';
 import { printCostNotes } from './print-cost.ts';
 import { clothsSewnAs, planScraps } from './scrap-plan.ts';
 import { type BorderLie, planTop } from './top-plan.ts';
+import { valueNotes } from './value-plan.ts';
 
 export { entryName } from './block-plan.ts';
 export type { Note } from './notes.ts';
@@ -133,6 +134,7 @@ const planRead = (
       ...unusedToneNotes(quilt),
       ...notes,
       ...scraps.notes,
+      ...valueNotes({ quilt, blocks, drafted: drafted.value, lightness }),
       ...printCosts,
     ],
   };

@@ -8,3 +8,4 @@ export {
   strictestOf,
 } from './print.ts';
 export { drawScraps, type ScrapDraw, type ScrapTask } from './scraps.ts';
+export { readsApart, type Value, valuesOf } from './value.ts';

@@ -150,6 +150,8 @@ const fabricEntry = (plan: QuiltPlan, of: FabricPlan): unknown => {
     id: of.id,
     name: fabric?.name,
     colour: fabric?.colour,
+    lightness: of.lightness,
+    value: of.value,
     pieces: of.pieces.map((cloth) => ({
       cut: cloth.cut,
       shape: cloth.shape,

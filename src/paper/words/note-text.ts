@@ -28,6 +28,12 @@ export const noteText = (note: Note, unit: Unit): string => {
           : 'that takes no more of it';
       return `The print of ${quoted(note.fabric)} stands upright in the quilt, and ${cost}.`;
     }
+    case 'fabric/values-near': {
+      const { light, dark } = note;
+      const named = ({ tones, fabrics, lightness }: typeof light): string =>
+        `${listed(fabrics)} (${tones.length === 1 ? 'tone' : 'tones'} ${listed(tones)}), lightness ${Math.round(lightness)}`;
+      return `Light and dark do not read apart in block ${quoted(note.block)}, colouring ${quoted(note.colouring)}: ${named(light)}, against ${named(dark)}. A difference of 15 or more is seen at a glance.`;
+    }
     case 'fabric/equal-neighbours':
       return `${note.equal} of ${note.of} pairs of scrappy neighbours are cut from one cloth: the lists of their tones are too short to part them all. A longer list would.`;
     case 'fabric/uneven-scraps':

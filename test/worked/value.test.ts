@@ -1,0 +1,63 @@
+// Light and dark that do not read apart, by hand from CIE L* of greys.
+
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import type { Written } from '../documents/documents.ts';
+import { near, planned, quilt, rectangle } from '../documents/documents.ts';
+
+const grey = (id: string, colour: string): Written => ({ id, colour });
+
+const cabin = (colouring: Written): Written => ({
+  id: 'cabin',
+  recipe: {
+    kind: 'log-cabin',
+    centre: 1,
+    centreTone: 'hearth',
+    rounds: [{ width: 1, tones: ['l1', 'l1', 'd1', 'd1'] }],
+  },
+  colourings: { default: { hearth: 'mid', ...colouring } },
+});
+
+// CIE 15 L*, IEC 61966-2-1 sRGB: #777777 has 50.03 (derived, case colour-mid-grey), white 100 and black 0 by definition
+const fabrics = [grey('mid', '#777777'), grey('near', '#808080'), grey('white', '#ffffff'), grey('black', '#000000')];
+
+const noteOf = (blocks: readonly Written[]) => {
+  const plan = planned(quilt({ fabrics, blocks, top: { rows: [blocks.map(({ id }) => ({ block: id }))] } }));
+  return plan.notes.find(({ code }) => code === 'fabric/values-near');
+};
+
+test('two halves of a log cabin that are nearly one grey are told, with both cloths and figures', () => {
+  const note = noteOf([cabin({ l1: 'near', d1: 'mid' })]);
+  assert.ok(note?.code === 'fabric/values-near');
+  assert.deepEqual([note.light.fabrics, note.dark.fabrics, note.block], [['near'], ['mid'], 'cabin']);
+  near(note.dark.lightness, 50.034439, 1e-4);
+});
+
+test('halves that differ by 15 or more are not told, nor one cloth all round', () => {
+  assert.equal(noteOf([cabin({ l1: 'white', d1: 'mid' })]), undefined);
+  assert.equal(noteOf([cabin({ l1: 'mid', d1: 'mid' })]), undefined);
+});
+
+const two = (left: string, right: string, colouring: Written): Written => ({
+  id: 'two',
+  size: 2,
+  patches: {
+    grid: [2, 1],
+    list: [
+      { points: rectangle(0, 0, 1, 1), tone: left },
+      { points: rectangle(1, 0, 1, 1), tone: right },
+    ],
+  },
+  colourings: { default: colouring },
+});
+
+test('a tone named light that is darker than one named dark is told as well', () => {
+  const note = noteOf([two('light-1', 'dark', { 'light-1': 'black', dark: 'white' })]);
+  assert.ok(note?.code === 'fabric/values-near');
+  near(note.light.lightness - note.dark.lightness, -100, 1e-3);
+});
+
+test('tones of other names are measured where they share an edge', () => {
+  assert.ok(noteOf([two('sky', 'sea', { sky: 'near', sea: 'mid' })]));
+  assert.equal(noteOf([two('sky', 'sea', { sky: 'white', sea: 'mid' })]), undefined);
+});
