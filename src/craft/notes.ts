@@ -1,6 +1,7 @@
 // What the maker should know of a plan that could be made all the same: facts with a code and a place.
 // Wording is paper's.
 import type { Length } from '#craft/measure';
+import type { StripRole } from '#craft/setting';
 
 export type Note =
   | {
@@ -100,6 +101,16 @@ export type Note =
       readonly block: string;
       readonly colouring: string;
       readonly tone: string;
+    }
+  | {
+      /** A plain piece of the top fell between two marks; borders are cut to measure and triangles are trimmed. */
+      readonly code: 'cutting/top-off-marks';
+      readonly level: 'warning';
+      readonly path: string;
+      readonly label: string;
+      readonly role: StripRole;
+      readonly exact: Length;
+      readonly size: Length;
     }
   | {
       /** On point sashing goes all round every block, whether the document says so or not. */

@@ -41,6 +41,7 @@ import type { Note } from './notes.ts';
 import type { QuiltPlan, TopPlan } from './plan.ts';
 import { printCostNotes } from './print-cost.ts';
 import { clothsSewnAs, planScraps } from './scrap-plan.ts';
+import { topMarkNotes } from './top-marks.ts';
 import { type BorderLie, planTop } from './top-plan.ts';
 import { valueNotes } from './value-plan.ts';
 
@@ -131,6 +132,7 @@ const planRead = (
     notes: [
       ...unusedBlocks(quilt, blocks),
       ...sashingNotes(quilt),
+      ...topMarkNotes(top),
       ...unusedToneNotes(quilt),
       ...notes,
       ...scraps.notes,

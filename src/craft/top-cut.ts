@@ -3,7 +3,7 @@
 import { type CutRule, cutFor, rectangleCut } from '#craft/cutting';
 import { type Length, length, tidy, toNearestMark, upToMark } from '#craft/measure';
 import type { PlacedStrip } from '#craft/setting';
-import { distance, type Point } from '#ground/plane';
+import { distance, type Point, signedArea } from '#ground/plane';
 
 type PlainCut = ReturnType<typeof cutFor>;
 
@@ -24,9 +24,13 @@ export const topCut = (of: {
   const lies = [strip.rect.width, strip.rect.height] as const;
   if (strip.points.length === 3) return floated(cutFor(strip.points, rule), of);
   if (sides === null) return mitredCut({ sides: lies, printed: of.printed, rule });
-  const isUpright = Math.abs(strip.rect.width * strip.rect.height - sides[0] * sides[1]) < 1e-6;
-  return rectangleCut(of.printed === 'as-it-lies' && isUpright ? lies : sides, rule);
+  if (!isUpright(strip)) return rectangleCut(sides, rule);
+  return rectangleCut(of.printed === 'as-it-lies' ? lies : longFirst(...lies), rule);
 };
+
+/** Its box is itself, and told exactly. */
+const isUpright = ({ points, rect }: Pick<PlacedStrip, 'points' | 'rect'>): boolean =>
+  Math.abs(rect.width * rect.height - signedArea(points)) < 1e-9 * signedArea(points);
 
 /** Long side first; null for what is no rectangle. */
 const sidesOf = ({ points }: Pick<PlacedStrip, 'points'>): readonly [Length, Length] | null => {

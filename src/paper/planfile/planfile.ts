@@ -3,8 +3,9 @@
 
 import type { BlockPlan, FabricPlan, PlannedPiece, PlannedStep, QuiltPlan, TopPiece, TopStep } from '#craft';
 import type { Cut } from '#craft/cutting';
+import type { PlacedStrip } from '#craft/setting';
 import { toNumber } from '#ground/exact';
-import type { Point } from '#ground/plane';
+import { type Point, signedArea } from '#ground/plane';
 import { noteText } from '#paper/words';
 
 /** The plan as plain JSON values, keys in reading order. */
@@ -28,12 +29,7 @@ export const toPlanFile = (plan: QuiltPlan): unknown => ({
       // what scrappy tones were drawn: the cloth of each patch, in the order of the block's patches
       ...(plan.top.drawn[place] ? { fabrics: plan.top.drawn[place] } : {}),
     })),
-    strips: plan.top.set.strips.map(({ role, fabric, rect }) => ({
-      role,
-      fabric,
-      at: [rect.x, rect.y],
-      size: [rect.width, rect.height],
-    })),
+    strips: plan.top.set.strips.map(topStrip),
     pieces: plan.top.pieces.map(topPiece),
     steps: plan.top.steps.map(topStep),
   },
@@ -126,12 +122,22 @@ const topPiece = (of: TopPiece): unknown => ({
   strips: of.strips,
 });
 
+/** Its outline too, where that is not the box: triangles, slanted strips, mitred ends. */
+const topStrip = ({ role, fabric, rect, points }: PlacedStrip): unknown => ({
+  role,
+  fabric,
+  at: [rect.x, rect.y],
+  size: [rect.width, rect.height],
+  ...(signedArea(points) < rect.width * rect.height * (1 - 1e-9) ? { points: points.map(pair) } : {}),
+});
+
 const topStep = (of: TopStep): unknown => ({
   id: of.id,
   number: of.number,
   join: of.join,
   makes: of.makes,
   side: of.side,
+  ...(of.angle === 0 ? {} : { angle: of.angle }),
   machineTurn: of.machineTurn,
   kind: of.kind,
   seam: of.seam,
@@ -142,6 +148,7 @@ const topStep = (of: TopStep): unknown => ({
   total: of.total,
   stage: of.stage,
   of: of.of,
+  ...(of.measure === null ? {} : { measure: of.measure }),
 });
 
 const fabricEntry = (plan: QuiltPlan, of: FabricPlan): unknown => {

@@ -46,6 +46,11 @@ export const noteText = (note: Note, unit: Unit): string => {
       return `Block ${quoted(note.block)} has ${note.patches} patches: its sewing order is the best one found, not proven to need the fewest different units.`;
     case 'design/unused-tone':
       return `Colouring ${quoted(note.colouring)} of block ${quoted(note.block)} names the tone ${quoted(note.tone)}, which the block does not have.`;
+    case 'cutting/top-off-marks': {
+      const { size, exact, role } = note;
+      const off = `${smallText(Math.abs(size - exact), unit)} too ${size > exact ? 'large' : 'small'}`;
+      return `Piece ${note.label} of the top (${role.replaceAll('-', ' ')}): the exact cut ${lengthText(exact, unit)} falls between two marks of the ruler. It is cut at ${lengthText(size, unit)}, ${off}: ease it in, or change a size beside it.`;
+    }
     case 'setting/sashing-all-round':
       return 'On point the sashing goes all round every block, along the setting triangles too.';
     case 'design/unused-block':
