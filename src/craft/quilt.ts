@@ -38,11 +38,11 @@ import {
 import { planFinish } from './finish-plan.ts';
 import { frozen } from './frozen.ts';
 import type { Note } from './notes.ts';
-import type { QuiltPlan, TopPlan } from './plan.ts';
+import type { QuiltPlan } from './plan.ts';
 import { printCostNotes } from './print-cost.ts';
 import { clothsSewnAs, planScraps } from './scrap-plan.ts';
 import { topMarkNotes } from './top-marks.ts';
-import { type BorderLie, planTop } from './top-plan.ts';
+import { topPlanner } from './top-plan.ts';
 import { valueNotes } from './value-plan.ts';
 
 export { entryName } from './block-plan.ts';
@@ -106,12 +106,12 @@ const planRead = (
     ...blockPieces({ blocks, placed: set.placed, drawn: scraps.drawn, natures, pathOf: pathsOf(quilt) }),
     ...finishPieces(finish, natures),
   ];
-  const topFor = (of: Natures, borderLie: readonly BorderLie[]): TopPlan =>
-    planTop({ set, drawn: scraps.drawn, rule, natures: of, borderLie, float });
+  const plannerOn = (of: Natures) => topPlanner({ set, drawn: scraps.drawn, rule, natures: of, float });
+  const topFor = plannerOn(natures);
   const lies = chooseBorderLie(quilt.top.borders, (fabric, borderLie) =>
-    quickLength({ fabric, natures, pieces: [...inBlocks, ...topPieces(topFor(natures, borderLie), natures)] }),
+    quickLength({ fabric, natures, pieces: [...inBlocks, ...topPieces(topFor(borderLie), natures)] }),
   );
-  const top = topFor(natures, lies);
+  const top = topFor(lies);
   const search = { steps: (options.budget ?? defaultBudget).steps, solver: options.solver ?? null };
   const cloths = planCloths({ quilt, pieces: [...inBlocks, ...topPieces(top, natures)], natures, search });
   if (cloths.problems.length > 0) return refused(cloths.problems);
@@ -120,7 +120,7 @@ const planRead = (
     fabrics: cloths.fabrics,
     natures,
     search,
-    piecesFor: (plain) => [...inBlocks, ...topPieces(topFor(plain, lies), plain)],
+    piecesFor: (plain) => [...inBlocks, ...topPieces(plannerOn(plain)(lies), plain)],
   });
   const plan: Omit<QuiltPlan, 'time'> = {
     quilt,

@@ -13,18 +13,17 @@ import { topCut } from './top-cut.ts';
 export type BorderLie = 'crosswise' | 'lengthwise';
 
 /**
- * @param natures   by fabric
- * @param borderLie by border, from the inside outward
- * @param float     how much larger the squares for setting triangles are cut
+ * @param natures by fabric
+ * @param float   how much larger the squares for setting triangles are cut
+ * @returns the plan for each way that the borders may lie, from the inside outward: the joins are the same for all
  */
-export const planTop = (of: {
+export const topPlanner = (of: {
   readonly set: SetTop;
   readonly drawn: DrawnCloths;
   readonly rule: CutRule;
   readonly natures: ReadonlyMap<string, ClothNature>;
-  readonly borderLie: readonly BorderLie[];
   readonly float: Length;
-}): TopPlan => {
+}): ((borderLie: readonly BorderLie[]) => TopPlan) => {
   const { set } = of;
   const natureOf = (fabric: string): ClothNature => of.natures.get(fabric) as ClothNature;
   const isPrinted = (fabric: string): boolean => natureOf(fabric).print !== 'none';
@@ -32,12 +31,13 @@ export const planTop = (of: {
   const joins = joinTop({ set, kindOfStrip, seam: of.rule.seam });
   const order = sewingOrder(joins, kindOfStrip, set.strips.length);
   const label = (strip: number): string => labelAt(order.indexOf(kindOfStrip[strip] as number));
-  const pieces = order.map((kind, place): TopPiece => {
+  const steps = joins.map((join, i) => topStep({ set, join, number: i + 1, label }));
+  const piece = ({ kind, place, borderLie }: PieceWanted): TopPiece => {
     const strips = set.strips.flatMap((_, i) => (kindOfStrip[i] === kind ? [i] : []));
     const strip = set.strips[strips[0] as number] as PlacedStrip;
     const printed = isPrinted(strip.fabric) ? 'as-it-lies' : 'any-way';
     const cut = topCut({ strip, rule: of.rule, float: of.float, printed });
-    const lie = strip.border === null ? null : (of.borderLie[strip.border] as BorderLie);
+    const lie = strip.border === null ? null : (borderLie[strip.border] as BorderLie);
     return {
       label: labelAt(place),
       role: strip.role,
@@ -48,9 +48,20 @@ export const planTop = (of: {
       joinedFrom: clothPieces({ cut, lie, nature: natureOf(strip.fabric), seam: of.rule.seam }),
       strips,
     };
+  };
+  return (borderLie) => ({
+    set,
+    drawn: of.drawn,
+    pieces: order.map((kind, place) => piece({ kind, place, borderLie })),
+    steps,
   });
-  return { set, drawn: of.drawn, pieces, steps: joins.map((join, i) => topStep({ set, join, number: i + 1, label })) };
 };
+
+interface PieceWanted {
+  readonly kind: number;
+  readonly place: number;
+  readonly borderLie: readonly BorderLie[];
+}
 
 /**
  * One strip in pieces of cloth: whole where the cloth is wide or it lies lengthwise, else joined end to end across the

@@ -226,3 +226,19 @@ test('sections that are made alike are made together', () => {
     ],
   );
 });
+
+test('setting triangles of a one-way print stand upright on all four edges, from no more squares where the edges are even', () => {
+  // by hand: four at the top and at the bottom, five at each side; a square cut twice gives one of each, so five;
+  // the four corners stand four ways, and a square cut once gives two of them
+  const plan = planned(
+    quilt({
+      fabrics: [{ id: 'light', colour: '#f0e8d8', usableWidth: 110, print: 'one-way' }, ...cloths(110).slice(1)],
+      blocks: [plainBlock('b', 8, 8)],
+      top: { set: 'on-point', rows: grid(6, 5), between: grid(5, 4), settingFabric: 'light' },
+    }),
+  );
+  const squares = plan.fabrics.find(({ id }) => id === 'light')?.pieces ?? [];
+  const countOf = (shape: string) =>
+    squares.filter((piece) => piece.shape === shape).reduce((all, piece) => all + piece.count, 0);
+  assert.deepEqual([countOf('quarter-square'), countOf('half-square')], [5, 2]);
+});
