@@ -72,7 +72,8 @@ const pairsIn = (block: DraftedBlock, groupOf: GroupOf): readonly Pair[] => {
     ]),
   );
   const named = namedPairs(groups);
-  return named.length > 0 ? named : touchingTones(block, groups);
+  // with more tones than two, neighbours may well be near on purpose
+  return named.length > 0 || groups.size !== 2 ? named : touchingTones(block, groups);
 };
 
 const twoHalves = [
@@ -124,7 +125,7 @@ const namedPairs = (groups: ReadonlyMap<string, ReadingAlike>): readonly Pair[] 
   return named('light').flatMap((light) => named('dark').map((dark): Pair => [light, dark]));
 };
 
-/** Tones of different cloths that share an edge. */
+/** Tones of different cloths that share an edge: in a block of two, its figure and its ground. */
 const touchingTones = (block: DraftedBlock, groups: ReadonlyMap<string, ReadingAlike>): readonly Pair[] => {
   const outlines = block.patches.map(({ points }) => points);
   const pairs = new Map<string, Pair>();

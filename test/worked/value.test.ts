@@ -57,7 +57,7 @@ test('a tone named light that is darker than one named dark is told as well', ()
   near(note.light.lightness - note.dark.lightness, -100, 1e-3);
 });
 
-test('tones of other names are measured where they share an edge', () => {
+test('two tones of other names are measured where they share an edge', () => {
   assert.ok(noteOf([two('sky', 'sea', { sky: 'near', sea: 'mid' })]));
   assert.equal(noteOf([two('sky', 'sea', { sky: 'white', sea: 'mid' })]), undefined);
 });
