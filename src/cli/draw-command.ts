@@ -5,6 +5,7 @@ import { collection, collectionBlock } from '#craft/collection';
 import type { Unit } from '#craft/measure';
 import { clothSignsFor, type Drawing, drawBlock, drawQuilt, type Look, signsAs } from '#paper';
 import { entryTitle } from '#paper/cutting';
+import { asFirstPlaced } from '#paper/drawing';
 import { quiltAlt } from '#paper/pages';
 import { instead, sizeText } from '#paper/words';
 import { pngOf } from '#print';
@@ -87,7 +88,13 @@ const blockPicture = (plan: QuiltPlan, block: BlockPlan, name: string): Subject 
   const alt = `${title}, ${sizeText(block.finished, plan.quilt.unit)} finished.`;
   return {
     name,
-    draw: (look) => drawBlock({ block, ...inLook(plan, look), fitPt: picturePt, alt: `${alt}${lookWords[look]}` }),
+    draw: (look) =>
+      drawBlock({
+        block: asFirstPlaced(plan, block),
+        ...inLook(plan, look),
+        fitPt: picturePt,
+        alt: `${alt}${lookWords[look]}`,
+      }),
   };
 };
 

@@ -1,11 +1,10 @@
 // The borders pulled away from the middle, numbered in the order in which they are sewn on.
 
 import type { QuiltPlan } from '#craft';
-import type { Unit } from '#craft/measure';
 import { type RoundPart, thingsOf } from '#craft/setting';
 import { boxOf, type Point } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
-import { figureOnPaper, lengthOnPaper } from '#paper/lengths';
+import { checkSize } from '#paper/lengths';
 import { chip } from './chip.ts';
 import { hairlinePt, hush, ink, lettering, patchEdgePt, softInk } from './ink.ts';
 import { blockDefinitions } from './quilt.ts';
@@ -19,7 +18,6 @@ const apartPt = 8;
 export const drawBorders = (of: {
   readonly plan: QuiltPlan;
   readonly signs: ClothSigns;
-  readonly unit: Unit;
   readonly fitPt: readonly [width: number, height: number];
   readonly alt: string;
 }): Drawing => {
@@ -46,7 +44,7 @@ export const drawBorders = (of: {
         : '',
       element('rect', { ...middle, fill: hush, stroke: softInk, 'stroke-width': patchEdgePt }),
       lettering({
-        text: `${figureOnPaper(set.middle.width, of.unit)} × ${lengthOnPaper(set.middle.height, of.unit)} finished`,
+        text: `${checkSize([set.middle.width, set.middle.height], plan.quilt)} finished`,
         x: middle.x + middle.width / 2,
         y: middle.y + middle.height / 2,
         sizePt: 9,

@@ -13,6 +13,7 @@ const drawn = (fabric: FabricPlan) =>
     fabric,
     sign: signOf(signs, fabric.id),
     unit: 'in',
+    print: null,
     fitPt: [480, 560],
     alt: (part, parts) => `${part}/${parts}`,
   });

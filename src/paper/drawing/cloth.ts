@@ -10,6 +10,8 @@ import { lengthOnPaper } from '#paper/lengths';
 import { dimension } from './arrow.ts';
 import { marksIn, pieceRect } from './cut-marks.ts';
 import { cutEdgePt, hairlinePt, hush, inkOn, lettering, softInk } from './ink.ts';
+import type { PrintWay } from './print-arrow.ts';
+import { printArrow } from './print-arrow.ts';
 import type { Drawing } from './svg.ts';
 import { element, picture } from './svg.ts';
 
@@ -17,12 +19,15 @@ export interface ClothPicture {
   readonly fabric: FabricPlan;
   readonly sign: ClothSign;
   readonly unit: Unit;
+  readonly print: PrintWay | null;
   readonly fitPt: readonly [width: number, height: number];
   readonly alt: (part: number, parts: number) => string;
 }
 
 const notesPt = 104;
 const headPt = 16;
+/** More head where an arrow stands in it. */
+const printPt = 6;
 const betweenPt = 5;
 const leastRowPt = 10;
 const twoLinesPt = 20;
@@ -43,7 +48,7 @@ export const drawCloth = (of: ClothPicture): readonly Drawing[] => {
     Math.max(wishedHeightPt / all, leastWidthPt / layout.width),
     mostScale[of.unit],
   );
-  const pages = inPages(of, { kinds, scale, room: of.fitPt[1] - headPt });
+  const pages = inPages(of, { kinds, scale, room: of.fitPt[1] - headPt - printPt });
   return pages.map((page, index) => drawPage(of, { kinds: page, scale, alt: of.alt(index + 1, pages.length) }));
 };
 
@@ -84,7 +89,9 @@ const drawPage = (
       sizePt: 7,
     }),
   ];
-  let y = headPt;
+  // beside the cloth's head, where the notes leave room
+  if (of.print !== null) parts.push(printArrow(of.print, { x: widthPt + 40, y: 10 }));
+  let y = of.print === null ? headPt : headPt + printPt;
   for (const kind of page.kinds) {
     parts.push(...drawStrip(of, { kind, scale, y }));
     y += rowPt(of, kind, scale);

@@ -6,6 +6,7 @@ import type { BlockPlan, QuiltPlan } from '#craft';
 import type { Polygon } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
+import { isScrappyAt, patchesAt } from './drawn.ts';
 import { emptyPlace } from './empty-place.ts';
 import { hatchDefinitions, hatchId } from './hatching.ts';
 import { hairlinePt, ink } from './ink.ts';
@@ -50,18 +51,33 @@ interface Drawn {
 const colouredQuilt = (of: QuiltPicture, scale: number): Drawn => {
   const { plan, signs } = of;
   const entries = entriesOf(plan);
-  const blocks = plan.top.set.placed.map((placed) => {
-    const found = entries.get(entryKey(placed));
-    if (found === undefined) throw new Error(`the top holds a block that the plan does not list: ${placed.block}`);
-    return element('use', {
-      href: `#${blockId(found.index)}`,
-      transform: placing({ placed, finished: found.entry.finished, scale }),
-    });
-  });
+  const blocks = plan.top.set.placed.map((_, place) => placedBlock({ plan, signs, scale, entries }, place));
   return {
     definitions: [blockDefinitions({ blocks: plan.blocks, signs, scale })],
     parts: [group(edgeOf(of), [...stripPaths(plan, signs, scale), ...blocks])],
   };
+};
+
+/** By reference to its entry, unless its cloths are its own. */
+export const placedBlock = (
+  of: {
+    readonly plan: QuiltPlan;
+    readonly signs: ClothSigns;
+    readonly scale: number;
+    readonly entries: ReturnType<typeof entriesOf>;
+  },
+  place: number,
+): string => {
+  const { plan, signs, scale } = of;
+  const placed = plan.top.set.placed[place];
+  const found = placed && of.entries.get(entryKey(placed));
+  if (placed === undefined || found === undefined) {
+    throw new Error(`the top holds a block that the plan does not list: ${placed?.block ?? place}`);
+  }
+  const transform = placing({ placed, finished: found.entry.finished, scale });
+  if (!isScrappyAt(plan, place)) return element('use', { href: `#${blockId(found.index)}`, transform });
+  const block = { ...found.entry, patches: patchesAt(plan, place, found.entry) };
+  return group({ transform }, blockPaths({ block, signs, scale }));
 };
 
 export const blockId = (index: number): string => `block-${index}`;
@@ -111,13 +127,13 @@ const hatchedQuilt = (of: QuiltPicture, scale: number): Drawn => {
   for (const strip of plan.top.set.strips) append(byFabric, strip.fabric, framed(strip.points, frame));
   const entries = entriesOf(plan);
   const empty: string[] = [];
-  for (const placed of plan.top.set.placed) {
+  for (const [place, placed] of plan.top.set.placed.entries()) {
     const entry = entries.get(entryKey(placed))?.entry;
     if (entry?.patches.length === 0) {
       const transform = placing({ placed, finished: entry.finished, scale });
       empty.push(group({ transform }, [emptyPlace(scaledSize(entry, scale))]));
     }
-    for (const patch of entry?.patches ?? []) {
+    for (const patch of entry === undefined ? [] : patchesAt(plan, place, entry)) {
       append(byFabric, patch.fabric, framed(inTop(patch.points, placed, entry?.finished ?? [0, 0]), frame));
     }
   }

@@ -41,7 +41,7 @@ test('rows and borders are drawn well-formed, each numbered', () => {
   const plan = planOf(specimenDocument);
   const signs = clothSignsFor(plan);
   const rows = drawRows({ plan, signs, fitPt: [480, 340], alt: 'Rows' }).svg;
-  const borders = drawBorders({ plan, signs, unit: 'in', fitPt: [300, 250], alt: 'Borders' }).svg;
+  const borders = drawBorders({ plan, signs, fitPt: [300, 250], alt: 'Borders' }).svg;
   for (const svg of [rows, borders]) {
     assert.equal(faultInXml(svg), null);
     assert.equal(faultInIds(svg), null);
@@ -102,7 +102,6 @@ test('mitred borders are drawn with slanted ends, each moved to its own side', (
   const { svg } = drawBorders({
     plan: point,
     signs: clothSignsFor(point),
-    unit: 'in',
     fitPt: [300, 250],
     alt: 'Borders',
   });

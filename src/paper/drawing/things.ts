@@ -5,8 +5,8 @@ import type { Polygon } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { ink } from './ink.ts';
-import { entriesOf, entryKey, placing } from './placed.ts';
-import { blockId } from './quilt.ts';
+import { entriesOf } from './placed.ts';
+import { placedBlock } from './quilt.ts';
 import { framed, pathOf } from './shape.ts';
 import { element, numberText } from './svg.ts';
 
@@ -36,12 +36,7 @@ export const drawThing = (pen: ThingPen, thing: TopThing): readonly string[] => 
     ];
   }
   const placed = placedAt(plan, thing.block);
-  const found = pen.entries.get(entryKey(placed));
-  if (found === undefined) throw new Error(`the top holds a block that the plan does not list: ${placed.block}`);
-  const block = element('use', {
-    href: `#${blockId(found.index)}`,
-    transform: placing({ placed, finished: found.entry.finished, scale }),
-  });
+  const block = placedBlock(pen, thing.block);
   const isMarked = pen.pointers === 'drawn' && Math.min(...placed.size) * scale >= 16;
   return isMarked ? [block, topPointer(placed, scale)] : [block];
 };

@@ -1,15 +1,16 @@
 // The pages of one block: what it is, its board, its pieces, its steps in order.
-import type { BlockPlan, PlannedStep, QuiltPlan } from '#craft';
+import type { BlockPlan, PlannedPiece, PlannedStep, QuiltPlan } from '#craft';
 import { toNumber } from '#ground/exact';
 import { never } from '#ground/outcome';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { entryTitle } from '#paper/cutting';
-import { drawBoard, drawMachine, drawStep } from '#paper/drawing';
+import { asFirstPlaced, drawBoard, drawMachine, drawStep } from '#paper/drawing';
 import { checkSize, sizeOnPaper } from '#paper/lengths';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
 import { cutText } from './cut-text.ts';
+import { inWords } from './in-words.ts';
 import { columnPt } from './measure.ts';
 import { kindText, machineText, partName, pressText, stepHeading } from './naming.ts';
 
@@ -26,7 +27,7 @@ export interface BlockPages {
   }[];
   /** What is unusual about its seams; null for straight ones. */
   readonly warning: string | null;
-  readonly remark: string | null;
+  readonly remarks: readonly string[];
   readonly steps: readonly StepCard[];
 }
 
@@ -49,12 +50,14 @@ interface ChapterOf {
 
 /** A block made elsewhere has no chapter: the notes say what it must measure. */
 export const blockPages = (of: ChapterOf): readonly BlockPages[] =>
-  of.plan.blocks.flatMap((block, index) => (block.patches.length === 0 ? [] : [blockChapter(of, block, index + 1)]));
+  of.plan.blocks.flatMap((block, index) =>
+    block.patches.length === 0 ? [] : [blockChapter(of, asFirstPlaced(of.plan, block), index + 1)],
+  );
 
 const blockChapter = (of: ChapterOf, block: BlockPlan, place: number): BlockPages => {
   const { unit } = of.plan.quilt;
   const title = entryTitle(of.plan, { block: block.id, colouring: block.colouring, mirror: block.mirror });
-  const kinds = block.pieces.map(({ label, fabric }) => `${label} of cloth ${signOf(of.signs, fabric).letter}`);
+  const kinds = block.pieces.map((piece) => `${piece.label} of cloth ${clothLetters(of.signs, piece).join(' or ')}`);
   return {
     title,
     make: `Make ${block.count}`,
@@ -71,17 +74,37 @@ const blockChapter = (of: ChapterOf, block: BlockPlan, place: number): BlockPage
     ),
     pieces: block.pieces.map((piece) => ({
       label: piece.label,
-      cloth: signOf(of.signs, piece.fabric).letter,
+      cloth: clothsText(of.signs, piece),
       count: `${piece.perBlock} × ${block.count} = ${piece.perBlock * block.count}`,
       cut: cutText(piece, of.plan),
     })),
     warning: warningFor(block, title),
-    remark:
-      block.leastUnits === 'searched'
-        ? 'The order was found by a search: there may be one with fewer different units.'
-        : null,
+    remarks: [
+      ...scrappyRemark(block),
+      ...(block.leastUnits === 'searched'
+        ? ['The order was found by a search: there may be one with fewer different units.']
+        : []),
+    ],
     steps: block.steps.map((step) => stepCard(of, { block, step, title, place })),
   };
+};
+
+const clothLetters = (signs: ClothSigns, { fabrics }: PlannedPiece): readonly string[] =>
+  fabrics.map(({ fabric }) => signOf(signs, fabric).letter);
+
+/** "B", or of a scrappy piece "B 12, C 11, D 12": how many of each for all blocks. */
+const clothsText = (signs: ClothSigns, piece: PlannedPiece): string =>
+  piece.fabrics.length === 1
+    ? signOf(signs, piece.fabric).letter
+    : piece.fabrics.map(({ fabric, count }) => `${signOf(signs, fabric).letter}\u00a0${count}`).join(', ');
+
+const scrappyRemark = ({ pieces }: BlockPlan): readonly string[] => {
+  const labels = pieces.filter(({ fabrics }) => fabrics.length > 1).map(({ label }) => label);
+  if (labels.length === 0) return [];
+  const are = labels.length === 1 ? 'is scrappy: its cloth changes' : 'are scrappy: their cloths change';
+  return [
+    `${inWords(labels)} ${are} from block to block, so that no two neighbours are alike. Drawn is the first block of the top; the picture of the quilt shows them all. Cut the pieces first, then choose them for each block from there.`,
+  ];
 };
 
 /** What a sewer must know before the first seam of a block that is not all straight seams. */

@@ -4,11 +4,13 @@ import { toNumber } from '#ground/exact';
 import type { ClothSign, ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { rolesText } from '#paper/cutting';
-import { drawSwatch } from '#paper/drawing';
-import { lengthOnPaper } from '#paper/lengths';
+import { drawSwatch, drawValueLadder, lightToDark } from '#paper/drawing';
+import { lengthOnPaper, sizeOnPaper } from '#paper/lengths';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
 import { boughtText } from './bought.ts';
+import { measurePt } from './measure.ts';
+import { moneyText } from './money.ts';
 
 export interface Swatch {
   readonly picture: Picture;
@@ -20,6 +22,8 @@ export interface ClothToBuy extends Swatch {
   readonly buy: string;
   readonly width: string;
   readonly usedFor: string;
+  /** Of all that is bought; "" where the document has no price. */
+  readonly price: string;
 }
 
 /** Swatches of all cloths by fabric id, each put into the album once. */
@@ -44,9 +48,10 @@ export const clothToBuy = (of: {
   of.plan.fabrics.map((fabric) => ({
     ...swatchIn(of.swatches, fabric),
     name: signOf(of.signs, fabric.id).name,
-    buy: boughtText(fabric.buy),
+    buy: boughtText(of.plan, fabric),
     width: widthText(of.plan, fabric),
     usedFor: rolesText(fabric.pieces.flatMap((piece) => piece.for)),
+    price: fabric.cost === null ? '' : moneyText(fabric.cost, of.plan.cost.currency),
   }));
 
 const swatchIn = (swatches: ReadonlyMap<string, Swatch>, fabric: FabricPlan): Swatch => {
@@ -55,7 +60,30 @@ const swatchIn = (swatches: ReadonlyMap<string, Swatch>, fabric: FabricPlan): Sw
   return swatch;
 };
 
+/** Usable width, or the usable size of one sheet, and whether its print has an upright. */
 const widthText = (plan: QuiltPlan, { id }: FabricPlan): string => {
   const fabric = plan.quilt.fabrics.find((one) => one.id === id);
-  return fabric === undefined ? '' : lengthOnPaper(toNumber(fabric.usableWidth), plan.quilt.unit);
+  if (fabric === undefined) return '';
+  const { unit } = plan.quilt;
+  const { bought } = fabric;
+  const usable =
+    bought.kind === 'sheets'
+      ? sizeOnPaper([toNumber(bought.size[0]), toNumber(bought.size[1])], unit)
+      : lengthOnPaper(toNumber(fabric.usableWidth), unit);
+  return fabric.print === 'none' ? usable : `${usable}, ${fabric.print} print`;
+};
+
+/** The cloths from light to dark in grey; null for a single one. */
+export const valueLadder = (signs: ClothSigns, album: Album): Picture | null => {
+  if (signs.size < 2) return null;
+  const order = lightToDark(signs).map(({ letter, lightness }) => `${letter} ${Math.round(lightness)}`);
+  return shown(
+    album,
+    'values',
+    drawValueLadder({
+      signs,
+      widthPt: measurePt,
+      alt: `The cloths from light to dark in grey, with their lightness L*: ${order.join(', ')}.`,
+    }),
+  );
 };

@@ -2,7 +2,7 @@
 import type { QuiltPlan } from '#craft';
 import type { ClothSigns } from '#paper/cloth';
 import { drawQuilt } from '#paper/drawing';
-import { sizeOnPaper } from '#paper/lengths';
+import { checkSize } from '#paper/lengths';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
 import type { Swatch } from './cloth.ts';
@@ -29,7 +29,7 @@ export const coverOf = (of: {
 }): Cover => {
   const { plan } = of;
   const { set } = plan.top;
-  const size = sizeOnPaper([set.width, set.height], plan.quilt.unit);
+  const size = checkSize([set.width, set.height], plan.quilt);
   const skill = skillOf(plan);
   const swatches = [...of.swatches.values()];
   const blocks = plan.blocks.reduce((sum, { count }) => sum + count, 0);
@@ -45,7 +45,7 @@ export const coverOf = (of: {
       drawQuilt({
         plan,
         signs: of.signs,
-        fitPt: [measurePt * 0.6, 250],
+        fitPt: [measurePt * 0.6, 205],
         fill: 'hatched',
         alt: `${quiltAlt(plan, size)} Each cloth with its hatch.`,
       }),

@@ -1,15 +1,18 @@
 // The cutting chart of each cloth: what to do in which order, the table of pieces, the layout to scale.
 import type { ClothPiece, FabricPlan, QuiltPlan } from '#craft';
+import type { LaidSheets, Strip } from '#craft/cutting';
 import type { ClothSign, ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
-import type { StripKind } from '#paper/cutting';
-import { cutMark, stripKindsOf, usesText, yieldOf } from '#paper/cutting';
-import { drawCloth } from '#paper/drawing';
+import type { SheetKind, StripKind } from '#paper/cutting';
+import { cutMark, sheetKindsOf, stripKindsOf, usesText, yieldOf } from '#paper/cutting';
+import type { Drawing } from '#paper/drawing';
+import { drawCloth, drawSheets, printWay } from '#paper/drawing';
 import { lengthOnPaper, sizeOnPaper } from '#paper/lengths';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
 import { boughtText } from './bought.ts';
 import type { Swatch } from './cloth.ts';
+import { inWords } from './in-words.ts';
 import { measurePt, tallestPt } from './measure.ts';
 
 export interface ClothCutting extends Swatch {
@@ -45,7 +48,7 @@ export const cuttingCharts = (of: {
     return [
       {
         ...swatch,
-        buy: boughtText(fabric.buy),
+        buy: boughtText(of.plan, fabric),
         directions: directions(chart),
         pieces: fabric.pieces.map((piece, index) => ({
           mark: cutMark(sign.letter, index),
@@ -78,24 +81,61 @@ const shapeText = ({ shape, count, gives }: ClothPiece): string => {
 };
 
 const directions = (of: ChartOf): readonly string[] => [
-  ...stripKindsOf(of.fabric.laid.layout).map((kind) => stripDirection(of, kind)),
+  ...printDirections(of),
+  ...('sheets' in of.fabric.laid
+    ? sheetKindsOf(of.fabric.laid.sheets).map((kind, index) => sheetDirection(of, kind, index + 1))
+    : stripKindsOf(of.fabric.laid.layout).map((kind) => stripDirection(of, kind))),
   ...of.fabric.pieces.flatMap((piece, index) => triangleDirection(cutMark(of.sign.letter, index), piece)),
 ];
 
-const stripDirection = ({ plan, fabric, sign }: ChartOf, { strip, count }: StripKind): string => {
-  const gives = [...yieldOf(strip)].map(([index, number]) => {
-    const piece = fabric.pieces[index];
-    if (piece === undefined) throw new Error(`the layout of ${fabric.id} holds a piece that its list lacks: ${index}`);
-    const noun = piece.cut[0] === piece.cut[1] ? 'square' : 'rectangle';
-    return `${number} ${noun}${number === 1 ? '' : 's'} ${sizeText(piece, plan)} (${cutMark(sign.letter, index)})`;
-  });
-  const strips = `${count} ${count === 1 ? 'strip' : 'strips'} ${lengthOnPaper(strip.height, plan.quilt.unit)}`;
-  return `Cut ${strips} by the width of the cloth. From ${count === 1 ? 'it' : 'each'} cut ${inWords(gives)}.`;
+const stripDirection = (of: ChartOf, { strip, count }: StripKind): string => {
+  const strips = `${count} ${count === 1 ? 'strip' : 'strips'} ${lengthOnPaper(strip.height, of.plan.quilt.unit)}`;
+  return `Cut ${strips} by the width of the cloth. From ${count === 1 ? 'it' : 'each'} cut ${yieldText(of, strip)}.`;
 };
 
-const triangleDirection = (mark: string, { shape, count, gives }: ClothPiece): readonly string[] => {
+const sheetDirection = (of: ChartOf, { sheet, count }: SheetKind, number: number): string => {
+  const strips = stripKindsOf(sheet).map((kind) => {
+    const many = `${kind.count} ${kind.count === 1 ? 'strip' : 'strips'}`;
+    const high = lengthOnPaper(kind.strip.height, of.plan.quilt.unit);
+    return `${many} ${high} across it, ${kind.count === 1 ? 'into' : 'each into'} ${yieldText(of, kind.strip)}`;
+  });
+  return `Sheet ${number}${count === 1 ? '' : `, ${count} cut alike`}: ${strips.join('; ')}.`;
+};
+
+const yieldText = ({ plan, fabric, sign }: ChartOf, strip: Strip): string =>
+  inWords(
+    [...yieldOf(strip)].map(([index, number]) => {
+      const piece = fabric.pieces[index];
+      if (piece === undefined) {
+        throw new Error(`the layout of ${fabric.id} holds a piece that its list lacks: ${index}`);
+      }
+      const noun = piece.cut[0] === piece.cut[1] ? 'square' : 'rectangle';
+      return `${number} ${noun}${number === 1 ? '' : 's'} ${sizeText(piece, plan)} (${cutMark(sign.letter, index)})`;
+    }),
+  );
+
+/** How a print that has an upright must lie. */
+const printDirections = ({ plan, fabric }: ChartOf): readonly string[] => {
+  const design = plan.quilt.fabrics.find(({ id }) => id === fabric.id);
+  if (design === undefined || design.print === 'none') return [];
+  const top = design.printRuns === 'lengthwise' ? 'along the selvages' : 'from selvage to selvage';
+  const way = design.print === 'one-way' ? 'has a top, and it' : 'has two ends that look the same, and it';
+  return [
+    `The print ${way} runs ${top}. Lay the cloth as the arrow shows, and turn no piece: sizes are across the cloth, then along it.`,
+  ];
+};
+
+const diagonals = {
+  rising: 'from lower left to upper right as it lies',
+  falling: 'from upper left to lower right as it lies',
+} as const;
+
+const triangleDirection = (mark: string, { shape, count, gives, diagonal }: ClothPiece): readonly string[] => {
   const each = count === 1 ? `the square ${mark}` : `each square ${mark}`;
-  if (shape === 'half-square') return [`Cut ${each} once, corner to corner: ${count * gives} triangles.`];
+  if (shape === 'half-square') {
+    const how = diagonal === null ? 'corner to corner' : diagonals[diagonal];
+    return [`Cut ${each} once, ${how}: ${count * gives} triangles.`];
+  }
   if (shape === 'quarter-square') return [`Cut ${each} twice, corner to corner: ${count * gives} triangles.`];
   if (shape === 'template') {
     return [
@@ -107,23 +147,40 @@ const triangleDirection = (mark: string, { shape, count, gives }: ClothPiece): r
   return [];
 };
 
-/** "a", "a and b", "a, b and c". */
-export const inWords = (all: readonly string[]): string =>
-  all.length < 2 ? (all[0] ?? '') : `${all.slice(0, -1).join(', ')} and ${all.at(-1)}`;
-
-const layouts = ({ plan, fabric, sign }: ChartOf, album: Album): readonly Picture[] => {
+const layouts = (of: ChartOf, album: Album): readonly Picture[] => {
+  const { fabric, sign } = of;
   if (fabric.laid.layout.strips.length === 0) return [];
+  const drawings = 'sheets' in fabric.laid ? sheetDrawings(of, fabric.laid) : clothDrawings(of);
+  return drawings.map((drawing, index) => shown(album, `cloth-${sign.letter}-${index + 1}`, drawing));
+};
+
+const fitPt = [measurePt, tallestPt] as const;
+
+const partText = (part: number, parts: number): string => (parts === 1 ? '' : `, part ${part} of ${parts}`);
+
+const clothDrawings = ({ plan, fabric, sign }: ChartOf): readonly Drawing[] => {
   const { unit } = plan.quilt;
   const kinds = stripKindsOf(fabric.laid.layout)
     .map(({ strip, count }) => `${count} of ${lengthOnPaper(strip.height, unit)}`)
     .join(', ');
-  const drawings = drawCloth({
+  return drawCloth({
     fabric,
     sign,
     unit,
-    fitPt: [measurePt, tallestPt],
+    print: printWay(plan, fabric),
+    fitPt,
     alt: (part, parts) =>
-      `Cloth ${sign.letter}, ${sign.name}, laid out to scale${parts === 1 ? '' : `, part ${part} of ${parts}`}. Strips: ${kinds}.`,
+      `Cloth ${sign.letter}, ${sign.name}, laid out to scale${partText(part, parts)}. Strips: ${kinds}.`,
   });
-  return drawings.map((drawing, index) => shown(album, `cloth-${sign.letter}-${index + 1}`, drawing));
 };
+
+const sheetDrawings = ({ plan, fabric, sign }: ChartOf, laid: LaidSheets): readonly Drawing[] =>
+  drawSheets({
+    laid,
+    sign,
+    unit: plan.quilt.unit,
+    print: printWay(plan, fabric),
+    fitPt,
+    alt: (part, parts) =>
+      `Cloth ${sign.letter}, ${sign.name}: ${laid.sheets.length} sheets laid out to scale${partText(part, parts)}, those cut alike drawn once.`,
+  });

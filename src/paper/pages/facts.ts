@@ -5,18 +5,19 @@ import { toNumber } from '#ground/exact';
 import { clothSignsFor } from '#paper/cloth';
 import { figureOnPaper, lengthOnPaper } from '#paper/lengths';
 import { noteText } from '#paper/words';
-import type { Album } from './album.ts';
+import type { Album, Picture } from './album.ts';
 import type { BlockPages } from './block.ts';
 import { blockPages } from './block.ts';
 import { cautions } from './cautions.ts';
 import type { ClothToBuy } from './cloth.ts';
-import { clothToBuy, swatchesFor } from './cloth.ts';
+import { clothToBuy, swatchesFor, valueLadder } from './cloth.ts';
 import type { Cover } from './cover.ts';
 import { coverOf } from './cover.ts';
 import type { ClothCutting } from './cutting.ts';
 import { cuttingCharts } from './cutting.ts';
 import type { FinishPart } from './finish.ts';
 import { finishParts } from './finish.ts';
+import { totalLines } from './money.ts';
 import type { TemplateSheet } from './template.ts';
 import { templateSheets } from './template.ts';
 import type { TopPages } from './top.ts';
@@ -30,6 +31,8 @@ export interface PatternFacts {
   readonly before: readonly string[];
   readonly cover: Cover;
   readonly cloths: readonly ClothToBuy[];
+  readonly total: readonly string[];
+  readonly values: Picture | null;
   readonly cutting: readonly ClothCutting[];
   readonly blocks: readonly BlockPages[];
   readonly top: TopPages;
@@ -54,6 +57,8 @@ export const factsOf = (plan: QuiltPlan, album: Album): PatternFacts => {
     before: beforeYouStart(plan),
     cover: coverOf({ plan, signs, swatches, album }),
     cloths: clothToBuy({ plan, signs, swatches }),
+    total: totalLines(plan, signs),
+    values: valueLadder(signs, album),
     cutting: cuttingCharts({ plan, signs, swatches, album }),
     blocks: blockPages({ plan, signs, album }),
     top: topPages({ plan, signs, album }),

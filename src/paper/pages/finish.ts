@@ -2,7 +2,7 @@
 import type { QuiltPlan } from '#craft';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
-import { lengthOnPaper, sizeOnPaper } from '#paper/lengths';
+import { checkLength, checkSize, lengthOnPaper, sizeOnPaper } from '#paper/lengths';
 
 export interface FinishPart {
   readonly heading: string;
@@ -37,7 +37,7 @@ const backing = (plan: QuiltPlan, signs: ClothSigns): FinishPart => {
       heading: 'Backing',
       lines: ['This pattern plans no backing. It should be larger than the top on every side.'],
     };
-  const size = sizeOnPaper([of.width, of.height], unit);
+  const size = checkSize([of.width, of.height], plan.quilt);
   const cuts = [...new Map(of.cuts.map((cut) => [cut.join(), cut])).values()];
   const counted = cuts.map((cut) => {
     const count = of.cuts.filter((other) => other.join() === cut.join()).length;
@@ -65,7 +65,7 @@ const batting = (plan: QuiltPlan): FinishPart => {
       heading: 'Batting',
       lines: ['This pattern plans no batting. It should be larger than the top on every side.'],
     };
-  return { heading: 'Batting', lines: [`Cut the batting ${sizeOnPaper([of.width, of.height], plan.quilt.unit)}.`] };
+  return { heading: 'Batting', lines: [`Cut the batting ${checkSize([of.width, of.height], plan.quilt)}.`] };
 };
 
 const binding = (plan: QuiltPlan, signs: ClothSigns): FinishPart => {
@@ -78,7 +78,7 @@ const binding = (plan: QuiltPlan, signs: ClothSigns): FinishPart => {
     lines: [
       `Cut ${of.strips} ${of.strips === 1 ? 'strip' : 'strips'} ${lengthOnPaper(of.cut, unit)} by the width of ${clothText(signs, of.fabric)}.`,
       ...(of.joins === 0 ? [] : [`Join them end to end with ${joins} at 45°, trim, and press the seams open.`]),
-      `That gives ${lengthOnPaper(of.gives, unit)}; round the quilt and for the tails it takes ${lengthOnPaper(of.length, unit)}.`,
+      `That gives ${lengthOnPaper(of.gives, unit)}; round the quilt and for the tails it takes ${checkLength(of.length, plan.quilt)}.`,
       'Fold the binding in half along its length, wrong sides together, and press. Sew it to the front with raw edges even, folding a mitre at each corner; join the tails; turn it to the back and sew it down.',
     ],
   };

@@ -1,6 +1,7 @@
 export { boughtText } from './bought.ts';
 export { quiltAlt } from './cover.ts';
 export type { PatternFacts } from './facts.ts';
+export { moneyText } from './money.ts';
 export type { PatternPages } from './pattern.ts';
 export { patternPages } from './pattern.ts';
 export { skillOf } from './skill.ts';

@@ -27,7 +27,6 @@ export const borderParts = (of: TopChapter): readonly TopPart[] => {
         drawBorders({
           plan,
           signs: of.signs,
-          unit: plan.quilt.unit,
           fitPt: [300, 250],
           alt: `The borders pulled away from the middle, numbered 1 to ${rows.length} in the order in which they are sewn on: ${rows.map(([order, where]) => `${order} ${where}`).join('; ')}.`,
         }),

@@ -52,7 +52,7 @@ const cloths = (plan: QuiltPlan): readonly string[] => {
   return columns(
     plan.fabrics.map((fabric) => {
       const sign = signOf(signs, fabric.id);
-      return [sign.letter, boughtText(fabric.buy).replaceAll('\u00a0', ' '), sign.name];
+      return [sign.letter, boughtText(plan, fabric).replaceAll('\u00a0', ' '), sign.name];
     }),
   );
 };

@@ -38,11 +38,11 @@ export const chaptersTypst = `
       linebreak()
       text(fill: soft, b.size)
       v(4pt)
-      ruled(columns: (auto, auto, auto, 1fr), ([Piece], [Cloth], [Pieces], [Cut]),
+      ruled(columns: if b.pieces.any(p => p.cloth.len() > 6) { (auto, 1fr, auto, 1fr) } else { (auto, auto, auto, 1fr) }, ([Piece], [Cloth], [Pieces], [Cut]),
         b.pieces.map(p => (strong(p.label), p.cloth, p.count, p.cut)))
     })
   #if b.warning != none { warned(b.warning) }
-  #if b.remark != none { text(size: 9pt, fill: soft, b.remark) }
+  #for r in b.remarks { par(text(size: 9pt, fill: soft, r)) }
   #if b.steps.len() > 0 [
     == Steps
     #block(below: 10pt, text(size: 9pt, fill: soft)[Left: on the board, the next piece in a red outline, the arrow pointing where the seam is pressed. Right: at the machine, the next piece on top, wrong side up, the seam line dashed at your right hand. Make all of one step before the next.])

@@ -24,8 +24,14 @@ export const coverTypst = `
 
 #let cloths(facts) = [
   = Cloth to buy
-  #ruled(columns: (auto, 1fr, auto, auto, 1.3fr), ([Cloth], [Name], [Buy], [Usable width], [For]),
-    facts.cloths.map(c => (picture(c.picture), c.name, strong(c.buy), c.width, c.usedFor)))
+  #let priced = facts.total.len() > 0
+  #ruled(columns: (auto, 1fr, auto, auto, 1.3fr) + if priced { (auto,) }, ([Cloth], [Name], [Buy], [Usable], [For]) + if priced { ([Price],) },
+    facts.cloths.map(c => (picture(c.picture), c.name, strong(c.buy), c.width, c.usedFor) + if priced { (c.price,) }))
+  #for l in facts.total { par(l) }
+  #if facts.values != none { block(breakable: false, above: 14pt)[
+    #block(below: 6pt, text(size: 9pt, fill: soft)[From light to dark, in grey, with the lightness L\\* of each: cloths that stand side by side in a block should differ by 15 or more where they are meant to be told apart.])
+    #picture(facts.values)
+  ] }
   #if facts.notices.len() > 0 [
     == Mind
     #for n in facts.notices { warned(n) }

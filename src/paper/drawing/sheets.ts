@@ -1,0 +1,132 @@
+// Sheets of cloth laid out for cutting, to scale, side by side: sheets that are cut alike once with their number.
+import type { LaidSheets, Layout } from '#craft/cutting';
+import type { Unit } from '#craft/measure';
+import type { ClothSign } from '#paper/cloth';
+import type { SheetKind } from '#paper/cutting';
+import { sheetKindsOf } from '#paper/cutting';
+import { marksIn, pieceRect } from './cut-marks.ts';
+import { cutEdgePt, hairlinePt, hush, inkOn, lettering, softInk } from './ink.ts';
+import type { PrintWay } from './print-arrow.ts';
+import { printArrow } from './print-arrow.ts';
+import type { Drawing } from './svg.ts';
+import { element, group, numberText, picture } from './svg.ts';
+
+export interface SheetsPicture {
+  readonly laid: LaidSheets;
+  readonly sign: ClothSign;
+  readonly unit: Unit;
+  readonly print: PrintWay | null;
+  readonly fitPt: readonly [width: number, height: number];
+  readonly alt: (part: number, parts: number) => string;
+}
+
+const mostScale = { in: 9, cm: 9 / 2.54 } as const;
+const mostAbreast = 3;
+const gapPt = 12;
+const captionPt = 13;
+const notePt = 10;
+
+export const drawSheets = (of: SheetsPicture): readonly Drawing[] => {
+  const kinds = sheetKindsOf(of.laid.sheets);
+  const [first] = of.laid.sheets;
+  if (first === undefined) return [];
+  const abreast = Math.min(mostAbreast, kinds.length);
+  const scale = Math.min(
+    mostScale[of.unit],
+    (of.fitPt[0] - 2 - (abreast - 1) * gapPt) / (abreast * first.width),
+    (of.fitPt[1] - captionPt - notePt - printPt) / first.length,
+  );
+  const rowPt = captionPt + first.length * scale + notePt;
+  const onePage = abreast * Math.max(1, Math.floor((of.fitPt[1] - printPt) / rowPt));
+  const pages = Array.from({ length: Math.ceil(kinds.length / onePage) }, (_, page) =>
+    kinds.slice(page * onePage, (page + 1) * onePage),
+  );
+  return pages.map((page, index) => {
+    const column = first.width * scale + gapPt;
+    const head = of.print === null ? 0 : printPt;
+    return picture({
+      widthPt: Math.min(abreast, page.length) * column - gapPt + 2,
+      heightPt: Math.ceil(page.length / abreast) * rowPt + head,
+      alt: of.alt(index + 1, pages.length),
+      parts: [
+        of.print === null ? '' : printArrow(of.print, { x: 1, y: 11 }),
+        ...page.map((kind, at) => {
+          const x = (at % abreast) * column;
+          const y = Math.floor(at / abreast) * rowPt + head;
+          return group({ transform: `translate(${numberText(x)} ${numberText(y)})` }, [
+            ...drawSheet(of, { kind, number: index * onePage + at + 1, scale }),
+          ]);
+        }),
+      ],
+    });
+  });
+};
+
+/** Above the sheets, where there is one. */
+const printPt = 22;
+
+const drawSheet = (
+  of: SheetsPicture,
+  at: { readonly kind: SheetKind; readonly number: number; readonly scale: number },
+): readonly string[] => {
+  const { sheet, count } = at.kind;
+  const { scale } = at;
+  const strips = sheet.strips.map((strip) => drawStrip({ of, strip, scale }));
+  const unmarked = strips.map((strip) => strip.unmarked).filter((text) => text !== '');
+  return [
+    lettering({
+      text: `Sheet ${at.number}${count === 1 ? '' : ` × ${count}`}`,
+      x: 1,
+      y: captionPt / 2 - 1,
+      sizePt: 8,
+      anchor: 'start',
+      weight: 600,
+    }),
+    element('rect', {
+      x: 1,
+      y: captionPt,
+      width: sheet.width * scale,
+      height: sheet.length * scale,
+      fill: hush,
+      stroke: softInk,
+      'stroke-width': hairlinePt,
+      'stroke-dasharray': '2 1',
+    }),
+    ...strips.flatMap(({ parts }) => parts),
+    unmarked.length === 0
+      ? ''
+      : lettering({
+          text: unmarked.join(', '),
+          x: 1,
+          y: captionPt + sheet.length * scale + notePt / 2,
+          sizePt: 6.5,
+          anchor: 'start',
+          fill: softInk,
+        }),
+  ];
+};
+
+const drawStrip = ({
+  of,
+  strip,
+  scale,
+}: {
+  readonly of: SheetsPicture;
+  readonly strip: Layout['strips'][number];
+  readonly scale: number;
+}): { readonly parts: readonly string[]; readonly unmarked: string } => {
+  const { sign } = of;
+  const y = captionPt + strip.at * scale;
+  const marks = marksIn({ kind: { strip, count: 1 }, scale, y, sign });
+  const pieces = strip.parts.flatMap((part) =>
+    part.pieces.map((piece) =>
+      element('rect', {
+        ...pieceRect({ part, piece, scale, y }),
+        fill: sign.colour,
+        stroke: inkOn(sign.colour),
+        'stroke-width': cutEdgePt,
+      }),
+    ),
+  );
+  return { parts: [...pieces, ...marks.labels], unmarked: marks.unmarked };
+};
