@@ -137,42 +137,33 @@ export const topPieces = (top: TopPlan, natures: Natures): readonly WantedPiece[
     }),
   );
 
-/** Strips of the binding and panels of the backing; their cuts are [across the cloth, along it] and stay so. */
+type FinishRole = 'binding' | 'backing' | 'sleeve' | 'label';
+
+/** Strips or squares of the binding, panels of the backing, sleeve and label; their cuts are [across the cloth, along it] and stay so. */
 export const finishPieces = (finish: FinishPlan, natures: Natures): readonly WantedPiece[] => {
-  const pieces: WantedPiece[] = [];
-  const { binding, backing } = finish;
-  const plain = (role: 'binding' | 'backing') => ({
-    role,
-    block: null,
-    colouring: null,
-    mirror: false,
-    turn: null,
-    label: role,
-  });
-  if (binding) {
-    const size = [natures.get(binding.fabric)?.width as Length, binding.cut] as const;
-    pieces.push({
-      fabric: binding.fabric,
+  const { binding, backing, sleeve, label } = finish;
+  const cut =
+    (role: FinishRole, fabric: string) =>
+    (size: readonly [Length, Length], count: number): WantedPiece => ({
+      fabric,
       cut: flat(size),
       lie: 'across',
       turn: null,
-      count: binding.strips,
-      path: '/finish/binding',
-      use: plain('binding'),
+      count,
+      path: `/finish/${role}`,
+      use: { role, block: null, colouring: null, mirror: false, turn: null, label: role },
     });
-  }
-  for (const size of backing?.cuts ?? []) {
-    pieces.push({
-      fabric: backing?.fabric as string,
-      cut: flat(size),
-      lie: 'across',
-      turn: null,
-      count: 1,
-      path: '/finish/backing',
-      use: plain('backing'),
-    });
-  }
-  return pieces;
+  const one = (role: FinishRole, fabric: string, sizes: readonly (readonly [Length, Length])[]) =>
+    sizes.map((size) => cut(role, fabric)(size, 1));
+  const width = binding && (natures.get(binding.fabric)?.width as Length);
+  const { bias } = binding ?? { bias: null };
+  return [
+    ...(binding && width && !bias ? [cut('binding', binding.fabric)([width, binding.cut], binding.strips)] : []),
+    ...(binding && bias ? [cut('binding', binding.fabric)([bias.side, bias.side], bias.squares)] : []),
+    ...(backing ? one('backing', backing.fabric, backing.cuts) : []),
+    ...(sleeve ? one('sleeve', sleeve.fabric, sleeve.cuts) : []),
+    ...(label ? one('label', label.fabric, [label.cut]) : []),
+  ];
 };
 
 /** One entry per used cloth in the document's order, or every piece that does not fit its cloth. */

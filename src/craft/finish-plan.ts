@@ -1,29 +1,121 @@
-// The finish of a plan: binding, backing and batting for the finished top.
-import type { ClothNature } from '#craft/cutting';
+// The finish of a plan: binding, backing, batting, sleeve and label for the finished top, and the bed that it is for.
+import { type ClothNature, type CutRule, joinedStrip, rectangleCut } from '#craft/cutting';
 import type { Quilt } from '#craft/design';
-import { backingFor, bindingFor, bindingTail, joinAllowance } from '#craft/finishing';
-import { type Length, length } from '#craft/measure';
+import {
+  backingFor,
+  battingPackageFor,
+  biasBindingFor,
+  bindingFor,
+  bindingTail,
+  joinAllowance,
+  mattressOf,
+  quiltForBed,
+  sleeveFor,
+} from '#craft/finishing';
+import { type Length, length, tidy, toNearestMark, type Unit } from '#craft/measure';
 import type { SetTop } from '#craft/setting';
 import { toNumber } from '#ground/exact';
+import type { Note } from './notes.ts';
 import type { FinishPlan } from './plan.ts';
 
-export const planFinish = (quilt: Quilt, set: SetTop, natures: ReadonlyMap<string, ClothNature>): FinishPlan => {
-  const { binding, backing, batting } = quilt.finish;
+type Natures = ReadonlyMap<string, ClothNature>;
+
+export const planFinish = (of: {
+  readonly quilt: Quilt;
+  readonly set: SetTop;
+  readonly natures: Natures;
+  readonly rule: CutRule;
+}): FinishPlan => {
+  const { quilt, set, natures, rule } = of;
+  const { unit } = quilt;
+  const { binding, backing, batting, sleeve, label, bed } = quilt.finish;
   return {
-    binding: binding && {
-      fabric: binding.fabric,
-      cut: length(toNumber(binding.cut)),
-      ...bindingFor({
-        round: length(2 * (set.width + set.height)),
-        width: natures.get(binding.fabric)?.width as Length,
-        cut: length(toNumber(binding.cut)),
-        tail: bindingTail(quilt.unit),
-      }),
-    },
+    binding: binding && bindingPlan({ ...of, binding }),
     backing: backing && backingPlan({ quilt, set, backing, natures }),
-    batting: batting && sizeOf(around(set, toNumber(batting.overage))),
+    batting: batting && battingPlan(around(set, toNumber(batting.overage)), unit),
+    sleeve: sleeve && sleevePlan({ ...of, fabric: sleeve.fabric }),
+    label: label && labelPlan(label, rule),
+    bed: bed && bedPlan({ bed, set, unit }),
   };
 };
+
+const bindingPlan = (of: {
+  readonly quilt: Quilt;
+  readonly set: SetTop;
+  readonly natures: Natures;
+  readonly rule: CutRule;
+  readonly binding: NonNullable<Quilt['finish']['binding']>;
+}): FinishPlan['binding'] => {
+  const { unit } = of.quilt;
+  const { fabric, grain } = of.binding;
+  const nature = of.natures.get(fabric) as ClothNature;
+  const cut = length(toNumber(of.binding.cut));
+  const round = length(2 * (of.set.width + of.set.height));
+  const tail = bindingTail(unit);
+  if (grain === 'straight')
+    return { fabric, cut, grain, ...bindingFor({ round, width: nature.width, cut, tail }), bias: null };
+  const needed = length(round + tail);
+  const room = length(Math.min(nature.width, nature.length ?? nature.width));
+  const { side, squares, joins, gives } = biasBindingFor({
+    length: needed,
+    width: cut,
+    seam: of.rule.seam,
+    room,
+    unit,
+  });
+  return { fabric, cut, grain, length: needed, strips: 0, joins, gives, bias: { side, squares } };
+};
+
+const battingPlan = (size: readonly [Length, Length], unit: Unit): FinishPlan['batting'] => ({
+  ...sizeOf(size),
+  package: battingPackageFor(size, unit),
+});
+
+const sleevePlan = (of: {
+  readonly quilt: Quilt;
+  readonly set: SetTop;
+  readonly natures: Natures;
+  readonly rule: CutRule;
+  readonly fabric: string;
+}): FinishPlan['sleeve'] => {
+  const sleeve = sleeveFor(of.set.width, of.quilt.unit);
+  const { width } = of.natures.get(of.fabric) as ClothNature;
+  const cut = [toNearestMark(sleeve.cut[0], of.rule.ruler).size, sleeve.cut[1]] as const;
+  const joined = joinedStrip({ long: cut[0], width, seam: of.rule.seam });
+  return { fabric: of.fabric, finished: sleeve.finished, cut, cuts: joined.map((long) => [long, cut[1]]) };
+};
+
+const labelPlan = ({ fabric, size }: NonNullable<Quilt['finish']['label']>, rule: CutRule): FinishPlan['label'] => {
+  const finished = [length(toNumber(size[0])), length(toNumber(size[1]))] as const;
+  return { fabric, finished, cut: rectangleCut(finished, rule).size };
+};
+
+const bedPlan = (of: {
+  readonly bed: NonNullable<Quilt['finish']['bed']>;
+  readonly set: SetTop;
+  readonly unit: Unit;
+}): FinishPlan['bed'] => {
+  const { size } = of.bed;
+  const drop = length(toNumber(of.bed.drop));
+  const tuck = length(toNumber(of.bed.tuck));
+  const wanted = quiltForBed({ bed: size, drop, tuck, unit: of.unit });
+  const lacks = [tidy(Math.max(0, wanted[0] - of.set.width)), tidy(Math.max(0, wanted[1] - of.set.height))] as const;
+  return { size, mattress: mattressOf(size, of.unit), wanted, lacks };
+};
+
+/** Where the quilt is smaller than its bed asks for. */
+export const bedNotes = ({ bed }: FinishPlan): readonly Note[] =>
+  bed === null || Math.max(...bed.lacks) < 1e-9
+    ? []
+    : [
+        {
+          code: 'finishing/smaller-than-bed',
+          level: 'warning',
+          path: '/finish/bed',
+          wanted: bed.wanted,
+          lacks: bed.lacks,
+        },
+      ];
 
 const backingPlan = (of: {
   readonly quilt: Quilt;

@@ -48,6 +48,14 @@ export type Note =
       readonly anyWay: number;
     }
   | {
+      /** The quilt for the bed named, with its drop and tuck, and what this one lacks of it each way. */
+      readonly code: 'finishing/smaller-than-bed';
+      readonly level: 'warning';
+      readonly path: string;
+      readonly wanted: readonly [Length, Length];
+      readonly lacks: readonly [Length, Length];
+    }
+  | {
       /** Patches meant to read apart, in a block and colouring, do not: their mean CIE L* is too near, or the wrong way round. */
       readonly code: 'fabric/values-near';
       readonly level: 'warning';

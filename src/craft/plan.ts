@@ -4,6 +4,7 @@
 import type { Cut, LaidOut, LaidSheets } from '#craft/cutting';
 import type { QuarterTurn, Quilt, Side } from '#craft/design';
 import type { Value } from '#craft/fabric';
+import type { BattingPackage, BedName } from '#craft/finishing';
 import type { Length } from '#craft/measure';
 import type { SetTop, StripRole, TopThing } from '#craft/setting';
 import type { Polygon } from '#ground/plane';
@@ -180,7 +181,7 @@ export interface ClothPiece {
   readonly for: readonly PieceUse[];
 }
 
-export type UseRole = 'block' | StripRole | 'binding' | 'backing';
+export type UseRole = 'block' | StripRole | 'binding' | 'backing' | 'sleeve' | 'label';
 
 /** Where pieces of one size go. For the top, the binding and the backing `block` is null. */
 export interface PieceUse {
@@ -200,11 +201,16 @@ export interface FinishPlan {
     readonly fabric: string;
     /** Needed: perimeter and the tail. */
     readonly length: Length;
+    readonly grain: 'straight' | 'bias';
+    /** Cut across the cloth; 0 on the bias. */
     readonly strips: number;
+    /** Of strips, or on the bias of what the squares give. */
     readonly joins: number;
     readonly cut: Length;
-    /** What the joined strips give. */
+    /** What the joined strips, or the squares, give. */
     readonly gives: Length;
+    /** On the bias: squares from each of which one strip is cut; else null. */
+    readonly bias: { readonly side: Length; readonly squares: number } | null;
   } | null;
   readonly backing: {
     readonly fabric: string;
@@ -215,5 +221,30 @@ export interface FinishPlan {
     /** Each panel as cut, [across the cloth, along it]. */
     readonly cuts: readonly (readonly [Length, Length])[];
   } | null;
-  readonly batting: { readonly width: Length; readonly height: Length } | null;
+  readonly batting: {
+    readonly width: Length;
+    readonly height: Length;
+    /** The smallest package commonly sold that it can be cut from; null where none is large enough. */
+    readonly package: BattingPackage | null;
+  } | null;
+  readonly sleeve: {
+    readonly fabric: string;
+    readonly finished: readonly [long: Length, high: Length];
+    readonly cut: readonly [long: Length, high: Length];
+    /** Pieces joined end to end to make it, [across the cloth, along it]. */
+    readonly cuts: readonly (readonly [Length, Length])[];
+  } | null;
+  readonly label: {
+    readonly fabric: string;
+    readonly finished: readonly [width: Length, height: Length];
+    readonly cut: readonly [width: Length, height: Length];
+  } | null;
+  readonly bed: {
+    readonly size: BedName;
+    readonly mattress: readonly [width: Length, height: Length];
+    /** A quilt with the drop and tuck asked for. */
+    readonly wanted: readonly [width: Length, height: Length];
+    /** What this quilt lacks of it, each way; 0 where it is large enough. */
+    readonly lacks: readonly [Length, Length];
+  } | null;
 }

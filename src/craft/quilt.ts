@@ -35,7 +35,7 @@ import {
   planCost,
   topPieces,
 } from './cloth-plan.ts';
-import { planFinish } from './finish-plan.ts';
+import { bedNotes, planFinish } from './finish-plan.ts';
 import { frozen } from './frozen.ts';
 import type { Note } from './notes.ts';
 import type { QuiltPlan } from './plan.ts';
@@ -101,7 +101,7 @@ const planRead = (
     likeness: likenessBy(quilt),
     rule,
   });
-  const finish = planFinish(quilt, set, natures);
+  const finish = planFinish({ quilt, set, natures, rule });
   const inBlocks = [
     ...blockPieces({ blocks, placed: set.placed, drawn: scraps.drawn, natures, pathOf: pathsOf(quilt) }),
     ...finishPieces(finish, natures),
@@ -138,6 +138,7 @@ const planRead = (
       ...scraps.notes,
       ...valueNotes({ quilt, blocks, drafted: drafted.value, lightness }),
       ...printCosts,
+      ...bedNotes(finish),
     ],
   };
   return done(frozen({ ...plan, time: timeOf(plan) }));

@@ -95,5 +95,48 @@ test('112 in of cloth are bought as 3 1/8 yd', () => {
 test('batting is the top and its overage on every side', () => {
   // by hand
   const { batting } = finished([60, 80], { batting: { overage: 4 } }, 42).finish;
-  assert.deepEqual(batting, { width: 68, height: 88 });
+  assert.deepEqual([batting?.width, batting?.height], [68, 88]);
+});
+
+test('backing from cloth 106 in wide is one panel', () => {
+  // by hand: 68 × 88 lies within 106, and the lower way along it is 68
+  const { backing } = finished([60, 80], { backing: { fabric: 'finish' } }, 106).finish;
+  assert.deepEqual([backing?.panels, backing?.run, backing?.cuts], [1, 'level', [[88, 68]]]);
+});
+
+test('a binding on the bias is one square in the cut list of its cloth', () => {
+  // derived: 2 · (40 + 50) + 12 = 192 in of 2 1/2: 22² − 22 = 462 < 480 ≤ 23² − 23 = 506, so 23 in, which give 202.4
+  const plan = finished([40, 50], { binding: { fabric: 'finish', cut: 2.5, grain: 'bias' } }, 40);
+  const { binding } = plan.finish;
+  assert.deepEqual([binding?.bias, binding?.strips, binding?.gives], [{ side: 23, squares: 1 }, 0, 202.4]);
+  const cloth = plan.fabrics.find(({ id }) => id === 'finish');
+  assert.deepEqual(
+    cloth?.pieces.map(({ cut, count }) => [cut, count]),
+    [[[23, 23], 1]],
+  );
+});
+
+test('sleeve and label are cut from their cloths, the sleeve joined where it is longer than the cloth is wide', () => {
+  const plan = finished([60, 40], { sleeve: { fabric: 'finish' }, label: { fabric: 'finish', size: [6, 4] } }, 42);
+  // by hand: 60 in from 42 + 18 1/2, less two allowances; the label with 1/4 in all round
+  assert.deepEqual(plan.finish.sleeve?.cuts, [
+    [42, 8.5],
+    [18.5, 8.5],
+  ]);
+  const cuts = plan.fabrics.find(({ id }) => id === 'finish')?.pieces.map(({ cut }) => cut);
+  assert.deepEqual(cuts, [
+    [42, 8.5],
+    [18.5, 8.5],
+    [6.5, 4.5],
+  ]);
+});
+
+test('a quilt smaller than its bed asks for is told what it lacks', () => {
+  // derived: queen with 12 in of drop and 10 in of tuck is 84 × 102
+  const plan = finished([80, 104], { bed: { size: 'queen' } }, 42);
+  assert.deepEqual(plan.finish.bed?.lacks, [4, 0]);
+  assert.deepEqual(
+    plan.notes.find(({ code }) => code === 'finishing/smaller-than-bed'),
+    { code: 'finishing/smaller-than-bed', level: 'warning', path: '/finish/bed', wanted: [84, 102], lacks: [4, 0] },
+  );
 });

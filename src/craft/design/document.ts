@@ -1,6 +1,8 @@
 // The document as it is written, version 1: every key of the format, whether this edition plans it or not.
 // Only the form is judged here; what names and lengths mean is read afterwards.
+
 import { z } from 'zod';
+import { bedNames } from '#craft/finishing';
 import type { Expected } from './expected.ts';
 import { limits } from './limits.ts';
 
@@ -233,6 +235,9 @@ const finish = closed({
   }).optional(),
   backing: closed({ fabric: name, overage: length.optional() }).optional(),
   batting: closed({ overage: length.optional() }).optional(),
+  sleeve: closed({ fabric: name }).optional(),
+  label: closed({ fabric: name, size: size.optional() }).optional(),
+  bed: closed({ size: z.enum(bedNames), drop: length.optional(), tuck: length.optional() }).optional(),
 });
 
 export const quiltDocument = closed({

@@ -2,6 +2,7 @@
 // and every name checked. Rooms behind this door trust it.
 
 import type { Print, PrintRuns } from '#craft/fabric';
+import type { BedName } from '#craft/finishing';
 import type { Unit } from '#craft/measure';
 import type { Rational } from '#ground/exact';
 
@@ -299,7 +300,12 @@ export interface PiecedBorderDesign {
 }
 
 export interface FinishDesign {
-  readonly binding: { readonly fabric: string; readonly cut: Rational; readonly grain: 'straight' } | null;
+  readonly binding: { readonly fabric: string; readonly cut: Rational; readonly grain: 'straight' | 'bias' } | null;
   readonly backing: { readonly fabric: string; readonly overage: Rational } | null;
   readonly batting: { readonly overage: Rational } | null;
+  readonly sleeve: { readonly fabric: string } | null;
+  /** Finished size. */
+  readonly label: { readonly fabric: string; readonly size: readonly [width: Rational, height: Rational] } | null;
+  /** The bed that the quilt is for, how far it hangs down, and what goes under the pillow. */
+  readonly bed: { readonly size: BedName; readonly drop: Rational; readonly tuck: Rational } | null;
 }

@@ -5,6 +5,7 @@ import { compare, div, mul, type Rational, rational, two } from '#ground/exact';
 import type { WrittenFinish } from './document.ts';
 import type { NamedFabrics } from './named-fabrics.ts';
 import type { Fabric, FinishDesign } from './quilt.ts';
+import { readSize } from './read-grid.ts';
 import type { Reading } from './reading.ts';
 
 /** Common practice, no source: 2 1/2 in strips for a double binding; in centimetres the next half above 6.35. */
@@ -33,6 +34,9 @@ export const readFinish = (written: WrittenFinish | undefined, around: Around): 
     binding: readBinding(written?.binding, around),
     backing: backing && behind ? { fabric: backing.fabric, overage: behind } : null,
     batting: between ? { overage: between } : null,
+    sleeve: readSleeve(written?.sleeve, around),
+    label: readLabel(written?.label, around),
+    bed: readBed(written?.bed, around),
   };
 };
 
@@ -51,7 +55,43 @@ const readBinding = (written: WrittenFinish['binding'], around: Around): FinishD
     reading.report({ code: 'design/binding-too-narrow', path, cut, seam, least, unit });
   }
   checkWidth({ fabric: written.fabric, cut, path, ...around });
-  return { fabric: written.fabric, cut, grain: 'straight' };
+  return { fabric: written.fabric, cut, grain: written.grain ?? 'straight' };
+};
+
+const readSleeve = (written: WrittenFinish['sleeve'], around: Around): FinishDesign['sleeve'] => {
+  if (written === undefined) return null;
+  checkFabric(written.fabric, { ...around, path: '/finish/sleeve/fabric' });
+  return { fabric: written.fabric };
+};
+
+/** A label, finished: common practice, no source. */
+const usualLabel: Readonly<Record<Unit, readonly [Rational, Rational]>> = {
+  in: [rational(6), rational(4)],
+  cm: [rational(15), rational(10)],
+};
+
+const readLabel = (written: WrittenFinish['label'], around: Around): FinishDesign['label'] => {
+  if (written === undefined) return null;
+  const { reading } = around;
+  checkFabric(written.fabric, { ...around, path: '/finish/label/fabric' });
+  if (written.size === undefined) return { fabric: written.fabric, size: usualLabel[reading.unit] };
+  const size = readSize(written.size, { path: '/finish/label/size', reading });
+  return size && { fabric: written.fabric, size };
+};
+
+/** Common practice, no source: 12 in of drop (10 to 14 for a coverlet) and 10 in for the pillow (10 to 12). */
+const usualBed: Readonly<Record<Unit, { readonly drop: Rational; readonly tuck: Rational }>> = {
+  in: { drop: rational(12), tuck: rational(10) },
+  cm: { drop: rational(30), tuck: rational(25) },
+};
+
+const readBed = (written: WrittenFinish['bed'], { reading }: Around): FinishDesign['bed'] => {
+  if (written === undefined) return null;
+  const { drop: usualDrop, tuck: usualTuck } = usualBed[reading.unit];
+  const far = { sign: 'zero-or-more' } as const;
+  const drop = reading.length({ written: written.drop, path: '/finish/bed/drop', missing: usualDrop, ...far });
+  const tuck = reading.length({ written: written.tuck, path: '/finish/bed/tuck', missing: usualTuck, ...far });
+  return drop === null || tuck === null ? null : { size: written.size, drop, tuck };
 };
 
 interface WidthAt extends Around {

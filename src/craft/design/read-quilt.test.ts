@@ -111,7 +111,7 @@ test('what a centimetre document leaves out has the metric defaults', () => {
   assert.equal(quilt.buying.squaring.toFraction(), '5/2');
   assert.deepEqual([quilt.buying.step.amount.toFraction(), quilt.buying.step.unit], ['1/10', 'm']);
   assert.equal(quilt.fabrics[0]?.usableWidth.toFraction(), '508/5');
-  assert.deepEqual(quilt.finish, { binding: null, backing: null, batting: null });
+  assert.deepEqual(quilt.finish, { binding: null, backing: null, batting: null, sleeve: null, label: null, bed: null });
 });
 
 test('lengths in another unit are exact in the document’s, and the shop’s step keeps its own unit', () => {

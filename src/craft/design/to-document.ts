@@ -131,8 +131,18 @@ const toPatches = ({ size, grid, patches }: PatchesDesign): Pick<WrittenBlock, '
 
 const pairText = ([a, b]: readonly [Rational, Rational]): [string, string] => [exactText(a), exactText(b)];
 
-const toFinish = ({ binding, backing, batting }: Quilt['finish']): NonNullable<QuiltDocument['finish']> => ({
+const toFinish = ({
+  binding,
+  backing,
+  batting,
+  sleeve,
+  label,
+  bed,
+}: Quilt['finish']): NonNullable<QuiltDocument['finish']> => ({
   ...(binding === null ? {} : { binding: { ...binding, cut: exactText(binding.cut) } }),
   ...(backing === null ? {} : { backing: { ...backing, overage: exactText(backing.overage) } }),
   ...(batting === null ? {} : { batting: { overage: exactText(batting.overage) } }),
+  ...(sleeve === null ? {} : { sleeve }),
+  ...(label === null ? {} : { label: { ...label, size: pairText(label.size) } }),
+  ...(bed === null ? {} : { bed: { size: bed.size, drop: exactText(bed.drop), tuck: exactText(bed.tuck) } }),
 });

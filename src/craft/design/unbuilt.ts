@@ -27,10 +27,6 @@ const unbuilt: readonly Unbuilt[] = [
         ...(b.drawing?.seams ?? []).flatMap((seam, i) => arcsIn(seam, ['drawing', 'seams', i])),
       ]),
   },
-  {
-    feature: 'bias-binding',
-    places: ({ finish }) => when(finish?.binding?.grain === 'bias', ['finish', 'binding', 'grain']),
-  },
 ];
 
 export const unbuiltProblems = (document: QuiltDocument): readonly DesignProblem[] =>

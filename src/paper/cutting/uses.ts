@@ -22,7 +22,7 @@ export const usesText = (plan: QuiltPlan, uses: readonly PieceUse[]): string => 
         : entryTitle(plan, { block: use.block, colouring: use.colouring ?? 'default', mirror: use.mirror });
     const list = labels.get(name) ?? [];
     // the pieces of the finish carry no label that stands on a drawing
-    const isLabelled = use.role !== 'binding' && use.role !== 'backing';
+    const isLabelled = !['binding', 'backing', 'sleeve', 'label'].includes(use.role);
     const label = use.turn === null || use.turn === 0 ? use.label : `${use.label} turned ${use.turn}°`;
     if (isLabelled && !list.includes(label)) list.push(label);
     labels.set(name, list);
@@ -44,6 +44,8 @@ const roleNames: Record<PieceUse['role'], string> = {
   'border-corner': 'Border corners',
   binding: 'Binding',
   backing: 'Backing',
+  sleeve: 'Hanging sleeve',
+  label: 'Label',
 };
 
 /** "Blocks, borders, binding": what a cloth is bought for. */

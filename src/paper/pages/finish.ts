@@ -72,6 +72,7 @@ const binding = (plan: QuiltPlan, signs: ClothSigns): FinishPart => {
   const of = plan.finish.binding;
   const { unit } = plan.quilt;
   if (of === null) return { heading: 'Binding', lines: ['This pattern plans no binding.'] };
+  if (of.bias !== null) return biasBinding(plan, signs);
   const joins = of.joins === 1 ? '1 join' : `${of.joins} joins`;
   return {
     heading: 'Binding',
@@ -80,6 +81,24 @@ const binding = (plan: QuiltPlan, signs: ClothSigns): FinishPart => {
       ...(of.joins === 0 ? [] : [`Join them end to end with ${joins} at 45°, trim, and press the seams open.`]),
       `That gives ${lengthOnPaper(of.gives, unit)}; round the quilt and for the tails it takes ${checkLength(of.length, plan.quilt)}.`,
       'Fold the binding in half along its length, wrong sides together, and press. Sew it to the front with raw edges even, folding a mitre at each corner; join the tails; turn it to the back and sew it down.',
+    ],
+  };
+};
+
+const biasBinding = (plan: QuiltPlan, signs: ClothSigns): FinishPart => {
+  const of = plan.finish.binding;
+  const { unit } = plan.quilt;
+  if (of === null || of.bias === null) return { heading: 'Binding', lines: [] };
+  const { side, squares } = of.bias;
+  return {
+    heading: 'Binding on the bias',
+    lines: [
+      `Cut ${squares === 1 ? 'a square' : `${squares} squares`} of ${lengthOnPaper(side, unit)} from ${clothText(signs, of.fabric)}.`,
+      `Cut ${squares === 1 ? 'it' : 'each'} once, corner to corner. Sew the two triangles together along two straight-grain edges, right sides facing, so that they make a slanted sheet; press the seam open.`,
+      `Draw lines ${lengthOnPaper(of.cut, unit)} apart along the bias edges. Sew the two straight-grain edges to a tube with the lines one step out of line, and cut along the lines: one long strip.`,
+      ...(of.joins === 0 ? [] : [`Join what the squares give end to end at 45°.`]),
+      `That gives ${lengthOnPaper(of.gives, unit)}, the seams counted; round the quilt and for the tails it takes ${lengthOnPaper(of.length, unit)}.`,
+      'Handle it gently: a bias edge stretches. Fold it in half along its length, wrong sides together, and sew it on as any binding.',
     ],
   };
 };

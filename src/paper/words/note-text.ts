@@ -28,6 +28,8 @@ export const noteText = (note: Note, unit: Unit): string => {
           : 'that takes no more of it';
       return `The print of ${quoted(note.fabric)} stands upright in the quilt, and ${cost}.`;
     }
+    case 'finishing/smaller-than-bed':
+      return `For its bed, with drop and tuck, the quilt should be ${sizeText(note.wanted, unit)}: it lacks ${lengthText(note.lacks[0], unit)} in width and ${lengthText(note.lacks[1], unit)} in length.`;
     case 'fabric/values-near': {
       const { light, dark } = note;
       const named = ({ tones, fabrics, lightness }: typeof light): string =>
