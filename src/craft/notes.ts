@@ -121,6 +121,13 @@ export type Note =
       readonly size: Length;
     }
   | {
+      /** On point a print follows its block, an eighth of a turn off upright. */
+      readonly code: 'cutting/print-slanted';
+      readonly level: 'warning';
+      readonly path: string;
+      readonly fabric: string;
+    }
+  | {
       /** On point sashing goes all round every block, whether the document says so or not. */
       readonly code: 'setting/sashing-all-round';
       readonly level: 'note';

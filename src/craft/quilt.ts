@@ -40,6 +40,7 @@ import { frozen } from './frozen.ts';
 import type { Note } from './notes.ts';
 import type { QuiltPlan } from './plan.ts';
 import { printCostNotes } from './print-cost.ts';
+import { printSlantNotes } from './print-slant.ts';
 import { clothsSewnAs, planScraps } from './scrap-plan.ts';
 import { topMarkNotes } from './top-marks.ts';
 import { topPlanner } from './top-plan.ts';
@@ -133,6 +134,7 @@ const planRead = (
       ...unusedBlocks(quilt, blocks),
       ...sashingNotes(quilt),
       ...topMarkNotes(top),
+      ...printSlantNotes({ quilt, top, blocks }),
       ...unusedToneNotes(quilt),
       ...notes,
       ...scraps.notes,

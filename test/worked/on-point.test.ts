@@ -242,3 +242,18 @@ test('setting triangles of a one-way print stand upright on all four edges, from
     squares.filter((piece) => piece.shape === shape).reduce((all, piece) => all + piece.count, 0);
   assert.deepEqual([countOf('quarter-square'), countOf('half-square')], [5, 2]);
 });
+
+test('a print that has an upright is told to lie slanted in blocks on point, and not in setting triangles', () => {
+  const printed = (id: string) =>
+    cloths(110).map((cloth) => (cloth.id === id ? { ...cloth, print: 'two-way' } : cloth));
+  const slanted = (id: string) =>
+    planned(
+      quilt({
+        fabrics: printed(id),
+        blocks: [plainBlock('b', 8, 8)],
+        top: { set: 'on-point', rows: grid(2, 2), between: grid(1, 1), settingFabric: 'light' },
+      }),
+    ).notes.filter(({ code }) => code === 'cutting/print-slanted').length;
+  // by hand: the block is of the dark cloth
+  assert.deepEqual([slanted('dark'), slanted('light')], [1, 0]);
+});

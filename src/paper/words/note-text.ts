@@ -53,6 +53,8 @@ export const noteText = (note: Note, unit: Unit): string => {
       const off = `${smallText(Math.abs(size - exact), unit)} too ${size > exact ? 'large' : 'small'}`;
       return `Piece ${note.label} of the top (${role.replaceAll('-', ' ')}): the exact cut ${lengthText(exact, unit)} falls between two marks of the ruler. It is cut at ${lengthText(size, unit)}, ${off}: ease it in, or change a size beside it.`;
     }
+    case 'cutting/print-slanted':
+      return `The print of ${quoted(note.fabric)} lies slanted in the quilt: its pieces are cut straight for blocks that stand on a corner. Use it in setting triangles and borders to see it upright.`;
     case 'setting/sashing-all-round':
       return 'On point the sashing goes all round every block, along the setting triangles too.';
     case 'design/unused-block':
