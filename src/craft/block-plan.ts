@@ -14,7 +14,16 @@ import {
 } from '#craft/drafting';
 import type { Likeness } from '#craft/fabric';
 import { type Length, length } from '#craft/measure';
-import { machineTurn, type Part, type PiecedBlock, type PieceKind, pieceBlock, type SewingStep } from '#craft/piecing';
+import {
+  type Lying,
+  machineTurn,
+  type Part,
+  type PiecedBlock,
+  type PieceKind,
+  pieceBlock,
+  type SewingStep,
+  wholeTurn,
+} from '#craft/piecing';
 import type { PlacedBlock, SetTop } from '#craft/setting';
 import { at } from '#ground/plane';
 import type { Note } from './notes.ts';
@@ -193,14 +202,18 @@ const plannedStep = (of: {
 /** The same pieces and steps with left and right exchanged: a mirrored block keeps its labels. */
 const inMirror = (pieced: PiecedBlock, block: DraftedBlock): PiecedBlock => ({
   ...pieced,
-  steps: pieced.steps.map((step, _, all) => {
-    const side = mirroredSide(step.side);
-    const [first] = step.join;
-    const before = 'unit' in first ? mirroredSide((all[first.unit] as SewingStep).side) : null;
+  steps: pieced.steps.map((step) => {
+    const heading = wholeTurn(180 - step.heading);
+    const lying: Lying =
+      typeof step.lying === 'string'
+        ? step.lying
+        : { heading: wholeTurn(180 - step.lying.heading), turn: wholeTurn(-step.lying.turn) };
     return {
       ...step,
-      side,
-      machineTurn: machineTurn({ next: side, before, turn: -step.firstTurn }),
+      side: mirroredSide(step.side),
+      heading,
+      machineTurn: machineTurn(heading, lying),
+      lying,
       line: step.line.map((p) => at(block.size[0] - p.x, p.y)),
     };
   }),

@@ -67,7 +67,8 @@ export interface PlannedStep {
   readonly makes: string;
   /** Where the second lies, seen from the first. */
   readonly side: Side;
-  readonly machineTurn: 0 | 90 | 180 | 270;
+  /** Clockwise, in degrees, from how the first part lay: brings the new seam to the right hand. */
+  readonly machineTurn: number;
   /** A seam to close joins the unit of the step before and the part that hangs on it already. */
   readonly kind: 'straight' | 'partial-begin' | 'partial-close' | 'set-in';
   /** Inside corners that the seam goes round. */
@@ -120,7 +121,8 @@ export interface TopStep {
   /** Where the second lies, seen from the first, in a frame turned clockwise by `angle` from the top's. */
   readonly side: Side;
   readonly angle: number;
-  readonly machineTurn: 0 | 90 | 180 | 270;
+  /** Clockwise, in degrees, from how the first part lay: brings the new seam to the right hand. */
+  readonly machineTurn: number;
   /** A mitre closes the corner between two borders that hang on the quilt already; the other of them is in the unit. */
   readonly kind: 'straight' | 'partial-close';
   readonly seam: Length;

@@ -15,7 +15,7 @@ import { planJoins } from './tree.ts';
 
 export { chordsOf, drawingOf } from './chords.ts';
 export { labelAt } from './labels.ts';
-export { machineTurn } from './machine.ts';
+export { type Lying, machineTurn, wholeTurn } from './machine.ts';
 export type { Part, PiecedBlock, PieceKind, SewingStep } from './pieced.ts';
 export { joinTop, type TopJoin } from './top.ts';
 export { provenUpTo } from './tree.ts';

@@ -3,7 +3,7 @@ import type { Side } from '#craft/design';
 import { length } from '#craft/measure';
 import { at, boxOf, type Polygon } from '#ground/plane';
 import { checkSize } from './check-size.ts';
-import { machineTurn } from './machine.ts';
+import { headingOf, type Lying, machineTurn } from './machine.ts';
 import type { SewingStep } from './pieced.ts';
 import type { SewnBlock } from './steps.ts';
 
@@ -23,9 +23,9 @@ export const logSteps = (of: {
   return added.map((side, i): SewingStep => {
     const log = corePatches + i;
     const unit = block.kindOf.slice(0, log).map((_, patch) => patch);
+    const lying = lyingBefore(of, i);
     const line = innerEdge(block.outlines[log] as Polygon, side);
     const [from, to] = line as [Polygon[number], Polygon[number]];
-    const before = i === 0 ? (core.at(-1)?.side ?? null) : (added[i - 1] as Side);
     const made = core.length + i;
     return {
       number: made + 1,
@@ -36,8 +36,9 @@ export const logSteps = (of: {
       kind: 'straight',
       corners: 0,
       side,
-      machineTurn: machineTurn({ next: side, before, turn: 0 }),
-      firstTurn: 0,
+      heading: headingOf[side],
+      machineTurn: machineTurn(headingOf[side], lying),
+      lying,
       seam: length(Math.abs(to.x - from.x) + Math.abs(to.y - from.y)),
       press: 1,
       patches: [unit, [log]],
@@ -50,6 +51,18 @@ export const logSteps = (of: {
       perBlock: 1,
     };
   });
+};
+
+/** The core as it was made, or as it lies on the board; then each unit as its last log was sewn. */
+const lyingBefore = (
+  of: { readonly block: SewnBlock; readonly core: readonly SewingStep[]; readonly added: readonly Side[] },
+  i: number,
+): Lying => {
+  const last = of.core.at(-1);
+  if (i > 0) return { heading: headingOf[of.added[i - 1] as Side], turn: 0 };
+  if (last) return { heading: last.heading, turn: 0 };
+  const { width, height } = boxOf(of.block.outlines[0] as Polygon);
+  return Math.abs(width - height) < of.block.slack ? 'square' : 'as on the board';
 };
 
 const innerEdge = (log: Polygon, side: Side): Polygon => {

@@ -3,6 +3,7 @@
 import type { Side } from '#craft/design';
 import type { Length } from '#craft/measure';
 import type { Polygon } from '#ground/plane';
+import type { Lying } from './machine.ts';
 
 export interface PiecedBlock {
   /** Kinds of piece in the order of their labels. */
@@ -37,10 +38,12 @@ export interface SewingStep {
   readonly corners: number;
   /** Where the second lies, seen from the first, on the board. */
   readonly side: Side;
-  /** Clockwise turn of the first part, from how it last lay at the machine, that brings the new seam to the right hand. */
-  readonly machineTurn: 0 | 90 | 180 | 270;
-  /** Clockwise turn, in radians, of the first part on the board from the way it was made. */
-  readonly firstTurn: number;
+  /** The same square to the seam: degrees clockwise, 0 to the right. */
+  readonly heading: number;
+  /** Clockwise turn of the first part, in degrees, from how it last lay at the machine, that brings the new seam to the right hand. */
+  readonly machineTurn: number;
+  /** How the first part lies before it is turned. */
+  readonly lying: Lying;
   /** Finished length of the seam. */
   readonly seam: Length;
   /** The part that the allowances are pressed toward (index into join). */

@@ -4,7 +4,7 @@ import { type Length, length } from '#craft/measure';
 import { centroid, distance, hullOf, offLine, type Point, type Polygon } from '#ground/plane';
 import { checkSize } from './check-size.ts';
 import type { SeamLine } from './chords.ts';
-import { machineTurn } from './machine.ts';
+import { besideSeam, headingAcross, type Lying, machineTurn } from './machine.ts';
 import type { Part, SewingStep } from './pieced.ts';
 import { darkerSide } from './pressing.ts';
 import { sideOfSeam } from './seam-side.ts';
@@ -30,8 +30,8 @@ interface SeamOnBoard {
   readonly parts: readonly [Part, Part];
   readonly patches: readonly [readonly number[], readonly number[]];
   readonly side: Side;
-  readonly before: Side | null;
-  readonly firstTurn: number;
+  readonly heading: number;
+  readonly lying: Lying;
   readonly path: Polygon;
   readonly seam: number;
 }
@@ -45,11 +45,14 @@ export const stepsOf = (block: SewnBlock, tree: JoinTree): readonly SewingStep[]
   const madeBy = new Map<number, number>();
   const partOf = (branch: Branch): Part =>
     'patch' in branch ? { piece: block.kindOf[branch.patch] as number } : { unit: madeBy.get(branch.form) as number };
-  const lastSide = (branch: Branch): Side | null =>
-    'form' in branch ? (steps[madeBy.get(branch.form) as number] as SewingStep).side : null;
+  const lyingOf = (branch: Branch): Lying => {
+    if ('patch' in branch) return isSquare(block.outlines[branch.patch] as Polygon) ? 'square' : 'as on the board';
+    const made = steps[madeBy.get(branch.form) as number] as SewingStep;
+    return { heading: made.heading, turn: (branch.turn * 180) / Math.PI };
+  };
   for (const form of order) {
     const join = tree.joins.get(form) as Join;
-    const hands: Hands = { block, partOf, lastSide, next: steps.length };
+    const hands: Hands = { block, partOf, lyingOf, next: steps.length };
     const seams = join.kind === 'ring' ? ringSeams(hands, join) : [plainSeam(hands, join, outward)];
     for (const seam of seams) {
       steps.push(stepOf({ block, seam, number: steps.length + 1, outward, perBlock: times.get(form) as number }));
@@ -62,7 +65,7 @@ export const stepsOf = (block: SewnBlock, tree: JoinTree): readonly SewingStep[]
 interface Hands {
   readonly block: SewnBlock;
   readonly partOf: (branch: Branch) => Part;
-  readonly lastSide: (branch: Branch) => Side | null;
+  readonly lyingOf: (branch: Branch) => Lying;
   /** Index of the next step. */
   readonly next: number;
 }
@@ -82,8 +85,9 @@ const stepOf = (of: {
     kind: seam.kind,
     corners: seam.corners,
     side: seam.side,
-    machineTurn: machineTurn({ next: seam.side, before: seam.before, turn: seam.firstTurn }),
-    firstTurn: seam.firstTurn,
+    heading: seam.heading,
+    machineTurn: machineTurn(seam.heading, seam.lying),
+    lying: seam.lying,
     seam: length(seam.seam),
     press: of.outward ? 1 : darkerSide({ ...block, path: seam.path, parts: seam.patches }),
     patches: seam.patches,
@@ -112,8 +116,8 @@ const plainSeam = (hands: Hands, join: SeamJoin, outward: boolean): SeamOnBoard 
     parts: [hands.partOf(first), hands.partOf(second)],
     patches,
     side: sideOfSeam(join.line, hand),
-    before: hands.lastSide(first),
-    firstTurn: 'form' in first ? first.turn : 0,
+    heading: headingToward({ block: hands.block, line: join.line, patches: patches[1] }),
+    lying: hands.lyingOf(first),
     path,
     seam: pathLength(path),
   };
@@ -124,6 +128,9 @@ const ringSeams = (hands: Hands, ring: RingJoin): readonly SeamOnBoard[] => {
   const { block, next } = hands;
   const [centre, ...arms] = ring.branches;
   const sofar = [...patchesOf(centre)];
+  const headings = arms.map((arm, i) =>
+    headingToward({ block, line: (ring.seams[i] as RingJoin['seams'][number]).line, patches: patchesOf(arm) }),
+  );
   const seams = arms.map((arm, i): SeamOnBoard => {
     const { line, onCentre, onNeighbour } = ring.seams[i] as RingJoin['seams'][number];
     const base = [...sofar];
@@ -135,15 +142,8 @@ const ringSeams = (hands: Hands, ring: RingJoin): readonly SeamOnBoard[] => {
       parts: [i === 0 ? hands.partOf(centre) : { unit: next + i - 1 }, hands.partOf(arm)],
       patches: [base, patchesOf(arm)],
       side: sideToward({ block, line, patches: patchesOf(arm) }),
-      before:
-        i === 0
-          ? hands.lastSide(centre)
-          : sideToward({
-              block,
-              line: (ring.seams[i - 1] as (typeof ring.seams)[number]).line,
-              patches: patchesOf(arms[i - 1] as Branch),
-            }),
-      firstTurn: i === 0 && 'form' in centre ? centre.turn : 0,
+      heading: headings[i] as number,
+      lying: i === 0 ? hands.lyingOf(centre) : { heading: headings[i - 1] as number, turn: 0 },
       path: i === 0 ? sharedPath({ block, line, patches: patchesOf(centre) }) : whole,
       seam: i === 0 ? onCentre : onCentre + onNeighbour,
     };
@@ -156,8 +156,8 @@ const ringSeams = (hands: Hands, ring: RingJoin): readonly SeamOnBoard[] => {
     parts: [{ unit: next + arms.length - 1 }, hands.partOf(begun)],
     patches: [sofar.filter((patch) => !patchesOf(begun).includes(patch)), patchesOf(begun)],
     side: (seams[0] as SeamOnBoard).side,
-    before: (seams.at(-1) as SeamOnBoard).side,
-    firstTurn: 0,
+    heading: (seams[0] as SeamOnBoard).heading,
+    lying: { heading: (seams.at(-1) as SeamOnBoard).heading, turn: 0 },
     path: sharedPath({ block, line, patches: patchesOf(last) }),
     seam: onNeighbour,
   };
@@ -179,6 +179,30 @@ const sideToward = (of: {
   const patch = of.patches[0] as number;
   const after = offLine(of.line.from, of.line.to, centroid(of.block.outlines[patch] as Polygon)) > 0;
   return sideOfSeam(of.line, after ? 'after' : 'before');
+};
+
+const headingToward = (of: {
+  readonly block: SewnBlock;
+  readonly line: SeamLine;
+  readonly patches: readonly number[];
+}): number => {
+  const seam = [of.line.from, of.line.to] as const;
+  const outlines = of.patches.map((patch) => of.block.outlines[patch] as Polygon);
+  return headingAcross(seam, besideSeam(outlines, seam));
+};
+
+const isSquare = (outline: Polygon): boolean => {
+  const sides = outline.map((a, i) => distance(a, outline[(i + 1) % outline.length] as Point));
+  const [first, second] = [
+    distance(outline[0] as Point, outline[2] as Point),
+    distance(outline[1] as Point, (outline[3] ?? outline[1]) as Point),
+  ];
+  const near = 1e-6 * first;
+  return (
+    outline.length === 4 &&
+    sides.every((side) => Math.abs(side - (sides[0] as number)) < near) &&
+    Math.abs(first - second) < near
+  );
 };
 
 /** The ends of a seam on its line: the outermost corners of the patches that lie along it. */

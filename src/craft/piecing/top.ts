@@ -15,7 +15,7 @@ import {
 } from '#craft/setting';
 import { boxOf, centroid, grown, hullOf, type Polygon } from '#ground/plane';
 import { type Edge, type Extent, extentOf, inFrame, joinedExtent, seamBetween } from './frame-extent.ts';
-import { machineTurn, type QuarterTurns } from './machine.ts';
+import { headingOf, machineTurn } from './machine.ts';
 import { pressBetweenRows, pressInBorder, pressInRow, pressInSection } from './top-pressing.ts';
 
 /** A thing, or the unit of an earlier step. */
@@ -28,7 +28,7 @@ export interface TopJoin {
   /** Where the second lies in the frame, which is turned clockwise by `angle` from the top's. */
   readonly side: Side;
   readonly angle: number;
-  readonly machineTurn: QuarterTurns;
+  readonly machineTurn: number;
   readonly seam: Length;
   readonly press: 0 | 1 | 'open';
   readonly unfinished: readonly [Length, Length];
@@ -235,8 +235,14 @@ const mitred = (on: Joining, of: { readonly whole: Unit; readonly ring: BorderRi
 const isSame = (a: TopThing, b: TopThing): boolean =>
   'strip' in a ? 'strip' in b && a.strip === b.strip : 'block' in b && a.block === b.block;
 
-const turnFor = (of: { readonly unit: Unit; readonly side: Side; readonly angle: number }): QuarterTurns =>
-  machineTurn({ next: of.side, before: of.unit.before, turn: ((of.unit.angle - of.angle) * Math.PI) / 180 });
+const turnFor = (of: { readonly unit: Unit; readonly side: Side; readonly angle: number }): number => {
+  const { before, extent } = of.unit;
+  if (before !== null) {
+    return machineTurn(headingOf[of.side], { heading: headingOf[before], turn: of.unit.angle - of.angle });
+  }
+  const square = Math.abs(extent.right - extent.left - (extent.bottom - extent.top)) < 1e-6;
+  return machineTurn(headingOf[of.side], square ? 'square' : 'as on the board');
+};
 
 /**
  * Allowances included: upright, or along the slanted rows of a set on point. With its corners on, that is measured

@@ -136,12 +136,18 @@ const isCovered = (outline: Polygon, by: readonly Polygon[]): boolean => {
   );
 };
 
-const turnTexts = { 0: 'no turn', 90: '¼ turn', 180: '½ turn', 270: '¼ turn' } as const;
+const turnTexts: ReadonlyMap<number, string> = new Map([
+  [45, '⅛ turn'],
+  [90, '¼ turn'],
+  [180, '½ turn'],
+  [270, '¼ turn'],
+  [315, '⅛ turn'],
+]);
 
-/** A small arc with its head, and how far; three quarters clockwise are drawn as one quarter the other way. */
-const turnMark = (turn: 0 | 90 | 180 | 270, middle: number): string => {
+/** A small arc with its head, and how far; more than half a turn clockwise is drawn as less the other way. */
+const turnMark = (turn: number, middle: number): string => {
   const y = 7;
-  if (turn === 0) return lettering({ text: turnTexts[0], x: middle, y, sizePt: 7, fill: softInk });
+  if (turn === 0) return lettering({ text: 'no turn', x: middle, y, sizePt: 7, fill: softInk });
   const x = middle - 14;
   const arc =
     element('path', {
@@ -156,7 +162,7 @@ const turnMark = (turn: 0 | 90 | 180 | 270, middle: number): string => {
     });
   const mirrored = `translate(${numberText(2 * x)} 0) scale(-1 1)`;
   return (
-    (turn === 270 ? element('g', { transform: mirrored }, arc) : arc) +
-    lettering({ text: turnTexts[turn], x: x + 9, y, sizePt: 7, fill: softInk, anchor: 'start' })
+    (turn > 180 ? element('g', { transform: mirrored }, arc) : arc) +
+    lettering({ text: turnTexts.get(turn) ?? 'turn', x: x + 9, y, sizePt: 7, fill: softInk, anchor: 'start' })
   );
 };

@@ -50,22 +50,27 @@ export const pressText = ({ join, side, pressTo }: Joining): string => {
   return `Press toward the ${name} ${besideWords[pressTo === 1 ? side : opposite[side]]}.`;
 };
 
-// three quarters clockwise is what hands do as one quarter the other way
-const turnWords = {
-  90: 'a quarter turn clockwise',
-  180: 'half a turn',
-  270: 'a quarter turn counterclockwise',
-} as const;
+// more than half a turn clockwise is what hands do as less the other way
+const turnWords: ReadonlyMap<number, string> = new Map([
+  [45, 'an eighth of a turn clockwise'],
+  [90, 'a quarter turn clockwise'],
+  [180, 'half a turn'],
+  [270, 'a quarter turn counterclockwise'],
+  [315, 'an eighth of a turn counterclockwise'],
+]);
 
 /** What to do at the machine before sewing. */
 export const machineText = (of: {
   readonly kind?: PlannedStep['kind'];
   readonly join: readonly [string, string];
-  readonly machineTurn: 0 | 90 | 180 | 270;
+  readonly machineTurn: number;
 }): string => {
   const first = partName(of.join[0]);
-  const turn = of.machineTurn === 0 ? `Leave ${first} as it lies` : `Turn ${first} ${turnWords[of.machineTurn]}`;
   const second = partName(of.join[1]);
+  const turn =
+    of.machineTurn === 0
+      ? `Leave ${first} as it lies`
+      : `Turn ${first} ${turnWords.get(of.machineTurn) ?? `until its edge for ${second} is at your right`}`;
   const lay = of.kind === 'partial-close' ? `fold ${second} back over` : `lay ${second} on`;
   return `${turn}; ${lay} it, right sides together, right edges even.`;
 };
