@@ -45,6 +45,8 @@ export type Note =
       /** What the two figures are: lengths in the document's unit, or numbers of sheets. */
       readonly of: 'length' | 'sheets';
       readonly upright: number;
+      /** Some of it lies in blocks set on point: there it follows the block, an eighth of a turn off upright. */
+      readonly leans: boolean;
       readonly anyWay: number;
     }
   | {

@@ -2,7 +2,7 @@
 import type { Quilt } from '#craft/design';
 import { type ClothSearch, type Natures, planCloths, type WantedPiece } from './cloth-plan.ts';
 import type { Note } from './notes.ts';
-import type { FabricPlan } from './plan.ts';
+import type { FabricPlan, TopPlan } from './plan.ts';
 
 /**
  * One note for each used cloth whose print stands upright.
@@ -14,15 +14,18 @@ export const printCostNotes = (of: {
   readonly fabrics: readonly FabricPlan[];
   readonly natures: Natures;
   readonly search: ClothSearch;
+  readonly top: TopPlan;
   readonly piecesFor: (natures: Natures) => readonly WantedPiece[];
 }): readonly Note[] => {
   const used = of.fabrics.filter(({ id }) => of.natures.get(id)?.print !== 'none');
   if (used.length === 0) return [];
   const plain: Natures = new Map([...of.natures].map(([id, nature]) => [id, { ...nature, print: 'none' }]));
+  const onPoint = of.top.set.placed.some(({ turn }) => turn % 90 !== 0);
   const ids = new Set(used.map(({ id }) => id));
   const pieces = of.piecesFor(plain).filter(({ fabric }) => ids.has(fabric));
   const { fabrics } = planCloths({ quilt: of.quilt, pieces, natures: plain, search: of.search });
-  return used.flatMap(({ id, laid }): readonly Note[] => {
+  return used.flatMap(({ id, laid, pieces: cut }): readonly Note[] => {
+    const uses = cut.flatMap((line) => line.for);
     const free = fabrics.find((fabric) => fabric.id === id);
     if (free === undefined) return [];
     return [
@@ -32,6 +35,7 @@ export const printCostNotes = (of: {
         path: `/fabrics/${of.quilt.fabrics.findIndex((fabric) => fabric.id === id)}/print`,
         fabric: id,
         ...costsOf(laid, free.laid),
+        leans: onPoint && uses.some(({ role }) => role === 'block'),
       },
     ];
   });

@@ -121,6 +121,7 @@ const planRead = (
     fabrics: cloths.fabrics,
     natures,
     search,
+    top,
     piecesFor: (plain) => [...inBlocks, ...topPieces(plannerOn(plain)(lies), plain)],
   });
   const plan: Omit<QuiltPlan, 'time'> = {

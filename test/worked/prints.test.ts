@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import type { QuiltPlan } from '#craft';
-import { cloths, planned, quilt, type Written } from '../documents/documents.ts';
+import { cloths, planned, quilt, rectangle, type Written } from '../documents/documents.ts';
 
 /** One 4 × 2 in rectangle on the left of a square block of 4, the rest plain. */
 const hand = (tone: string): Written => ({
@@ -261,4 +261,38 @@ test('a mirror image is the same piece when the cloth has no right side, and one
   // by hand: one of each hand
   assert.deepEqual(lines(false), [1, 1]);
   assert.deepEqual(lines(true), [2]);
+});
+
+test('setting triangles stay print-true: each side takes its own square, corners come from one square on each diagonal', () => {
+  // by hand: 3 × 4 on point has 2 side triangles at top and bottom, 3 at left and right: squares cut twice give one for each
+  // side, so one-way and two-way alike max(2, 3, 2, 3) = 3, where ⌈10 / 4⌉ = 3 without direction; corners 2 either way
+  const plain: Written = {
+    id: 'plain',
+    size: 6,
+    patches: { grid: [1, 1], list: [{ points: rectangle(0, 0, 1, 1), tone: 'light' }] },
+  };
+  const top = (across: number, down: number): Written => ({
+    set: 'on-point',
+    rows: Array.from({ length: down }, () => Array.from({ length: across }, () => ({ block: 'plain' }))),
+    between: Array.from({ length: down - 1 }, () => Array.from({ length: across - 1 }, () => ({ block: 'plain' }))),
+    settingFabric: 'stag',
+  });
+  const squares = (print: string, across: number, down: number) =>
+    planned(quilt({ fabrics: printed({ print }), blocks: [plain], top: top(across, down) }))
+      .fabrics.find(({ id }) => id === 'stag')
+      ?.pieces.map(({ shape, count, diagonal }) => [shape, count, diagonal]);
+  assert.deepEqual(squares('none', 3, 4), [
+    ['quarter-square', 3, null],
+    ['half-square', 2, null],
+  ]);
+  assert.deepEqual(squares('one-way', 3, 4)?.toSorted(), [
+    ['half-square', 1, 'falling'],
+    ['half-square', 1, 'rising'],
+    ['quarter-square', 3, null],
+  ]);
+  // by hand: 1 at top and bottom, 5 at left and right: 5 one-way, ⌈12 / 4⌉ = 3 without
+  assert.deepEqual(
+    [squares('none', 2, 6)?.[0]?.[1], squares('one-way', 2, 6)?.find(([shape]) => shape === 'quarter-square')?.[1]],
+    [3, 5],
+  );
 });

@@ -121,6 +121,8 @@ const finish = (plan: QuiltPlan): readonly string[] => {
       : `  Batting ${lengthText(batting.width, unit)} × ${lengthText(batting.height, unit)}`,
     binding === null
       ? '  No binding planned'
-      : `  Binding ${binding.strips} strips of ${lengthText(binding.cut, unit)}, ${lengthText(binding.length, unit)} needed`,
+      : binding.bias !== null
+        ? `  Binding on the bias from ${counted(binding.bias.squares, 'square')} of ${lengthText(binding.bias.side, unit)}, ${lengthText(binding.length, unit)} needed`
+        : `  Binding ${binding.strips} strips of ${lengthText(binding.cut, unit)}, ${lengthText(binding.length, unit)} needed`,
   ];
 };

@@ -26,10 +26,15 @@ export const noteText = (note: Note, unit: Unit): string => {
         more > 1e-9
           ? `that takes ${figure(more)} more of it (${figure(note.upright)} against ${figure(note.anyWay)})`
           : 'that takes no more of it';
-      return `The print of ${quoted(note.fabric)} stands upright in the quilt, and ${cost}.`;
+      return `The print of ${quoted(note.fabric)} stands upright in the quilt, and ${cost}.${note.leans ? ' In blocks set on point it follows the block and leans.' : ''}`;
     }
-    case 'finishing/smaller-than-bed':
-      return `For its bed, with drop and tuck, the quilt should be ${sizeText(note.wanted, unit)}: it lacks ${lengthText(note.lacks[0], unit)} in width and ${lengthText(note.lacks[1], unit)} in length.`;
+    case 'finishing/smaller-than-bed': {
+      const ways = ['width', 'length'].flatMap((way, i) => {
+        const lacks = note.lacks[i] ?? 0;
+        return lacks > 1e-9 ? [`${lengthText(lacks, unit)} in ${way}`] : [];
+      });
+      return `For its bed, with drop and tuck, the quilt should be ${sizeText(note.wanted, unit)}: it lacks ${ways.join(' and ')}.`;
+    }
     case 'fabric/values-near': {
       const { light, dark } = note;
       const named = ({ tones, fabrics, lightness }: typeof light): string =>
