@@ -12,9 +12,9 @@ import {
   quiltForBed,
   sleeveFor,
 } from '#craft/finishing';
-import { type Length, length, tidy, toNearestMark, type Unit } from '#craft/measure';
+import { type Length, length, tidy, toNearestMark, type Unit, upToMark } from '#craft/measure';
 import type { SetTop } from '#craft/setting';
-import { toNumber } from '#ground/exact';
+import { type Rational, toNumber } from '#ground/exact';
 import type { Note } from './notes.ts';
 import type { FinishPlan } from './plan.ts';
 
@@ -32,7 +32,7 @@ export const planFinish = (of: {
   return {
     binding: binding && bindingPlan({ ...of, binding }),
     backing: backing && backingPlan({ quilt, set, backing, natures }),
-    batting: batting && battingPlan(around(set, toNumber(batting.overage)), unit),
+    batting: batting && battingPlan(around(set, { overage: batting.overage, ruler: rule.ruler }), unit),
     sleeve: sleeve && sleevePlan({ ...of, fabric: sleeve.fabric }),
     label: label && labelPlan(label, rule),
     bed: bed && bedPlan({ bed, set, unit }),
@@ -123,7 +123,7 @@ const backingPlan = (of: {
   readonly backing: NonNullable<Quilt['finish']['backing']>;
   readonly natures: ReadonlyMap<string, ClothNature>;
 }): FinishPlan['backing'] => {
-  const size = around(of.set, toNumber(of.backing.overage));
+  const size = around(of.set, { overage: of.backing.overage, ruler: of.quilt.ruler });
   const nature = of.natures.get(of.backing.fabric) as ClothNature;
   const { run, panels, cuts } = backingFor({
     size,
@@ -140,10 +140,13 @@ const uprightRun = ({ print, printRuns }: ClothNature): 'upright' | 'level' | 'l
   return printRuns === 'lengthwise' ? 'upright' : 'level';
 };
 
-/** The top with an overage on every side. */
-const around = (set: SetTop, overage: number): readonly [Length, Length] => [
-  length(set.width + 2 * overage),
-  length(set.height + 2 * overage),
-];
+/** The top with an overage on every side, up to the next mark: what is cut off later may be a little too large. */
+const around = (
+  set: SetTop,
+  of: { readonly overage: Rational; readonly ruler: Rational },
+): readonly [Length, Length] => {
+  const both = 2 * toNumber(of.overage);
+  return [upToMark(length(set.width + both), of.ruler).size, upToMark(length(set.height + both), of.ruler).size];
+};
 
 const sizeOf = ([width, height]: readonly [Length, Length]) => ({ width, height });

@@ -1,3 +1,5 @@
+export { drawBacking } from './backing.ts';
+export { drawBias } from './bias.ts';
 export { drawBlock } from './block.ts';
 export { drawBoard } from './board.ts';
 export { drawBorders } from './borders.ts';

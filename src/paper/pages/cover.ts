@@ -1,13 +1,14 @@
 // The cover: the quilt, its name, and what one asks first.
 import type { QuiltPlan } from '#craft';
 import type { ClothSigns } from '#paper/cloth';
-import { drawQuilt } from '#paper/drawing';
+import { drawQuilt, isSlanted } from '#paper/drawing';
 import { checkSize } from '#paper/lengths';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
 import type { Swatch } from './cloth.ts';
 import { measurePt } from './measure.ts';
 import { skillOf } from './skill.ts';
+import { topShape } from './top-shape.ts';
 
 export interface Cover {
   readonly picture: Picture;
@@ -63,9 +64,10 @@ export const coverOf = (of: {
 
 export const quiltAlt = (plan: QuiltPlan, size: string): string => {
   const blocks = plan.blocks.map(({ title, id, count }) => `${count} × ${title || id}`).join(', ');
-  const { rows, borders } = plan.top.set;
-  const blockRows = rows.filter(({ kind }) => kind === 'blocks').length;
-  const bordered =
-    borders.length === 0 ? 'no border' : borders.length === 1 ? 'one border' : `${borders.length} borders`;
-  return `The finished quilt, ${size}: ${blocks}, in ${blockRows} ${blockRows === 1 ? 'row' : 'rows'}, with ${bordered}.`;
+  const { rows, sections, borders } = topShape(plan);
+  const parts = sections > 0 ? counted(sections, 'section') : counted(rows, isSlanted(plan) ? 'slanted row' : 'row');
+  const bordered = borders === 0 ? 'no border' : borders === 1 ? 'one border' : `${borders} borders`;
+  return `The finished quilt, ${size}: ${blocks}, in ${parts}, with ${bordered}.`;
 };
+
+const counted = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;

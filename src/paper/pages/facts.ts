@@ -62,7 +62,7 @@ export const factsOf = (plan: QuiltPlan, album: Album): PatternFacts => {
     cutting: cuttingCharts({ plan, signs, swatches, album }),
     blocks: blockPages({ plan, signs, album }),
     top: topPages({ plan, signs, album }),
-    finish: finishParts(plan, signs),
+    finish: finishParts({ plan, signs, album }),
     templates: templateSheets({ plan, signs, album }),
     cautions,
   };

@@ -1,7 +1,8 @@
 export { boughtText } from './bought.ts';
 export { quiltAlt } from './cover.ts';
 export type { PatternFacts } from './facts.ts';
-export { moneyText } from './money.ts';
+export { totalLines } from './money.ts';
 export type { PatternPages } from './pattern.ts';
 export { patternPages } from './pattern.ts';
 export { skillOf } from './skill.ts';
+export { topShape } from './top-shape.ts';

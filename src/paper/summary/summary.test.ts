@@ -50,3 +50,36 @@ test('a square that is cut apart into triangles says so', () => {
   const line = lines.find((one) => one.startsWith('  A1  '));
   assert.match(line ?? '', /Shoo fly A, cut once corner to corner$/);
 });
+
+test('sections are counted as such, a pieced border and its spacers as one, a bias binding by its square', () => {
+  const text = summaryText(
+    planOf(
+      documentOf({
+        top: {
+          set: 'sections',
+          sections: {
+            down: [
+              { across: [{ block: 'cabin' }, { block: 'fly' }] },
+              { across: [{ block: 'fly' }, { fill: 'bark' }] },
+            ],
+          },
+          borders: [{ pieced: { block: 'fly', spacer: 'oat' } }, { width: '2 1/2', fabric: 'bark' }],
+        },
+        finish: { binding: { fabric: 'bark', grain: 'bias' }, sleeve: { fabric: 'oat' } },
+      }),
+    ),
+  );
+  assert.match(text, /The top: 2 sections, 2 borders, \d+ steps/);
+  assert.match(text, /Binding 2½ in wide on the bias from 1 square of \d+ in, \d+ in needed/);
+  assert.match(text, /Hanging sleeve cut \d+½? in × 8½ in/);
+});
+
+test('a size that no ruler has is given to the nearest mark; prices add up, and what has none is told', () => {
+  const fabrics = specimenDocument.fabrics.map((fabric) => (fabric.id === 'oat' ? fabric : { ...fabric, price: 8 }));
+  const rows = [[{ block: 'fly' }]];
+  const plan = planOf(documentOf({ fabrics, currency: 'EUR', top: { set: 'on-point', rows, settingFabric: 'bark' } }));
+  const text = summaryText(plan);
+  // by hand: a block of 3 on point is 3√2 = 4.243 wide, nearest to 4¼
+  assert.match(text, /^about 4¼ in × about 4¼ in finished/m);
+  assert.match(text, /All cloth as it is bought: \d+\.\d\d EUR, without cloth [A-C], which has no\s+price here\./);
+});

@@ -2,7 +2,8 @@
 import type { FabricPlan, QuiltPlan } from '#craft';
 import { clothSignsFor, signOf } from '#paper/cloth';
 import { cutMark, entryTitle, usesText } from '#paper/cutting';
-import { boughtText, skillOf } from '#paper/pages';
+import { checkLength } from '#paper/lengths';
+import { boughtText, skillOf, topShape, totalLines } from '#paper/pages';
 import { lengthText, noteText } from '#paper/words';
 import { columns, heading, wrapped } from './lines.ts';
 
@@ -11,7 +12,7 @@ const mostSizes = 6;
 export const summaryText = (plan: QuiltPlan): string => {
   const { quilt, top, time } = plan;
   const { unit } = quilt;
-  const size = `${lengthText(top.set.width, unit)} × ${lengthText(top.set.height, unit)}`;
+  const size = `${checked(plan, top.set.width)} × ${checked(plan, top.set.height)}`;
   const skill = skillOf(plan);
   return [
     ...wrapped(quilt.title, ''),
@@ -22,6 +23,7 @@ export const summaryText = (plan: QuiltPlan): string => {
     '',
     heading('Cloth to buy'),
     ...cloths(plan),
+    ...totalLines(plan, clothSignsFor(plan)).flatMap((line) => wrapped(line, '  ')),
     '',
     heading('Cut'),
     ...cutList(plan),
@@ -95,26 +97,27 @@ const sewing = (plan: QuiltPlan): readonly string[] => [
     const steps = block.patches.length === 0 ? 'made elsewhere' : made;
     return wrapped(`${block.count} × ${title}: ${steps}`, '  ');
   }),
-  ...wrapped(
-    `The top: ${[...rowsText(plan.top.set.rows), counted(plan.top.set.borders.length, 'border'), counted(plan.top.steps.length, 'step')].join(', ')}`,
-    '  ',
-  ),
+  ...wrapped(`The top: ${[...shapeText(plan), counted(plan.top.steps.length, 'step')].join(', ')}`, '  '),
 ];
 
-/** Rows of sashes are sewn like rows of blocks, but nobody calls them that. */
-const rowsText = (rows: QuiltPlan['top']['set']['rows']): readonly string[] => {
-  const sashes = rows.filter(({ kind }) => kind === 'sashes').length;
-  return [counted(rows.length - sashes, 'row'), ...(sashes === 0 ? [] : [`${counted(sashes, 'row')} of sashes`])];
+const shapeText = (plan: QuiltPlan): readonly string[] => {
+  const { rows, sashRows, sections, borders } = topShape(plan);
+  return [
+    sections > 0 ? counted(sections, 'section') : counted(rows, 'row'),
+    ...(sashRows === 0 ? [] : [`${counted(sashRows, 'row')} of sashes`]),
+    counted(borders, 'border'),
+  ];
 };
 
 const counted = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;
 
 const finish = (plan: QuiltPlan): readonly string[] => {
-  const { binding, backing, batting } = plan.finish;
-  const { unit } = plan.quilt;
+  const { binding, backing, batting, sleeve, label } = plan.finish;
+  const size = (width: number, height: number): string => `${checked(plan, width)} × ${checked(plan, height)}`;
   return [
     backing === null
       ? '  No backing planned'
+<<<<<<< HEAD
       : `  Backing ${lengthText(backing.width, unit)} × ${lengthText(backing.height, unit)}, ${backing.panels} ${backing.panels === 1 ? 'panel' : 'panels'}`,
     batting === null
       ? '  No batting planned'
@@ -124,5 +127,23 @@ const finish = (plan: QuiltPlan): readonly string[] => {
       : binding.bias !== null
         ? `  Binding on the bias from ${counted(binding.bias.squares, 'square')} of ${lengthText(binding.bias.side, unit)}, ${lengthText(binding.length, unit)} needed`
         : `  Binding ${binding.strips} strips of ${lengthText(binding.cut, unit)}, ${lengthText(binding.length, unit)} needed`,
+=======
+      : `  Backing ${size(backing.width, backing.height)}, ${counted(backing.panels, 'panel')}`,
+    batting === null ? '  No batting planned' : `  Batting ${size(batting.width, batting.height)}`,
+    binding === null ? '  No binding planned' : bindingLine(plan, binding),
+    ...(sleeve === null ? [] : [`  Hanging sleeve cut ${size(...sleeve.cut)}`]),
+    ...(label === null ? [] : [`  Label cut ${size(...label.cut)}`]),
+>>>>>>> c079705 (mine)
   ];
 };
+
+const bindingLine = (plan: QuiltPlan, of: NonNullable<QuiltPlan['finish']['binding']>): string => {
+  const { unit } = plan.quilt;
+  const needed = `${checked(plan, of.length)} needed`;
+  if (of.bias === null) return `  Binding ${of.strips} strips of ${lengthText(of.cut, unit)}, ${needed}`;
+  const { squares, side } = of.bias;
+  return `  Binding ${lengthText(of.cut, unit)} wide on the bias from ${counted(squares, 'square')} of ${lengthText(side, unit)}, ${needed}`;
+};
+
+/** "6½ in", "about 36½ in" where no ruler has the length. */
+const checked = (plan: QuiltPlan, value: number): string => checkLength(value, plan.quilt).replaceAll('\u00a0', ' ');

@@ -68,12 +68,15 @@ export const chaptersTypst = `
   ]
 }
 
+#let part(p) = {
+  heading(level: 2, p.heading)
+  for l in p.lines { par(l) }
+  if "picture" in p { block(above: 10pt, below: 10pt, picture(p.picture)) }
+}
+
 #let parts(name, all) = [
   #heading(level: 1, name)
-  #for p in all [
-    #heading(level: 2, p.heading)
-    #for l in p.lines { par(l) }
-  ]
+  #for p in all { if "picture" in p { block(breakable: false, part(p)) } else { part(p) } }
 ]
 
 #let checkSquare(size, words) = block(breakable: false, stack(dir: ltr, spacing: 8pt,

@@ -1,0 +1,47 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { clothSignsFor, signOf } from '#paper/cloth';
+import { documentOf, faultInXml, planOf } from '#paper/specimen';
+import { drawBacking } from './backing.ts';
+import { drawBias } from './bias.ts';
+
+const rows = Array.from({ length: 16 }, () => Array.from({ length: 12 }, () => ({ block: 'fly' })));
+const plan = planOf(documentOf({ top: { set: 'straight', rows } }));
+const signs = clothSignsFor(plan);
+
+test('a backing shows every panel with its cut size, and the top in its middle', () => {
+  const { backing } = plan.finish;
+  if (backing === null) throw new Error('the specimen has a backing');
+  // by hand: the top is 36 × 48, so the backing is 44 × 56: two panels on cloth 40 wide
+  assert.equal(backing.panels, 2);
+  const drawing = drawBacking({
+    plan,
+    backing,
+    sign: signOf(signs, backing.fabric),
+    fitPt: [200, 150],
+    alt: 'Backing',
+  });
+  assert.equal(faultInXml(drawing.svg), null);
+  assert.ok(drawing.widthPt <= 200 && drawing.heightPt <= 150);
+  assert.equal(drawing.svg.match(/<rect /g)?.length, 3);
+  const [, top] = drawing.svg.match(/<rect ([^>]*stroke-dasharray[^>]*)>/) ?? [];
+  const of = (name: string): number => Number(top?.match(new RegExp(` ?${name}="([^"]*)"`))?.[1]);
+  assert.ok(Math.abs(of('x') * 2 + of('width') - drawing.widthPt) < 0.01);
+  assert.ok(Math.abs(of('y') * 2 + of('height') - drawing.heightPt) < 0.01);
+});
+
+test('the square of a bias binding is drawn three times in all, as square, sheet and lined sheet, of one area', () => {
+  const { svg } = drawBias({ sign: signOf(signs, 'bark'), side: '21 in', alt: 'Bias' });
+  assert.equal(faultInXml(svg), null);
+  const areas = [...svg.matchAll(/<path d="M([^"]*)Z" fill="#4a3426"/g)].map(([, path]) => {
+    const points = (path as string).split('L').map((corner) => corner.split(' ').map(Number) as [number, number]);
+    return Math.abs(
+      points.reduce((sum, [x, y], i) => {
+        const [nx, ny] = points[(i + 1) % points.length] as [number, number];
+        return sum + (x * ny - nx * y) / 2;
+      }, 0),
+    );
+  });
+  assert.equal(areas.length, 3);
+  for (const area of areas) assert.ok(Math.abs(area - (areas[0] as number)) < 0.01);
+});
