@@ -117,23 +117,11 @@ const finish = (plan: QuiltPlan): readonly string[] => {
   return [
     backing === null
       ? '  No backing planned'
-<<<<<<< HEAD
-      : `  Backing ${lengthText(backing.width, unit)} × ${lengthText(backing.height, unit)}, ${backing.panels} ${backing.panels === 1 ? 'panel' : 'panels'}`,
-    batting === null
-      ? '  No batting planned'
-      : `  Batting ${lengthText(batting.width, unit)} × ${lengthText(batting.height, unit)}`,
-    binding === null
-      ? '  No binding planned'
-      : binding.bias !== null
-        ? `  Binding on the bias from ${counted(binding.bias.squares, 'square')} of ${lengthText(binding.bias.side, unit)}, ${lengthText(binding.length, unit)} needed`
-        : `  Binding ${binding.strips} strips of ${lengthText(binding.cut, unit)}, ${lengthText(binding.length, unit)} needed`,
-=======
       : `  Backing ${size(backing.width, backing.height)}, ${counted(backing.panels, 'panel')}`,
     batting === null ? '  No batting planned' : `  Batting ${size(batting.width, batting.height)}`,
     binding === null ? '  No binding planned' : bindingLine(plan, binding),
     ...(sleeve === null ? [] : [`  Hanging sleeve cut ${size(...sleeve.cut)}`]),
     ...(label === null ? [] : [`  Label cut ${size(...label.cut)}`]),
->>>>>>> c079705 (mine)
   ];
 };
 
