@@ -1,0 +1,124 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { documentOf, planOf, specimenDocument } from '#paper/specimen';
+import { patternPages } from './pattern.ts';
+
+const [cabin, fly] = specimenDocument.blocks;
+const topOf = (changes: Readonly<Record<string, unknown>>) => patternPages(planOf(documentOf(changes))).facts.top;
+const partOf = (top: ReturnType<typeof topOf>, heading: string) => {
+  const part = top.parts.find((one) => one.heading === heading);
+  if (part === undefined) throw new Error(`no part ${heading} among ${top.parts.map((one) => one.heading).join(', ')}`);
+  return part;
+};
+
+test('on point the rows are told by their ends, the corners after them, and what is trimmed to which size', () => {
+  const top = topOf({
+    blocks: [{ ...fly, size: '6' }],
+    top: {
+      set: 'on-point',
+      rows: [
+        [{ block: 'fly' }, { block: 'fly' }],
+        [{ block: 'fly' }, { block: 'fly' }],
+      ],
+      between: [[{ plain: 'bark' }]],
+      settingFabric: 'oat',
+      float: '1/2',
+    },
+  });
+  // by hand: 2 × 2 main cells and one between: rows of 1, 3 and 1 cells; side triangles at both ends of the short rows,
+  // none on the long one, whose ends are the corners; the triangles of the first and the last row lie unlike
+  assert.deepEqual(
+    partOf(top, 'Rows').table?.rows.map(([row, holds, , measures]) => [row, holds, measures]),
+    [
+      ['1', '2 side triangles, 1 block', '6½\u00a0in wide'],
+      ['2', '2 blocks, 1 plain piece', '6½\u00a0in wide'],
+      ['3', '2 side triangles, 1 block', '6½\u00a0in wide'],
+    ],
+  );
+  const corners = partOf(top, 'Corners').list;
+  for (const corner of ['upper left', 'lower right', 'lower left', 'upper right']) {
+    assert.ok(
+      corners.some((line) => line.includes(corner)),
+      corner,
+    );
+  }
+  // 2 · 6√2 + ½ = 17.47, nearest to 17½
+  assert.ok(
+    corners.some((line) => line.includes('about\u00a017½ × 17½\u00a0in')),
+    corners.join('\n'),
+  );
+});
+
+test('sections are told from the innermost out, a place kept for a block made elsewhere with its size', () => {
+  const top = topOf({
+    blocks: [cabin, fly, { id: 'panel', title: 'Painted panel', made: 'elsewhere', size: ['7', '3'] }],
+    top: {
+      set: 'sections',
+      sections: {
+        down: [{ across: [{ block: 'cabin' }, { strip: 'oat', width: '1' }, { block: 'fly' }] }, { block: 'panel' }],
+      },
+    },
+  });
+  const rows = partOf(top, 'Sections').table?.rows ?? [];
+  assert.deepEqual(
+    rows.map(([section, join]) => [section, join]),
+    [
+      ['1', 'from left to right: Log cabin; strip A; Shoo fly'],
+      ['Middle', 'from the top down: section 1; Painted panel'],
+    ],
+  );
+  assert.ok(top.intro.some((line) => line.includes('Painted panel') && line.includes('7½ × 3½\u00a0in')));
+});
+
+test('each kind of border has its advice, and a pieced one its blocks counted', () => {
+  const top = topOf({
+    blocks: [cabin, { ...fly, size: '1' }],
+    top: {
+      rows: [[{ block: 'cabin' }]],
+      borders: [
+        { width: '1', fabric: 'oat', corners: 'squares', cornerFabric: 'brick' },
+        { pieced: { block: 'fly', spacer: 'oat' } },
+        { width: '2', fabric: 'bark', corners: 'mitred' },
+      ],
+    },
+  });
+  const { list, table } = partOf(top, 'Borders');
+  for (const words of ['Border 1 has a square in each corner', 'Border 2 is made of blocks', 'Border 3 is mitred']) {
+    assert.ok(
+      list.some((line) => line.startsWith(words)),
+      words,
+    );
+  }
+  // by hand: the cabin of 3 and a border of 1 make 5, five blocks of 1 a side, seven with the corners
+  const where = table?.rows.map(([, place]) => place) ?? [];
+  assert.ok(where.includes('Left, 5 × Shoo fly'), where.join('\n'));
+  assert.ok(where.includes('Top, 7 × Shoo fly'), where.join('\n'));
+});
+
+test('a scrappy piece is listed with the number cut from each of its cloths, which add up', () => {
+  const { facts } = patternPages(
+    planOf(
+      documentOf({ blocks: [cabin, { ...fly, colourings: { default: { sky: ['oat', 'bark'], wing: 'brick' } } }] }),
+    ),
+  );
+  const block = facts.blocks.find(({ title }) => title === 'Shoo fly');
+  const scrappy = block?.pieces.filter(({ cloth }) => cloth.includes(',')) ?? [];
+  // by hand: the sky's triangles (four a block) and squares (four a block), two blocks
+  assert.deepEqual(
+    scrappy.map(({ cloth }) => cloth.match(/\d+/g)?.reduce((sum, count) => sum + Number(count), 0)),
+    [8, 8],
+  );
+  assert.ok(block?.remarks.some((line) => line.includes('scrappy')));
+});
+
+test('cloth bought in sheets is asked for by their name, and each sheet told once', () => {
+  const fabrics = specimenDocument.fabrics.map(({ id, name, colour }) =>
+    id === 'brick' ? { id, name, colour, bought: 'fat-quarter', price: 3 } : { id, name, colour },
+  );
+  const { facts } = patternPages(planOf(documentOf({ fabrics, currency: 'EUR' })));
+  const brick = facts.cloths.find(({ name }) => name === 'Brick');
+  assert.equal(brick?.buy, '1 fat quarter');
+  assert.equal(brick?.price, '3.00\u00a0EUR');
+  const cutting = facts.cutting.find(({ name }) => name === 'Brick');
+  assert.match(cutting?.directions[0] ?? '', /^Sheet 1: \d+ strips? /);
+});
