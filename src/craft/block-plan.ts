@@ -195,6 +195,7 @@ const plannedStep = (of: {
     perBlock: step.perBlock,
     total: step.perBlock * of.count,
     patches: step.patches,
+    stopsAt: step.stopsAt,
     line: step.line,
   };
 };
@@ -214,6 +215,7 @@ const inMirror = (pieced: PiecedBlock, block: DraftedBlock): PiecedBlock => ({
       heading,
       machineTurn: machineTurn(heading, lying),
       lying,
+      stopsAt: step.stopsAt.map((p) => at(block.size[0] - p.x, p.y)),
       line: step.line.map((p) => at(block.size[0] - p.x, p.y)),
     };
   }),

@@ -83,6 +83,8 @@ export interface PlannedStep {
   readonly total: number;
   /** Patches (indexes into the block's) of the first part and of the second, for pictures. */
   readonly patches: readonly [readonly number[], readonly number[]];
+  /** Ends of the seam where sewing stops on the mark, an allowance from the edge: a piece is set in there later. */
+  readonly stopsAt: Polygon;
   /** The seam as it lies in the block, from end to end. */
   readonly line: Polygon;
 }

@@ -43,6 +43,7 @@ export const logSteps = (of: {
       press: 1,
       patches: [unit, [log]],
       line,
+      stopsAt: [],
       unfinished: checkSize({
         outline: boxCorners([...unit, log].map((p) => block.outlines[p] as Polygon)),
         seam: block.seam,

@@ -100,6 +100,8 @@ test('a window with mitred sash and sill is set in round one inside corner, no m
     1,
   ); // two parts meet a third in one corner, by hand
   assert.deepEqual(result.steps.at(-1)?.unfinished, [4.5, 4.5]);
+  // the first seam ends in the corner that is set in later (common practice, no source: stop where the seam lines cross)
+  assert.equal(result.steps[0]?.stopsAt.length, 1);
   seamLaw(window, result);
 });
 

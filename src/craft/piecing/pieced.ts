@@ -2,7 +2,7 @@
 
 import type { Side } from '#craft/design';
 import type { Length } from '#craft/measure';
-import type { Polygon } from '#ground/plane';
+import type { Point, Polygon } from '#ground/plane';
 import type { Lying } from './machine.ts';
 
 export interface PiecedBlock {
@@ -52,6 +52,8 @@ export interface SewingStep {
   readonly patches: readonly [readonly number[], readonly number[]];
   /** The seam on the board, finished, from end to end, in the block's frame. */
   readonly line: Polygon;
+  /** Ends of the seam where sewing stops on the mark, an allowance from the edge: a piece is set in there later. */
+  readonly stopsAt: readonly Point[];
   /** Unfinished size to measure after pressing, across and down. */
   readonly unfinished: readonly [Length, Length];
   /** How many of this unit one block takes. */

@@ -41,6 +41,7 @@ export const stepsOf = (block: SewnBlock, tree: JoinTree): readonly SewingStep[]
   const outward = buildsOutward(block, tree);
   const order = makingOrder(block, tree, outward);
   const times = timesEach(order, tree);
+  const setIn = order.some((form) => isSetIn(tree.joins.get(form) as Join));
   const steps: SewingStep[] = [];
   const madeBy = new Map<number, number>();
   const partOf = (branch: Branch): Part =>
@@ -55,7 +56,9 @@ export const stepsOf = (block: SewnBlock, tree: JoinTree): readonly SewingStep[]
     const hands: Hands = { block, partOf, lyingOf, next: steps.length };
     const seams = join.kind === 'ring' ? ringSeams(hands, join) : [plainSeam(hands, join, outward)];
     for (const seam of seams) {
-      steps.push(stepOf({ block, seam, number: steps.length + 1, outward, perBlock: times.get(form) as number }));
+      steps.push(
+        stepOf({ block, seam, number: steps.length + 1, outward, setIn, perBlock: times.get(form) as number }),
+      );
     }
     madeBy.set(form, steps.length - 1);
   }
@@ -75,10 +78,13 @@ const stepOf = (of: {
   readonly seam: SeamOnBoard;
   readonly number: number;
   readonly outward: boolean;
+  /** Whether anything in the block is set in. */
+  readonly setIn: boolean;
   readonly perBlock: number;
 }): SewingStep => {
   const { block, seam } = of;
   const unit = [...new Set([...seam.patches[0], ...seam.patches[1]])].sort((a, b) => a - b);
+  const outline = unitOutline(block, unit);
   return {
     number: of.number,
     join: seam.parts,
@@ -92,9 +98,24 @@ const stepOf = (of: {
     press: of.outward ? 1 : darkerSide({ ...block, path: seam.path, parts: seam.patches }),
     patches: seam.patches,
     line: seam.path,
-    unfinished: checkSize({ outline: unitOutline(block, unit), seam: block.seam, slack: block.slack }),
+    stopsAt: of.setIn ? stopsOn(seam.path, outline, block.slack) : [],
+    unfinished: checkSize({ outline, seam: block.seam, slack: block.slack }),
     perBlock: of.perBlock,
   };
+};
+
+const isSetIn = (join: Join): boolean => join.kind === 'seam' && join.bends > 0;
+
+/** Ends of a seam at inside corners of the unit it makes: what fills such a corner is set in. */
+const stopsOn = (path: Polygon, outline: Polygon, slack: number): readonly Point[] => {
+  const ends = [path[0], path.at(-1)] as readonly Point[];
+  return ends.filter((end) =>
+    outline.some((corner, i) => {
+      const before = outline[(i + outline.length - 1) % outline.length] as Point;
+      const after = outline[(i + 1) % outline.length] as Point;
+      return distance(corner, end) < 3 * slack && offLine(before, after, corner) > slack;
+    }),
+  );
 };
 
 const unitOutline = (block: SewnBlock, unit: readonly number[]): Polygon =>

@@ -80,14 +80,19 @@ export const machineText = (of: {
  *
  * @param partner the step that closes a begun seam, or that began a closed one
  */
-export const kindText = ({ kind, corners }: Pick<PlannedStep, 'kind' | 'corners'>, partner: number | null): string => {
+export const kindText = (
+  { kind, corners, stopsAt }: Pick<PlannedStep, 'kind' | 'corners' | 'stopsAt'>,
+  partner: number | null,
+): string => {
   switch (kind) {
     case 'straight':
-      return '';
+      return stopsAt.length === 0
+        ? ''
+        : ` Stop on the mark, an allowance from the edge, at the ${stopsAt.length === 1 ? 'end' : 'ends'} of the seam where an inside corner opens: a piece is set in there later.`;
     case 'partial-begin':
-      return ` Begin at the end where both have a corner, sew half of the seam, and stop: ${partner === null ? 'a later step' : `step ${partner}`} closes it.`;
+      return ` Sew only the half of the seam that ends where both have a corner; leave the other half open: ${partner === null ? 'a later step' : `step ${partner}`} closes it.`;
     case 'partial-close':
-      return ` Sew on from where ${partner === null ? 'the seam was left' : `step ${partner} stopped`}, out to the edge.`;
+      return ` Sew the half that ${partner === null ? 'was' : `step ${partner}`} left open, from edge to stitches.`;
     case 'set-in':
       return ` Sew from mark to mark. At ${corners === 1 ? 'the inside corner' : 'each inside corner'} stop on the mark with the needle down, turn the work until the next edges are even, and sew on.`;
     default:

@@ -129,15 +129,15 @@ test('a seam that is begun and closed later names the step that answers it', () 
     block?.steps.map(({ number }) => number),
     ['1', '2', '3', '4', '5'],
   );
-  assert.match(block?.steps[0]?.machine ?? '', /stop: step 5 closes it\.$/);
-  assert.match(block?.steps[4]?.machine ?? '', /from where step 1 stopped/);
+  assert.match(block?.steps[0]?.machine ?? '', /open: step 5 closes it\.$/);
+  assert.match(block?.steps[4]?.machine ?? '', /the half that step 1 left open/);
   assert.match(block?.warning ?? '', /closed at the end/);
 });
 
 test('a set-in seam says how to turn its corners', () => {
-  assert.match(kindText({ kind: 'set-in', corners: 1 }, null), /At the inside corner stop/);
-  assert.match(kindText({ kind: 'set-in', corners: 3 }, null), /each inside corner/);
-  assert.equal(kindText({ kind: 'straight', corners: 0 }, null), '');
+  assert.match(kindText({ kind: 'set-in', corners: 1, stopsAt: [] }, null), /At the inside corner stop/);
+  assert.match(kindText({ kind: 'set-in', corners: 3, stopsAt: [] }, null), /each inside corner/);
+  assert.equal(kindText({ kind: 'straight', corners: 0, stopsAt: [] }, null), '');
 });
 
 test('skill is guessed from shapes, with its reason', () => {

@@ -106,6 +106,7 @@ const step = (of: PlannedStep): unknown => ({
   perBlock: of.perBlock,
   total: of.total,
   patches: of.patches,
+  ...(of.stopsAt.length > 0 ? { stopsAt: of.stopsAt.map(pair) } : {}),
   line: of.line.map(pair),
 });
 
