@@ -17,4 +17,5 @@ export { drawStep } from './step.ts';
 export type { Drawing } from './svg.ts';
 export { drawSwatch } from './swatch.ts';
 export { drawTemplate } from './template.ts';
+export { drawTemplateSheets } from './template-sheets.ts';
 export { drawValueLadder, lightToDark } from './value-ladder.ts';

@@ -11,23 +11,35 @@ import { element, picture } from './svg.ts';
 
 const padPt = 4;
 
-/** @param of.scale points a unit; 72 for inches at true scale */
-export const drawTemplate = (of: {
+interface TemplatePicture {
   readonly template: { readonly points: Polygon; readonly seamLine: Polygon };
   readonly label: string;
+  /** Points a unit; 72 for inches at true scale. */
   readonly scale: number;
   readonly alt: string;
-}): Drawing => {
+}
+
+export const drawTemplate = (of: TemplatePicture): Drawing => picture({ ...drawnTemplate(of), alt: of.alt });
+
+/** A template drawn from 0, 0, with the room that it takes. */
+export const drawnTemplate = (
+  of: TemplatePicture,
+): {
+  readonly widthPt: number;
+  readonly heightPt: number;
+  readonly parts: readonly string[];
+  readonly cut: Polygon;
+} => {
   const box = boxOf(of.template.points);
   const frame = { scale: of.scale, x: padPt - box.x * of.scale, y: padPt - box.y * of.scale };
   const cut = framed(of.template.points, frame);
   const seam = framed(of.template.seamLine, frame);
   const middle = centroid(seam);
   const reach = Math.min(16, (box.height * of.scale) / 6);
-  return picture({
+  return {
     widthPt: box.width * of.scale + 2 * padPt,
     heightPt: box.height * of.scale + 2 * padPt,
-    alt: of.alt,
+    cut,
     parts: [
       element('path', {
         d: pathOf([cut]),
@@ -55,5 +67,5 @@ export const drawTemplate = (of: {
         tooSmall: 'leave-out',
       }),
     ],
-  });
+  };
 };

@@ -1,17 +1,19 @@
 // Templates at true scale with their cut line, seam line and grain, and the squares by which a print is
-// checked. A template larger than the page is drawn at half scale, and says so.
+// checked. A template larger than the page goes over several sheets; one that would take too many is drawn smaller, and
+// says so.
 
-import type { PlannedPiece, QuiltPlan } from '#craft';
+import type { BlockPlan, PlannedPiece, QuiltPlan } from '#craft';
 import type { Unit } from '#craft/measure';
 import type { Polygon } from '#ground/plane';
 import { boxOf } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { entryTitle } from '#paper/cutting';
-import { drawTemplate } from '#paper/drawing';
+import { drawTemplate, drawTemplateSheets } from '#paper/drawing';
 import { sizeOnPaper } from '#paper/lengths';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
+import { inWords } from './in-words.ts';
 import { measurePt } from './measure.ts';
 
 export interface TemplateSheet {
@@ -25,62 +27,84 @@ const tallestTemplatePt = 610;
 
 const pointsPer: Record<Unit, number> = { in: 72, cm: 72 / 2.54 };
 
-export const templateSheets = (of: {
+interface SheetsOf {
   readonly plan: QuiltPlan;
   readonly signs: ClothSigns;
   readonly album: Album;
-}): readonly TemplateSheet[] => {
-  const { plan, signs, album } = of;
-  return plan.blocks.flatMap((block, place) =>
-    block.pieces.flatMap((piece) => {
-      const { template } = piece.cut;
-      if (template === null) return [];
-      const title = `${entryTitle(plan, { block: block.id, colouring: block.colouring, mirror: block.mirror })}, ${piece.label}`;
-      const scale = scaleFor(template.points, pointsPer[plan.quilt.unit]);
-      const share =
-        scale.share === 1
-          ? 'true scale'
-          : `drawn at ${scale.share * 100} % of its size: copy it at ${100 / scale.share} %`;
-      const text = templateText({
-        plan,
-        piece,
-        letter: signOf(signs, piece.fabric).letter,
-        share,
-        count: piece.perBlock * block.count,
-      });
-      return [
-        {
-          title,
-          text,
-          picture: shown(
-            album,
-            `template-${place + 1}-${piece.label}`,
-            drawTemplate({
-              template,
-              label: piece.label,
-              scale: scale.points,
-              alt: `Template ${title}, ${share}: cut line, dashed seam line, arrow along the lengthwise grain.`,
-            }),
-          ),
-        },
-      ];
-    }),
+}
+
+export const templateSheets = (of: SheetsOf): readonly TemplateSheet[] =>
+  of.plan.blocks.flatMap((block, place) =>
+    block.pieces.flatMap((piece) =>
+      piece.cut.template === null ? [] : pieceSheets(of, { block, place, piece, template: piece.cut.template }),
+    ),
   );
+
+interface Templated {
+  readonly block: BlockPlan;
+  readonly place: number;
+  readonly piece: PlannedPiece;
+  readonly template: NonNullable<PlannedPiece['cut']['template']>;
+}
+
+const pieceSheets = (of: SheetsOf, at: Templated): readonly TemplateSheet[] => {
+  const { plan } = of;
+  const { block, piece, template } = at;
+  const title = `${entryTitle(plan, { block: block.id, colouring: block.colouring, mirror: block.mirror })}, ${piece.label}`;
+  const name = `template-${at.place + 1}-${piece.label}`;
+  const text = (share: string): string => templateText(of, { block, piece, share });
+  const truePoints = pointsPer[plan.quilt.unit];
+  const drawn = { template, label: piece.label };
+  if (!fitsPage(template.points, truePoints)) {
+    const sheets = drawTemplateSheets({
+      ...drawn,
+      scale: truePoints,
+      fitPt: [measurePt, tallestTemplatePt],
+      alt: ({ number, row, column }) =>
+        `Template ${title}, true scale, sheet ${number}: row ${row}, place ${column}, with dotted lines and diamonds that lie on those of the next sheets.`,
+    });
+    if (sheets.length <= mostSheets) {
+      const joined = `true scale, on ${sheets.length} sheets: trim them to their frames, lay dotted line on dotted line so that the diamonds meet, and tape them`;
+      return sheets.map(({ sheet, drawing }) => ({
+        title: `${title}, sheet ${sheet.number} of ${sheets.length}`,
+        text: sheet.number === 1 ? text(joined) : '',
+        picture: shown(of.album, `${name}-${sheet.number}`, drawing),
+      }));
+    }
+  }
+  const scale = scaleFor(template.points, truePoints);
+  const share =
+    scale.share === 1 ? 'true scale' : `drawn at ${scale.share * 100} % of its size: copy it at ${100 / scale.share} %`;
+  const drawing = drawTemplate({
+    ...drawn,
+    scale: scale.points,
+    alt: `Template ${title}, ${share}: cut line, dashed seam line, arrow along the straight grain.`,
+  });
+  return [{ title, text: text(share), picture: shown(of.album, name, drawing) }];
 };
 
-const templateText = (of: {
-  readonly plan: QuiltPlan;
-  readonly piece: PlannedPiece;
-  readonly letter: string;
-  readonly share: string;
-  readonly count: number;
-}): string =>
-  `Cut ${of.count} from cloth ${of.letter}, right side up. ${of.share.charAt(0).toUpperCase()}${of.share.slice(1)}. The box round it is ${sizeOnPaper(of.piece.cut.size, of.plan.quilt.unit)}.`;
+/** More than a maker would put together: our own figure. */
+const mostSheets = 30;
+
+const templateText = (
+  { plan, signs }: SheetsOf,
+  of: { readonly block: BlockPlan; readonly piece: PlannedPiece; readonly share: string },
+): string => {
+  const { block, piece } = of;
+  const cuts = piece.fabrics.map(({ fabric, count }) => `${count} from cloth ${signOf(signs, fabric).letter}`);
+  const size = sizeOnPaper(piece.cut.size, plan.quilt.unit);
+  const share = `${of.share.charAt(0).toUpperCase()}${of.share.slice(1)}`;
+  return `Cut ${inWords(cuts)} for ${block.count === 1 ? 'the block' : `all ${block.count} blocks`}, right side up. ${share}. The box round it is ${size}.`;
+};
+
+const fitsPage = (outline: Polygon, points: number): boolean => {
+  const box = boxOf(outline);
+  return box.width * points <= measurePt - 8 && box.height * points <= tallestTemplatePt;
+};
 
 /** True scale where it fits the page, else the largest of a half, a quarter, an eighth, … */
 const scaleFor = (outline: Polygon, perUnit: number): { readonly points: number; readonly share: number } => {
-  const box = boxOf(outline);
   let share = 1;
-  while (box.width * perUnit * share > measurePt - 8 || box.height * perUnit * share > tallestTemplatePt) share /= 2;
+  while (!fitsPage(outline, perUnit * share)) share /= 2;
   return { points: perUnit * share, share };
 };

@@ -86,11 +86,11 @@ export const chaptersTypst = `
   = Templates
   Print at 100 %, without fitting to the page. Measure the two squares before you cut; if they are off, so is every template.
   #grid(columns: (auto, auto), column-gutter: 30pt, checkSquare(1in, [1 in]), checkSquare(2.5cm, [2.5 cm]))
-  Full line: cut. Dashed line: seam. Arrow: lengthwise grain.
+  Full line: cut. Dashed line: seam. Arrow: straight grain.
   #for t in facts.templates {
     block(breakable: false, above: 16pt)[
       #heading(level: 2, t.title)
-      #t.text
+      #if t.text != "" { par(t.text) }
       #picture(t.picture)
     ]
   }
