@@ -2,14 +2,23 @@
 import { planQuilt } from '#craft';
 import { calledName, readDocument } from './documents.ts';
 import { noteLines, problemLines } from './problems.ts';
-import { exits, print, type Terminal, WrongUse } from './terminal.ts';
+import { exits, NotText, print, type Terminal, WrongUse } from './terminal.ts';
 
 export const runCheck = async (files: readonly string[], terminal: Terminal): Promise<number> => {
   if (files.filter((file) => file === '-').length > 1) throw new WrongUse('Standard input (-) can be read once only.');
   let exit: number = exits.done;
   for (const file of files) {
     const name = calledName(file);
-    const outcome = planQuilt(await readDocument(file, terminal), { budget: { steps: 0 } });
+    const text = await readDocument(file, terminal).catch((error: unknown) => {
+      if (error instanceof NotText) return error;
+      throw error;
+    });
+    if (text instanceof NotText) {
+      await print(terminal.stdout, text.message);
+      exit = exits.problems;
+      continue;
+    }
+    const outcome = planQuilt(text, { budget: { steps: 0 } });
     if (outcome.ok) {
       const { notes, quilt } = outcome.value;
       await print(

@@ -3,7 +3,7 @@ import { open } from 'node:fs/promises';
 import { basename } from 'node:path';
 import type { Readable } from 'node:stream';
 import { limits } from '#craft/design';
-import { type Terminal, WrongUse } from './terminal.ts';
+import { NotText, type Terminal, WrongUse } from './terminal.ts';
 
 /** The text of a document; a longer one is cut off just past the limit, so that the reader refuses it by name. */
 export const readDocument = async (file: string, terminal: Terminal): Promise<string> => {
@@ -46,7 +46,7 @@ const textFrom = async (stream: Readable, from: string): Promise<string> => {
     return new TextDecoder('utf-8', { fatal: true }).decode(Buffer.concat(chunks));
   } catch {
     if (size > 4 * limits.characters) return ' '.repeat(limits.characters + 1);
-    throw new WrongUse(`${from} is not text in UTF-8. Save the document as UTF-8 and try again.`);
+    throw new NotText(`${from} is not text in UTF-8. Save the document as UTF-8 and try again.`);
   }
 };
 

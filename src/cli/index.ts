@@ -1,12 +1,12 @@
 // The command line: reads what is wished for, runs it, and turns every end into an exit code.
-import { Command, CommanderError, Option } from 'commander';
-import { PressFailure } from '#print';
+import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
+import { type Paper, PressFailure } from '#print';
 import { runBlocks } from './blocks-command.ts';
 import { runCheck } from './check-command.ts';
 import { runDraw } from './draw-command.ts';
 import { runPlan } from './plan-command.ts';
 import { runSizes } from './sizes-command.ts';
-import { exits, print, type Terminal, WrongUse } from './terminal.ts';
+import { exits, NotText, print, type Terminal, WrongUse } from './terminal.ts';
 
 /** Runs one command line. @returns 0 done (warnings included), 1 the document has problems, 2 wrong use */
 export const main = async (call: { readonly argv: readonly string[] } & Terminal): Promise<number> => {
@@ -21,6 +21,10 @@ export const main = async (call: { readonly argv: readonly string[] } & Terminal
       await print(call.stderr, error.message);
       return exits.wrongUse;
     }
+    if (error instanceof NotText) {
+      await print(call.stderr, error.message);
+      return exits.problems;
+    }
     if (error instanceof PressFailure) {
       await print(
         call.stderr,
@@ -30,6 +34,12 @@ export const main = async (call: { readonly argv: readonly string[] } & Terminal
     }
     throw error;
   }
+};
+
+const paperNamed = (text: string): Paper => {
+  const paper = text.toLowerCase();
+  if (paper === 'letter' || paper === 'a4') return paper;
+  throw new InvalidArgumentError('Allowed choices are letter, a4.');
 };
 
 interface DrawOptions {
@@ -56,7 +66,9 @@ const programFor = (terminal: Terminal, ended: { exit: number }): Command => {
     .description('plan a quilt: print a summary, write the plan, the cut list, pictures and the pattern')
     .argument('<file>', 'a quilt document (*.quilt.json), or - for standard input')
     .option('--out <folder>', "folder for the files (else out/NAME, NAME being the document's)")
-    .addOption(new Option('--paper <size>', 'paper of the pattern').choices(['letter', 'a4']).default('letter'))
+    .addOption(
+      new Option('--paper <size>', 'paper of the pattern: letter or a4').argParser(paperNamed).default('letter'),
+    )
     .addOption(new Option('--json', 'print the plan alone and write nothing').default(false).conflicts('out'))
     .action(async (file: string, options: { out?: string; paper: 'letter' | 'a4'; json: boolean }) => {
       ended.exit = await runPlan(

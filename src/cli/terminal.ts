@@ -13,6 +13,9 @@ export const exits = { done: 0, problems: 1, wrongUse: 2 } as const;
 /** Wrong use or a file that cannot be had: one line for a person, never a stack trace. */
 export class WrongUse extends Error {}
 
+/** A file that is there and no document: not text at all. */
+export class NotText extends Error {}
+
 /** A reader that has seen enough (`| head`) closes the pipe: that is its right, and what else is to be done is done. */
 export const print = (out: Writable, text: string): Promise<void> =>
   new Promise((resolve, reject) => {

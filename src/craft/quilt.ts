@@ -42,6 +42,7 @@ import type { QuiltPlan } from './plan.ts';
 import { printCostNotes } from './print-cost.ts';
 import { printSlantNotes } from './print-slant.ts';
 import { clothsSewnAs, planScraps } from './scrap-plan.ts';
+import { thinPieces } from './thin-pieces.ts';
 import { topMarkNotes } from './top-marks.ts';
 import { topPlanner } from './top-plan.ts';
 import { valueNotes } from './value-plan.ts';
@@ -115,7 +116,14 @@ const planRead = (
   const top = topFor(lies);
   const search = { steps: (options.budget ?? defaultBudget).steps, solver: options.solver ?? null };
   const cloths = planCloths({ quilt, pieces: [...inBlocks, ...topPieces(top, natures)], natures, search });
-  if (cloths.problems.length > 0) return refused(cloths.problems);
+  const thin = thinPieces({
+    blocks,
+    top: top.pieces,
+    ruler: quilt.ruler,
+    pathOf: pathsOf(quilt),
+    topPathOf: (piece) => set.strips[piece.strips[0] as number]?.path ?? '/top',
+  });
+  if (thin.length + cloths.problems.length > 0) return refused([...thin, ...cloths.problems]);
   const printCosts = printCostNotes({
     quilt,
     fabrics: cloths.fabrics,

@@ -197,10 +197,22 @@ describe('seamstead blocks', () => {
   });
 });
 
-describe('wrong use', () => {
+describe('a file that is not text', () => {
   const notText = join(folder, 'not-text.quilt.json');
-  const under = join(folder, 'a-file');
   writeFileSync(notText, Buffer.from([0x7b, 0xff, 0xfe, 0x7d]));
+
+  it('is a document with a problem, and the others are still looked at', async () => {
+    const { exit, out } = await run(['check', notText, pair]);
+    assert.equal(exit, 1);
+    assert.match(out, /is not text in UTF-8\. Save the document as UTF-8/);
+    assert.match(out, /orchard-pair\.quilt\.json: no problems/);
+    const planned = await run(['plan', notText]);
+    assert.deepEqual([planned.exit, planned.out], [1, '']);
+  });
+});
+
+describe('wrong use', () => {
+  const under = join(folder, 'a-file');
   writeFileSync(under, '');
 
   const mistakes: readonly (readonly [what: string, argv: readonly string[], says: RegExp])[] = [
@@ -209,7 +221,7 @@ describe('wrong use', () => {
     ['a folder as file', ['plan', folder], /is a folder\. Name the document in it\.\n$/],
     ['a file as folder', ['plan', join(under, 'x.json')], /a-file.* cannot be read \(ENOTDIR\)/],
     ['a name with a zero byte', ['plan', 'a\0b'], /cannot be read/],
-    ['a text that is not UTF-8', ['check', notText], /is not text in UTF-8\. Save the document as UTF-8/],
+    ['an empty folder name', ['plan', pair, '--out', ''], /^The name of the folder is empty\./],
     ['a folder that cannot be made', ['plan', pair, '--out', join(under, 'x')], /Name another folder with --out\.\n$/],
     ['an unknown option', ['plan', pair, '--colour'], /unknown option '--colour'/],
     ['an unknown paper', ['plan', pair, '--paper', 'a3'], /'a3' is invalid\. Allowed choices are letter, a4\./],

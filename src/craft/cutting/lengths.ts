@@ -1,9 +1,11 @@
 // Long strips: how many widths of cloth are joined end to end to make one.
-import { type Length, tidy } from '#craft/measure';
+import { type Length, length, tidy } from '#craft/measure';
 import type { ClothNature } from './cloth.ts';
 
 /**
- * Pieces that, joined end to end, make one strip: whole widths of the cloth and a last piece of what is missing.
+ * Pieces that, joined end to end, make one strip: whole widths of the cloth and a last piece of what is missing. A
+ * last piece shorter than an eighth of the width would show as a scrap beside a seam: it and the piece before share their
+ * length, the first of them in whole inches or centimetres (common practice, no source; the eighth is our own).
  *
  * @param long   cut length of the strip
  * @param width  usable width of the cloth
@@ -24,7 +26,9 @@ export const joinedStrip = (strip: {
     pieces.push(width);
     missing += 2 * seam - width;
   }
-  return [...pieces, tidy(missing)];
+  if (missing >= width / 8) return [...pieces, tidy(missing)];
+  const shared = Math.round((width + missing) / 2);
+  return [...pieces.slice(0, -1), length(shared), tidy(width + missing - shared)];
 };
 
 /**

@@ -60,12 +60,15 @@ const upright = ({ cut }: PieceToLay, turn: QuarterTurn, nature: ClothNature): L
   };
 };
 
-/** A free piece lies with its long side across, unless the cloth is too narrow for it or the sheet too short. */
+/**
+ * A free piece lies with its long side across, a template as it is drawn, unless the cloth is too narrow for it or the
+ * sheet too short.
+ */
 const laid = ({ cut, lie }: PieceToLay, nature: ClothNature): readonly [Length, Length] => {
   const [a, b] = cut.size;
   if (lie === 'across') return [a, b];
   if (lie === 'along') return [b, a];
-  const [long, short] = a >= b ? [a, b] : [b, a];
+  const [long, short] = a >= b || cut.template ? [a, b] : [b, a];
   const fits = long <= nature.width + 1e-9 && short <= (nature.length ?? Number.POSITIVE_INFINITY) + 1e-9;
   return fits ? [long, short] : [short, long];
 };

@@ -1,4 +1,4 @@
-// What can stop a cutting plan: a piece that no lie on its cloth has room for.
+// What can stop a cutting plan: a piece that no lie on its cloth has room for, or one too narrow to be anything.
 import type { Length } from '#craft/measure';
 
 export type CuttingProblem =
@@ -16,4 +16,14 @@ export type CuttingProblem =
       readonly fabric: string;
       readonly needs: readonly [Length, Length];
       readonly sheet: readonly [Length, Length];
+    }
+  | {
+      /** A piece finishes narrower than half a mark of the ruler: nothing of it is left between its seams. */
+      readonly code: 'cutting/nothing-left';
+      readonly path: string;
+      /** Null for a piece of the top. */
+      readonly block: string | null;
+      readonly label: string;
+      readonly finished: Length;
+      readonly ruler: Length;
     };

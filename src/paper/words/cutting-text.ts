@@ -1,4 +1,4 @@
-// Pieces that a cloth has no room for, in words.
+// Pieces that a cloth has no room for, or that come to nothing, in words.
 import type { CuttingProblem } from '#craft/cutting';
 import type { Unit } from '#craft/measure';
 import { lengthText, sizeText } from './length-text.ts';
@@ -7,7 +7,13 @@ import { quoted } from './named.ts';
 export const cuttingText = (
   problem: CuttingProblem & { readonly unit: Unit },
 ): { readonly what: string; readonly mend: string } => {
-  const { fabric, needs, unit } = problem;
+  const { unit } = problem;
+  if (problem.code === 'cutting/nothing-left')
+    return {
+      what: `Piece ${problem.label} of ${problem.block === null ? 'the top' : `block ${quoted(problem.block)}`} finishes ${Number(problem.finished.toPrecision(2))} ${unit} wide: under half a mark of the ruler (${lengthText(problem.ruler, unit)}), so nothing of it is left between its seams.`,
+      mend: 'Make it wider, or leave it out; a finer ruler helps where it is nearly wide enough.',
+    };
+  const { fabric, needs } = problem;
   if (problem.code === 'cutting/larger-than-sheet')
     return {
       what: `A piece is cut ${sizeText(needs, unit)}, but a sheet of ${quoted(fabric)} is only ${sizeText(problem.sheet, unit)}.`,

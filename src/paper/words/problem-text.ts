@@ -29,6 +29,7 @@ export const problemText = (problem: Problem): ProblemText => {
     case 'setting/nothing-to-fill':
     case 'setting/section-open':
       return { where, ...settingText(problem) };
+    case 'cutting/nothing-left':
     case 'cutting/wider-than-cloth':
     case 'cutting/larger-than-sheet':
       return { where, ...cuttingText(problem) };
