@@ -1,6 +1,6 @@
 // The sections of a sampler: which are sewn first, what each is joined from and in which order.
 import type { QuiltPlan, TopStep } from '#craft';
-import type { Assembly } from '#craft/setting';
+import { type Assembly, type TopThing, thingsOf } from '#craft/setting';
 import { entryTitle } from '#paper/cutting';
 import { checkSize } from '#paper/lengths';
 import { pieceOfStrip, roleNouns } from './top-names.ts';
@@ -11,7 +11,7 @@ export const sectionParts = (plan: QuiltPlan): readonly TopPart[] => [
   topPart({
     heading: 'Sections',
     lead: [
-      'Sew the sections in the order of this table: those that lie inside others come first. Every seam is straight, and runs from edge to edge of its section.',
+      'Sew the sections in the order of this table: those that lie inside others come first. Every seam is straight, and runs from edge to edge of its section. Press has the way of each seam in turn.',
     ],
     table: {
       head: ['Section', 'Join, in this order', 'Press', 'Measures'],
@@ -64,9 +64,49 @@ const partText = (plan: QuiltPlan, part: Assembly): string => {
   return placed === undefined ? 'block' : entryTitle(plan, placed);
 };
 
-/** A section that is made like an earlier one has that one's steps. */
-const stepsOf = (plan: QuiltPlan, section: Section): readonly TopStep[] =>
-  plan.top.steps.filter(({ stage, of }) => stage === 'section' && of === section.of);
+/** The seams of a section in turn: a section that is begun or made like an earlier one shares that one's steps. */
+const stepsOf = (plan: QuiltPlan, section: Section): readonly TopStep[] => {
+  const steps: TopStep[] = [];
+  let things: readonly TopThing[] = [];
+  for (const part of section.parts) {
+    const next = thingsOf(part);
+    if (things.length > 0) steps.push(stepFor(plan, { first: things, second: next, run: section.run }));
+    things = [...things, ...next];
+  }
+  return steps;
+};
+
+const stepFor = (
+  plan: QuiltPlan,
+  of: { readonly first: readonly TopThing[]; readonly second: readonly TopThing[]; readonly run: Section['run'] },
+): TopStep => {
+  const side = of.run === 'across' ? 'right' : 'bottom';
+  const made = [signOf(plan, of.first), signOf(plan, of.second)];
+  const step = plan.top.steps.find(
+    (one) =>
+      one.stage === 'section' &&
+      one.side === side &&
+      signOf(plan, one.things[0]) === made[0] &&
+      signOf(plan, one.things[1]) === made[1],
+  );
+  if (step === undefined) throw new Error('a section of the top has a seam without a step');
+  return step;
+};
+
+/** Things of one sign are made and lie alike. */
+const signOf = (plan: QuiltPlan, things: readonly TopThing[]): string =>
+  JSON.stringify(things.map((thing) => thingSign(plan, thing)));
+
+const thingSign = (plan: QuiltPlan, thing: TopThing): readonly (string | number | boolean)[] => {
+  if ('block' in thing) {
+    const placed = plan.top.set.placed[thing.block];
+    return placed === undefined ? [] : [placed.block, placed.colouring, placed.mirror, placed.turn];
+  }
+  const rect = plan.top.set.strips[thing.strip]?.rect;
+  return rect === undefined
+    ? []
+    : [pieceOfStrip(plan, thing.strip).label, rect.width.toFixed(6), rect.height.toFixed(6)];
+};
 
 const pressText = (section: Section, steps: readonly TopStep[]): string => {
   const ways = steps.map(({ pressTo }) => wayOf(section, pressTo));

@@ -122,3 +122,16 @@ test('cloth bought in sheets is asked for by their name, and each sheet told onc
   const cutting = facts.cutting.find(({ name }) => name === 'Brick');
   assert.match(cutting?.directions[0] ?? '', /^Sheet 1: \d+ strips? /);
 });
+
+test('sections that are made alike have the same seams, presses and sizes', () => {
+  const pair = { across: [{ block: 'cabin' }, { block: 'fly' }] };
+  const longer = { across: [{ block: 'cabin' }, { block: 'fly' }, { block: 'fly', turn: 90 }] };
+  const fill = (section: typeof pair) => ({ across: [section, { fill: 'oat' }] });
+  const top = topOf({ top: { set: 'sections', sections: { down: [longer, fill(pair), fill(pair)] } } });
+  const rows = partOf(top, 'Sections').table?.rows ?? [];
+  const pairs = rows.filter(([, join]) => join === 'from left to right: Log cabin; Shoo fly');
+  assert.equal(pairs.length, 2);
+  assert.deepEqual(pairs[0]?.slice(1), pairs[1]?.slice(1));
+  // by hand: two blocks of 3 and their allowances
+  assert.equal(pairs[0]?.[3], '6½ × 3½\u00a0in');
+});
