@@ -7,6 +7,8 @@ import { planQuilt, type TopPlan, type TopStep } from '#craft';
 import { outlineOfPlaced, type TopThing, thingsOf } from '#craft/setting';
 import { chanceFrom } from '#ground/chance';
 import { offLine, type Point, type Polygon, signedArea } from '#ground/plane';
+import { patternPages } from '#paper';
+import { faultInIds, faultInXml } from '#paper/specimen';
 import { plainBlock, quilt, type Written } from '../documents/documents.ts';
 
 type Tree = Written;
@@ -259,4 +261,23 @@ test('as many pieces are cut as the top has plain pieces', () => {
       top.set.strips.length,
     );
   });
+});
+
+test('every kind of top has its pages: pictures are well-formed and fit the page, and nothing is left unsaid', () => {
+  fc.assert(
+    fc.property(document, (written) => {
+      const plan = planQuilt(written, { budget: { steps: 0 } });
+      assert.ok(plan.ok);
+      const { pictures, facts } = patternPages(plan.value);
+      for (const [name, svg] of pictures) {
+        assert.equal(faultInXml(svg) ?? faultInIds(svg), null, name);
+        assert.doesNotMatch(svg, /NaN|Infinity/, name);
+        const [, width, height] = svg.match(/viewBox="0 0 ([\d.]+) ([\d.]+)"/) ?? [];
+        // the measure of the page, and what stands under a heading on US letter
+        assert.ok(Number(width) <= 480.01 && Number(height) <= 625, `${name}: ${width} × ${height}`);
+      }
+      assert.doesNotMatch(JSON.stringify(facts), /undefined|NaN/);
+    }),
+    { numRuns: 60, seed: 5 },
+  );
 });
