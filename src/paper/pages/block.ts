@@ -74,14 +74,14 @@ const blockChapter = (of: ChapterOf, block: BlockPlan, place: number): BlockPage
     ),
     pieces: block.pieces.map((piece) => ({
       label: piece.label,
-      cloth: clothsText(of.signs, piece),
+      cloth: clothsText(of, piece),
       count: `${piece.perBlock} × ${block.count} = ${piece.perBlock * block.count}`,
       cut: cutText(piece, of.plan),
     })),
     warning: warningFor(block, title),
     remarks: [
       ...scrappyRemark(block),
-      ...(block.leastUnits === 'searched'
+      ...(block.joining === 'straight' && block.leastUnits === 'searched'
         ? ['The order was found by a search: there may be one with fewer different units.']
         : []),
     ],
@@ -93,9 +93,10 @@ const clothLetters = (signs: ClothSigns, { fabrics }: PlannedPiece): readonly st
   fabrics.map(({ fabric }) => signOf(signs, fabric).letter);
 
 /** "B", or of a scrappy piece "B 12, C 11, D 12": how many of each for all blocks. */
-const clothsText = (signs: ClothSigns, piece: PlannedPiece): string =>
+/** A cloth's letter with its name, for pieces have letters too. */
+const clothsText = ({ signs, plan }: ChapterOf, piece: PlannedPiece): string =>
   piece.fabrics.length === 1
-    ? signOf(signs, piece.fabric).letter
+    ? `${signOf(signs, piece.fabric).letter} · ${plan.quilt.fabrics.find(({ id }) => id === piece.fabric)?.name}`
     : piece.fabrics.map(({ fabric, count }) => `${signOf(signs, fabric).letter}\u00a0${count}`).join(', ');
 
 const scrappyRemark = ({ pieces }: BlockPlan): readonly string[] => {

@@ -20,7 +20,7 @@ export const borderParts = (of: TopChapter): readonly TopPart[] => {
   return [
     topPart({
       heading: 'Borders',
-      list: [...generalAdvice, ...borders.flatMap((ring, place) => kindAdvice(plan, ring, place))],
+      list: [...generalAdvice(borders), ...borders.flatMap((ring, place) => kindAdvice(plan, ring, place))],
       picture: shown(
         of.album,
         'borders',
@@ -36,11 +36,17 @@ export const borderParts = (of: TopChapter): readonly TopPart[] => {
   ];
 };
 
-const generalAdvice = [
+const generalAdvice = (borders: readonly BorderRing[]): readonly string[] => [
   'Measure the quilt through the middle in three places: near one edge, in the middle, near the other edge. Not along the edge, which stretches.',
-  'Cut the two borders for that direction to the mean of the three, whatever the figure below says: then the quilt lies flat. The figures below are what a quilt without error measures.',
+  ...(borders.every(({ kind }) => kind === 'mitred') ? [] : [meanAdvice(borders)]),
   'Pin the middles and the ends first, then in between, easing in what is over. Press toward the border.',
 ];
+
+/** A mitred strip is longer than its side, so the mean is not its length. */
+const meanAdvice = (borders: readonly BorderRing[]): string => {
+  const which = borders.some(({ kind }) => kind === 'mitred') ? 'Unless a border is mitred, cut' : 'Cut';
+  return `${which} the two borders for that direction to the mean of the three, whatever the figure below says: then the quilt lies flat. The figures below are what a quilt without error measures.`;
+};
 
 /** What holds for one ring beyond that; butted strips need nothing more. */
 const kindAdvice = (plan: QuiltPlan, ring: BorderRing, place: number): readonly string[] => {
@@ -55,7 +61,7 @@ const kindAdvice = (plan: QuiltPlan, ring: BorderRing, place: number): readonly 
       ];
     case 'mitred':
       return [
-        `${name} is mitred. Cut the strips as planned, the middle of each to the middle of its side: what is over at the ends is for the corners. Begin and end each of the four seams ${seam} from the corner of the quilt.`,
+        `${name} is mitred. Cut the strips as planned, or longer by what the quilt measures over plan, the middle of each to the middle of its side: what is over at the ends is for the corners. Begin and end each of the four seams ${seam} from the corner of the quilt.`,
         'Then fold the quilt at a corner, right sides together, so that the two strips lie on each other; draw the line from the end of the seam to the outer corner at 45°; sew from the seam outward, look, trim to an allowance, and press open.',
       ];
     case 'spacer':

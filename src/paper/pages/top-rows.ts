@@ -13,8 +13,8 @@ export const rowParts = (plan: QuiltPlan): readonly TopPart[] => [
     heading: 'Rows',
     lead: [
       isSlanted(plan)
-        ? 'The rows run from lower left to upper right, and are numbered from the upper left corner. Sew each from its lower end to its upper end. An arrow at a row shows the way all its seams are pressed.'
-        : 'Sew each row from left to right. An arrow beside a row shows the way all its seams are pressed.',
+        ? `The rows run from lower left to upper right, and are numbered from the upper left corner. Sew each from its lower end to its upper end.${arrowText(plan)}`
+        : `Sew each row from left to right.${arrowText(plan)}`,
     ],
     table: {
       head: ['Row', 'Holds', 'Press', 'Measures'],
@@ -24,11 +24,19 @@ export const rowParts = (plan: QuiltPlan): readonly TopPart[] => [
   }),
   topPart({
     heading: 'Joining the rows',
-    lead: ['Pin where seams meet; the allowances lie in opposite directions and lock.'],
+    lead:
+      plan.top.set.rows.length > 1
+        ? ['Pin where seams meet; where their allowances lie in opposite directions, they lock.']
+        : [],
     list: joinLines(plan),
   }),
   ...(isSlanted(plan) ? [cornersPart(plan)] : []),
 ];
+
+const arrowText = (plan: QuiltPlan): string =>
+  plan.top.set.rows.some((_, row) => rowPressOf(plan, row) !== null)
+    ? ' An arrow beside a row shows the way all its seams are pressed.'
+    : '';
 
 /** For readers who listen: the rows in words. */
 export const rowsAlt = (plan: QuiltPlan): string =>
@@ -100,7 +108,9 @@ const joinLines = (plan: QuiltPlan): readonly string[] => {
       (step) =>
         `Add ${rowName(plan, step)}: press the seam ${wayText(plan, step)}; it measures ${checkSize(step.unfinished, plan.quilt)}.`,
     ),
-    `The middle measures ${checkSize(last.unfinished, plan.quilt)} before borders.`,
+    plan.top.set.borders.length > 0
+      ? `The middle measures ${checkSize(last.unfinished, plan.quilt)} before borders.`
+      : `The top measures ${checkSize(last.unfinished, plan.quilt)}.`,
   ];
 };
 

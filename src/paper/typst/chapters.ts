@@ -38,7 +38,7 @@ export const chaptersTypst = `
       linebreak()
       text(fill: soft, b.size)
       v(4pt)
-      ruled(columns: if b.pieces.any(p => p.cloth.len() > 6) { (auto, 1fr, auto, 1fr) } else { (auto, auto, auto, 1fr) }, ([Piece], [Cloth], [Pieces], [Cut]),
+      ruled(columns: if b.pieces.any(p => p.cloth.len() > 16) { (auto, 1fr, auto, 1fr) } else { (auto, auto, auto, 1fr) }, ([Piece], [Cloth], [Pieces], [Cut]),
         b.pieces.map(p => (strong(p.label), p.cloth, p.count, p.cut)))
     })
   #if b.warning != none { warned(b.warning) }
