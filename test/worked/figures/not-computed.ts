@@ -1,0 +1,17 @@
+// What the trade works out and this program does not, with the reason.
+
+/** By `fn` of the worked figures. */
+export const notComputed: Readonly<Record<string, string>> = {
+  seam_error_stack: 'errors of many seams are not added up: a plan holds sizes as they should be',
+  hst_four_round_edge: 'triangles are cut and sewn singly; ways that make several at once are not planned',
+  geese_flip: 'geese are cut as triangles; sewing squares on and flipping them is not planned',
+  binding_width: 'the document says how wide binding is cut; only whether that is enough is judged',
+  bias_on_selvage: 'bias strips come from a square cut in one piece, never measured along the selvage',
+  piano_keys: 'a border of keys is drawn as a block of one size, with a spacer to make it fit',
+  lockstitch: 'thread is not counted',
+  with_waste: 'thread is not counted; of cloth, shrinkage alone is a share',
+  keystone: 'what cloth costs is told, never a price to ask',
+  contrast: 'labels take the ink that stands out more; the ratio itself is not told',
+  munsell_value: 'lightness is CIE L* alone',
+  munsell_Y: 'lightness is CIE L* alone',
+};
