@@ -131,7 +131,15 @@ const backingPlan = (of: {
     join: joinAllowance(of.quilt.unit),
     run: uprightRun(nature),
   });
-  return { fabric: of.backing.fabric, ...sizeOf(size), panels, run, cuts };
+  // panels are trimmed with the quilt, so the last one goes up to a mark; whole widths stay as wide as the cloth
+  const onMarks = cuts.map(
+    ([across, along]) =>
+      [
+        length(Math.min(nature.width, upToMark(across, of.quilt.ruler).size)),
+        upToMark(along, of.quilt.ruler).size,
+      ] as const,
+  );
+  return { fabric: of.backing.fabric, ...sizeOf(size), panels, run, cuts: onMarks };
 };
 
 /** A print that stands upright decides how the panels run; else the way that takes less cloth. */
