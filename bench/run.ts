@@ -39,18 +39,25 @@ const ms = (value: number): string => `${value.toFixed(value < 10 ? 2 : value < 
 
 const sum = (numbers: readonly number[]): number => numbers.reduce((a, b) => a + b, 0);
 
+/** Cloth of open length in the document's unit; sheets are counted beside it, for a length says nothing of them. */
 const clothRow = (label: string, plan: QuiltPlan): readonly string[] => {
-  const used = sum(plan.fabrics.map(({ laid }) => laid.layout.length));
-  const bound = sum(plan.fabrics.map(({ laid }) => laid.bound));
-  const proven = plan.fabrics.filter(({ laid }) => laid.layout.length - laid.bound < 1e-9).length;
-  const gap = `${((100 * (used - bound)) / bound).toFixed(2)} %`;
+  const measures = plan.fabrics.map(({ laid }) =>
+    'sheets' in laid
+      ? { isSheets: true, used: laid.sheets.length, bound: laid.bound }
+      : { isSheets: false, used: laid.layout.length as number, bound: laid.bound as number },
+  );
+  const lengths = measures.filter(({ isSheets }) => !isSheets);
+  const sheets = measures.filter(({ isSheets }) => isSheets);
+  const used = sum(lengths.map((one) => one.used));
+  const bound = sum(lengths.map((one) => one.bound));
+  const counted = (of: 'used' | 'bound') => (sheets.length > 0 ? ` + ${sum(sheets.map((one) => one[of]))} sheets` : '');
   const unit = plan.quilt.unit;
   return [
     label,
-    `${used.toFixed(3)} ${unit}`,
-    `${bound.toFixed(3)} ${unit}`,
-    gap,
-    `${proven} of ${plan.fabrics.length}`,
+    `${used.toFixed(3)} ${unit}${counted('used')}`,
+    `${bound.toFixed(3)} ${unit}${counted('bound')}`,
+    bound === 0 ? '' : `${((100 * (used - bound)) / bound).toFixed(2)} %`,
+    `${measures.filter((one) => one.used - one.bound < 1e-9).length} of ${measures.length}`,
     `${plan.time.seams}`,
   ];
 };

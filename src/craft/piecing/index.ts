@@ -13,12 +13,10 @@ import type { PiecedBlock, PieceKind, SewingStep } from './pieced.ts';
 import { type SewnBlock, stepsOf } from './steps.ts';
 import { planJoins } from './tree.ts';
 
-export { chordsOf, drawingOf } from './chords.ts';
 export { labelAt } from './labels.ts';
 export { type Lying, machineTurn, wholeTurn } from './machine.ts';
 export type { Part, PiecedBlock, PieceKind, SewingStep } from './pieced.ts';
 export { joinTop, type TopJoin } from './top.ts';
-export { provenUpTo } from './tree.ts';
 
 /**
  * Labels, steps and check sizes of one block in one colouring.
