@@ -10,7 +10,8 @@ import { kindsOf } from './kinds.ts';
 import { labelAt } from './labels.ts';
 import { logSteps } from './log-cabin.ts';
 import type { PiecedBlock, PieceKind, SewingStep } from './pieced.ts';
-import { type SewnBlock, stepsOf } from './steps.ts';
+import type { SewnBlock } from './sewn.ts';
+import { stepsOf } from './steps.ts';
 import { planJoins } from './tree.ts';
 
 export { labelAt } from './labels.ts';

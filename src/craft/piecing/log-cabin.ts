@@ -5,7 +5,7 @@ import { at, boxOf, type Polygon } from '#ground/plane';
 import { checkSize } from './check-size.ts';
 import { headingOf, type Lying, machineTurn } from './machine.ts';
 import type { SewingStep } from './pieced.ts';
-import type { SewnBlock } from './steps.ts';
+import type { SewnBlock } from './sewn.ts';
 
 /**
  * Steps that add one patch after another to a core.

@@ -8,6 +8,13 @@ export type Heading = number;
 
 export const headingOf: Readonly<Record<Side, Heading>> = { right: 0, bottom: 90, left: 180, top: 270 };
 
+/** The side a heading stands for; between two, left and right come before top and bottom. */
+export const sideOf = (heading: Heading): Side => {
+  if (heading <= 45 + 1e-4 || heading >= 315 - 1e-4) return 'right';
+  if (heading >= 135 - 1e-4 && heading <= 225 + 1e-4) return 'left';
+  return heading < 180 ? 'bottom' : 'top';
+};
+
 /** Where the second part lies, square to a straight seam and seen from it: a point of that part says on which hand. */
 export const headingAcross = (seam: readonly [from: Point, to: Point], second: Point): Heading => {
   const [from, to] = seam;

@@ -1,40 +1,15 @@
 // From a join tree to the steps a sewer follows: what goes onto what, on which side, how often.
-import type { Side } from '#craft/design';
-import { type Length, length } from '#craft/measure';
-import { centroid, distance, hullOf, offLine, type Point, type Polygon } from '#ground/plane';
+import { length } from '#craft/measure';
+import { distance, hullOf, offLine, type Point, type Polygon } from '#ground/plane';
 import { checkSize } from './check-size.ts';
-import type { SeamLine } from './chords.ts';
-import { besideSeam, headingAcross, type Lying, machineTurn } from './machine.ts';
+import { type Lying, machineTurn, sideOf } from './machine.ts';
+import { buildsOutward, nearerMiddle } from './outward.ts';
 import type { Part, SewingStep } from './pieced.ts';
 import { darkerSide } from './pressing.ts';
-import { sideOfSeam } from './seam-side.ts';
-import type { Branch, Join, JoinTree, RingJoin, SeamJoin } from './tree.ts';
-
-/** What the steps are made from; outlines without corners on straight sides. */
-export interface SewnBlock {
-  readonly outlines: readonly Polygon[];
-  readonly kindOf: readonly number[];
-  readonly size: readonly [Length, Length];
-  readonly seam: Length;
-  readonly slack: number;
-  readonly lightnessOf: (patch: number) => number;
-  /** Outline of a unit that is not convex. */
-  readonly outlineOf: (unit: readonly number[]) => Polygon;
-  readonly isConvex: (unit: readonly number[]) => boolean;
-}
-
-/** A step before it is numbered, as it lies on the board. */
-interface SeamOnBoard {
-  readonly kind: SewingStep['kind'];
-  readonly corners: number;
-  readonly parts: readonly [Part, Part];
-  readonly patches: readonly [readonly number[], readonly number[]];
-  readonly side: Side;
-  readonly heading: number;
-  readonly lying: Lying;
-  readonly path: Polygon;
-  readonly seam: number;
-}
+import { ringSeams } from './ring-seams.ts';
+import { headingToward, seamEnds } from './seam-ends.ts';
+import { type Hands, patchesOf, type SeamOnBoard, type SewnBlock } from './sewn.ts';
+import type { Branch, Join, JoinTree, SeamJoin } from './tree.ts';
 
 /** Steps in sewing order: what a unit is made of comes before it. */
 export const stepsOf = (block: SewnBlock, tree: JoinTree): readonly SewingStep[] => {
@@ -65,14 +40,6 @@ export const stepsOf = (block: SewnBlock, tree: JoinTree): readonly SewingStep[]
   return steps;
 };
 
-interface Hands {
-  readonly block: SewnBlock;
-  readonly partOf: (branch: Branch) => Part;
-  readonly lyingOf: (branch: Branch) => Lying;
-  /** Index of the next step. */
-  readonly next: number;
-}
-
 const stepOf = (of: {
   readonly block: SewnBlock;
   readonly seam: SeamOnBoard;
@@ -90,7 +57,7 @@ const stepOf = (of: {
     join: seam.parts,
     kind: seam.kind,
     corners: seam.corners,
-    side: seam.side,
+    side: sideOf(seam.heading),
     heading: seam.heading,
     machineTurn: machineTurn(seam.heading, seam.lying),
     lying: seam.lying,
@@ -127,8 +94,7 @@ const unitOutline = (block: SewnBlock, unit: readonly number[]): Polygon =>
     : block.outlineOf(unit);
 
 const plainSeam = (hands: Hands, join: SeamJoin, outward: boolean): SeamOnBoard => {
-  const { branches, hand } = ordered(hands.block, join, outward);
-  const [first, second] = branches;
+  const [first, second] = ordered(hands.block, join, outward);
   const patches = [patchesOf(first), patchesOf(second)] as const;
   const path = join.path ?? seamEnds({ ...hands.block, line: join.line, patches: patches[1] });
   return {
@@ -136,80 +102,11 @@ const plainSeam = (hands: Hands, join: SeamJoin, outward: boolean): SeamOnBoard 
     corners: join.bends,
     parts: [hands.partOf(first), hands.partOf(second)],
     patches,
-    side: sideOfSeam(join.line, hand),
-    heading: headingToward({ block: hands.block, line: join.line, patches: patches[1] }),
+    heading: headingToward({ ...hands.block, line: join.line, patches: patches[1] }),
     lying: hands.lyingOf(first),
     path,
     seam: pathLength(path),
   };
-};
-
-/** The first arm part-way onto the centre, the others along their whole seams, then the first closed. */
-const ringSeams = (hands: Hands, ring: RingJoin): readonly SeamOnBoard[] => {
-  const { block, next } = hands;
-  const [centre, ...arms] = ring.branches;
-  const sofar = [...patchesOf(centre)];
-  const headings = arms.map((arm, i) =>
-    headingToward({ block, line: (ring.seams[i] as RingJoin['seams'][number]).line, patches: patchesOf(arm) }),
-  );
-  const seams = arms.map((arm, i): SeamOnBoard => {
-    const { line, onCentre, onNeighbour } = ring.seams[i] as RingJoin['seams'][number];
-    const base = [...sofar];
-    sofar.push(...patchesOf(arm));
-    const whole = seamEnds({ ...block, line, patches: patchesOf(arm) });
-    return {
-      kind: i === 0 ? 'partial-begin' : 'straight',
-      corners: 0,
-      parts: [i === 0 ? hands.partOf(centre) : { unit: next + i - 1 }, hands.partOf(arm)],
-      patches: [base, patchesOf(arm)],
-      side: sideToward({ block, line, patches: patchesOf(arm) }),
-      heading: headings[i] as number,
-      lying: i === 0 ? hands.lyingOf(centre) : { heading: headings[i - 1] as number, turn: 0 },
-      path: i === 0 ? sharedPath({ block, line, patches: patchesOf(centre) }) : whole,
-      seam: i === 0 ? onCentre : onCentre + onNeighbour,
-    };
-  });
-  const [begun, last] = [arms[0], arms.at(-1)] as [Branch, Branch];
-  const { line, onNeighbour } = ring.seams[0] as RingJoin['seams'][number];
-  const close: SeamOnBoard = {
-    kind: 'partial-close',
-    corners: 0,
-    parts: [{ unit: next + arms.length - 1 }, hands.partOf(begun)],
-    patches: [sofar.filter((patch) => !patchesOf(begun).includes(patch)), patchesOf(begun)],
-    side: (seams[0] as SeamOnBoard).side,
-    heading: (seams[0] as SeamOnBoard).heading,
-    lying: { heading: (seams.at(-1) as SeamOnBoard).heading, turn: 0 },
-    path: sharedPath({ block, line, patches: patchesOf(last) }),
-    seam: onNeighbour,
-  };
-  return [...seams, close];
-};
-
-/** The ends of the part of a line that patches lie on. */
-const sharedPath = (of: {
-  readonly block: SewnBlock;
-  readonly line: SeamLine;
-  readonly patches: readonly number[];
-}): Polygon => seamEnds({ ...of.block, line: of.line, patches: of.patches });
-
-const sideToward = (of: {
-  readonly block: SewnBlock;
-  readonly line: SeamLine;
-  readonly patches: readonly number[];
-}): Side => {
-  const patch = of.patches[0] as number;
-  const after = offLine(of.line.from, of.line.to, centroid(of.block.outlines[patch] as Polygon)) > 0;
-  return sideOfSeam(of.line, after ? 'after' : 'before');
-};
-
-const headingToward = (of: {
-  readonly block: SewnBlock;
-  readonly line: SeamLine;
-  readonly patches: readonly number[];
-}): number => {
-  const seam = [of.line.from, of.line.to] as const;
-  const outlines = of.patches.map((patch) => of.block.outlines[patch] as Polygon);
-  return headingAcross(seam, besideSeam(outlines, seam));
 };
 
 const isSquare = (outline: Polygon): boolean => {
@@ -226,67 +123,15 @@ const isSquare = (outline: Polygon): boolean => {
   );
 };
 
-/** The ends of a seam on its line: the outermost corners of the patches that lie along it. */
-const seamEnds = (of: {
-  readonly outlines: readonly Polygon[];
-  readonly slack: number;
-  readonly line: SeamLine;
-  readonly patches: readonly number[];
-}): Polygon => {
-  const { line } = of;
-  const on = of.patches
-    .flatMap((i) => of.outlines[i] as Polygon)
-    .filter((p) => Math.abs(offLine(line.from, line.to, p)) < 3 * of.slack);
-  const along = (p: Point) =>
-    (p.x - line.from.x) * (line.to.x - line.from.x) + (p.y - line.from.y) * (line.to.y - line.from.y);
-  const sorted = on.toSorted((a, b) => along(a) - along(b));
-  return [sorted[0] as Point, sorted.at(-1) as Point];
-};
-
 const pathLength = (path: Polygon): number =>
   path.slice(1).reduce((all, p, i) => all + distance(path[i] as Point, p), 0);
 
-const patchesOf = (branch: Branch): readonly number[] => ('patch' in branch ? [branch.patch] : branch.patches);
-
 /** The unit first and the piece that goes onto it second; two of a sort in reading order. */
-const ordered = (
-  block: SewnBlock,
-  join: SeamJoin,
-  outward: boolean,
-): { readonly branches: readonly [Branch, Branch]; readonly hand: 'before' | 'after' } => {
+const ordered = (block: SewnBlock, join: SeamJoin, outward: boolean): readonly [Branch, Branch] => {
   const [first, second] = join.branches;
   const swap = 'patch' in first && ('form' in second || (outward && nearerMiddle(block, second.patch, first.patch)));
-  return swap ? { branches: [second, first], hand: 'before' } : { branches: [first, second], hand: 'after' };
+  return swap ? [second, first] : [first, second];
 };
-
-const nearerMiddle = (block: SewnBlock, a: number, b: number): boolean => {
-  const middle = { x: block.size[0] / 2, y: block.size[1] / 2 };
-  const far = (i: number) => distance(centroid(block.outlines[i] as Polygon), middle);
-  return far(a) < far(b) - block.slack;
-};
-
-/**
- * Whether the block grows piece by piece round a patch in its middle, as a log cabin does: then the
- * middle comes first and every seam is pressed away from it.
- */
-const buildsOutward = (block: SewnBlock, tree: JoinTree): boolean => {
-  let form = tree.root;
-  for (;;) {
-    const join = tree.joins.get(form) as Join;
-    if (join.kind === 'ring' || join.bends > 0) return false;
-    const [first, second] = join.branches;
-    if ('form' in first && 'form' in second) return false;
-    if ('form' in first) form = first.form;
-    else if ('form' in second) form = second.form;
-    else return inside(block, first.patch) || inside(block, second.patch);
-  }
-};
-
-const inside = (block: SewnBlock, patch: number): boolean =>
-  (block.outlines[patch] as Polygon).every(
-    (p) =>
-      p.x > block.slack && p.y > block.slack && p.x < block.size[0] - block.slack && p.y < block.size[1] - block.slack,
-  );
 
 /** Forms in the order of making. */
 const makingOrder = (block: SewnBlock, tree: JoinTree, outward: boolean): readonly number[] => {
@@ -294,7 +139,7 @@ const makingOrder = (block: SewnBlock, tree: JoinTree, outward: boolean): readon
   const visit = (form: number): void => {
     if (order.has(form)) return;
     const join = tree.joins.get(form) as Join;
-    const branches = join.kind === 'ring' ? join.branches : ordered(block, join, outward).branches;
+    const branches = join.kind === 'ring' ? join.branches : ordered(block, join, outward);
     for (const branch of branches) if ('form' in branch) visit(branch.form);
     order.add(form);
   };

@@ -1,0 +1,41 @@
+// What the steps of a block are made from, and a seam as it lies on the board before it is numbered.
+import type { Length } from '#craft/measure';
+import type { Polygon } from '#ground/plane';
+import type { Heading, Lying } from './machine.ts';
+import type { Part, SewingStep } from './pieced.ts';
+import type { Branch } from './tree.ts';
+
+/** What the steps are made from; outlines without corners on straight sides. */
+export interface SewnBlock {
+  readonly outlines: readonly Polygon[];
+  readonly kindOf: readonly number[];
+  readonly size: readonly [Length, Length];
+  readonly seam: Length;
+  readonly slack: number;
+  readonly lightnessOf: (patch: number) => number;
+  /** Outline of a unit that is not convex. */
+  readonly outlineOf: (unit: readonly number[]) => Polygon;
+  readonly isConvex: (unit: readonly number[]) => boolean;
+}
+
+/** A step before it is numbered, as it lies on the board. */
+export interface SeamOnBoard {
+  readonly kind: SewingStep['kind'];
+  readonly corners: number;
+  readonly parts: readonly [Part, Part];
+  readonly patches: readonly [readonly number[], readonly number[]];
+  readonly heading: Heading;
+  readonly lying: Lying;
+  readonly path: Polygon;
+  readonly seam: number;
+}
+
+export interface Hands {
+  readonly block: SewnBlock;
+  readonly partOf: (branch: Branch) => Part;
+  readonly lyingOf: (branch: Branch) => Lying;
+  /** Index of the next step. */
+  readonly next: number;
+}
+
+export const patchesOf = (branch: Branch): readonly number[] => ('patch' in branch ? [branch.patch] : branch.patches);
