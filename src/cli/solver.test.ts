@@ -1,7 +1,8 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { checkLayout, costOf, type Demand, type IntegerProgram, isSolution, planLayout } from '#craft/cutting';
+import { checkLayout, type Demand, planLayout } from '#craft/cutting';
 import { length } from '#craft/measure';
+import { costOf, type IntegerProgram, isSolution } from '#craft/strips';
 import { chanceFrom } from '#ground/chance';
 import { openSolver } from './solver.ts';
 

@@ -1,7 +1,7 @@
 // The solver that layouts ask for least cloth: HiGHS behind craft's small interface. Synchronous once opened;
 // limited by nodes, never by time, so that the same program always has the same answer.
 import loadHighs from 'highs';
-import { costOf, type IntegerProgram, type IntegerSolver, isSolution, type SolverAnswer } from '#craft/cutting';
+import { costOf, type IntegerProgram, type IntegerSolver, isSolution, type SolverAnswer } from '#craft/strips';
 
 type Highs = Awaited<ReturnType<typeof loadHighs>>;
 

@@ -5,7 +5,6 @@ import {
   type ClothNature,
   type CuttingProblem,
   demandsOf,
-  type IntegerSolver,
   ledgerOf,
   planLayout,
   planSheets,
@@ -15,6 +14,7 @@ import type { Fabric, QuarterTurn, Quilt } from '#craft/design';
 import { lightnessOf, type Value, valuesOf } from '#craft/fabric';
 import { type Length, length } from '#craft/measure';
 import type { PlacedBlock } from '#craft/setting';
+import type { IntegerSolver } from '#craft/strips';
 import { fromDecimal, mul, sum, toNumber } from '#ground/exact';
 import type { BlockPlan, CostPlan, FabricPlan, FinishPlan, PieceUse, TopPiece, TopPlan } from './plan.ts';
 import type { DrawnCloths } from './scrap-plan.ts';

@@ -1,12 +1,5 @@
 // The whole road: from a quilt document to its plan. Read this first; every line is a room.
-import {
-  type ClothNature,
-  type CutRule,
-  type CuttingProblem,
-  defaultBudget,
-  type IntegerSolver,
-  ledgerOf,
-} from '#craft/cutting';
+import { type ClothNature, type CutRule, type CuttingProblem, defaultBudget, ledgerOf } from '#craft/cutting';
 import {
   centresOf,
   type DesignProblem,
@@ -21,6 +14,7 @@ import { type Likeness, lightnessOf, likenessOf, strictestOf } from '#craft/fabr
 import { minutesOf } from '#craft/finishing';
 import { length, type Unit } from '#craft/measure';
 import { type SettingProblem, setTop } from '#craft/setting';
+import type { IntegerSolver } from '#craft/strips';
 import { toNumber } from '#ground/exact';
 import { done, type Outcome, refused } from '#ground/outcome';
 import { type BlockPlans, planBlocks } from './block-plan.ts';

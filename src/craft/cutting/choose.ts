@@ -1,7 +1,7 @@
 // Which of two layouts is better for a person with a rotary cutter? First the shorter; then fewer strip heights to
 // set the ruler to, then fewer cuts.
-import type { Job, Kind } from './kinds.ts';
-import { heightOf, lengthOf, type StripPattern, type StripUse, widthOf } from './strip-pattern.ts';
+import type { Job, Kind } from '#craft/strips';
+import { heightOf, lengthOf, type StripPattern, type StripUse, widthOf } from '#craft/strips';
 
 export interface Effort {
   readonly length: number;

@@ -1,7 +1,6 @@
 // Given what is still to be cut, a strip height and the piece that must be in it: what else goes into the strip?
 // First the best stack for every width (pieces one below another), then the stacks side by side.
-import type { Job, Kind } from './kinds.ts';
-import { type Choice, filledFor } from './knapsack.ts';
+import type { Job, Kind } from '#craft/strips';
 import {
   heightOf,
   patternOf,
@@ -11,7 +10,8 @@ import {
   type StripPattern,
   stackOf,
   widthOf,
-} from './strip-pattern.ts';
+} from '#craft/strips';
+import { type Choice, filledFor } from './knapsack.ts';
 
 /** A kind as it may lie. */
 export interface Lying {

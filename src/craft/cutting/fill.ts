@@ -1,10 +1,11 @@
 // A layout strip by strip: take the piece that is hardest to place, fill its strip as well as can be, cut that
 // strip as often as the demand bears, go on with what is left.
+
+import type { Job, Kind } from '#craft/strips';
+import { countsOf, type StripPattern, type StripUse } from '#craft/strips';
 import type { Chance } from '#ground/chance';
 import { filledStrip, type Lying } from './fill-strip.ts';
-import type { Job, Kind } from './kinds.ts';
 import { type Lie, liesTurned } from './levels.ts';
-import { countsOf, type StripPattern, type StripUse } from './strip-pattern.ts';
 
 export interface FillRule {
   /** How the leading piece of a strip lies. */

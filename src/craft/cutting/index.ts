@@ -7,13 +7,4 @@ export { type ClothLedger, type ClothLine, demandsOf, ledgerOf, type Wanted } fr
 export { joinedOnCloth, joinedStrip } from './lengths.ts';
 export type { CuttingProblem } from './problems.ts';
 export { planSheets, type SheetTask } from './sheets.ts';
-export {
-  costOf,
-  type IntegerProgram,
-  type IntegerRow,
-  type IntegerSolver,
-  isSolution,
-  type SolverAnswer,
-  type SolverLimits,
-} from './solver.ts';
 export { type SquareTask, type Standing, squaresFor } from './squares.ts';

@@ -1,22 +1,9 @@
 // What is to be cut, in whole units: demands of one size merged, in an order that does not depend on how they
 // were listed. Says nothing of where they lie.
 import type { Length } from '#craft/measure';
+import type { Job, Kind } from '#craft/strips';
 import type { Demand } from './cloth.ts';
 import { type Grid, gcdOf, gridFor, unitsDown, unitsUp } from './grid.ts';
-
-/** Rectangles of one size, in whole units. When they may turn, width <= height. */
-export interface Kind {
-  readonly width: number;
-  readonly height: number;
-  readonly count: number;
-  readonly mayTurn: boolean;
-}
-
-/** A layout problem in whole units. */
-export interface Job {
-  readonly width: number;
-  readonly kinds: readonly Kind[];
-}
 
 /** A job and the way back: one of its units is `unit` of the grid's. */
 export interface ScaledJob {

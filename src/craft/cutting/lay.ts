@@ -1,10 +1,11 @@
 // From counted strips to a drawn layout: every piece in its place, in the document's unit, each belonging to the
 // demand it was cut for.
 import { length } from '#craft/measure';
+import type { Kind } from '#craft/strips';
+import { type Run, type StackUse, type StripUse, widthOf } from '#craft/strips';
 import type { Demand, LaidPiece, Layout, Strip, StripPart } from './cloth.ts';
 import { type Grid, unitsUp } from './grid.ts';
-import type { Kind, ScaledJob } from './kinds.ts';
-import { type Run, type StackUse, type StripUse, widthOf } from './strip-pattern.ts';
+import type { ScaledJob } from './kinds.ts';
 
 export interface Laying {
   readonly scaled: ScaledJob;

@@ -2,13 +2,13 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
 import { length } from '#craft/measure';
+import { lengthOf } from '#craft/strips';
 import { checkLayout } from './check-layout.ts';
 import { compareEffort, effortOf } from './choose.ts';
 import type { Demand, LaidOut } from './cloth.ts';
 import { scaledJobFor } from './kinds.ts';
 import { planLayout } from './layout.ts';
 import { plainLayoutsFor } from './search.ts';
-import { lengthOf } from './strip-pattern.ts';
 
 type Size = readonly [across: number, along: number, count: number];
 

@@ -1,14 +1,14 @@
 // How should the pieces lie on the cloth, and how much shorter could any layout be? Strips across the usable width,
 // parts along a strip, pieces down a part; the shortest found, then the least work. Knows nothing of shops.
 import { type Length, length } from '#craft/measure';
+import type { IntegerSolver } from '#craft/strips';
+import { lengthOf, type StripUse } from '#craft/strips';
 import { lowerBoundFor } from './bound.ts';
 import { compareEffort, effortOf, inCuttingOrder } from './choose.ts';
 import type { Demand, LaidOut } from './cloth.ts';
 import { type ScaledJob, scaledJobFor, widerThanCloth } from './kinds.ts';
 import { layoutOf } from './lay.ts';
 import { bestStripsFor } from './search.ts';
-import type { IntegerSolver } from './solver.ts';
-import { lengthOf, type StripUse } from './strip-pattern.ts';
 
 /** How hard to search: layouts made beyond the plain heuristics. Steps, not seconds: the same input gives the same layout. */
 export interface LayoutBudget {

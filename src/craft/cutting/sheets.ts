@@ -2,12 +2,12 @@
 // parts along a strip, pieces down a part. Knows nothing of prices.
 
 import { type Length, tidy } from '#craft/measure';
+import type { IntegerSolver } from '#craft/strips';
 import { chanceFrom } from '#ground/chance';
 import type { Demand, LaidSheets, Layout, Strip } from './cloth.ts';
 import { type LayoutBudget, planLayout } from './layout.ts';
 import { leastSheets } from './sheet-bound.ts';
 import { columnSheets } from './sheet-columns.ts';
-import type { IntegerSolver } from './solver.ts';
 
 export interface SheetTask {
   /** Usable, across and along. */

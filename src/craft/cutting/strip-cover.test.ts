@@ -1,9 +1,18 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import type { Job } from './kinds.ts';
-import { costOf, type IntegerProgram, type IntegerSolver, isSolution } from './solver.ts';
+import type { Job } from '#craft/strips';
+import {
+  costOf,
+  countsOf,
+  type IntegerProgram,
+  type IntegerSolver,
+  isSolution,
+  lengthOf,
+  patternOf,
+  type StripUse,
+  stackOf,
+} from '#craft/strips';
 import { coveredBy, type Pool, poolWith, withoutSurplus } from './strip-cover.ts';
-import { countsOf, lengthOf, patternOf, type StripUse, stackOf } from './strip-pattern.ts';
 
 /** Tries every whole solution; for programs of a few columns. */
 const trying: IntegerSolver = {

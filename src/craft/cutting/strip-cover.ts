@@ -1,7 +1,6 @@
 // Out of all strips that the search has seen, which and how many of each cover the demand at the least length?
 // An integer program over the pool; what it cuts too much is taken out again.
-import type { Job, Kind } from './kinds.ts';
-import type { IntegerProgram, IntegerSolver } from './solver.ts';
+import type { IntegerProgram, IntegerSolver, Job, Kind } from '#craft/strips';
 import {
   countsOf,
   lengthOf,
@@ -11,7 +10,7 @@ import {
   type StripPattern,
   type StripUse,
   stackOf,
-} from './strip-pattern.ts';
+} from '#craft/strips';
 
 /** Strips seen so far, the shortest for each set of pieces. */
 export type Pool = Map<string, StripPattern>;

@@ -1,5 +1,5 @@
 // One way to fill a strip, and how often it is cut: strips are counted, pieces are not drawn one by one.
-import type { Job, Kind } from './kinds.ts';
+import type { Job, Kind } from './job.ts';
 
 /** So many pieces of one kind, one below the other. */
 export interface Run {

@@ -1,0 +1,26 @@
+export type { Cutting, Job, Kind, ShopStep } from './job.ts';
+export {
+  countsOf,
+  heightOf,
+  lengthOf,
+  patternKey,
+  patternOf,
+  type Run,
+  type Stack,
+  type StackUse,
+  type StripPattern,
+  type StripUse,
+  stackKey,
+  stackOf,
+  widthOf,
+} from './pattern.ts';
+export type { BoundKind, StripSearch, StripsFound } from './search.ts';
+export {
+  costOf,
+  type IntegerProgram,
+  type IntegerRow,
+  type IntegerSolver,
+  isSolution,
+  type SolverAnswer,
+  type SolverLimits,
+} from './solver.ts';

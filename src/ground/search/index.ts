@@ -1,0 +1,1 @@
+export { type LinearProgram, type LpStatus, linearProgramFor } from './lp.ts';
