@@ -1,9 +1,8 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
-import { lengthOf } from '#craft/strips';
+import { lengthOf, levelChoicesFor, levelsFor } from '#craft/strips';
 import { lowerBoundFor } from './bound.ts';
-import { levelChoicesFor, levelsFor } from './levels.ts';
 
 const piece = (width: number, height: number, count: number) => ({ width, height, count, mayTurn: false });
 

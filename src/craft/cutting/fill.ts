@@ -2,10 +2,9 @@
 // strip as often as the demand bears, go on with what is left.
 
 import type { Job, Kind } from '#craft/strips';
-import { countsOf, type StripPattern, type StripUse } from '#craft/strips';
+import { countsOf, type Lie, liesTurned, type StripPattern, type StripUse } from '#craft/strips';
 import type { Chance } from '#ground/chance';
 import { filledStrip, type Lying } from './fill-strip.ts';
-import { type Lie, liesTurned } from './levels.ts';
 
 export interface FillRule {
   /** How the leading piece of a strip lies. */

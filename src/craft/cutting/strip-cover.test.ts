@@ -11,8 +11,9 @@ import {
   patternOf,
   type StripUse,
   stackOf,
+  withoutSurplus,
 } from '#craft/strips';
-import { coveredBy, type Pool, poolWith, withoutSurplus } from './strip-cover.ts';
+import { coveredBy, type Pool, poolWith } from './strip-cover.ts';
 
 /** Tries every whole solution; for programs of a few columns. */
 const trying: IntegerSolver = {

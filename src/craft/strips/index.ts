@@ -1,5 +1,14 @@
 export type { Cutting, Job, Kind, ShopStep } from './job.ts';
 export {
+  type LevelChoice,
+  type LevelRule,
+  type Lie,
+  levelChoicesFor,
+  levelsFor,
+  liesTurned,
+  ownStripsFor,
+} from './levels.ts';
+export {
   countsOf,
   heightOf,
   lengthOf,
@@ -24,3 +33,4 @@ export {
   type SolverAnswer,
   type SolverLimits,
 } from './solver.ts';
+export { withoutSurplus } from './surplus.ts';

@@ -1,9 +1,9 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
-import type { Job } from '#craft/strips';
-import { countsOf, lengthOf } from '#craft/strips';
+import type { Job } from './job.ts';
 import { type LevelRule, levelsFor, ownStripsFor } from './levels.ts';
+import { countsOf, lengthOf } from './pattern.ts';
 
 const piece = (width: number, height: number, count: number) => ({ width, height, count, mayTurn: false });
 

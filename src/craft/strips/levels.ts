@@ -1,8 +1,8 @@
 // The plain level heuristics: pieces from the tallest down, each kind put on the strips (levels) already begun.
 // Next fit looks at the last level only, first fit takes the first with room, best fit the one with least room.
 // They work on counts: a thousand equal pieces cost no more than one.
-import type { Job, Kind } from '#craft/strips';
-import { heightOf, patternOf, type StackUse, type StripUse, stackOf, widthOf } from '#craft/strips';
+import type { Job, Kind } from './job.ts';
+import { heightOf, patternOf, type StackUse, type StripUse, stackOf, widthOf } from './pattern.ts';
 
 export type LevelRule = 'next-fit' | 'first-fit' | 'best-fit';
 /** How pieces that may turn lie: long side across the cloth, along it, or whichever takes least length alone. */
