@@ -1,1 +1,2 @@
 export { type LinearProgram, type LpStatus, linearProgramFor } from './lp.ts';
+export { type RankedItem, type RankedKnapsack, rankedKnapsackFor } from './ranked-knapsack.ts';
