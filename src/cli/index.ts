@@ -1,5 +1,6 @@
 // The command line: reads what is wished for, runs it, and turns every end into an exit code.
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
+import { type Chapter, chapters } from '#paper';
 import { type Paper, PressFailure } from '#print';
 import { runBlocks } from './blocks-command.ts';
 import { runCheck } from './check-command.ts';
@@ -42,6 +43,25 @@ const paperNamed = (text: string): Paper => {
   throw new InvalidArgumentError('Allowed choices are letter, a4.');
 };
 
+const chaptersHelp = `chapters of the pattern, with commas between: ${chapters.join(', ')} (else all)`;
+
+const chaptersNamed = (text: string): readonly Chapter[] => {
+  const names = text.split(',').map((name) => name.trim().toLowerCase());
+  const known = (name: string): name is Chapter => (chapters as readonly string[]).includes(name);
+  const wrong = names.filter((name) => !known(name));
+  if (wrong.length > 0) {
+    throw new InvalidArgumentError(`There is no chapter ${wrong.join(', ')}. Allowed are ${chapters.join(', ')}.`);
+  }
+  return names.filter(known);
+};
+
+interface PlanOptions {
+  readonly out?: string;
+  readonly paper: Paper;
+  readonly chapters?: readonly Chapter[];
+  readonly json: boolean;
+}
+
 interface DrawOptions {
   readonly out?: string;
   readonly as?: 'colour' | 'grey' | 'line';
@@ -69,10 +89,17 @@ const programFor = (terminal: Terminal, ended: { exit: number }): Command => {
     .addOption(
       new Option('--paper <size>', 'paper of the pattern: letter or a4').argParser(paperNamed).default('letter'),
     )
+    .addOption(new Option('--chapters <names>', chaptersHelp).argParser(chaptersNamed))
     .addOption(new Option('--json', 'print the plan alone and write nothing').default(false).conflicts('out'))
-    .action(async (file: string, options: { out?: string; paper: 'letter' | 'a4'; json: boolean }) => {
+    .action(async (file: string, options: PlanOptions) => {
       ended.exit = await runPlan(
-        { file, out: options.out ?? null, paper: options.paper, json: options.json },
+        {
+          file,
+          out: options.out ?? null,
+          paper: options.paper,
+          chapters: options.chapters ?? null,
+          json: options.json,
+        },
         terminal,
       );
     });

@@ -2,7 +2,7 @@
 // each file is put in place whole.
 import { join } from 'node:path';
 import { type PlanOptions, planQuilt, type QuiltPlan } from '#craft';
-import { clothSignsFor, cuttingCsv, drawQuilt, patternPages, planFileText, summaryText } from '#paper';
+import { type Chapter, clothSignsFor, cuttingCsv, drawQuilt, patternPages, planFileText, summaryText } from '#paper';
 import { quiltAlt } from '#paper/pages';
 import { sizeText } from '#paper/words';
 import { openPress, type Paper, pngOf } from '#print';
@@ -17,6 +17,8 @@ export interface PlanWishes {
   /** Folder for the files; null: out/NAME here. */
   readonly out: string | null;
   readonly paper: Paper;
+  /** Of the pattern; null: the usual ones. */
+  readonly chapters: readonly Chapter[] | null;
   /** Print the plan alone and write nothing. */
   readonly json: boolean;
 }
@@ -40,7 +42,7 @@ export const runPlan = async (wishes: PlanWishes, terminal: Terminal): Promise<n
     return exits.done;
   }
   const folder = wishes.out ?? join('out', nameOf(wishes.file));
-  const { files, missingSigns } = await filesOf(plan, wishes.paper, progress.say);
+  const { files, missingSigns } = await filesOf(plan, wishes, progress.say);
   progress.clear();
   await writeAll(folder, files);
   await print(terminal.stdout, summaryText(plan));
@@ -58,7 +60,7 @@ export const runPlan = async (wishes: PlanWishes, terminal: Terminal): Promise<n
 /** The solver improves layouts; it is opened once the document has been read. */
 const planOptions = async (): Promise<PlanOptions> => ({ solver: await openSolver() });
 
-const filesOf = async (plan: QuiltPlan, paper: Paper, say: (what: string) => void) => {
+const filesOf = async (plan: QuiltPlan, { paper, chapters }: PlanWishes, say: (what: string) => void) => {
   const files = new Map<string, string | Uint8Array>();
   say('Writing the plan …');
   files.set('plan.json', planFileText(plan));
@@ -76,7 +78,9 @@ const filesOf = async (plan: QuiltPlan, paper: Paper, say: (what: string) => voi
   say('Printing the pattern …');
   const press = openPress();
   try {
-    const { bytes, missingSigns } = await press.pdf(patternPages(plan), { paper });
+    const { bytes, missingSigns } = await press.pdf(patternPages(plan, chapters === null ? {} : { chapters }), {
+      paper,
+    });
     files.set('pattern.pdf', bytes);
     return { files, missingSigns };
   } finally {

@@ -9,6 +9,7 @@ import type { Album, Picture } from './album.ts';
 import type { BlockPages } from './block.ts';
 import { blockPages } from './block.ts';
 import { cautions } from './cautions.ts';
+import type { Chapter } from './chapters.ts';
 import type { ClothToBuy } from './cloth.ts';
 import { clothToBuy, swatchesFor, valueLadder } from './cloth.ts';
 import type { Cover } from './cover.ts';
@@ -23,7 +24,10 @@ import { templateSheets } from './template.ts';
 import type { TopPages } from './top.ts';
 import { topPages } from './top.ts';
 
+/** What the pages show; of a chapter that is not wanted nothing but an empty list. */
 export interface PatternFacts {
+  /** In the order of the pages. */
+  readonly chapters: readonly Chapter[];
   readonly title: string;
   readonly designer: string;
   readonly maker: readonly string[];
@@ -35,17 +39,25 @@ export interface PatternFacts {
   readonly values: Picture | null;
   readonly cutting: readonly ClothCutting[];
   readonly blocks: readonly BlockPages[];
-  readonly top: TopPages;
+  /** Null when its chapter is not wanted. */
+  readonly top: TopPages | null;
   readonly finish: readonly FinishPart[];
   readonly templates: readonly TemplateSheet[];
   readonly cautions: readonly FinishPart[];
 }
 
-export const factsOf = (plan: QuiltPlan, album: Album): PatternFacts => {
+export const factsOf = (of: {
+  readonly plan: QuiltPlan;
+  readonly album: Album;
+  readonly chapters: readonly Chapter[];
+}): PatternFacts => {
+  const { plan, album, chapters } = of;
+  const has = (chapter: Chapter): boolean => chapters.includes(chapter);
   const { quilt } = plan;
   const signs = clothSignsFor(plan);
   const swatches = swatchesFor(signs, album);
   return {
+    chapters,
     title: quilt.title.trim() === '' ? 'A quilt without a name' : quilt.title,
     designer: quilt.designer,
     maker: quilt.notes
@@ -58,12 +70,12 @@ export const factsOf = (plan: QuiltPlan, album: Album): PatternFacts => {
     cover: coverOf({ plan, signs, swatches, album }),
     cloths: clothToBuy({ plan, signs, swatches }),
     total: totalLines(plan, signs),
-    values: valueLadder(signs, album),
-    cutting: cuttingCharts({ plan, signs, swatches, album }),
-    blocks: blockPages({ plan, signs, album }),
-    top: topPages({ plan, signs, album }),
-    finish: finishParts({ plan, signs, album }),
-    templates: templateSheets({ plan, signs, album }),
+    values: has('cloth') ? valueLadder(signs, album) : null,
+    cutting: has('cutting') ? cuttingCharts({ plan, signs, swatches, album }) : [],
+    blocks: has('blocks') ? blockPages({ plan, signs, album }) : [],
+    top: has('top') ? topPages({ plan, signs, album }) : null,
+    finish: has('finishing') ? finishParts({ plan, signs, album }) : [],
+    templates: has('templates') ? templateSheets({ plan, signs, album }) : [],
     cautions,
   };
 };

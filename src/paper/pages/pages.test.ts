@@ -169,3 +169,13 @@ test('very long words get places to break, others none', () => {
 test('the same plan gives the same pages', () => {
   assert.deepEqual(patternPages(planOf(specimenDocument)), pages);
 });
+
+test('chapters that are not wanted leave neither facts nor pictures, and stand in the order of the job', () => {
+  const some = patternPages(plan, { chapters: ['cautions', 'cover'] });
+  assert.deepEqual(some.facts.chapters, ['cover', 'cautions']);
+  assert.deepEqual([some.facts.top, some.facts.cutting, some.facts.blocks], [null, [], []]);
+  assert.deepEqual(
+    [...some.pictures.keys()].filter((name) => name.startsWith('block')),
+    [],
+  );
+});

@@ -3,6 +3,7 @@
 import type { QuiltPlan } from '#craft';
 import { patternSources } from '#paper/typst';
 import { withBreaks } from './breakable.ts';
+import { type Chapter, chapters, usualChapters } from './chapters.ts';
 import type { PatternFacts } from './facts.ts';
 import { factsOf } from './facts.ts';
 
@@ -15,8 +16,16 @@ export interface PatternPages {
   readonly facts: PatternFacts;
 }
 
-export const patternPages = (plan: QuiltPlan): PatternPages => {
+export interface PatternWishes {
+  /** Printed in the order of the job, however they are listed; the usual ones when left out. */
+  readonly chapters?: readonly Chapter[];
+}
+
+export const patternPages = (plan: QuiltPlan, wishes: PatternWishes = {}): PatternPages => {
+  const wanted = wishes.chapters ?? usualChapters;
   const pictures = new Map<string, string>();
-  const facts = withBreaks(factsOf(plan, pictures));
+  const facts = withBreaks(
+    factsOf({ plan, album: pictures, chapters: chapters.filter((chapter) => wanted.includes(chapter)) }),
+  );
   return { sources: patternSources, pictures, facts };
 };

@@ -4,7 +4,11 @@ import { documentOf, planOf, specimenDocument } from '#paper/specimen';
 import { patternPages } from './pattern.ts';
 
 const [cabin, fly] = specimenDocument.blocks;
-const topOf = (changes: Readonly<Record<string, unknown>>) => patternPages(planOf(documentOf(changes))).facts.top;
+const topOf = (changes: Readonly<Record<string, unknown>>) => {
+  const { top } = patternPages(planOf(documentOf(changes))).facts;
+  assert.ok(top);
+  return top;
+};
 const partOf = (top: ReturnType<typeof topOf>, heading: string) => {
   const part = top.parts.find((one) => one.heading === heading);
   if (part === undefined) throw new Error(`no part ${heading} among ${top.parts.map((one) => one.heading).join(', ')}`);

@@ -10,14 +10,17 @@ const mainTypst = `
 #let facts = json("/facts.json")
 #set document(title: facts.title, author: if facts.designer == "" { () } else { facts.designer }, date: none)
 #show: body => hand(facts.title, sys.inputs.at("paper", default: "us-letter"), body)
-#cover(facts)
-#cloths(facts)
-#cutting(facts)
-#for b in facts.blocks { blockPages(b) }
-#top(facts)
-#parts("Finishing", facts.finish)
-#templates(facts)
-#parts("Cautions", facts.cautions)
+#let chapter = (
+  cover: () => cover(facts),
+  cloth: () => cloths(facts),
+  cutting: () => cutting(facts),
+  blocks: () => for b in facts.blocks { blockPages(b) },
+  top: () => top(facts),
+  finishing: () => parts("Finishing", facts.finish),
+  templates: () => templates(facts),
+  cautions: () => parts("Cautions", facts.cautions),
+)
+#for name in facts.chapters { (chapter.at(name))() }
 `;
 
 export const patternSources: Readonly<Record<string, string>> = {
