@@ -1,6 +1,6 @@
 // The cloths of a plan: everything cut from each, its layout with a bound, and what to buy.
 import {
-  amountToBuy,
+  allowancesFor,
   type ClothLine,
   type ClothNature,
   type CuttingProblem,
@@ -8,6 +8,7 @@ import {
   ledgerOf,
   planLayout,
   planSheets,
+  purchaseFor,
   type Wanted,
 } from '#craft/cutting';
 import type { Fabric, QuarterTurn, Quilt } from '#craft/design';
@@ -183,10 +184,8 @@ export const planCloths = (of: {
     const mine = lines.get(fabric.id);
     if (!mine) return [];
     const laid = laidFor({ nature: of.natures.get(fabric.id) as ClothNature, lines: mine, search: of.search });
-    const buy =
-      'sheets' in laid
-        ? ({ amount: laid.sheets.length, unit: 'sheets' } as const)
-        : amountToBuy({ length: laid.layout.length, buying: of.quilt.buying, unit: of.quilt.unit });
+    const bought = { laid, buying: of.quilt.buying, unit: of.quilt.unit };
+    const buy = purchaseFor(bought);
     return [
       {
         id: fabric.id,
@@ -195,6 +194,7 @@ export const planCloths = (of: {
         pieces: mine.map(clothPiece),
         laid,
         buy,
+        allowances: allowancesFor(bought),
         cost: costOfCloth(fabric, buy.amount),
       },
     ];

@@ -1,7 +1,7 @@
 // Everything that is computed from one quilt document: facts and codes, no wording. Paper writes the
 // plan file, pictures and pages from this alone.
 
-import type { Cut, LaidOut, LaidSheets } from '#craft/cutting';
+import type { Allowances, ClothPurchase, Cut, LaidOut, LaidSheets } from '#craft/cutting';
 import type { QuarterTurn, Quilt, Side } from '#craft/design';
 import type { Value } from '#craft/fabric';
 import type { BattingPackage, BedName } from '#craft/finishing';
@@ -158,7 +158,9 @@ export interface FabricPlan {
   readonly pieces: readonly ClothPiece[];
   /** On cloth by the length, or on sheets. */
   readonly laid: LaidOut | LaidSheets;
-  readonly buy: { readonly amount: number; readonly unit: 'yd' | 'm' | 'sheets' };
+  readonly buy: ClothPurchase;
+  /** Where the bought length goes; null for sheets. */
+  readonly allowances: Allowances | null;
   /** Of all that is bought, in the document's currency; null where the document has no price for it. */
   readonly cost: number | null;
 }

@@ -28,13 +28,17 @@ export interface PurchaseTask {
 export const amountToBuy = ({ length, buying, unit }: PurchaseTask): Purchase => {
   const { step } = buying;
   if (length <= 0) return { amount: 0, unit: step.unit };
-  const needed = mul(add(fromDecimal(length), mul(two, buying.squaring)), add(one, buying.shrinkage));
-  const inShopUnit = div(needed, unitsIn(step.unit, unit));
+  const inShopUnit = div(neededFor(length, buying), unitsIn(step.unit, unit));
   const steps = wholeUp(div(inShopUnit, step.amount));
   return { amount: toNumber(mul(step.amount, rational(steps))), unit: step.unit };
 };
 
-const unitsIn = (shop: Purchase['unit'], unit: Unit): Rational => {
+/** (length + 2·squaring)·(1 + shrinkage), before the shop's step; in the document's unit. */
+export const neededFor = (length: Length, buying: Buying): Rational =>
+  mul(add(fromDecimal(length), mul(two, buying.squaring)), add(one, buying.shrinkage));
+
+/** One yard or metre in the document's unit. */
+export const unitsIn = (shop: Purchase['unit'], unit: Unit): Rational => {
   if (shop === 'yd') return unit === 'in' ? rational(36) : rational(9144, 100);
   return unit === 'cm' ? rational(100) : rational(10000, 254);
 };

@@ -1,4 +1,4 @@
-export { amountToBuy, type Purchase, type PurchaseTask } from './buy.ts';
+export { amountToBuy, neededFor, type Purchase, type PurchaseTask } from './buy.ts';
 export { type CheckTask, checkLayout, type LayoutFault } from './check-layout.ts';
 export type * from './cloth.ts';
 export { type CutRule, cutFor, halfSquareFor, rectangleCut } from './cut.ts';
@@ -6,5 +6,6 @@ export { defaultBudget, type LayoutBudget, type LayoutTask, planLayout } from '.
 export { type ClothLedger, type ClothLine, demandsOf, ledgerOf, type Wanted } from './ledger.ts';
 export { joinedOnCloth, joinedStrip } from './lengths.ts';
 export type { CuttingProblem } from './problems.ts';
+export { type Allowances, allowancesFor, type ClothPurchase, type PurchaseOf, purchaseFor } from './purchase.ts';
 export { planSheets, type SheetTask } from './sheets.ts';
 export { type SquareTask, type Standing, squaresFor } from './squares.ts';

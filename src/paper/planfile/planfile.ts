@@ -173,6 +173,7 @@ const fabricEntry = (plan: QuiltPlan, of: FabricPlan): unknown => {
     bound: of.laid.bound,
     boundKind: of.laid.boundKind,
     buy: of.buy,
+    allowances: of.allowances,
     cost: of.cost,
   };
 };
