@@ -4,6 +4,7 @@ import {
   type ClothLine,
   type ClothNature,
   type CuttingProblem,
+  type Demand,
   demandsOf,
   ledgerOf,
   planLayout,
@@ -207,10 +208,16 @@ export const laidFor = (of: {
   readonly nature: ClothNature;
   readonly lines: readonly ClothLine<object>[];
   readonly search: ClothSearch;
+}): FabricPlan['laid'] => layDemands({ ...of, demands: demandsOf(of.lines) });
+
+export const layDemands = (of: {
+  readonly nature: ClothNature;
+  readonly demands: readonly Demand[];
+  readonly search: ClothSearch;
 }): FabricPlan['laid'] => {
   const { nature, search } = of;
   const how = {
-    demands: demandsOf(of.lines),
+    demands: of.demands,
     budget: { steps: search.steps },
     ...(search.solver ? { solver: search.solver } : {}),
   };

@@ -1,5 +1,5 @@
 // The whole road: from a quilt document to its plan. Read this first; every line is a room.
-import { type ClothNature, type CutRule, type CuttingProblem, defaultBudget, ledgerOf } from '#craft/cutting';
+import { type CutRule, type CuttingProblem, defaultBudget } from '#craft/cutting';
 import {
   centresOf,
   type DesignProblem,
@@ -18,32 +18,23 @@ import type { IntegerSolver } from '#craft/strips';
 import { toNumber } from '#ground/exact';
 import { done, type Outcome, refused } from '#ground/outcome';
 import { type BlockPlans, planBlocks } from './block-plan.ts';
-import { chooseBorderLie } from './border-lie.ts';
-import {
-  blockPieces,
-  finishPieces,
-  laidFor,
-  type Natures,
-  naturesOf,
-  planCloths,
-  planCost,
-  topPieces,
-} from './cloth-plan.ts';
-import { bedNotes, planFinish } from './finish-plan.ts';
+import { naturesOf, planCloths, planCost } from './cloth-plan.ts';
+import { bedNotes } from './finish-plan.ts';
 import { frozen } from './frozen.ts';
 import type { Note } from './notes.ts';
+import { pathsOf, piecesTaken } from './pieces-taken.ts';
 import type { QuiltPlan } from './plan.ts';
 import { printCostNotes } from './print-cost.ts';
 import { printSlantNotes } from './print-slant.ts';
 import { clothsSewnAs, planScraps } from './scrap-plan.ts';
 import { thinPieces } from './thin-pieces.ts';
 import { topMarkNotes } from './top-marks.ts';
-import { topPlanner } from './top-plan.ts';
 import { valueNotes } from './value-plan.ts';
 
 export { entryName } from './block-plan.ts';
 export type { Note } from './notes.ts';
 export type * from './plan.ts';
+export { type Recutting, recut } from './recut.ts';
 
 /** Lengths of a problem are in the document's unit, which is told with them. */
 export type Problem = DesignProblem | ((DraftingProblem | SettingProblem | CuttingProblem) & { readonly unit: Unit });
@@ -86,7 +77,6 @@ const planRead = (
   const laid = setTop({ quilt, blocks: drafted.value, lightness });
   if (!laid.ok) return laid;
   const set = laid.value;
-  const float = length(quilt.top.set === 'on-point' ? toNumber(quilt.top.float) : 0);
   const scraps = planScraps({ quilt, drafted: drafted.value, set });
   const { blocks, notes } = planBlocks({
     quilt,
@@ -97,19 +87,9 @@ const planRead = (
     likeness: likenessBy(quilt),
     rule,
   });
-  const finish = planFinish({ quilt, set, natures, rule });
-  const inBlocks = [
-    ...blockPieces({ blocks, placed: set.placed, drawn: scraps.drawn, natures, pathOf: pathsOf(quilt) }),
-    ...finishPieces(finish, natures),
-  ];
-  const plannerOn = (of: Natures) => topPlanner({ set, drawn: scraps.drawn, rule, natures: of, float });
-  const topFor = plannerOn(natures);
-  const lies = chooseBorderLie(quilt.top.borders, (fabric, borderLie) =>
-    quickLength({ fabric, natures, pieces: [...inBlocks, ...topPieces(topFor(borderLie), natures)] }),
-  );
-  const top = topFor(lies);
+  const { top, finish, pieces, asOn } = piecesTaken({ quilt, set, drawn: scraps.drawn, blocks, natures });
   const search = { steps: (options.budget ?? defaultBudget).steps, solver: options.solver ?? null };
-  const cloths = planCloths({ quilt, pieces: [...inBlocks, ...topPieces(top, natures)], natures, search });
+  const cloths = planCloths({ quilt, pieces, natures, search });
   const thin = thinPieces({
     blocks,
     top: top.pieces,
@@ -124,7 +104,7 @@ const planRead = (
     natures,
     search,
     top,
-    piecesFor: (plain) => [...inBlocks, ...topPieces(plannerOn(plain)(lies), plain)],
+    piecesFor: asOn,
   });
   const plan: Omit<QuiltPlan, 'time'> = {
     quilt,
@@ -169,21 +149,6 @@ const draftAll = (quilt: Quilt): Outcome<ReadonlyMap<string, DraftedBlock>, Draf
 
 const mostProblems = 200;
 
-const quickLength = (of: {
-  readonly fabric: string;
-  readonly natures: Natures;
-  readonly pieces: Parameters<typeof planCloths>[0]['pieces'];
-}): number => {
-  const { lines, problems } = ledgerOf(
-    of.pieces.filter((p) => p.fabric === of.fabric),
-    of.natures,
-  );
-  if (problems.length > 0) return Number.POSITIVE_INFINITY;
-  const nature = of.natures.get(of.fabric) as ClothNature;
-  const laid = laidFor({ nature, lines: lines.get(of.fabric) ?? [], search: { steps: 0, solver: null } });
-  return 'sheets' in laid ? laid.sheets.length : laid.layout.length;
-};
-
 const likenessBy = (quilt: Quilt): ((fabric: string) => Likeness) => {
   const known = new Map(quilt.fabrics.map((f) => [f.id, f]));
   return (name) => likenessOf(strictestOf(clothsSewnAs(name).map((id) => known.get(id) as Fabric)));
@@ -196,11 +161,6 @@ const lightnessBy = (quilt: Quilt): ((fabric: string) => number) => {
     const all = clothsSewnAs(name).map((id) => known.get(id) as number);
     return all.reduce((sum, one) => sum + one, 0) / all.length;
   };
-};
-
-const pathsOf = (quilt: Quilt): ((block: string) => string) => {
-  const known = new Map(quilt.blocks.map((b) => [b.id, b.path]));
-  return (block) => known.get(block) as string;
 };
 
 const unusedBlocks = (quilt: Quilt, blocks: BlockPlans['blocks']): readonly Note[] => {

@@ -1,0 +1,71 @@
+// What is cut from each cloth for a drafted quilt, given how wide and of what nature its cloths are: pieces of blocks, top
+// and finish. Sizes and joining stay the same on any cloth; strips joined across it, panels and binding do not.
+import { type ClothNature, type CutRule, ledgerOf } from '#craft/cutting';
+import type { Quilt } from '#craft/design';
+import { length } from '#craft/measure';
+import type { SetTop } from '#craft/setting';
+import { toNumber } from '#ground/exact';
+import { chooseBorderLie } from './border-lie.ts';
+import { blockPieces, finishPieces, laidFor, type Natures, topPieces, type WantedPiece } from './cloth-plan.ts';
+import { planFinish } from './finish-plan.ts';
+import type { BlockPlan, FinishPlan, TopPlan } from './plan.ts';
+import type { DrawnCloths } from './scrap-plan.ts';
+import { topPlanner } from './top-plan.ts';
+
+export interface QuiltToCut {
+  readonly quilt: Quilt;
+  readonly set: SetTop;
+  readonly drawn: DrawnCloths;
+  readonly blocks: readonly BlockPlan[];
+  readonly natures: Natures;
+}
+
+export interface PiecesTaken {
+  readonly top: TopPlan;
+  readonly finish: FinishPlan;
+  readonly pieces: readonly WantedPiece[];
+  /** The same pieces, were the cloths of another nature: what joins them across the cloth stays as it is. */
+  readonly asOn: (natures: Natures) => readonly WantedPiece[];
+}
+
+export const piecesTaken = ({ quilt, set, drawn, blocks, natures }: QuiltToCut): PiecesTaken => {
+  const rule: CutRule = { seam: length(toNumber(quilt.seam)), ruler: quilt.ruler };
+  const float = length(quilt.top.set === 'on-point' ? toNumber(quilt.top.float) : 0);
+  const finish = planFinish({ quilt, set, natures, rule });
+  const inBlocks = [
+    ...blockPieces({ blocks, placed: set.placed, drawn, natures, pathOf: pathsOf(quilt) }),
+    ...finishPieces(finish, natures),
+  ];
+  const plannerOn = (of: Natures) => topPlanner({ set, drawn, rule, natures: of, float });
+  const topFor = plannerOn(natures);
+  const lies = chooseBorderLie(quilt.top.borders, (fabric, borderLie) =>
+    quickLength({ fabric, natures, pieces: [...inBlocks, ...topPieces(topFor(borderLie), natures)] }),
+  );
+  const top = topFor(lies);
+  return {
+    top,
+    finish,
+    pieces: [...inBlocks, ...topPieces(top, natures)],
+    asOn: (other) => [...inBlocks, ...topPieces(plannerOn(other)(lies), other)],
+  };
+};
+
+export const pathsOf = (quilt: Quilt): ((block: string) => string) => {
+  const known = new Map(quilt.blocks.map((b) => [b.id, b.path]));
+  return (block) => known.get(block) as string;
+};
+
+const quickLength = (of: {
+  readonly fabric: string;
+  readonly natures: Natures;
+  readonly pieces: readonly WantedPiece[];
+}): number => {
+  const { lines, problems } = ledgerOf(
+    of.pieces.filter((p) => p.fabric === of.fabric),
+    of.natures,
+  );
+  if (problems.length > 0) return Number.POSITIVE_INFINITY;
+  const nature = of.natures.get(of.fabric) as ClothNature;
+  const laid = laidFor({ nature, lines: lines.get(of.fabric) ?? [], search: { steps: 0, solver: null } });
+  return 'sheets' in laid ? laid.sheets.length : laid.layout.length;
+};
