@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { gcdOf, gridFor, unitsDown, unitsUp } from './grid.ts';
+import { gridFor, unitsDown, unitsUp } from './grid.ts';
 
 test('the coarsest common grid is found', () => {
   // derived by hand
@@ -16,9 +16,4 @@ test('off every grid sizes round up and the width rounds down, by less than a un
   assert.ok(unitsUp(Math.PI, grid) / grid.per >= Math.PI);
   assert.ok(unitsDown(Math.PI, grid) / grid.per <= Math.PI);
   assert.equal(unitsUp(Math.PI, grid) - unitsDown(Math.PI, grid), 1);
-});
-
-test('the greatest common divisor of several numbers', () => {
-  assert.equal(gcdOf([12, 18, 30]), 6);
-  assert.equal(gcdOf([]), 0);
 });

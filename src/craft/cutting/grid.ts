@@ -39,15 +39,3 @@ export const unitsUp = (value: number, grid: Grid): number =>
 /** Largest whole number of units within the length. */
 export const unitsDown = (value: number, grid: Grid): number =>
   grid.exact ? Math.round(value * grid.per) : Math.floor(value * grid.per);
-
-/** Greatest common divisor of whole numbers; 0 for none. */
-export const gcdOf = (values: readonly number[]): number => {
-  let g = 0;
-  for (const v of values) {
-    let a = g;
-    let b = v;
-    while (b !== 0) [a, b] = [b, a % b];
-    g = a;
-  }
-  return g;
-};

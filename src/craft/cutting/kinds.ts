@@ -1,9 +1,9 @@
 // What is to be cut, in whole units: demands of one size merged, in an order that does not depend on how they
 // were listed. Says nothing of where they lie.
 import type { Length } from '#craft/measure';
-import type { Job, Kind } from '#craft/strips';
+import { gcdOf, type Job, type Kind } from '#craft/strips';
 import type { Demand } from './cloth.ts';
-import { type Grid, gcdOf, gridFor, unitsDown, unitsUp } from './grid.ts';
+import { type Grid, gridFor, unitsDown, unitsUp } from './grid.ts';
 
 /** A job and the way back: one of its units is `unit` of the grid's. */
 export interface ScaledJob {

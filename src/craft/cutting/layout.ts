@@ -1,9 +1,7 @@
 // How should the pieces lie on the cloth, and how much shorter could any layout be? Strips across the usable width,
 // parts along a strip, pieces down a part; the shortest found, then the least work. Knows nothing of shops.
 import { type Length, length } from '#craft/measure';
-import type { IntegerSolver } from '#craft/strips';
-import { lengthOf, type StripUse } from '#craft/strips';
-import { lowerBoundFor } from './bound.ts';
+import { type IntegerSolver, lengthOf, lowerBoundFor, type StripUse } from '#craft/strips';
 import { compareEffort, effortOf, inCuttingOrder } from './choose.ts';
 import type { Demand, LaidOut } from './cloth.ts';
 import { type ScaledJob, scaledJobFor, widerThanCloth } from './kinds.ts';

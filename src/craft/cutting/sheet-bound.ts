@@ -1,7 +1,7 @@
 // Below what number of sheets can no layout exist? Area, plain or weighed, and pieces that cannot share a sheet.
 import type { Length } from '#craft/measure';
+import { dualFeasibleFor } from '#craft/strips';
 import type { Demand } from './cloth.ts';
-import { dualFeasibleFor } from './dual-feasible.ts';
 import { gridFor, unitsDown, unitsUp } from './grid.ts';
 
 /** Functions tried for each side of the sheet. */

@@ -2,8 +2,8 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { length } from '#craft/measure';
+import { lowerBoundFor } from '#craft/strips';
 import { chanceFrom } from '#ground/chance';
-import { lowerBoundFor } from './bound.ts';
 import { checkLayout } from './check-layout.ts';
 import type { Demand } from './cloth.ts';
 import { scaledJobFor } from './kinds.ts';

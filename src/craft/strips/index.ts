@@ -1,3 +1,7 @@
+export { attainableUp, attainableWithin } from './attainable.ts';
+export { lowerBoundFor } from './bound.ts';
+export { gcdOf } from './divisor.ts';
+export { type DualFeasible, dualFeasibleFor } from './dual-feasible.ts';
 export type { Cutting, Job, Kind, ShopStep } from './job.ts';
 export {
   type LevelChoice,

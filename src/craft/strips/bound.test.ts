@@ -1,8 +1,9 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
-import { lengthOf, levelChoicesFor, levelsFor } from '#craft/strips';
 import { lowerBoundFor } from './bound.ts';
+import { levelChoicesFor, levelsFor } from './levels.ts';
+import { lengthOf } from './pattern.ts';
 
 const piece = (width: number, height: number, count: number) => ({ width, height, count, mayTurn: false });
 

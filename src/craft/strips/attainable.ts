@@ -1,6 +1,6 @@
 // Which lengths can a layout have at all? The length of a layout is a sum of piece heights, so a bound between two
 // such sums may be raised to the upper one.
-import { gcdOf } from './grid.ts';
+import { gcdOf } from './divisor.ts';
 
 /** Smallest sum of the given whole heights (each as often as wanted, all above zero) that is at least `value`. */
 export const attainableUp = (value: number, heights: readonly number[]): number => {

@@ -1,9 +1,9 @@
 // How short can any layout of these pieces be? A length that no layout can beat, whatever strips it is made of.
 // Each argument counts area, weighed or plain; none of them looks for a layout.
 
-import type { Job, Kind } from '#craft/strips';
 import { attainableUp, attainableWithin } from './attainable.ts';
 import { type DualFeasible, dualFeasibleFor } from './dual-feasible.ts';
+import type { Job, Kind } from './job.ts';
 
 interface Sides {
   readonly width: number;
