@@ -4,7 +4,7 @@
 import type { Allowances, ClothPurchase, Cut, LaidOut, LaidSheets } from '#craft/cutting';
 import type { QuarterTurn, Quilt, Side } from '#craft/design';
 import type { Value } from '#craft/fabric';
-import type { BattingPackage, BedName } from '#craft/finishing';
+import type { BattingPackage, BedName, Thread } from '#craft/finishing';
 import type { Length } from '#craft/measure';
 import type { SetTop, StripRole, TopThing } from '#craft/setting';
 import type { Polygon } from '#ground/plane';
@@ -21,6 +21,8 @@ export interface QuiltPlan {
   readonly finish: FinishPlan;
   readonly cost: CostPlan;
   readonly time: { readonly seams: number; readonly minutes: number };
+  /** For the seams of blocks and top. */
+  readonly thread: Thread;
   readonly notes: readonly Note[];
 }
 

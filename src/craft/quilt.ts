@@ -11,7 +11,7 @@ import {
 } from '#craft/design';
 import { blockDrafter, type DraftedBlock, type DraftingProblem } from '#craft/drafting';
 import { type Likeness, lightnessOf, likenessOf, strictestOf } from '#craft/fabric';
-import { minutesOf } from '#craft/finishing';
+import { minutesOf, threadFor } from '#craft/finishing';
 import { length, type Unit } from '#craft/measure';
 import { type SettingProblem, setTop } from '#craft/setting';
 import type { IntegerSolver } from '#craft/strips';
@@ -106,7 +106,7 @@ const planRead = (
     top,
     piecesFor: asOn,
   });
-  const plan: Omit<QuiltPlan, 'time'> = {
+  const plan: Unsewn = {
     quilt,
     top,
     blocks,
@@ -126,7 +126,7 @@ const planRead = (
       ...bedNotes(finish),
     ],
   };
-  return done(frozen({ ...plan, time: timeOf(plan) }));
+  return done(frozen({ ...plan, ...sewingOf(plan) }));
 };
 
 const draftAll = (quilt: Quilt): Outcome<ReadonlyMap<string, DraftedBlock>, DraftingProblem> => {
@@ -179,10 +179,15 @@ const sashingNotes = ({ top }: Quilt): readonly Note[] =>
 const unusedToneNotes = (quilt: Quilt): readonly Note[] =>
   unusedTones(quilt).map((unused) => ({ code: 'design/unused-tone', level: 'warning', ...unused }));
 
-const timeOf = (plan: Omit<QuiltPlan, 'time'>): QuiltPlan['time'] => {
+type Unsewn = Omit<QuiltPlan, 'time' | 'thread'>;
+
+const sewingOf = (plan: Unsewn): Pick<QuiltPlan, 'time' | 'thread'> => {
   const steps = [...plan.blocks.flatMap((b) => b.steps), ...plan.top.steps];
   const seams = steps.reduce((all, step) => all + step.total, 0);
   const seamLength = length(steps.reduce((all, step) => all + step.total * step.seam, 0));
   const pieces = plan.fabrics.flatMap((f) => f.pieces).reduce((all, piece) => all + piece.count, 0);
-  return { seams, minutes: minutesOf({ pieces, seams, seamLength, unit: plan.quilt.unit }) };
+  return {
+    time: { seams, minutes: minutesOf({ pieces, seams, seamLength, unit: plan.quilt.unit }) },
+    thread: threadFor(seamLength),
+  };
 };

@@ -247,6 +247,11 @@ export const quiltDocument = closed({
   designer: title.optional(),
   notes: z.string().max(limits.notesCharacters).optional(),
   edition: title.optional(),
+  date: title.optional(),
+  corrections: z
+    .array(closed({ edition: title, text: z.string().max(limits.notesCharacters) }))
+    .max(limits.corrections)
+    .optional(),
   unit: z.enum(['in', 'cm']),
   seam: length.optional(),
   ruler: length.optional(),

@@ -34,6 +34,7 @@ export const limits = {
   idCharacters: 60,
   titleCharacters: 200,
   notesCharacters: 20_000,
+  corrections: 100,
   /** Problems told one by one; the rest are counted. */
   problems: 200,
 } as const;

@@ -11,6 +11,10 @@ export interface Quilt {
   readonly designer: string;
   readonly notes: string;
   readonly edition: string;
+  /** Of the edition, as written. */
+  readonly date: string;
+  /** What later editions have put right. */
+  readonly corrections: readonly { readonly edition: string; readonly text: string }[];
   /** What prices are in, as written; "" where none is named. */
   readonly currency: string;
   readonly unit: Unit;

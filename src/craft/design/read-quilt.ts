@@ -76,12 +76,15 @@ const readMeaning = (document: QuiltDocument): Meaning => {
   const top = readTop(document.top, { reading, fabrics, written: document.blocks, blocks });
   const finish = readFinish(document.finish, { reading, fabrics, cloths, seam });
   if (seam === null || ruler === null || buying === null || top === null) return { quilt: null, problems };
-  const { title = 'Untitled quilt', designer = '', notes = '', edition = '', currency = '' } = document;
+  const { title = 'Untitled quilt', designer = '', notes = '', currency = '' } = document;
+  const { edition = '', date = '', corrections = [] } = document;
   const quilt = {
     title,
     designer,
     notes,
     edition,
+    date,
+    corrections,
     currency,
     unit,
     seam,

@@ -11,8 +11,10 @@ export const textProblems = (document: Readonly<Record<string, unknown>>): reado
   const named = (list: string, key: string): readonly Shown[] =>
     (Array.isArray(document[list]) ? document[list] : []).map((_, i) => ({ place: [list, i, key], mayBreak: false }));
   const shown: readonly Shown[] = [
-    ...['title', 'designer', 'edition', 'currency'].map((key) => ({ place: [key], mayBreak: false })),
+    ...['title', 'designer', 'edition', 'date', 'currency'].map((key) => ({ place: [key], mayBreak: false })),
     { place: ['notes'], mayBreak: true },
+    ...named('corrections', 'edition'),
+    ...named('corrections', 'text').map((one) => ({ ...one, mayBreak: true })),
     ...named('fabrics', 'name'),
     ...named('blocks', 'title'),
   ];

@@ -17,7 +17,7 @@ import { toTop } from './to-written-top.ts';
 
 /** Every default is written out. */
 export const toDocument = (quilt: Quilt): QuiltDocument => {
-  const { title, designer, notes, edition, currency, unit, buying, top } = quilt;
+  const { title, designer, notes, edition, date, corrections, currency, unit, buying, top } = quilt;
   return {
     format: 'seamstead-quilt',
     version: 1,
@@ -25,6 +25,8 @@ export const toDocument = (quilt: Quilt): QuiltDocument => {
     designer,
     notes,
     edition,
+    date,
+    corrections: [...corrections],
     unit,
     seam: exactText(quilt.seam),
     ruler: exactText(quilt.ruler),

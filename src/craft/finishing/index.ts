@@ -6,3 +6,4 @@ export { type BiasBinding, type BiasTask, biasBindingFor, biasFromSquare, biasSq
 export { type BindingCount, bindingFor, bindingTail } from './binding.ts';
 export { minutesOf } from './minutes.ts';
 export { type Sleeve, sleeveFor } from './sleeve.ts';
+export { lockstitchThread, type Thread, threadFor, withWaste } from './thread.ts';

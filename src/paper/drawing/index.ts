@@ -6,6 +6,7 @@ export { drawBorders } from './borders.ts';
 export { drawCloth } from './cloth.ts';
 export { asFirstPlaced } from './drawn.ts';
 export { drawMachine } from './machine.ts';
+export { cutOutline, drawPiece } from './piece.ts';
 export { printWay } from './print-arrow.ts';
 export { drawQuilt } from './quilt.ts';
 export { isSlanted, rowStepsOf, sameRowBefore } from './row-steps.ts';

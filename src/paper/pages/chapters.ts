@@ -1,8 +1,27 @@
 // Which chapters can a pattern have? In the order of the job; each can be left out.
 
-export const chapters = ['cover', 'cloth', 'cutting', 'blocks', 'top', 'finishing', 'templates', 'cautions'] as const;
+export const chapters = [
+  'cover',
+  'quilt',
+  'cloth',
+  'cutting',
+  'pieces',
+  'blocks',
+  'top',
+  'finishing',
+  'templates',
+  'swatches',
+  'colouring',
+  'labels',
+  'glossary',
+  'cautions',
+  'corrections',
+] as const;
 
 export type Chapter = (typeof chapters)[number];
 
-/** What a whole pattern has when nothing else is asked for. */
-export const usualChapters: readonly Chapter[] = chapters;
+/** Sheets to work on rather than to read, printed when they are asked for. */
+const onRequest: readonly Chapter[] = ['swatches', 'colouring', 'labels'];
+
+/** What a pattern has when nothing else is asked for. */
+export const usualChapters: readonly Chapter[] = chapters.filter((chapter) => !onRequest.includes(chapter));

@@ -12,8 +12,6 @@ import { topShape } from './top-shape.ts';
 
 export interface Cover {
   readonly picture: Picture;
-  /** Smaller, each cloth with its hatch: for pages printed in grey. */
-  readonly hatched: Picture;
   readonly facts: readonly { readonly name: string; readonly value: string }[];
   readonly swatches: readonly Swatch[];
   /** Cloths beyond those shown. */
@@ -40,26 +38,20 @@ export const coverOf = (of: {
       'quilt',
       drawQuilt({ plan, signs: of.signs, fitPt: [measurePt, measurePt], fill: 'colour', alt: quiltAlt(plan, size) }),
     ),
-    hatched: shown(
-      of.album,
-      'quilt-hatched',
-      drawQuilt({
-        plan,
-        signs: of.signs,
-        fitPt: [measurePt * 0.6, 205],
-        fill: 'hatched',
-        alt: `${quiltAlt(plan, size)} Each cloth with its hatch.`,
-      }),
-    ),
     facts: [
       { name: 'Finished size', value: size },
       { name: 'Blocks', value: String(blocks) },
       { name: 'Skill', value: `${skill.level}: ${skill.because}` },
-      ...(plan.quilt.edition === '' ? [] : [{ name: 'Edition', value: plan.quilt.edition }]),
+      ...editionOf(plan),
     ],
     swatches: swatches.slice(0, mostSwatches),
     moreCloths: Math.max(0, swatches.length - mostSwatches),
   };
+};
+
+const editionOf = ({ quilt: { edition, date } }: QuiltPlan): Cover['facts'] => {
+  const value = [edition, date].filter((text) => text !== '').join(', ');
+  return value === '' ? [] : [{ name: 'Edition', value }];
 };
 
 export const quiltAlt = (plan: QuiltPlan, size: string): string => {

@@ -12,13 +12,19 @@ import { cautions } from './cautions.ts';
 import type { Chapter } from './chapters.ts';
 import type { ClothToBuy } from './cloth.ts';
 import { clothToBuy, swatchesFor, valueLadder } from './cloth.ts';
+import { type Correction, correctionsOf } from './corrections.ts';
 import type { Cover } from './cover.ts';
 import { coverOf } from './cover.ts';
 import type { ClothCutting } from './cutting.ts';
 import { cuttingCharts } from './cutting.ts';
 import type { FinishPart } from './finish.ts';
 import { finishParts } from './finish.ts';
+import { glossary, type Term } from './glossary.ts';
 import { totalLines } from './money.ts';
+import { notionsOf } from './notions.ts';
+import { type KeyedBlock, pieceKey } from './piece-key.ts';
+import { type PieceLabel, pieceLabels } from './piece-labels.ts';
+import { type ColouringPage, colouringPage, type QuiltLooks, quiltLooks } from './quilt-looks.ts';
 import type { TemplateSheet } from './template.ts';
 import { templateSheets } from './template.ts';
 import type { TopPages } from './top.ts';
@@ -37,6 +43,14 @@ export interface PatternFacts {
   readonly cloths: readonly ClothToBuy[];
   readonly total: readonly string[];
   readonly values: Picture | null;
+  /** Null when its chapter is not wanted. */
+  readonly looks: QuiltLooks | null;
+  readonly notions: readonly FinishPart[];
+  readonly pieceKey: readonly KeyedBlock[];
+  readonly colouring: ColouringPage | null;
+  readonly labels: readonly PieceLabel[];
+  readonly glossary: readonly Term[];
+  readonly corrections: readonly Correction[];
   readonly cutting: readonly ClothCutting[];
   readonly blocks: readonly BlockPages[];
   /** Null when its chapter is not wanted. */
@@ -71,6 +85,13 @@ export const factsOf = (of: {
     cloths: clothToBuy({ plan, signs, swatches }),
     total: totalLines(plan, signs),
     values: has('cloth') ? valueLadder(signs, album) : null,
+    looks: has('quilt') ? quiltLooks({ plan, signs, album }) : null,
+    notions: has('cloth') ? notionsOf(plan) : [],
+    pieceKey: has('pieces') ? pieceKey({ plan, signs, album }) : [],
+    colouring: has('colouring') ? colouringPage({ plan, signs, album }) : null,
+    labels: has('labels') ? pieceLabels(plan, signs) : [],
+    glossary: has('glossary') ? glossary : [],
+    corrections: correctionsOf(plan),
     cutting: has('cutting') ? cuttingCharts({ plan, signs, swatches, album }) : [],
     blocks: has('blocks') ? blockPages({ plan, signs, album }) : [],
     top: has('top') ? topPages({ plan, signs, album }) : null,

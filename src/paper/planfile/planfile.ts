@@ -38,6 +38,7 @@ export const toPlanFile = (plan: QuiltPlan): unknown => ({
   finish: plan.finish,
   cost: plan.cost,
   time: plan.time,
+  thread: plan.thread,
   notes: plan.notes.map((note) => ({
     level: note.level,
     code: note.code,

@@ -36,12 +36,11 @@ export const coverTypst = `
     == Mind
     #for n in facts.notices { warned(n) }
   ]
+  == Notions
+  #grid(columns: (auto, 1fr), column-gutter: 18pt, row-gutter: 8pt,
+    ..facts.notions.map(p => (text(fill: soft, p.heading), for l in p.lines { par(l) })).flatten())
   == Before you start
   #list(..facts.before)
-  #block(breakable: false, width: 100%, above: 18pt)[
-    #block(below: 8pt, text(size: 9pt, fill: soft)[Each cloth with its hatch, to find your place on a page printed in grey.])
-    #picture(facts.cover.hatched)
-  ]
   #if facts.maker.len() > 0 [
     == From the maker
     #for p in facts.maker { par(p) }

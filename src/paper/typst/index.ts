@@ -2,22 +2,31 @@
 import { chaptersTypst } from './chapters.ts';
 import { coverTypst } from './cover.ts';
 import { handTypst } from './hand.ts';
+import { sheetsTypst } from './sheets.ts';
 
 const mainTypst = `
 #import "/hand.typ": hand
 #import "/cover.typ": cloths, cover
+#import "/sheets.typ": colouring, corrections, glossary, labels, pieceKey, quiltLooks, swatchPage
 #import "/chapters.typ": blockPages, cutting, parts, templates, top
 #let facts = json("/facts.json")
 #set document(title: facts.title, author: if facts.designer == "" { () } else { facts.designer }, date: none)
 #show: body => hand(facts.title, sys.inputs.at("paper", default: "us-letter"), body)
 #let chapter = (
   cover: () => cover(facts),
+  quilt: () => quiltLooks(facts.looks),
   cloth: () => cloths(facts),
   cutting: () => cutting(facts),
+  pieces: () => pieceKey(facts.pieceKey),
   blocks: () => for b in facts.blocks { blockPages(b) },
   top: () => top(facts),
   finishing: () => parts("Finishing", facts.finish),
   templates: () => templates(facts),
+  swatches: () => swatchPage(facts.cloths),
+  colouring: () => colouring(facts.colouring),
+  labels: () => labels(facts.labels),
+  glossary: () => glossary(facts.glossary),
+  corrections: () => corrections(facts),
   cautions: () => parts("Cautions", facts.cautions),
 )
 #for name in facts.chapters { (chapter.at(name))() }
@@ -28,4 +37,5 @@ export const patternSources: Readonly<Record<string, string>> = {
   '/hand.typ': handTypst,
   '/cover.typ': coverTypst,
   '/chapters.typ': chaptersTypst,
+  '/sheets.typ': sheetsTypst,
 };

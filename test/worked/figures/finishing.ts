@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import type { QuiltPlan } from '#craft';
 import { planLayout } from '#craft/cutting';
 import { lightnessOf } from '#craft/fabric';
-import { biasFromSquare, biasSquareFor, bindingFor, panelsFor } from '#craft/finishing';
+import { biasFromSquare, biasSquareFor, bindingFor, lockstitchThread, panelsFor, withWaste } from '#craft/finishing';
 import { length } from '#craft/measure';
 import { cloths, near, plainBlock, planned, quilt, setOf, type Written } from '../../documents/documents.ts';
 import { agrees, type Checks, checkOf } from './case.ts';
@@ -72,6 +72,15 @@ const panels = (of: { readonly spans: number; readonly long: number; readonly wo
 const sewnSquares: Readonly<Record<string, number>> = { 'bias-250x2': 23, 'bias-100x3.5': 20 };
 
 export const finishing: Checks = {
+  lockstitch: checkOf<{ thickness: number; spi: number }, object>((of) => {
+    const { thickness, spi: stitches } = of.inputs;
+    agrees({ ratio: lockstitchThread({ thickness, stitches }) }, of);
+  }),
+
+  with_waste: checkOf<{ amount: number; waste: number }, object>((of) => {
+    agrees({ total: withWaste(of.inputs.amount, of.inputs.waste) }, of);
+  }),
+
   binding_straight: checkOf<Bound, object>((of) => {
     const { w, h, extra, strip, wof } = of.inputs;
     const task = { round: length(2 * (w + h)), width: length(wof), cut: length(strip), tail: length(extra) };

@@ -8,8 +8,6 @@ export const notComputed: Readonly<Record<string, string>> = {
   binding_width: 'the document says how wide binding is cut; only whether that is enough is judged',
   bias_on_selvage: 'bias strips come from a square cut in one piece, never measured along the selvage',
   piano_keys: 'a border of keys is drawn as a block of one size, with a spacer to make it fit',
-  lockstitch: 'thread is not counted',
-  with_waste: 'thread is not counted; of cloth, shrinkage alone is a share',
   keystone: 'what cloth costs is told, never a price to ask',
   contrast: 'labels take the ink that stands out more; the ratio itself is not told',
   munsell_value: 'lightness is CIE L* alone',

@@ -1,0 +1,92 @@
+// The quilt in grey and line, the piece key, and the sheets to work on, in Typst.
+
+export const sheetsTypst = `
+#import "/hand.typ": *
+
+#let captioned(p, words) = block(breakable: false, width: 100%, below: 14pt, {
+  align(center, picture(p))
+  align(center, block(above: 6pt, text(size: 9pt, fill: soft, words)))
+})
+
+#let quiltLooks(looks) = [
+  = The quilt in line and grey
+  #block(width: 100%, below: 18pt, align(center, picture(looks.line)))
+  #grid(columns: (1fr, 1fr), column-gutter: gutter,
+    captioned(looks.grey)[Each cloth in the grey of its own lightness: what reads apart here reads apart in any colours.],
+    captioned(looks.hatched)[Each cloth with its hatch, to find your place on a page printed in grey.])
+]
+
+#let keyed(p) = block(breakable: false, width: 100%, {
+  block(height: 90pt, width: 100%, align(left + bottom, picture(p.picture)))
+  set text(size: 9pt)
+  set par(leading: 0.5em, spacing: 0.4em)
+  par({ strong(p.label); h(6pt); p.cut })
+  for c in p.cloths { par(text(fill: soft, c)) }
+  par(text(fill: soft, p.count))
+})
+
+#let pieceKey(blocks) = [
+  = Piece key
+  Every kind of piece as it is cut, to scale within its block, seam allowance and all. The mark is the one on the cutting pages.
+  #for b in blocks {
+    heading(level: 2, b.title)
+    grid(columns: (1fr, 1fr, 1fr, 1fr), column-gutter: 16pt, row-gutter: 14pt, ..b.pieces.map(keyed))
+  }
+]
+
+#let swatchPage(cloths) = [
+  = Swatches
+  A snip of each cloth, glued or pinned beside its letter, settles every doubt at the cutting table.
+  #v(6pt)
+  #grid(columns: (1fr, 1fr, 1fr), column-gutter: gutter, row-gutter: 18pt,
+    ..cloths.map(c => block(breakable: false, width: 100%, {
+      rect(width: 100%, height: 1.25in, stroke: 0.5pt + ink)
+      grid(columns: (auto, 1fr), column-gutter: 6pt, align: horizon, picture(c.picture), c.name)
+      text(size: 9pt, fill: soft, c.buy)
+    })))
+]
+
+#let colouring(c) = [
+  = To colour in
+  #align(center, picture(c.quilt))
+  #if c.blocks.len() > 0 [
+    #pagebreak()
+    #grid(columns: (1fr, 1fr), column-gutter: gutter, row-gutter: 20pt,
+      ..c.blocks.map(b => block(breakable: false, { text(font: serif, weight: 600, b.title); parbreak(); picture(b.picture) })))
+  ]
+]
+
+#let labels(all) = [
+  = Labels for the pieces
+  One for each mark: cut them apart along the lines and pin each to its pile.
+  #v(4pt)
+  #grid(columns: (1fr, 1fr, 1fr), stroke: (paint: line, thickness: 0.5pt, dash: "dashed"), inset: 8pt,
+    ..all.map(l => block(breakable: false, width: 100%, height: 66pt, clip: true, {
+      set par(leading: 0.45em, spacing: 0.45em)
+      par({ text(font: serif, weight: 600, size: 16pt, l.mark); h(6pt); text(size: 9.5pt, l.cloth) })
+      par(text(size: 9pt, l.cut))
+      par(text(size: 8.5pt, fill: soft, l.usedFor))
+    })))
+]
+
+#let glossary(terms) = [
+  = Words
+  #let half = calc.ceil(terms.len() / 2)
+  #let written(some) = {
+    set text(size: 9.5pt)
+    for t in some { block(breakable: false, below: 9pt, { strong(t.word); [: ]; t.meaning }) }
+  }
+  #grid(columns: (1fr, 1fr), column-gutter: gutter, written(terms.slice(0, half)), written(terms.slice(half)))
+]
+
+// short as it mostly is, it goes below what stands before it
+#let corrections(facts) = [
+  #show heading.where(level: 1): it => block(above: 34pt, below: 12pt, sticky: true, text(size: 24pt, it.body))
+  = Corrections
+  #if facts.corrections.len() == 0 [
+    None are known in this edition. Where a figure and your cloth disagree, measure twice, then trust the cloth.
+  ] else {
+    ruled(columns: (auto, 1fr), ([Edition], [Put right]), facts.corrections.map(c => (strong(c.edition), c.text)))
+  }
+]
+`;
