@@ -1,7 +1,9 @@
 // seamstead plan FILE: the whole job on one document. Everything is made before anything is written, and
 // each file is put in place whole.
 import { join } from 'node:path';
-import { type PlanOptions, planQuilt, type QuiltPlan } from '#craft';
+import { planQuilt, type QuiltPlan } from '#craft';
+import { defaultBudget } from '#craft/cutting';
+import { type PurchaseChange, purchaseChanges } from '#craft/shopping';
 import { type Chapter, clothSignsFor, cuttingCsv, drawQuilt, patternPages, planFileText, summaryText } from '#paper';
 import { quiltAlt } from '#paper/pages';
 import { sizeText } from '#paper/words';
@@ -30,7 +32,8 @@ export const runPlan = async (wishes: PlanWishes, terminal: Terminal): Promise<n
   const progress = progressOn(terminal.stderr);
   const text = await readDocument(wishes.file, terminal);
   progress.say('Planning …');
-  const planned = planQuilt(text, await planOptions());
+  const solver = await openSolver();
+  const planned = planQuilt(text, { solver });
   progress.clear();
   if (!planned.ok) {
     await print(terminal.stderr, problemLines(calledName(wishes.file), planned.problems, planned.more));
@@ -42,10 +45,12 @@ export const runPlan = async (wishes: PlanWishes, terminal: Terminal): Promise<n
     return exits.done;
   }
   const folder = wishes.out ?? join('out', nameOf(wishes.file));
-  const { files, missingSigns } = await filesOf(plan, wishes, progress.say);
+  progress.say('Looking what would change the purchase …');
+  const changes = purchaseChanges({ plan, search: { steps: defaultBudget.steps, solver } });
+  const { files, missingSigns } = await filesOf({ plan, changes, wishes }, progress.say);
   progress.clear();
   await writeAll(folder, files);
-  await print(terminal.stdout, summaryText(plan));
+  await print(terminal.stdout, summaryText(plan, changes));
   if (missingSigns.length > 0) {
     const signs = missingSigns.join(' ');
     await print(
@@ -57,10 +62,14 @@ export const runPlan = async (wishes: PlanWishes, terminal: Terminal): Promise<n
   return exits.done;
 };
 
-/** The solver improves layouts; it is opened once the document has been read. */
-const planOptions = async (): Promise<PlanOptions> => ({ solver: await openSolver() });
+interface Planned {
+  readonly plan: QuiltPlan;
+  readonly changes: readonly PurchaseChange[];
+  readonly wishes: PlanWishes;
+}
 
-const filesOf = async (plan: QuiltPlan, { paper, chapters }: PlanWishes, say: (what: string) => void) => {
+const filesOf = async ({ plan, changes, wishes }: Planned, say: (what: string) => void) => {
+  const { paper, chapters } = wishes;
   const files = new Map<string, string | Uint8Array>();
   say('Writing the plan …');
   files.set('plan.json', planFileText(plan));
@@ -78,9 +87,10 @@ const filesOf = async (plan: QuiltPlan, { paper, chapters }: PlanWishes, say: (w
   say('Printing the pattern …');
   const press = openPress();
   try {
-    const { bytes, missingSigns } = await press.pdf(patternPages(plan, chapters === null ? {} : { chapters }), {
-      paper,
-    });
+    const { bytes, missingSigns } = await press.pdf(
+      patternPages(plan, { changes, ...(chapters === null ? {} : { chapters }) }),
+      { paper },
+    );
     files.set('pattern.pdf', bytes);
     return { files, missingSigns };
   } finally {

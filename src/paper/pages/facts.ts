@@ -1,11 +1,13 @@
 // All that the pages show, as one JSON value: the Typst text holds the form alone, so that nothing a maker
 // writes is ever read as code.
 import type { QuiltPlan } from '#craft';
+import type { PurchaseChange } from '#craft/shopping';
 import { toNumber } from '#ground/exact';
 import { clothSignsFor } from '#paper/cloth';
 import { figureOnPaper, lengthOnPaper } from '#paper/lengths';
 import { noteText } from '#paper/words';
 import type { Album, Picture } from './album.ts';
+import { type Amounts, amountsOf } from './amounts.ts';
 import type { BlockPages } from './block.ts';
 import { blockPages } from './block.ts';
 import { cautions } from './cautions.ts';
@@ -42,6 +44,8 @@ export interface PatternFacts {
   readonly cover: Cover;
   readonly cloths: readonly ClothToBuy[];
   readonly total: readonly string[];
+  /** Null when its chapter is not wanted. */
+  readonly amounts: Amounts | null;
   readonly values: Picture | null;
   /** Null when its chapter is not wanted. */
   readonly looks: QuiltLooks | null;
@@ -64,6 +68,7 @@ export const factsOf = (of: {
   readonly plan: QuiltPlan;
   readonly album: Album;
   readonly chapters: readonly Chapter[];
+  readonly changes: readonly PurchaseChange[];
 }): PatternFacts => {
   const { plan, album, chapters } = of;
   const has = (chapter: Chapter): boolean => chapters.includes(chapter);
@@ -84,6 +89,7 @@ export const factsOf = (of: {
     cover: coverOf({ plan, signs, swatches, album }),
     cloths: clothToBuy({ plan, signs, swatches }),
     total: totalLines(plan, signs),
+    amounts: has('cloth') ? amountsOf({ plan, signs, changes: of.changes }) : null,
     values: has('cloth') ? valueLadder(signs, album) : null,
     looks: has('quilt') ? quiltLooks({ plan, signs, album }) : null,
     notions: has('cloth') ? notionsOf(plan) : [],

@@ -1,3 +1,4 @@
+export { provenLines } from './amounts.ts';
 export { boughtText } from './bought.ts';
 export { type Chapter, chapters } from './chapters.ts';
 export { quiltAlt } from './cover.ts';

@@ -179,3 +179,26 @@ test('chapters that are not wanted leave neither facts nor pictures, and stand i
     [],
   );
 });
+
+test('the page of cloth to buy says where each amount goes, and of which cloths less would not do', () => {
+  const { amounts } = pages.facts;
+  // by hand: the usual squaring is 1 in at each end
+  assert.deepEqual(amounts?.head.slice(0, 4), ['Cloth', 'Laid out', 'Ends', 'Left over']);
+  for (const row of amounts?.rows ?? []) assert.equal(row[2], '2\u00a0in');
+  const proven = plan.fabrics.every(({ buy }) => buy.proven);
+  assert.equal(amounts?.remarks[0]?.includes('less of any cloth'), proven);
+  const brick = plan.fabrics[0];
+  const told = patternPages(plan, {
+    changes: [
+      {
+        code: 'shopping/no-turning',
+        fabric: 'brick',
+        before: { amount: 0.25, unit: 'yd', proven: true },
+        after: { amount: 0.375, unit: 'yd', proven: true },
+        difference: 0.125,
+      },
+    ],
+  });
+  assert.equal(brick?.id, 'brick');
+  assert.equal(told.facts.amounts?.rows[0]?.at(-1), 'With no piece turned it takes ⅛ yd more.');
+});

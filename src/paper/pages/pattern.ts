@@ -1,6 +1,7 @@
 // The printed pattern as text: Typst sources, pictures and facts, ready for any printer that takes them.
 // Paper size is the printer's choice: the pages hold for Letter and for A4.
 import type { QuiltPlan } from '#craft';
+import type { PurchaseChange } from '#craft/shopping';
 import { patternSources } from '#paper/typst';
 import { withBreaks } from './breakable.ts';
 import { type Chapter, chapters, usualChapters } from './chapters.ts';
@@ -19,13 +20,20 @@ export interface PatternPages {
 export interface PatternWishes {
   /** Printed in the order of the job, however they are listed; the usual ones when left out. */
   readonly chapters?: readonly Chapter[];
+  /** What would move the purchases (`purchaseChanges`), for the page of cloth to buy. */
+  readonly changes?: readonly PurchaseChange[];
 }
 
 export const patternPages = (plan: QuiltPlan, wishes: PatternWishes = {}): PatternPages => {
   const wanted = wishes.chapters ?? usualChapters;
   const pictures = new Map<string, string>();
   const facts = withBreaks(
-    factsOf({ plan, album: pictures, chapters: chapters.filter((chapter) => wanted.includes(chapter)) }),
+    factsOf({
+      plan,
+      album: pictures,
+      chapters: chapters.filter((chapter) => wanted.includes(chapter)),
+      changes: wishes.changes ?? [],
+    }),
   );
   return { sources: patternSources, pictures, facts };
 };

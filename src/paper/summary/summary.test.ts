@@ -83,3 +83,18 @@ test('a size that no ruler has is given to the nearest mark; prices add up, and 
   assert.match(text, /^about 4¼ in × about 4¼ in finished/m);
   assert.match(text, /All cloth as it is bought: \d+\.\d\d EUR, without cloth [A-C], which has no\s+price here\./);
 });
+
+test('what would change a purchase stands under the cloths, where somebody asked', () => {
+  const plan = planOf(specimenDocument);
+  assert.doesNotMatch(summaryText(plan), /What would change it/);
+  const text = summaryText(plan, [
+    {
+      code: 'shopping/no-turning',
+      fabric: 'oat',
+      before: { amount: 0.25, unit: 'yd', proven: true },
+      after: { amount: 0.375, unit: 'yd', proven: true },
+      difference: 0.125,
+    },
+  ]);
+  assert.match(text, /What would change it:\n {2}[A-C] {2}with no piece turned it takes ⅛ yd more\n/);
+});

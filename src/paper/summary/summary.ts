@@ -1,15 +1,17 @@
 // The plan in a screenful of plain text, 80 columns: what the command prints when it has written its files.
 import type { FabricPlan, QuiltPlan } from '#craft';
+import { type PurchaseChange, strongestOf } from '#craft/shopping';
 import { clothSignsFor, signOf } from '#paper/cloth';
 import { cutMark, entryTitle, usesText } from '#paper/cutting';
 import { checkLength } from '#paper/lengths';
-import { boughtText, skillOf, topShape, totalLines } from '#paper/pages';
-import { lengthText, noteText } from '#paper/words';
+import { boughtText, provenLines, skillOf, topShape, totalLines } from '#paper/pages';
+import { changeText, lengthText, noteText } from '#paper/words';
 import { columns, heading, wrapped } from './lines.ts';
 
 const mostSizes = 6;
 
-export const summaryText = (plan: QuiltPlan): string => {
+/** @param changes what would move the purchases (`purchaseChanges`), where somebody asked */
+export const summaryText = (plan: QuiltPlan, changes: readonly PurchaseChange[] = []): string => {
   const { quilt, top, time } = plan;
   const { unit } = quilt;
   const size = `${checked(plan, top.set.width)} × ${checked(plan, top.set.height)}`;
@@ -24,6 +26,8 @@ export const summaryText = (plan: QuiltPlan): string => {
     heading('Cloth to buy'),
     ...cloths(plan),
     ...totalLines(plan, clothSignsFor(plan)).flatMap((line) => wrapped(line, '  ')),
+    ...provenLines(plan, clothSignsFor(plan)).flatMap((line) => wrapped(line, '  ')),
+    ...changed(plan, changes),
     '',
     heading('Cut'),
     ...cutList(plan),
@@ -57,6 +61,22 @@ const cloths = (plan: QuiltPlan): readonly string[] => {
       return [sign.letter, boughtText(plan, fabric).replaceAll('\u00a0', ' '), sign.name];
     }),
   );
+};
+
+/** Changes told of each cloth. */
+const mostChanges = 2;
+
+const changed = (plan: QuiltPlan, changes: readonly PurchaseChange[]): readonly string[] => {
+  const signs = clothSignsFor(plan);
+  const rows = plan.fabrics.flatMap(({ id }) => {
+    const told = strongestOf(
+      changes.filter(({ fabric }) => fabric === id),
+      mostChanges,
+    );
+    const text = told.map((change) => changeText(change, plan.quilt.unit)).join('; ');
+    return told.length === 0 ? [] : [[signOf(signs, id).letter, text]];
+  });
+  return rows.length === 0 ? [] : ['  What would change it:', ...columns(rows)];
 };
 
 /** What is done to a piece of cloth once it is cut to size. */

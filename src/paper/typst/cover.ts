@@ -28,6 +28,12 @@ export const coverTypst = `
   #ruled(columns: (auto, 1fr, auto, auto, 1.3fr) + if priced { (auto,) }, ([Cloth], [Name], [Buy], [Usable], [For]) + if priced { ([Price],) },
     facts.cloths.map(c => (picture(c.picture), c.name, strong(c.buy), c.width, c.usedFor) + if priced { (c.price,) }))
   #for l in facts.total { par(l) }
+  #if facts.amounts != none { block(breakable: false, above: 16pt)[
+    == What is in each amount
+    #let a = facts.amounts
+    #ruled(columns: (auto,) * (a.head.len() - 1) + (1fr,), a.head, a.rows.map(r => (strong(r.at(0)), ..r.slice(1))))
+    #for l in a.remarks { par(l) }
+  ] }
   #if facts.values != none { block(breakable: false, above: 14pt)[
     #block(below: 6pt, text(size: 9pt, fill: soft)[From light to dark, in grey, with the lightness L\\* of each: cloths that stand side by side in a block should differ by 15 or more where they are meant to be told apart.])
     #picture(facts.values)

@@ -1,3 +1,4 @@
+export { changeText } from './change-text.ts';
 export { amountText, lengthText, numberText, sizeText } from './length-text.ts';
 export { instead } from './named.ts';
 export { driftText, noteText } from './note-text.ts';
