@@ -10,6 +10,7 @@ export const chapters = [
   'top',
   'finishing',
   'templates',
+  'boards',
   'swatches',
   'colouring',
   'labels',
@@ -21,7 +22,7 @@ export const chapters = [
 export type Chapter = (typeof chapters)[number];
 
 /** Sheets to work on rather than to read, printed when they are asked for. */
-const onRequest: readonly Chapter[] = ['swatches', 'colouring', 'labels'];
+const onRequest: readonly Chapter[] = ['boards', 'swatches', 'colouring', 'labels'];
 
 /** What a pattern has when nothing else is asked for. */
 export const usualChapters: readonly Chapter[] = chapters.filter((chapter) => !onRequest.includes(chapter));

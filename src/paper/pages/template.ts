@@ -25,7 +25,8 @@ export interface TemplateSheet {
 /** Under its heading on a Letter page of its own. */
 const tallestTemplatePt = 610;
 
-const pointsPer: Record<Unit, number> = { in: 72, cm: 72 / 2.54 };
+/** Points of one unit at true scale. */
+export const pointsPer: Record<Unit, number> = { in: 72, cm: 72 / 2.54 };
 
 interface SheetsOf {
   readonly plan: QuiltPlan;

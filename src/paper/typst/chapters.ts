@@ -82,10 +82,26 @@ export const chaptersTypst = `
 #let checkSquare(size, words) = block(breakable: false, stack(dir: ltr, spacing: 8pt,
   rect(width: size, height: size, stroke: 0.5pt + ink), align(horizon, text(size: 9pt, words))))
 
+#let trueScale = [
+  Print at 100 %, without fitting to the page. Measure the two squares before you cut; if they are off, so is everything here.
+  #grid(columns: (auto, auto), column-gutter: 30pt, checkSquare(1in, [1 in]), checkSquare(2.5cm, [2.5 cm]))
+]
+
+#let boards(facts) = [
+  = Boards and gauges at true size
+  #trueScale
+  #for b in facts.boards {
+    block(breakable: false, above: 16pt)[
+      #heading(level: 2, b.title)
+      #if b.text != "" { par(b.text) }
+      #picture(b.picture)
+    ]
+  }
+]
+
 #let templates(facts) = if facts.templates.len() > 0 [
   = Templates
-  Print at 100 %, without fitting to the page. Measure the two squares before you cut; if they are off, so is every template.
-  #grid(columns: (auto, auto), column-gutter: 30pt, checkSquare(1in, [1 in]), checkSquare(2.5cm, [2.5 cm]))
+  #trueScale
   Full line: cut. Dashed line: seam. Arrow: straight grain.
   #for t in facts.templates {
     block(breakable: false, above: 16pt)[

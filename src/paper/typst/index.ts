@@ -8,7 +8,7 @@ const mainTypst = `
 #import "/hand.typ": hand
 #import "/cover.typ": cloths, cover
 #import "/sheets.typ": colouring, corrections, glossary, labels, pieceKey, quiltLooks, swatchPage
-#import "/chapters.typ": blockPages, cutting, parts, templates, top
+#import "/chapters.typ": blockPages, boards, cutting, parts, templates, top
 #let facts = json("/facts.json")
 #set document(title: facts.title, author: if facts.designer == "" { () } else { facts.designer }, date: none)
 #show: body => hand(facts.title, sys.inputs.at("paper", default: "us-letter"), body)
@@ -22,6 +22,7 @@ const mainTypst = `
   top: () => top(facts),
   finishing: () => parts("Finishing", facts.finish),
   templates: () => templates(facts),
+  boards: () => boards(facts),
   swatches: () => swatchPage(facts.cloths),
   colouring: () => colouring(facts.colouring),
   labels: () => labels(facts.labels),

@@ -1,0 +1,66 @@
+// The board of a block at true size: every piece as it is cut, allowance and all, in its place and clear of the others, so that
+// the cut pieces can be laid on it.
+import type { BlockPlan } from '#craft';
+import { at, boxOf, grown, type Polygon } from '#ground/plane';
+import type { ClothSigns } from '#paper/cloth';
+import { signOf } from '#paper/cloth';
+import { movedApart } from './apart.ts';
+import { cutEdgePt, ink, softInk } from './ink.ts';
+import { drawLabels } from './label.ts';
+import { framed, pathOf } from './shape.ts';
+import { element } from './svg.ts';
+import type { WholeDrawing } from './tiles.ts';
+
+const padPt = 4;
+/** White between two pieces. */
+const clearPt = 3;
+
+export const trueBoard = (of: {
+  readonly block: BlockPlan;
+  readonly signs: ClothSigns;
+  /** Seam allowance, in the document's unit. */
+  readonly seam: number;
+  /** Points a unit at true scale. */
+  readonly scale: number;
+}): WholeDrawing => {
+  const { block, signs, scale } = of;
+  const places = block.patches.map(({ points }) => points);
+  const clear = clearPt / scale / 2;
+  const moved = movedApart({
+    outlines: places.map((place) => grown(place, of.seam + clear)),
+    places,
+    middle: at(block.finished[0] / 2, block.finished[1] / 2),
+  });
+  const box = boxOf(moved.flat());
+  const frame = { scale, x: padPt - box.x * scale, y: padPt - box.y * scale };
+  const laid = moved.map((outline) => ({
+    cut: framed(grown(outline, -clear), frame),
+    seam: framed(grown(outline, -clear - of.seam), frame),
+  }));
+  const line = (outline: Polygon, stroke: string, width: number, dashes?: string): string =>
+    element('path', {
+      d: pathOf([outline]),
+      fill: 'none',
+      stroke,
+      'stroke-width': width,
+      'stroke-dasharray': dashes,
+      'stroke-linejoin': 'round',
+    });
+  return {
+    widthPt: box.width * scale + 2 * padPt,
+    heightPt: box.height * scale + 2 * padPt,
+    outlines: laid.map(({ cut }) => cut),
+    parts: [
+      ...laid.flatMap(({ cut, seam }) => [line(cut, ink, cutEdgePt), line(seam, softInk, 0.6, '4 2')]),
+      ...drawLabels({
+        labels: laid.map(({ seam }, i) => {
+          const patch = block.patches[i];
+          const letter = patch === undefined ? '' : signOf(signs, patch.fabric).letter;
+          return { text: `${patch?.piece ?? ''} · ${letter}`, outline: seam, fill: ink };
+        }),
+        bounds: { x: 0, y: 0, width: 0, height: 0 },
+        tooSmall: 'leave-out',
+      }),
+    ],
+  };
+};

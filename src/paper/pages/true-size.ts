@@ -1,0 +1,103 @@
+// Boards at true size, to lay the cut pieces on, and a paper gauge with the check sizes of every step.
+import type { BlockPlan, QuiltPlan } from '#craft';
+import { toNumber } from '#ground/exact';
+import type { ClothSigns } from '#paper/cloth';
+import { entryTitle } from '#paper/cutting';
+import { drawTiles, gauge, trueBoard, type WholeDrawing } from '#paper/drawing';
+import { checkLength } from '#paper/lengths';
+import type { Album, Picture } from './album.ts';
+import { shown } from './album.ts';
+import { inWords } from './in-words.ts';
+import { measurePt } from './measure.ts';
+import { pointsPer } from './template.ts';
+
+export interface TrueSheet {
+  readonly title: string;
+  readonly text: string;
+  readonly picture: Picture;
+}
+
+interface SheetsOf {
+  readonly plan: QuiltPlan;
+  readonly signs: ClothSigns;
+  readonly album: Album;
+}
+
+/** One entry a block: colourings and mirror images have the same pieces. */
+export const trueSizeSheets = (of: SheetsOf): readonly TrueSheet[] =>
+  of.plan.blocks.flatMap((block, place) => {
+    const isFirst = of.plan.blocks.findIndex(({ id }) => id === block.id) === place;
+    return isFirst && block.patches.length > 0
+      ? [...boardSheets(of, block, place), ...gaugeSheets(of, block, place)]
+      : [];
+  });
+
+const titleOf = ({ plan }: SheetsOf, { id, colouring, mirror }: BlockPlan): string =>
+  entryTitle(plan, { block: id, colouring, mirror });
+
+const boardSheets = (of: SheetsOf, block: BlockPlan, place: number): readonly TrueSheet[] => {
+  const { plan, signs } = of;
+  const scale = pointsPer[plan.quilt.unit];
+  return tiled(of, {
+    whole: trueBoard({ block, signs, seam: toNumber(plan.quilt.seam), scale }),
+    title: `${titleOf(of, block)}, board`,
+    name: `true-board-${place + 1}`,
+    text: 'True size: lay each cut piece on its outline. Full line: cut edge. Dashed line: seam.',
+    says: 'all pieces in place at true size, cut edges and seam lines, each with its label and the letter of its cloth',
+  });
+};
+
+const gaugeSheets = (of: SheetsOf, block: BlockPlan, place: number): readonly TrueSheet[] => {
+  const steps = new Map<string, { at: number; numbers: Set<string> }>();
+  for (const step of block.steps) {
+    for (const side of step.unfinished) {
+      const text = checkLength(side, of.plan.quilt);
+      const mark = steps.get(text) ?? { at: side, numbers: new Set<string>() };
+      mark.numbers.add(String(step.number));
+      steps.set(text, mark);
+    }
+  }
+  if (steps.size === 0) return [];
+  const marks = [...steps].map(([text, { at, numbers }]) => ({ at, text: `${text}: ${shortList([...numbers])}` }));
+  return tiled(of, {
+    whole: gauge({ marks, scale: pointsPer[of.plan.quilt.unit] }),
+    title: `${titleOf(of, block)}, gauge`,
+    name: `gauge-${place + 1}`,
+    text: 'Cut out along the top edge and lay the left end on the edge of the unit: after each step its other edge comes to the mark with the number of that step.',
+    says: `a ruler at true size with a mark for each check size: ${inWords(marks.map(({ text }) => text))}`,
+  });
+};
+
+/** "1, 2, 5", or "1 to 6" for a run of more than three. */
+const shortList = (numbers: readonly string[]): string => {
+  const all = numbers.map(Number).toSorted((a, b) => a - b);
+  const [first = 0, last = 0] = [all[0], all.at(-1)];
+  return all.length > 3 && last - first === all.length - 1 ? `${first} to ${last}` : all.join(', ');
+};
+
+/** Room below heading and words on Letter. */
+const tallestSheetPt = 590;
+
+const tiled = (
+  { album }: SheetsOf,
+  of: {
+    readonly whole: WholeDrawing;
+    readonly title: string;
+    readonly name: string;
+    readonly text: string;
+    readonly says: string;
+  },
+): readonly TrueSheet[] => {
+  const tiles = drawTiles({
+    whole: of.whole,
+    fitPt: [measurePt, tallestSheetPt],
+    alt: ({ number, row, column }) => `${of.title}: ${of.says}. Sheet ${number}: row ${row}, place ${column}.`,
+  });
+  const together =
+    ' Trim the sheets to their frames, lay dotted line on dotted line so that the diamonds meet, and tape them.';
+  return tiles.map(({ sheet, drawing }) => ({
+    title: tiles.length === 1 ? of.title : `${of.title}, sheet ${sheet.number} of ${tiles.length}`,
+    text: sheet.number === 1 ? `${of.text}${tiles.length === 1 ? '' : together}` : '',
+    picture: shown(album, `${of.name}-${sheet.number}`, drawing),
+  }));
+};
