@@ -17,12 +17,13 @@ export const chapters = [
   'glossary',
   'cautions',
   'corrections',
+  'run-sheet',
 ] as const;
 
 export type Chapter = (typeof chapters)[number];
 
 /** Sheets to work on rather than to read, printed when they are asked for. */
-const onRequest: readonly Chapter[] = ['boards', 'swatches', 'colouring', 'labels'];
+const onRequest: readonly Chapter[] = ['boards', 'swatches', 'colouring', 'labels', 'run-sheet'];
 
 /** What a pattern has when nothing else is asked for. */
 export const usualChapters: readonly Chapter[] = chapters.filter((chapter) => !onRequest.includes(chapter));

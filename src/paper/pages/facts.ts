@@ -27,6 +27,7 @@ import { notionsOf } from './notions.ts';
 import { type KeyedBlock, pieceKey } from './piece-key.ts';
 import { type PieceLabel, pieceLabels } from './piece-labels.ts';
 import { type ColouringPage, colouringPage, type QuiltLooks, quiltLooks } from './quilt-looks.ts';
+import { type RunSheet, runSheets } from './run-sheet.ts';
 import type { TemplateSheet } from './template.ts';
 import { templateSheets } from './template.ts';
 import type { TopPages } from './top.ts';
@@ -55,6 +56,7 @@ export interface PatternFacts {
   readonly colouring: ColouringPage | null;
   readonly labels: readonly PieceLabel[];
   readonly glossary: readonly Term[];
+  readonly runSheets: readonly RunSheet[];
   readonly corrections: readonly Correction[];
   readonly cutting: readonly ClothCutting[];
   readonly blocks: readonly BlockPages[];
@@ -99,6 +101,7 @@ export const factsOf = (of: {
     colouring: has('colouring') ? colouringPage({ plan, signs, album }) : null,
     labels: has('labels') ? pieceLabels(plan, signs) : [],
     glossary: has('glossary') ? glossary : [],
+    runSheets: has('run-sheet') ? runSheets({ plan, signs, album }) : [],
     corrections: correctionsOf(plan),
     cutting: has('cutting') ? cuttingCharts({ plan, signs, swatches, album }) : [],
     blocks: has('blocks') ? blockPages({ plan, signs, album }) : [],

@@ -7,7 +7,7 @@ import { sheetsTypst } from './sheets.ts';
 const mainTypst = `
 #import "/hand.typ": hand
 #import "/cover.typ": cloths, cover
-#import "/sheets.typ": colouring, corrections, glossary, labels, pieceKey, quiltLooks, swatchPage
+#import "/sheets.typ": colouring, corrections, glossary, labels, pieceKey, quiltLooks, runSheet, swatchPage
 #import "/chapters.typ": blockPages, boards, cutting, parts, templates, top
 #let facts = json("/facts.json")
 #set document(title: facts.title, author: if facts.designer == "" { () } else { facts.designer }, date: none)
@@ -27,6 +27,7 @@ const mainTypst = `
   colouring: () => colouring(facts.colouring),
   labels: () => labels(facts.labels),
   glossary: () => glossary(facts.glossary),
+  run-sheet: () => for s in facts.runSheets { runSheet(s) },
   corrections: () => corrections(facts),
   cautions: () => parts("Cautions", facts.cautions),
 )

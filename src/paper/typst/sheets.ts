@@ -89,4 +89,24 @@ export const sheetsTypst = `
     ruled(columns: (auto, 1fr), ([Edition], [Put right]), facts.corrections.map(c => (strong(c.edition), c.text)))
   }
 ]
+
+#let runSheet(s) = [
+  #heading(level: 1, "Run sheet: " + s.title)
+  #grid(columns: (auto, 1fr), column-gutter: gutter,
+    picture(s.board),
+    {
+      text(weight: 600, s.minutes)
+      v(4pt)
+      text(fill: soft)[On the table]
+      list(..s.table)
+    })
+  == Sew beforehand
+  So that every stage can be shown: one of each, sewn and pressed.
+  #ruled(columns: (auto, 1fr, auto), ([Unit], [Shows], [Measures]), s.stepOuts.map(o => (strong(o.unit), o.shows, o.size)))
+  Cut for all of them:
+  #ruled(columns: (auto, auto, 1fr, auto), ([Piece], [Cloth], [Cut], [Pieces]), s.cut.map(c => (strong(c.label), c.cloth, c.cut, c.count)))
+  == In class
+  #ruled(columns: (auto, 1.2fr, auto, 1fr, auto), align: left + top, ([Step], [Show], [Measures], [Say], [Min.]),
+    s.rows.map(r => (strong(r.number), r.show, r.measure, r.say, r.minutes)))
+]
 `;
