@@ -223,7 +223,7 @@ export const layDemands = (of: {
   };
   return nature.length === null
     ? planLayout({ width: nature.width, ...how })
-    : planSheets({ size: [nature.width, nature.length], ...how });
+    : planSheets({ sheets: [{ size: [nature.width, nature.length], cost: 1, stock: null }], ...how });
 };
 
 /** Exact up to the double that it becomes; prices are not rounded to coins. */

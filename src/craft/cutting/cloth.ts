@@ -3,6 +3,8 @@
 import type { QuarterTurn } from '#craft/design';
 import type { Print, PrintRuns } from '#craft/fabric';
 import type { Length } from '#craft/measure';
+import type { Holding } from '#craft/sheets';
+import type { BoundKind } from '#craft/strips';
 import type { Polygon } from '#ground/plane';
 
 export type CutShape = 'square' | 'rectangle' | 'half-square' | 'quarter-square' | 'template';
@@ -81,13 +83,37 @@ export interface LaidOut {
   readonly boundKind: 'area' | 'linear' | 'integer';
 }
 
-/** Pieces laid on sheets of one size. */
+/** Sheets of one size that can be had: fat quarters, squares, remnants, or lengths of cloth bought apart. */
+export interface ClothSheet {
+  /** Usable, across and along. */
+  readonly size: readonly [Length, Length];
+  /** Of one, in any money or measure; not below 0. Remnants at hand may cost nothing. */
+  readonly cost: number;
+  /** How many there are, whole; null for as many as one likes. */
+  readonly stock: number | null;
+}
+
+/** `width` across and `length` along, whether filled or not. */
+export interface LaidSheet extends Layout {
+  /** Index of the kind of sheet, as they were given. */
+  readonly kind: number;
+}
+
+/** Pieces laid on sheets of one or several kinds. */
 export interface LaidSheets {
-  /** Each `width` across and `length` along, whether filled or not. */
-  readonly sheets: readonly Layout[];
-  /** The strips of all sheets one below another, as if they were one cloth: for lists of strips. */
+  readonly sheets: readonly LaidSheet[];
+  /** The strips of all sheets one below another, as if they were one cloth as wide as the widest: for lists of strips. */
   readonly layout: Layout;
-  /** No layout of these pieces takes fewer sheets. */
+  /** Of all sheets taken. */
+  readonly cost: number;
+  /** No layout of all these pieces takes fewer sheets, where all cost the same; else none costs less. */
   readonly bound: number;
-  readonly boundKind: 'area';
+  readonly boundOf: 'sheets' | 'cost';
+  /** No layout of all these pieces costs less. */
+  readonly costBound: number;
+  readonly boundKind: BoundKind;
+  /** Pieces that found no place, by index of the demand; none where the sheets hold everything. */
+  readonly left: readonly { readonly of: number; readonly count: number }[];
+  /** Whether they hold everything: as laid here; proven that they do not; or nothing found that does. */
+  readonly holds: Holding;
 }

@@ -27,12 +27,17 @@ test('a purchase is proven least where the bound rounds up to the same step', ()
 });
 
 test('sheets are proven least where the bound is their number', () => {
-  const sheet = { width: length(20), length: length(17), strips: [] };
+  const sheet = { kind: 0, width: length(20), length: length(17), strips: [] };
   const laid = (bound: number): LaidSheets => ({
     sheets: [sheet, sheet, sheet],
     layout: sheet,
+    cost: 3,
     bound,
+    boundOf: 'sheets',
+    costBound: bound,
     boundKind: 'area',
+    left: [],
+    holds: 'yes',
   });
   const of = { buying: buying(0), unit: 'in' } as const;
   // by definition

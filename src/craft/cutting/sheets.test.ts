@@ -12,7 +12,11 @@ const square = (side: number, count: number): Demand => ({
 });
 
 const sheetsFor = (size: readonly [number, number], demands: readonly Demand[], steps = 4) =>
-  planSheets({ size: [length(size[0]), length(size[1])], demands, budget: { steps } });
+  planSheets({
+    sheets: [{ size: [length(size[0]), length(size[1])], cost: 1, stock: null }],
+    demands,
+    budget: { steps },
+  });
 
 test('a fat quarter of 22 by 18 in gives the squares that print says, and one more asks for a second', () => {
   // guild handout "Number of Squares from a Fat Quarter" (anonymous, public document copy): cases fq-2 to fq-6.5

@@ -1,0 +1,361 @@
+// Given what is still to be cut and what each piece is worth: what goes on the next sheet? One good answer, not the best;
+// asked again with other chances it gives another.
+import { patternOf, type Run, type StackUse, type StripPattern, stackOf } from '#craft/strips';
+import type { Chance } from '#ground/chance';
+import type { Sheet, SheetJob } from './job.ts';
+import { type Lie, liesOn } from './lies.ts';
+import { type Choice, filledFor } from './table.ts';
+
+/** A job with the ways in which its pieces lie on each of its sheets. */
+export interface SheetTask {
+  readonly job: SheetJob;
+  readonly lies: readonly (readonly Lie[])[];
+}
+
+export const sheetTaskFor = (job: SheetJob): SheetTask => ({
+  job,
+  lies: job.sheets.map((sheet) => liesOn(sheet, job)),
+});
+
+/** One sheet cut. */
+export interface SheetPattern {
+  readonly sheet: number;
+  readonly strips: readonly StripPattern[];
+  /** Pieces of each kind. */
+  readonly counts: Int32Array;
+}
+
+export interface Filling {
+  readonly task: SheetTask;
+  readonly sheet: number;
+  /** Pieces of each kind still to be cut. */
+  readonly rest: Int32Array;
+  /** Of one piece of each kind, above 0. */
+  readonly worth: Float64Array;
+  /** Null for the plainest choices. */
+  readonly chance: Chance | null;
+}
+
+export interface FilledSheet {
+  readonly pattern: SheetPattern;
+  /** Worth of the pieces on it. */
+  readonly value: number;
+  /** Table cells looked at. */
+  readonly work: number;
+}
+
+/** What is left while one sheet fills; changed in place. */
+interface Open {
+  readonly filling: Filling;
+  readonly lies: readonly Lie[];
+  readonly width: number;
+  readonly rest: Int32Array;
+  room: number;
+  work: number;
+}
+
+/** Never more of a kind than is left; no strips where nothing fits. */
+export const filledSheet = (filling: Filling): FilledSheet => {
+  const { task, sheet, rest, worth } = filling;
+  const { width, height } = task.job.sheets[sheet] as Sheet;
+  const open: Open = {
+    filling,
+    lies: task.lies[sheet] as readonly Lie[],
+    width,
+    rest: rest.slice(),
+    room: height,
+    work: 0,
+  };
+  const strips: StripPattern[] = [];
+  for (;;) {
+    const strip = task.job.cutting.stages === 2 ? singlesStrip(open) : stacksStrip(open);
+    if (strip === null) break;
+    strips.push(strip);
+    open.room -= strip.height;
+  }
+  const counts = rest.map((n, i) => n - (open.rest[i] as number));
+  const value = counts.reduce((sum, n, i) => sum + n * (worth[i] as number), 0);
+  return { pattern: { sheet, strips, counts }, value, work: open.work };
+};
+
+const usableIn = ({ lies, rest, room }: Open): readonly Lie[] =>
+  lies.filter(({ kind, height }) => height <= room && (rest[kind] as number) > 0);
+
+const take = (rest: Int32Array, run: Run): void => {
+  rest[run.kind] = (rest[run.kind] as number) - run.times;
+};
+
+/** No more of a run than is left: a kind may have been taken both ways. */
+const bounded = (rest: Int32Array, kind: number, times: number): number => Math.min(times, rest[kind] as number);
+
+// Strips of single pieces: one table over the width tells what a strip of every height is worth.
+
+const singlesStrip = (open: Open): StripPattern | null => {
+  const usable = usableIn(open);
+  if (usable.length === 0) return null;
+  const { width, filling } = open;
+  const values = new Float64Array(usable.length);
+  const table = filledFor(choicesAcross(usable, filling, open.rest), width, (i, best) => {
+    values[i] = best[width] as number;
+  });
+  open.work += table.work;
+  const last = lastOfHeight({ open, usable, values });
+  const parts: StackUse[] = [];
+  let left = width;
+  const put = (lie: Lie, wanted: number): void => {
+    const times = bounded(open.rest, lie.kind, wanted);
+    if (times === 0) return;
+    const run = { kind: lie.kind, turned: lie.turned, times: 1 };
+    take(open.rest, { ...run, times });
+    left -= times * lie.width;
+    parts.push({ stack: stackOf(stackJob(filling, width), [run]), times });
+  };
+  table.taken(last + 1, width, (i, times) => put(usable[i] as Lie, times));
+  fillUp({ open, usable: usable.slice(0, last + 1), left: () => left, put });
+  return patternOf(parts);
+};
+
+/** Where a kind was counted both ways, room may be left over. */
+const fillUp = (of: {
+  readonly open: Open;
+  readonly usable: readonly Lie[];
+  readonly left: () => number;
+  readonly put: (lie: Lie, times: number) => void;
+}): void => {
+  const { open, usable, left, put } = of;
+  for (let before = -1; before !== left(); ) {
+    before = left();
+    const fitting = usable.filter(({ kind, width }) => width <= before && (open.rest[kind] as number) > 0);
+    if (fitting.length === 0) return;
+    const table = filledFor(choicesAcross(fitting, open.filling, open.rest), before);
+    open.work += table.work;
+    table.taken(fitting.length, before, (i, times) => put(fitting[i] as Lie, times));
+  }
+};
+
+const choicesAcross = (lies: readonly Lie[], { worth }: Filling, rest: Int32Array): readonly Choice[] =>
+  lies.map(({ kind, width }) => ({ size: width, value: worth[kind] as number, most: rest[kind] as number }));
+
+const stackJob = ({ task }: Filling, width: number): { width: number; kinds: SheetJob['kinds'] } => ({
+  width,
+  kinds: task.job.kinds,
+});
+
+/**
+ * The strip to cut first: of those that a whole sheet would best be made of the tallest; by chance the one worth most for
+ * its height, or that of the tallest piece.
+ */
+const lastOfHeight = (of: {
+  readonly open: Open;
+  readonly usable: readonly Lie[];
+  readonly values: Float64Array;
+}): number => {
+  const { open, usable, values } = of;
+  const { chance } = open.filling;
+  const ends: number[] = [];
+  usable.forEach(({ height }, i) => {
+    if (usable[i + 1]?.height === height) return;
+    const before = ends.at(-1);
+    if (before === undefined || (values[i] as number) > (values[before] as number) + 1e-12) ends.push(i);
+  });
+  const way = chance === null ? 0 : chance();
+  if (way > 0.9) return ends.at(-1) as number;
+  const heightOf = (i: number): number => (usable[i] as Lie).height;
+  if (way > 0.6) {
+    const dense = (i: number): number =>
+      ((values[i] as number) / heightOf(i)) * (chance === null ? 1 : 1 + 0.2 * chance());
+    return ends.map((i) => ({ i, dense: dense(i) })).reduce((a, b) => (b.dense > a.dense ? b : a)).i;
+  }
+  const table = filledFor(
+    ends.map((i) => ({ size: heightOf(i), value: values[i] as number, most: Number.POSITIVE_INFINITY })),
+    open.room,
+  );
+  open.work += table.work;
+  const taken: number[] = [];
+  table.taken(ends.length, open.room, (k) => taken.push(ends[k] as number));
+  if (chance !== null && way > 0.45) return taken[Math.floor(chance() * taken.length)] as number;
+  return Math.max(...taken);
+};
+
+// Strips of stacks: a leading piece sets the height, then the stack worth most for its width comes beside it, and so on.
+
+/** Heights tried for one strip. */
+const heightsTried = 3;
+
+const stacksStrip = (open: Open): StripPattern | null => {
+  const usable = usableIn(open);
+  if (usable.length === 0) return null;
+  const lead = leadOf(open, usable);
+  const least = usable.reduce((low, { height }) => Math.min(low, height), open.room);
+  let best: { readonly strip: StripPattern; readonly rest: Int32Array; readonly dense: number } | null = null;
+  for (const height of heightsFor({ open, usable, lead })) {
+    const rest = open.rest.slice();
+    const strip = stripOf({ open, usable, lead, height, rest });
+    // what is too low for any piece is lost with this strip
+    const used = open.room - strip.height < least ? open.room : strip.height;
+    let value = 0;
+    for (let i = 0; i < rest.length; i++)
+      value += ((open.rest[i] as number) - (rest[i] as number)) * (open.filling.worth[i] as number);
+    const dense = value / used;
+    if (best === null || dense > best.dense + 1e-12) best = { strip, rest, dense };
+  }
+  if (best === null) return null;
+  open.rest.set(best.rest);
+  return best.strip;
+};
+
+/** The tallest, or by chance nearly so; or the one worth most. */
+const leadOf = ({ filling }: Open, usable: readonly Lie[]): Lie => {
+  const { chance, worth } = filling;
+  const byWorth = chance !== null && chance() < 0.4;
+  const weight = ({ kind, width, height }: Lie): number =>
+    (byWorth ? (worth[kind] as number) : height + width / 1e6) * (chance === null ? 1 : 1 - 0.3 * chance());
+  return usable.map((lie) => ({ lie, weight: weight(lie) })).reduce((a, b) => (b.weight > a.weight ? b : a)).lie;
+};
+
+const heightsFor = (of: {
+  readonly open: Open;
+  readonly usable: readonly Lie[];
+  readonly lead: Lie;
+}): ReadonlySet<number> => {
+  const { open, usable, lead } = of;
+  const { cutting } = open.filling.task.job;
+  const chance = open.filling.chance ?? (() => 0.5);
+  const heights = new Set([lead.height]);
+  const some = (): number => (usable[Math.floor(chance() * usable.length)] as Lie).height;
+  const isAny = cutting.stages === 3 && cutting.stripHeights === 'any';
+  const offers = isAny
+    ? [open.room, lead.height + some(), some() + some(), lead.height * 2]
+    : [some(), some(), some(), some()];
+  const first = Math.floor(chance() * offers.length);
+  for (let k = 0; k < offers.length && heights.size < heightsTried; k++) {
+    const height = offers[(first + k) % offers.length] as number;
+    if (height >= lead.height && height <= open.room) heights.add(height);
+  }
+  return heights;
+};
+
+const stripOf = (of: {
+  readonly open: Open;
+  readonly usable: readonly Lie[];
+  readonly lead: Lie;
+  readonly height: number;
+  readonly rest: Int32Array;
+}): StripPattern => {
+  const { open, lead, height, rest } = of;
+  const { chance } = open.filling;
+  const job = stackJob(open.filling, open.width);
+  const parts: StackUse[] = [];
+  let room = open.width;
+  const put = (runs: readonly Run[], most: number): void => {
+    const stack = stackOf(job, runs);
+    let times = Math.min(most, Math.floor(room / stack.width));
+    for (const { kind, times: n } of stack.runs) times = Math.min(times, Math.floor((rest[kind] as number) / n));
+    times = Math.max(1, times);
+    for (const run of stack.runs) take(rest, { ...run, times: run.times * times });
+    room -= stack.width * times;
+    parts.push({ stack, times });
+  };
+  const within = of.usable.filter((lie) => lie.height <= height);
+  // the lead, and below it what no wider piece would need
+  rest[lead.kind] = (rest[lead.kind] as number) - 1;
+  const below = stackFor({
+    open,
+    lies: within,
+    rest,
+    room: lead.width,
+    height: height - lead.height,
+    only: lead.width,
+  });
+  rest[lead.kind] = (rest[lead.kind] as number) + 1;
+  put(together([{ kind: lead.kind, turned: lead.turned, times: 1 }, ...(below ?? [])]), Number.POSITIVE_INFINITY);
+  for (;;) {
+    const runs = stackFor({ open, lies: within, rest, room, height, only: null });
+    if (runs === null) return patternOf(parts);
+    put(runs, chance !== null && chance() < 0.5 ? 1 : Number.POSITIVE_INFINITY);
+  }
+};
+
+/**
+ * The runs worth most for the width that they take; `only` asks for the best within that width instead. By chance the
+ * stack is chosen as part of the best row of stacks.
+ */
+const stackFor = (of: {
+  readonly open: Open;
+  readonly lies: readonly Lie[];
+  readonly rest: Int32Array;
+  readonly room: number;
+  readonly height: number;
+  readonly only: number | null;
+}): readonly Run[] | null => {
+  const { open, rest, room, height, only } = of;
+  const { worth, chance } = open.filling;
+  const lies = of.lies.filter((lie) => lie.width <= room && lie.height <= height && (rest[lie.kind] as number) > 0);
+  if (lies.length === 0) return null;
+  const choices = lies.map(
+    ({ kind, height: size }): Choice => ({ size, value: worth[kind] as number, most: rest[kind] as number }),
+  );
+  const values = new Float64Array(lies.length);
+  const table = filledFor(choices, height, (i, best) => {
+    values[i] = best[height] as number;
+  });
+  open.work += table.work;
+  const upTo = only === null ? chosenWidth({ open, lies, values, room, chance }) : lies.length;
+  const runs: Run[] = [];
+  const left = new Map<number, number>();
+  table.taken(upTo, height, (i, wanted) => {
+    const { kind, turned } = lies[i] as Lie;
+    const have = left.get(kind) ?? (rest[kind] as number);
+    const times = Math.min(wanted, have);
+    left.set(kind, have - times);
+    if (times > 0) runs.push({ kind, turned, times });
+  });
+  return runs;
+};
+
+const chosenWidth = (of: {
+  readonly open: Open;
+  readonly lies: readonly Lie[];
+  readonly values: Float64Array;
+  readonly room: number;
+  readonly chance: Chance | null;
+}): number => {
+  const { open, lies, values, room, chance } = of;
+  const ends: number[] = [];
+  lies.forEach(({ width }, i) => {
+    if (lies[i + 1]?.width === width) return;
+    const before = ends.at(-1);
+    if (before === undefined || (values[i] as number) > (values[before] as number) + 1e-12) ends.push(i);
+  });
+  const widthOf = (i: number): number => (lies[i] as Lie).width;
+  if (chance === null || chance() < 0.5) {
+    const table = filledFor(
+      ends.map((i) => ({
+        size: widthOf(i),
+        value: values[i] as number,
+        most: Math.min(4, Math.floor(room / widthOf(i))),
+      })),
+      room,
+    );
+    open.work += table.work;
+    const taken: number[] = [];
+    table.taken(ends.length, room, (k) => taken.push(ends[k] as number));
+    return Math.max(...taken) + 1;
+  }
+  const narrowest = widthOf(0);
+  const dense = (i: number): number => {
+    const used = room - widthOf(i) < narrowest ? room : widthOf(i);
+    return ((values[i] as number) / used) * (1 + 0.1 * chance());
+  };
+  return ends.map((i) => ({ i, dense: dense(i) })).reduce((a, b) => (b.dense > a.dense ? b : a)).i + 1;
+};
+
+const together = (runs: readonly Run[]): readonly Run[] => {
+  const all: Run[] = [];
+  for (const run of runs) {
+    const same = all.findIndex(({ kind, turned }) => kind === run.kind && turned === run.turned);
+    if (same < 0) all.push(run);
+    else all[same] = { ...run, times: run.times + (all[same] as Run).times };
+  }
+  return all;
+};
