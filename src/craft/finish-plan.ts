@@ -7,6 +7,7 @@ import {
   biasBindingFor,
   bindingFor,
   bindingTail,
+  evenLines,
   joinAllowance,
   mattressOf,
   quiltForBed,
@@ -32,7 +33,14 @@ export const planFinish = (of: {
   return {
     binding: binding && bindingPlan({ ...of, binding }),
     backing: backing && backingPlan({ quilt, set, backing, natures }),
-    batting: batting && battingPlan(around(set, { overage: batting.overage, ruler: rule.ruler }), unit),
+    batting:
+      batting &&
+      battingPlan({
+        size: around(set, { overage: batting.overage, ruler: rule.ruler }),
+        unit,
+        set,
+        spacing: length(toNumber(batting.spacing)),
+      }),
     sleeve: sleeve && sleevePlan({ ...of, fabric: sleeve.fabric }),
     label: label && labelPlan(label, rule),
     bed: bed && bedPlan({ bed, set, unit }),
@@ -66,9 +74,15 @@ const bindingPlan = (of: {
   return { fabric, cut, grain, length: needed, strips: 0, joins, gives, bias: { side, squares } };
 };
 
-const battingPlan = (size: readonly [Length, Length], unit: Unit): FinishPlan['batting'] => ({
-  ...sizeOf(size),
-  package: battingPackageFor(size, unit),
+const battingPlan = (of: {
+  readonly size: readonly [Length, Length];
+  readonly unit: Unit;
+  readonly set: SetTop;
+  readonly spacing: Length;
+}): FinishPlan['batting'] => ({
+  ...sizeOf(of.size),
+  package: battingPackageFor(of.size, of.unit),
+  lines: { upright: evenLines(of.set.width, of.spacing), level: evenLines(of.set.height, of.spacing) },
 });
 
 const sleevePlan = (of: {

@@ -4,7 +4,7 @@
 import type { Allowances, ClothPurchase, Cut, LaidOut, LaidSheets } from '#craft/cutting';
 import type { QuarterTurn, Quilt, Side } from '#craft/design';
 import type { Value } from '#craft/fabric';
-import type { BattingPackage, BedName, Thread } from '#craft/finishing';
+import type { BattingPackage, BedName, EvenLines, Thread } from '#craft/finishing';
 import type { Length } from '#craft/measure';
 import type { SetTop, StripRole, TopThing } from '#craft/setting';
 import type { Polygon } from '#ground/plane';
@@ -234,6 +234,8 @@ export interface FinishPlan {
     readonly height: Length;
     /** The smallest package commonly sold that it can be cut from; null where none is large enough. */
     readonly package: BattingPackage | null;
+    /** Straight quilting lines spread evenly over the top, none further apart than the document allows. */
+    readonly lines: { readonly upright: EvenLines; readonly level: EvenLines };
   } | null;
   readonly sleeve: {
     readonly fabric: string;

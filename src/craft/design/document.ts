@@ -234,7 +234,7 @@ const finish = closed({
     grain: z.enum(['straight', 'bias']).optional(),
   }).optional(),
   backing: closed({ fabric: name, overage: length.optional() }).optional(),
-  batting: closed({ overage: length.optional() }).optional(),
+  batting: closed({ overage: length.optional(), spacing: length.optional() }).optional(),
   sleeve: closed({ fabric: name }).optional(),
   label: closed({ fabric: name, size: size.optional() }).optional(),
   bed: closed({ size: z.enum(bedNames), drop: length.optional(), tuck: length.optional() }).optional(),

@@ -306,7 +306,11 @@ export interface PiecedBorderDesign {
 export interface FinishDesign {
   readonly binding: { readonly fabric: string; readonly cut: Rational; readonly grain: 'straight' | 'bias' } | null;
   readonly backing: { readonly fabric: string; readonly overage: Rational } | null;
-  readonly batting: { readonly overage: Rational } | null;
+  readonly batting: {
+    readonly overage: Rational;
+    /** Quilting lines may lie so far apart at most. */
+    readonly spacing: Rational;
+  } | null;
   readonly sleeve: { readonly fabric: string } | null;
   /** Finished size. */
   readonly label: { readonly fabric: string; readonly size: readonly [width: Rational, height: Rational] } | null;

@@ -14,6 +14,11 @@ const usualBinding: Readonly<Record<Unit, Rational>> = { in: rational(5, 2), cm:
 /** Backing and batting reach this far beyond the top on each side: common practice, no source. */
 const usualOverage: Readonly<Record<Unit, Rational>> = { in: rational(4), cm: rational(10) };
 
+/**
+ * Quilting lines lie closer than most battings ask: common practice, no source. What the package says goes before.
+ */
+const usualSpacing: Readonly<Record<Unit, Rational>> = { in: rational(4), cm: rational(10) };
+
 interface Around {
   readonly reading: Reading;
   readonly fabrics: NamedFabrics;
@@ -29,11 +34,14 @@ export const readFinish = (written: WrittenFinish | undefined, around: Around): 
   const { backing, batting } = written ?? {};
   const behind = backing && overage(backing.overage, '/finish/backing/overage');
   const between = batting && overage(batting.overage, '/finish/batting/overage');
+  const spacing =
+    batting &&
+    reading.length({ written: batting.spacing, path: '/finish/batting/spacing', missing: usualSpacing[reading.unit] });
   if (backing) checkFabric(backing.fabric, { ...around, path: '/finish/backing/fabric' });
   return {
     binding: readBinding(written?.binding, around),
     backing: backing && behind ? { fabric: backing.fabric, overage: behind } : null,
-    batting: between ? { overage: between } : null,
+    batting: between && spacing ? { overage: between, spacing } : null,
     sleeve: readSleeve(written?.sleeve, around),
     label: readLabel(written?.label, around),
     bed: readBed(written?.bed, around),

@@ -143,7 +143,9 @@ const toFinish = ({
 }: Quilt['finish']): NonNullable<QuiltDocument['finish']> => ({
   ...(binding === null ? {} : { binding: { ...binding, cut: exactText(binding.cut) } }),
   ...(backing === null ? {} : { backing: { ...backing, overage: exactText(backing.overage) } }),
-  ...(batting === null ? {} : { batting: { overage: exactText(batting.overage) } }),
+  ...(batting === null
+    ? {}
+    : { batting: { overage: exactText(batting.overage), spacing: exactText(batting.spacing) } }),
   ...(sleeve === null ? {} : { sleeve }),
   ...(label === null ? {} : { label: { ...label, size: pairText(label.size) } }),
   ...(bed === null ? {} : { bed: { size: bed.size, drop: exactText(bed.drop), tuck: exactText(bed.tuck) } }),

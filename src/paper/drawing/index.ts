@@ -10,6 +10,7 @@ export { drawMachine } from './machine.ts';
 export { cutOutline, drawPiece } from './piece.ts';
 export { printWay } from './print-arrow.ts';
 export { drawQuilt } from './quilt.ts';
+export { drawQuilting } from './quilting.ts';
 export { isSlanted, rowStepsOf, sameRowBefore } from './row-steps.ts';
 export { drawRows, rowPressOf } from './rows.ts';
 export { drawSections } from './sections.ts';

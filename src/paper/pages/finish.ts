@@ -1,8 +1,10 @@
 // Finishing: backing, batting, quilting, binding, the label.
 import type { QuiltPlan } from '#craft';
+import type { EvenLines } from '#craft/finishing';
+import { toNumber, zero } from '#ground/exact';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
-import { drawBacking, drawBias } from '#paper/drawing';
+import { drawBacking, drawBias, drawQuilting } from '#paper/drawing';
 import { checkLength, checkSize, lengthOnPaper, sizeOnPaper } from '#paper/lengths';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
@@ -32,10 +34,42 @@ export const finishParts = (of: FinishOf): readonly FinishPart[] => {
         'Quilt from the middle outward. Then trim batting and backing even with the top and square the corners.',
       ],
     },
+    ...quiltingLines(of),
     ...sleeve(plan, signs),
     { ...binding(plan, signs), ...biasPicture(of) },
     label(plan, signs),
     ...bed(plan),
+  ];
+};
+
+const quiltingLines = ({ plan, album }: FinishOf): readonly FinishPart[] => {
+  const { batting } = plan.finish;
+  if (batting === null) return [];
+  const { unit, finish } = plan.quilt;
+  const { upright, level } = batting.lines;
+  const spacing = lengthOnPaper(toNumber(finish.batting?.spacing ?? zero), unit);
+  const counted = (lines: EvenLines, way: string): string =>
+    lines.count === 0
+      ? `none ${way}`
+      : `${lines.count} ${way}, ${checkLength(lines.apart, plan.quilt)} apart${lines.count === 1 ? ' from the edges' : ''}`;
+  const words = `${counted(upright, 'from top to bottom')}, and ${counted(level, 'from side to side')}`;
+  return [
+    {
+      heading: 'Quilting lines',
+      lines: [
+        `No part of the batting should lie free for more than ${spacing}; where its package says otherwise, keep to that. Straight lines do it: ${words}. Any pattern that leaves no larger gap will do as well.`,
+      ],
+      picture: shown(
+        album,
+        'quilting',
+        drawQuilting({
+          plan,
+          lines: batting.lines,
+          fitPt: [200, 150],
+          alt: `Straight quilting lines over the top: ${words}.`,
+        }),
+      ),
+    },
   ];
 };
 
