@@ -6,18 +6,20 @@ import {
   type CuttingProblem,
   type Demand,
   demandsOf,
+  type Easing,
   ledgerOf,
   planLayout,
   planSheets,
   purchaseFor,
   type Wanted,
 } from '#craft/cutting';
-import type { Fabric, QuarterTurn, Quilt } from '#craft/design';
+import type { QuarterTurn, Quilt } from '#craft/design';
 import { lightnessOf, type Value, valuesOf } from '#craft/fabric';
 import { type Length, length } from '#craft/measure';
 import type { PlacedBlock } from '#craft/setting';
 import type { IntegerSolver } from '#craft/strips';
-import { fromDecimal, mul, sum, toNumber } from '#ground/exact';
+import { fromDecimal, sum, toNumber } from '#ground/exact';
+import { costOfCloth, easingFor, ladderOf } from './cloth-ease.ts';
 import type { BlockPlan, CostPlan, FabricPlan, FinishPlan, PieceUse, TopPiece, TopPlan } from './plan.ts';
 import type { DrawnCloths } from './scrap-plan.ts';
 
@@ -184,7 +186,8 @@ export const planCloths = (of: {
   const fabrics = of.quilt.fabrics.flatMap((fabric): readonly FabricPlan[] => {
     const mine = lines.get(fabric.id);
     if (!mine) return [];
-    const laid = laidFor({ nature: of.natures.get(fabric.id) as ClothNature, lines: mine, search: of.search });
+    const nature = of.natures.get(fabric.id) as ClothNature;
+    const laid = laidFor({ nature, lines: mine, search: of.search, easing: easingFor(of.quilt) });
     const bought = { laid, buying: of.quilt.buying, unit: of.quilt.unit };
     const buy = purchaseFor(bought);
     return [
@@ -196,6 +199,7 @@ export const planCloths = (of: {
         laid,
         buy,
         allowances: allowancesFor(bought),
+        ladder: ladderOf(of.quilt, fabric, laid),
         cost: costOfCloth(fabric, buy.amount),
       },
     ];
@@ -208,27 +212,26 @@ export const laidFor = (of: {
   readonly nature: ClothNature;
   readonly lines: readonly ClothLine<object>[];
   readonly search: ClothSearch;
+  readonly easing?: Easing;
 }): FabricPlan['laid'] => layDemands({ ...of, demands: demandsOf(of.lines) });
 
 export const layDemands = (of: {
   readonly nature: ClothNature;
   readonly demands: readonly Demand[];
   readonly search: ClothSearch;
+  /** On cloth by the length. */
+  readonly easing?: Easing;
 }): FabricPlan['laid'] => {
-  const { nature, search } = of;
+  const { nature, search, easing } = of;
   const how = {
     demands: of.demands,
     budget: { steps: search.steps },
     ...(search.solver ? { solver: search.solver } : {}),
   };
   return nature.length === null
-    ? planLayout({ width: nature.width, ...how })
+    ? planLayout({ width: nature.width, ...how, ...(easing ? { easing } : {}) })
     : planSheets({ sheets: [{ size: [nature.width, nature.length], cost: 1, stock: null }], ...how });
 };
-
-/** Exact up to the double that it becomes; prices are not rounded to coins. */
-const costOfCloth = ({ price }: Fabric, amount: number): number | null =>
-  price === null ? null : toNumber(mul(price, fromDecimal(amount)));
 
 export const planCost = (quilt: Quilt, fabrics: readonly FabricPlan[]): CostPlan => {
   const priced = fabrics.flatMap(({ cost }) => (cost === null ? [] : [fromDecimal(cost)]));

@@ -1,7 +1,7 @@
 // Everything that is computed from one quilt document: facts and codes, no wording. Paper writes the
 // plan file, pictures and pages from this alone.
 
-import type { Allowances, ClothPurchase, Cut, LaidOut, LaidSheets } from '#craft/cutting';
+import type { Allowances, ClothPurchase, Cut, EaseRung, LaidOut, LaidSheets } from '#craft/cutting';
 import type { QuarterTurn, Quilt, Side } from '#craft/design';
 import type { Value } from '#craft/fabric';
 import type { BattingPackage, BedName, EvenLines, Thread } from '#craft/finishing';
@@ -163,7 +163,15 @@ export interface FabricPlan {
   readonly buy: ClothPurchase;
   /** Where the bought length goes; null for sheets. */
   readonly allowances: Allowances | null;
+  /** What less work costs, from the least length on; the one that is cut among them. Empty for sheets. */
+  readonly ladder: readonly LadderRung[];
   /** Of all that is bought, in the document's currency; null where the document has no price for it. */
+  readonly cost: number | null;
+}
+
+/** A layout of one cloth that is less work than all shorter ones of its ladder, and what it is bought for. */
+export interface LadderRung extends EaseRung {
+  readonly buy: { readonly amount: number; readonly unit: 'yd' | 'm' };
   readonly cost: number | null;
 }
 

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import type { Buying } from '#craft/design';
 import { length, type Unit } from '#craft/measure';
 import { fromDecimal, rational, zero } from '#ground/exact';
-import { amountToBuy, type Purchase } from './buy.ts';
+import { amountToBuy, lengthHeld, type Purchase } from './buy.ts';
 import type { Demand } from './cloth.ts';
 import { planLayout } from './layout.ts';
 
@@ -144,4 +144,20 @@ test('what is bought holds the length, and one step less would not', () => {
     }),
     { seed: 21, numRuns: 300 },
   );
+});
+
+test('a purchase holds exactly the layouts that it is bought for', () => {
+  // derived by hand: 3/8 yd are 13.5 in; less 2 in for squaring 11.5; a step more 16; 4 % shrinkage of 1/2 yd: 18 / 1.04 - 2
+  const bought = { amount: 0.375, unit: 'yd' } as const;
+  const buying = {
+    squaring: rational(1),
+    shrinkage: rational(0),
+    step: { amount: rational(1, 8), unit: 'yd' },
+  } as const;
+  assert.equal(lengthHeld({ bought, steps: 0, buying, unit: 'in' }), 11.5);
+  assert.equal(lengthHeld({ bought, steps: 1, buying, unit: 'in' }), 16);
+  const shrinking = { ...buying, shrinkage: rational(1, 25) };
+  const held = lengthHeld({ bought, steps: 1, buying: shrinking, unit: 'in' });
+  assert.ok(Math.abs(held - (18 / 1.04 - 2)) < 1e-12);
+  assert.equal(amountToBuy({ length: held, buying: shrinking, unit: 'in' }).amount, 0.5);
 });

@@ -2,7 +2,7 @@
 // shop's step. Prices are not its business.
 
 import type { Buying } from '#craft/design';
-import type { Length, Unit } from '#craft/measure';
+import { type Length, length, type Unit } from '#craft/measure';
 import { add, compare, div, fromDecimal, mul, one, type Rational, rational, sub, toNumber, two } from '#ground/exact';
 
 export interface Purchase {
@@ -36,6 +36,24 @@ export const amountToBuy = ({ length, buying, unit }: PurchaseTask): Purchase =>
 /** (length + 2·squaring)·(1 + shrinkage), before the shop's step; in the document's unit. */
 export const neededFor = (length: Length, buying: Buying): Rational =>
   mul(add(fromDecimal(length), mul(two, buying.squaring)), add(one, buying.shrinkage));
+
+/**
+ * The longest layout that a purchase of so many steps more holds: amountToBuy turned round.
+ *
+ * @returns of (amount + steps·step) yards or metres, less shrinkage and what is lost at both ends; not below zero
+ * @source docs/formulas.md#buying
+ */
+export const lengthHeld = (of: {
+  readonly bought: Purchase;
+  readonly steps: number;
+  readonly buying: Buying;
+  readonly unit: Unit;
+}): Length => {
+  const { bought, steps, buying, unit } = of;
+  const amount = add(fromDecimal(bought.amount), mul(rational(steps), buying.step.amount));
+  const long = div(mul(amount, unitsIn(bought.unit, unit)), add(one, buying.shrinkage));
+  return length(Math.max(0, toNumber(sub(long, mul(two, buying.squaring)))));
+};
 
 /** One yard or metre in the document's unit. */
 export const unitsIn = (shop: Purchase['unit'], unit: Unit): Rational => {

@@ -81,6 +81,25 @@ export interface LaidOut {
   /** No layout of these pieces on this width can be shorter. */
   readonly bound: Length;
   readonly boundKind: 'area' | 'linear' | 'integer';
+  /** Layouts that are ever longer and ever less work, this one among them, where they were asked for. */
+  readonly ladder?: readonly EaseRung[];
+}
+
+/** What a layout asks of a person with a rotary cutter. */
+export interface EaseRung {
+  readonly length: Length;
+  /** Different strip heights. */
+  readonly heights: number;
+  /** Different measures that the ruler is set to. */
+  readonly settings: number;
+  /** Different ways to fill a strip. */
+  readonly patterns: number;
+  /** Strokes of the blade, without those that cut squares apart. */
+  readonly strokes: number;
+  /** Each size lies on strips of its own. */
+  readonly own: boolean;
+  /** It is the one that is cut. */
+  readonly chosen: boolean;
 }
 
 /** Sheets of one size that can be had: fat quarters, squares, remnants, or lengths of cloth bought apart. */

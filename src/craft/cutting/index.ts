@@ -1,7 +1,8 @@
-export { amountToBuy, neededFor, type Purchase, type PurchaseTask } from './buy.ts';
+export { amountToBuy, lengthHeld, neededFor, type Purchase, type PurchaseTask } from './buy.ts';
 export { type CheckTask, checkLayout, type LayoutFault } from './check-layout.ts';
 export type * from './cloth.ts';
 export { type CutRule, cutFor, halfSquareFor, rectangleCut } from './cut.ts';
+export type { Easing } from './eased-layout.ts';
 export { defaultBudget, type LayoutBudget, type LayoutTask, planLayout } from './layout.ts';
 export { type ClothLedger, type ClothLine, demandsOf, ledgerOf, type Wanted } from './ledger.ts';
 export { joinedOnCloth, joinedStrip } from './lengths.ts';

@@ -47,6 +47,9 @@ export const scaledJobFor = (of: {
   return { job, grid, unit, demandsOf: kinds.map((k) => k.demands), loose };
 };
 
+/** Whole units of the job within a length. */
+export const unitsOf = ({ grid, unit }: ScaledJob, of: Length): number => Math.floor((of * grid.per) / unit + 1e-9);
+
 const divided = (job: Job, by: number): Job => ({
   width: job.width / by,
   kinds: job.kinds.map((k) => ({ ...k, width: k.width / by, height: k.height / by })),

@@ -1,11 +1,12 @@
 // How should the pieces lie on the cloth, and how much shorter could any layout be? Strips across the usable width,
 // parts along a strip, pieces down a part; the shortest found, then the least work. Knows nothing of shops.
+
+import { compareEffort, effortOf } from '#craft/ease';
 import { type Length, length } from '#craft/measure';
 import { type IntegerSolver, lengthOf, lowerBoundFor, type StripUse } from '#craft/strips';
-import { compareEffort, effortOf, inCuttingOrder } from './choose.ts';
 import type { Demand, LaidOut } from './cloth.ts';
+import { type Easing, easedLayout } from './eased-layout.ts';
 import { type ScaledJob, scaledJobFor, widerThanCloth } from './kinds.ts';
-import { layoutOf } from './lay.ts';
 import { bestStripsFor } from './search.ts';
 
 /** How hard to search: layouts made beyond the plain heuristics. Steps, not seconds: the same input gives the same layout. */
@@ -21,11 +22,13 @@ export interface LayoutTask {
   readonly demands: readonly Demand[];
   readonly budget: LayoutBudget;
   readonly solver?: IntegerSolver;
+  /** Looks for less work, and what it costs; without it the shortest layout stands as it was found. */
+  readonly easing?: Easing;
 }
 
 /**
  * A layout of exactly the pieces demanded, never longer than the best of the level heuristics, nor than the same
- * task with no piece free to turn; and a length below which no layout exists.
+ * task with no piece free to turn, unless an easier one is chosen; and a length below which no layout exists.
  *
  * @returns lengths in the document's unit, before squaring and shrinkage. `boundKind` is 'area' throughout: the bound
  *   counts area, plain or weighed by dual feasible functions, and sums of heights that must lie one below another,
@@ -39,9 +42,15 @@ export const planLayout = (task: LayoutTask): LaidOut => {
   const scaled = scaledJobFor({ width, demands, turning: 'as-demanded' });
   const free = searched(scaled, task);
   const best = scaled.job.kinds.some((k) => k.mayTurn) ? shorter(free, fixed(task)) : free;
-  const strips = inCuttingOrder(best.scaled.job, best.strips);
-  const layout = layoutOf({ scaled: best.scaled, demands, strips, width });
-  return { layout, bound: boundOf(scaled, strips, layout.length), boundKind: 'area' };
+  const { solver = null, easing = null } = task;
+  const { layout, ladder } = easedLayout({ ...best, demands, width, solver, easing });
+  const least = length(Math.min(layout.length, ...ladder.map((rung) => rung.length)));
+  return {
+    layout,
+    bound: boundOf(scaled, best.strips, least),
+    boundKind: 'area',
+    ...(ladder.length > 0 ? { ladder } : {}),
+  };
 };
 
 interface Found {
@@ -69,6 +78,6 @@ const shorter = (a: Found, b: Found): Found =>
 /** Off the grid the bound is that of the pieces rounded down on a cloth rounded up, in the grid's own units. */
 const boundOf = (scaled: ScaledJob, strips: readonly StripUse[], found: Length): Length => {
   const { grid, unit, job, loose } = scaled;
-  if (grid.exact) return length((lowerBoundFor(job, lengthOf(strips)) * unit) / grid.per);
+  if (grid.exact) return length(Math.min(found, (lowerBoundFor(job, lengthOf(strips)) * unit) / grid.per));
   return length(Math.min(found, lowerBoundFor(loose, Math.ceil(found * grid.per)) / grid.per));
 };

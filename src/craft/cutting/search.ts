@@ -1,9 +1,9 @@
 // The best layout that the heuristics and so many steps of search find. Same job, same steps, same layout.
 
+import { compareEffort, type Effort, effortOf } from '#craft/ease';
 import type { IntegerSolver, Job, Kind } from '#craft/strips';
 import { countsOf, type Lie, lengthOf, levelChoicesFor, levelsFor, ownStripsFor, type StripUse } from '#craft/strips';
 import { type Chance, chanceFrom } from '#ground/chance';
-import { compareEffort, type Effort, effortOf } from './choose.ts';
 import { evenWorth, type FillRule, filledStrips } from './fill.ts';
 import { lyingsOf } from './fill-strip.ts';
 import { coveredBy, type Pool, poolWith } from './strip-cover.ts';

@@ -259,6 +259,7 @@ export const quiltDocument = closed({
     squaring: length.optional(),
     shrinkage: z.number().min(0).max(1).optional(),
     step: length.optional(),
+    layout: z.enum(['least', 'easy']).optional(),
   }).optional(),
   currency: z.string().max(limits.idCharacters).optional(),
   fabrics: z.array(fabric).min(1).max(limits.fabrics),

@@ -23,6 +23,8 @@ export interface Quilt {
   /** The finest mark that cut sizes fall on. */
   readonly ruler: Rational;
   readonly buying: Buying;
+  /** What is asked of layouts on cloth: the least length, or the least work that one more step of the shop holds. */
+  readonly layout: 'least' | 'easy';
   readonly fabrics: readonly Fabric[];
   readonly blocks: readonly BlockDesign[];
   readonly top: TopDesign;

@@ -90,6 +90,7 @@ const readMeaning = (document: QuiltDocument): Meaning => {
     seam,
     ruler,
     buying,
+    layout: document.cutting?.layout ?? ('least' as const),
     fabrics: cloths,
     blocks,
     top,

@@ -17,7 +17,7 @@ import { toTop } from './to-written-top.ts';
 
 /** Every default is written out. */
 export const toDocument = (quilt: Quilt): QuiltDocument => {
-  const { title, designer, notes, edition, date, corrections, currency, unit, buying, top } = quilt;
+  const { title, designer, notes, edition, date, corrections, currency, unit, buying, layout, top } = quilt;
   return {
     format: 'seamstead-quilt',
     version: 1,
@@ -34,6 +34,7 @@ export const toDocument = (quilt: Quilt): QuiltDocument => {
       squaring: exactText(buying.squaring),
       shrinkage: buying.shrinkage.valueOf(),
       step: `${exactText(buying.step.amount)} ${buying.step.unit}`,
+      ...(layout === 'least' ? {} : { layout }),
     },
     currency,
     fabrics: quilt.fabrics.map(({ id, name, colour, usableWidth, bought, print, printRuns, reversible, price }) => ({
