@@ -1,0 +1,2 @@
+export type { StripHeights } from './lies.ts';
+export { searchThreeStages, type ThreeStages } from './search.ts';

@@ -1,0 +1,113 @@
+// How short could a layout be if strips could be cut in fractions? The linear program over all strips, made of the few that
+// matter: each round asks the worths of the pieces for better strips. Gives a bound, and what pieces are worth.
+import { type LinearProgram, linearProgramFor } from '#ground/search';
+import type { Filler } from './fill.ts';
+import type { Lies } from './lies.ts';
+import { type Strip, stripOf } from './strip.ts';
+
+export interface Linear {
+  /** No layout in strips of the heights asked for is shorter; units of height, not rounded. */
+  readonly bound: number;
+  /** Length that one more piece of a kind costs, at the best bound so far. */
+  readonly worth: Float64Array;
+  /** Strips with the fractions that the program takes of them. */
+  readonly support: readonly (readonly [Strip, number])[];
+  readonly done: boolean;
+}
+
+export interface LinearTask {
+  readonly lies: Lies;
+  readonly filler: Filler;
+  /** Heights that strips may have, rising. */
+  readonly heights: Int32Array;
+  /** Strips to begin with; every kind is in one of them. */
+  readonly strips: readonly Strip[];
+}
+
+/** One round of new strips a step. The bound holds for layouts of strips of the given heights. */
+export function* linearOver({ lies, filler, heights, strips }: LinearTask): Generator<Linear, Linear, void> {
+  const program = linearProgramFor(lies.demand);
+  const columns: Strip[] = [];
+  for (const strip of new Set(strips)) addStrip({ program, columns, strip });
+  let bound = 0;
+  let worth = lies.area.map((a) => a / lies.width);
+  for (;;) {
+    program.solve();
+    const duals = program.duals().map((y) => Math.max(0, y));
+    const { fresh, excess } = betterStrips({ lies, filler, heights, worth: duals });
+    const total = duals.reduce((all, y, k) => all + y * (lies.demand[k] as number), 0);
+    if (total / excess > bound) {
+      bound = total / excess;
+      worth = duals;
+    }
+    for (const strip of fresh) addStrip({ program, columns, strip });
+    const support = program.support().map(([j, x]) => [columns[j] as Strip, x] as const);
+    const linear = { bound, worth, support, done: fresh.length === 0 || total - bound < 1e-7 * total };
+    if (linear.done) return linear;
+    yield linear;
+  }
+}
+
+const addStrip = (of: { readonly program: LinearProgram; readonly columns: Strip[]; readonly strip: Strip }): void => {
+  const { program, columns, strip } = of;
+  const rows: number[] = [];
+  const factors: number[] = [];
+  for (let i = 0; i < strip.gives.length; i += 2) {
+    rows.push(strip.gives[i] as number);
+    factors.push(strip.gives[i + 1] as number);
+  }
+  program.addColumn(strip.height, rows, factors);
+  columns.push(strip);
+};
+
+/** Strips added in one round at most. */
+const mostFresh = 24;
+/** How far worths of a strip may lie above its height for want of digits. */
+const near = 1e-8;
+
+/**
+ * For each height the strip worth most, if it is worth more than its height.
+ *
+ * @returns excess: the greatest worth of any strip by its height, at least 1; worths divided by it suit every strip
+ */
+const betterStrips = (of: {
+  readonly lies: Lies;
+  readonly filler: Filler;
+  readonly heights: Int32Array;
+  readonly worth: Float64Array;
+}): { readonly fresh: readonly Strip[]; readonly excess: number } => {
+  const { lies, filler, heights, worth } = of;
+  const { stacks, across } = filler;
+  const highest = heights.at(-1) as number;
+  stacks.build({ worth, left: lies.demand, height: highest, widest: lies.width });
+  const found: { readonly rate: number; readonly strip: Strip }[] = [];
+  let excess = 1;
+  for (const height of heights) {
+    across.open(lies.width);
+    for (let place = 0; place < stacks.places(); place++) {
+      const lie = stacks.lieAt(place);
+      const value = stacks.worthAt(place, height);
+      if (value <= 0) continue;
+      across.offer({
+        id: place,
+        wide: lies.wide[lie] as number,
+        worth: value,
+        most: lies.demand[lies.kind[lie] as number] as number,
+      });
+    }
+    const rate = across.best() / height;
+    excess = Math.max(excess, rate);
+    if (rate <= 1 + near) continue;
+    const chosen: number[] = [];
+    across.read(chosen);
+    const piles: number[][] = [];
+    for (let i = 0; i < chosen.length; i += 2) {
+      const pile: number[] = [];
+      stacks.read(chosen[i] as number, height, pile);
+      for (let k = 0; k < (chosen[i + 1] as number); k++) piles.push(pile);
+    }
+    found.push({ rate, strip: stripOf(lies, piles) });
+  }
+  found.sort((a, b) => b.rate - a.rate || a.strip.height - b.strip.height);
+  return { fresh: found.slice(0, mostFresh).map((f) => f.strip), excess };
+};
