@@ -5,6 +5,7 @@ import { type Paper, PressFailure } from '#print';
 import { runBlocks } from './blocks-command.ts';
 import { runCheck } from './check-command.ts';
 import { runDraw } from './draw-command.ts';
+import { runLayout } from './layout-command.ts';
 import { runPlan } from './plan-command.ts';
 import { runSizes } from './sizes-command.ts';
 import { exits, NotText, print, type Terminal, WrongUse } from './terminal.ts';
@@ -141,6 +142,19 @@ const programFor = (terminal: Terminal, ended: { exit: number }): Command => {
     .action(async (block: string, options: { near: string; unit: 'in' | 'cm'; file?: string }) => {
       const { near, unit, file = null } = options;
       ended.exit = await runSizes({ block, near, unit, file }, terminal);
+    });
+  program
+    .command('layout')
+    .description(
+      'lay out the pieces of a reference problem: the least cloth or the cheapest sheets, with a proven bound',
+    )
+    .argument('<instance>', 'an instance (*.json), or - for standard input')
+    .option('--problem <id>', 'such as strip2-o, strip3-r or sheets2-o (else the first that the instance lists)')
+    .option('--seconds <seconds>', 'how long to look for better layouts', '2')
+    .option('--json', 'print the layout as nested cuts, for other programs', false)
+    .action(async (file: string, options: { problem?: string; seconds: string; json: boolean }) => {
+      const { problem = null, seconds, json } = options;
+      ended.exit = await runLayout({ file, problem, seconds, json }, terminal);
     });
   return program;
 };

@@ -1,4 +1,5 @@
 export { changeText } from './change-text.ts';
+export { instanceText } from './instance-text.ts';
 export { amountText, lengthText, numberText, sizeText } from './length-text.ts';
 export { instead } from './named.ts';
 export { driftText, noteText } from './note-text.ts';
