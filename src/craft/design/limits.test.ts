@@ -11,9 +11,10 @@ const example = JSON.parse(
 const timeoutMs = 2000;
 
 const refusal = (document: unknown, read: (document: never) => ReturnType<typeof readQuilt> = readQuilt): string => {
-  const start = performance.now();
+  // the time of this program alone, however busy the machine is
+  const start = process.cpuUsage();
   const quilt = read(document as never);
-  const tookMs = performance.now() - start;
+  const tookMs = process.cpuUsage(start).user / 1000;
   assert.ok(tookMs < timeoutMs, `${Math.round(tookMs)} ms`);
   assert.ok(!quilt.ok);
   const [first] = quilt.problems;

@@ -76,7 +76,7 @@ export const chaptersTypst = `
 
 #let parts(name, all) = [
   #heading(level: 1, name)
-  #for p in all { if "picture" in p { block(breakable: false, part(p)) } else { part(p) } }
+  #for p in all { if "picture" in p { block(breakable: false, above: 18pt, part(p)) } else { part(p) } }
 ]
 
 #let checkSquare(size, words) = block(breakable: false, stack(dir: ltr, spacing: 8pt,
