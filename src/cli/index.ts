@@ -56,10 +56,17 @@ const chaptersNamed = (text: string): readonly Chapter[] => {
   return names.filter(known);
 };
 
+const handoutsNamed = (text = ''): readonly string[] | 'all' => {
+  const names = text.split(',').map((name) => name.trim());
+  return names.includes('all') ? 'all' : names.filter((name) => name !== '');
+};
+
 interface PlanOptions {
   readonly out?: string;
   readonly paper: Paper;
   readonly chapters?: readonly Chapter[];
+  readonly handout?: string;
+  readonly runSheet: boolean;
   readonly json: boolean;
 }
 
@@ -91,6 +98,11 @@ const programFor = (terminal: Terminal, ended: { exit: number }): Command => {
       new Option('--paper <size>', 'paper of the pattern: letter or a4').argParser(paperNamed).default('letter'),
     )
     .addOption(new Option('--chapters <names>', chaptersHelp).argParser(chaptersNamed))
+    .option(
+      '--handout <blocks>',
+      'print a handout for the lesson on each of these blocks: ids with commas between, or all',
+    )
+    .option('--run-sheet', "print the educator's run sheet of each block", false)
     .addOption(new Option('--json', 'print the plan alone and write nothing').default(false).conflicts('out'))
     .action(async (file: string, options: PlanOptions) => {
       ended.exit = await runPlan(
@@ -99,6 +111,8 @@ const programFor = (terminal: Terminal, ended: { exit: number }): Command => {
           out: options.out ?? null,
           paper: options.paper,
           chapters: options.chapters ?? null,
+          handouts: handoutsNamed(options.handout),
+          runSheet: options.runSheet ? 'printed' : 'none',
           json: options.json,
         },
         terminal,

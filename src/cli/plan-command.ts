@@ -4,14 +4,25 @@ import { join } from 'node:path';
 import { planQuilt, type QuiltPlan } from '#craft';
 import { defaultBudget } from '#craft/cutting';
 import { type PurchaseChange, purchaseChanges } from '#craft/shopping';
-import { type Chapter, clothSignsFor, cuttingCsv, drawQuilt, patternPages, planFileText, summaryText } from '#paper';
+import type { IntegerSolver } from '#craft/strips';
+import {
+  type Chapter,
+  clothSignsFor,
+  cuttingCsv,
+  drawQuilt,
+  handoutPages,
+  lessonsOf,
+  patternPages,
+  planFileText,
+  summaryText,
+} from '#paper';
 import { quiltAlt } from '#paper/pages';
 import { sizeText } from '#paper/words';
 import { openPress, type Paper, pngOf } from '#print';
 import { calledName, nameOf, readDocument } from './documents.ts';
 import { problemLines } from './problems.ts';
 import { openSolver } from './solver.ts';
-import { exits, print, progressOn, type Terminal } from './terminal.ts';
+import { exits, print, progressOn, type Terminal, WrongUse } from './terminal.ts';
 import { writeAll } from './write-all.ts';
 
 export interface PlanWishes {
@@ -21,6 +32,10 @@ export interface PlanWishes {
   readonly paper: Paper;
   /** Of the pattern; null: the usual ones. */
   readonly chapters: readonly Chapter[] | null;
+  /** Ids of blocks to print a handout of, or every block to sew. */
+  readonly handouts: readonly string[] | 'all';
+  /** Whether the educator's run sheets are printed. */
+  readonly runSheet: 'printed' | 'none';
   /** Print the plan alone and write nothing. */
   readonly json: boolean;
 }
@@ -45,9 +60,10 @@ export const runPlan = async (wishes: PlanWishes, terminal: Terminal): Promise<n
     return exits.done;
   }
   const folder = wishes.out ?? join('out', nameOf(wishes.file));
+  const handouts = handoutsOf(plan, wishes.handouts);
   progress.say('Looking what would change the purchase …');
   const changes = purchaseChanges({ plan, search: { steps: defaultBudget.steps, solver } });
-  const { files, missingSigns } = await filesOf({ plan, changes, wishes }, progress.say);
+  const { files, missingSigns } = await filesOf({ plan, changes, wishes, handouts, solver }, progress.say);
   progress.clear();
   await writeAll(folder, files);
   await print(terminal.stdout, summaryText(plan, changes));
@@ -66,9 +82,22 @@ interface Planned {
   readonly plan: QuiltPlan;
   readonly changes: readonly PurchaseChange[];
   readonly wishes: PlanWishes;
+  readonly handouts: readonly string[];
+  readonly solver: IntegerSolver;
 }
 
-const filesOf = async ({ plan, changes, wishes }: Planned, say: (what: string) => void) => {
+/** @throws WrongUse where the quilt has no such block to sew */
+const handoutsOf = (plan: QuiltPlan, wanted: PlanWishes['handouts']): readonly string[] => {
+  const all = lessonsOf(plan);
+  if (wanted === 'all') return all;
+  const unknown = wanted.filter((block) => !all.includes(block));
+  if (unknown.length === 0) return wanted;
+  throw new WrongUse(
+    `--handout: this quilt has no block ${unknown.join(', ')} to sew. ${all.length === 0 ? 'It has none at all.' : `It has ${all.join(', ')}.`}`,
+  );
+};
+
+const filesOf = async ({ plan, changes, wishes, handouts, solver }: Planned, say: (what: string) => void) => {
   const { paper, chapters } = wishes;
   const files = new Map<string, string | Uint8Array>();
   say('Writing the plan …');
@@ -92,6 +121,17 @@ const filesOf = async ({ plan, changes, wishes }: Planned, say: (what: string) =
       { paper },
     );
     files.set('pattern.pdf', bytes);
+    for (const block of handouts) {
+      say(`Printing the handout of ${block} …`);
+      const search = { steps: defaultBudget.steps, solver };
+      const pages = handoutPages({ plan, block, search });
+      if (pages !== null) files.set(`handout-${block}.pdf`, (await press.pdf(pages, { paper })).bytes);
+    }
+    if (wishes.runSheet === 'printed') {
+      say('Printing the run sheets …');
+      const pages = patternPages(plan, { chapters: ['run-sheet'] });
+      files.set('run-sheet.pdf', (await press.pdf(pages, { paper })).bytes);
+    }
     return { files, missingSigns };
   } finally {
     press.close();

@@ -33,6 +33,7 @@ import { valueNotes } from './value-plan.ts';
 
 export { entryName } from './block-plan.ts';
 export type { Note } from './notes.ts';
+export { planOfBlock } from './one-block.ts';
 export type * from './plan.ts';
 export { type Recutting, recut } from './recut.ts';
 

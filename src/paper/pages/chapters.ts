@@ -2,6 +2,7 @@
 
 export const chapters = [
   'cover',
+  'handout',
   'quilt',
   'cloth',
   'cutting',
@@ -23,7 +24,7 @@ export const chapters = [
 export type Chapter = (typeof chapters)[number];
 
 /** Sheets to work on rather than to read, printed when they are asked for. */
-const onRequest: readonly Chapter[] = ['boards', 'swatches', 'colouring', 'labels', 'run-sheet'];
+const onRequest: readonly Chapter[] = ['boards', 'swatches', 'colouring', 'labels', 'run-sheet', 'handout'];
 
 /** What a pattern has when nothing else is asked for. */
 export const usualChapters: readonly Chapter[] = chapters.filter((chapter) => !onRequest.includes(chapter));

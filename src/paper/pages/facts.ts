@@ -3,7 +3,7 @@
 import type { QuiltPlan } from '#craft';
 import type { PurchaseChange } from '#craft/shopping';
 import { toNumber } from '#ground/exact';
-import { clothSignsFor } from '#paper/cloth';
+import type { ClothSigns } from '#paper/cloth';
 import { figureOnPaper, lengthOnPaper } from '#paper/lengths';
 import { noteText } from '#paper/words';
 import type { Album, Picture } from './album.ts';
@@ -22,6 +22,7 @@ import { cuttingCharts } from './cutting.ts';
 import type { FinishPart } from './finish.ts';
 import { finishParts } from './finish.ts';
 import { glossary, type Term } from './glossary.ts';
+import type { HandoutHead } from './handout-head.ts';
 import { totalLines } from './money.ts';
 import { notionsOf } from './notions.ts';
 import { type KeyedBlock, pieceKey } from './piece-key.ts';
@@ -43,7 +44,9 @@ export interface PatternFacts {
   readonly maker: readonly string[];
   readonly notices: readonly string[];
   readonly before: readonly string[];
-  readonly cover: Cover;
+  readonly handout: HandoutHead | null;
+  /** Null when its chapter is not wanted. */
+  readonly cover: Cover | null;
   readonly cloths: readonly ClothToBuy[];
   readonly total: readonly string[];
   /** Null when its chapter is not wanted. */
@@ -70,14 +73,16 @@ export interface PatternFacts {
 
 export const factsOf = (of: {
   readonly plan: QuiltPlan;
+  readonly signs: ClothSigns;
+  /** May hold pictures already, such as those of a handout's head. */
   readonly album: Album;
   readonly chapters: readonly Chapter[];
   readonly changes: readonly PurchaseChange[];
+  readonly handout: HandoutHead | null;
 }): PatternFacts => {
-  const { plan, album, chapters } = of;
+  const { plan, signs, album, chapters } = of;
   const has = (chapter: Chapter): boolean => chapters.includes(chapter);
   const { quilt } = plan;
-  const signs = clothSignsFor(plan);
   const swatches = swatchesFor(signs, album);
   return {
     chapters,
@@ -90,7 +95,8 @@ export const factsOf = (of: {
     // a block in several colourings has one note in each
     notices: [...new Set(plan.notes.map((note) => noteText(note, quilt.unit)))],
     before: beforeYouStart(plan),
-    cover: coverOf({ plan, signs, swatches, album }),
+    handout: of.handout,
+    cover: has('cover') ? coverOf({ plan, signs, swatches, album }) : null,
     cloths: clothToBuy({ plan, signs, swatches }),
     total: totalLines(plan, signs),
     amounts: has('cloth') ? amountsOf({ plan, signs, changes: of.changes }) : null,

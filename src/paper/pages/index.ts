@@ -3,6 +3,8 @@ export { boughtText } from './bought.ts';
 export { type Chapter, chapters } from './chapters.ts';
 export { quiltAlt } from './cover.ts';
 export type { PatternFacts } from './facts.ts';
+export { handoutPages } from './handout.ts';
+export { lessonsOf } from './handout-head.ts';
 export { totalLines } from './money.ts';
 export type { PatternPages, PatternWishes } from './pattern.ts';
 export { patternPages } from './pattern.ts';

@@ -2,6 +2,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { documentOf, faultInIds, faultInXml, planOf, specimenDocument } from '#paper/specimen';
 import { withBreaks } from './breakable.ts';
+import { handoutPages } from './handout.ts';
 import { kindText, machineText, pressText, stepHeading } from './naming.ts';
 import { patternPages } from './pattern.ts';
 import { skillOf } from './skill.ts';
@@ -201,4 +202,22 @@ test('the page of cloth to buy says where each amount goes, and of which cloths 
   });
   assert.equal(brick?.id, 'brick');
   assert.equal(told.facts.amounts?.rows[0]?.at(-1), 'With no piece turned it takes ⅛ yd more.');
+});
+
+test('a handout has one block, its own cutting, and the cloth letters of the whole pattern', () => {
+  const block = plan.blocks.at(-1)?.id ?? '';
+  const handout = handoutPages({ plan, block, search: { steps: 0, solver: null } });
+  assert.ok(handout);
+  const titles = new Set(plan.blocks.filter(({ id }) => id === block).map(({ title }) => title || block));
+  assert.ok(handout.facts.blocks.every(({ title }) => [...titles].some((one) => title.startsWith(one))));
+  const whole = new Map(pages.facts.cloths.map(({ letter, name }) => [name, letter]));
+  assert.ok(handout.facts.cutting.length > 0);
+  for (const { letter, name } of handout.facts.cutting) assert.equal(whole.get(name), letter, name);
+  // every piece of the block is cut, and nothing that is not of it
+  const uses = handout.facts.cutting.flatMap(({ pieces }) => pieces.map(({ usedFor }) => usedFor));
+  assert.ok(
+    uses.every((use) => [...titles].some((one) => use.startsWith(one))),
+    uses.join('; '),
+  );
+  assert.equal(handoutPages({ plan, block: 'none of these', search: { steps: 0, solver: null } }), null);
 });

@@ -2,6 +2,7 @@
 // Paper size is the printer's choice: the pages hold for Letter and for A4.
 import type { QuiltPlan } from '#craft';
 import type { PurchaseChange } from '#craft/shopping';
+import { clothSignsFor } from '#paper/cloth';
 import { patternSources } from '#paper/typst';
 import { withBreaks } from './breakable.ts';
 import { type Chapter, chapters, usualChapters } from './chapters.ts';
@@ -26,14 +27,19 @@ export interface PatternWishes {
 
 export const patternPages = (plan: QuiltPlan, wishes: PatternWishes = {}): PatternPages => {
   const wanted = wishes.chapters ?? usualChapters;
-  const pictures = new Map<string, string>();
-  const facts = withBreaks(
-    factsOf({
-      plan,
-      album: pictures,
-      chapters: chapters.filter((chapter) => wanted.includes(chapter)),
-      changes: wishes.changes ?? [],
-    }),
-  );
-  return { sources: patternSources, pictures, facts };
+  return pagesOf({
+    plan,
+    signs: clothSignsFor(plan),
+    album: new Map(),
+    chapters: chapters.filter((chapter) => wanted.includes(chapter)),
+    changes: wishes.changes ?? [],
+    handout: null,
+  });
 };
+
+/** @param of album: pictures drawn already, such as those of a handout's head */
+export const pagesOf = (of: Parameters<typeof factsOf>[0]): PatternPages => ({
+  sources: patternSources,
+  pictures: of.album,
+  facts: withBreaks(factsOf(of)),
+});

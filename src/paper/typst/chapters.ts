@@ -45,7 +45,7 @@ export const chaptersTypst = `
   #for r in b.remarks { par(text(size: 9pt, fill: soft, r)) }
   #if b.steps.len() > 0 [
     == Steps
-    #block(below: 10pt, text(size: 9pt, fill: soft)[Left: on the board, the next piece in a red outline, the arrow pointing where the seam is pressed. Right: at the machine, the next piece on top, wrong side up, the seam line dashed at your right hand. Make all of one step before the next.])
+    #block(below: 10pt, sticky: true, text(size: 9pt, fill: soft)[Left: on the board, the next piece in a red outline, the arrow pointing where the seam is pressed. Right: at the machine, the next piece on top, wrong side up, the seam line dashed at your right hand. Make all of one step before the next.])
     #grid(columns: (1fr, 1fr), column-gutter: gutter, row-gutter: 8pt, ..b.steps.map(card))
   ]
 ]

@@ -41,7 +41,8 @@ export const handTypst = `
 
 #let warned(body) = block(width: 100%, inset: (left: 9pt, y: 3pt), stroke: (left: 2pt + thread), body)
 
-#let hand(title, paper, body) = {
+// flowing: chapters follow each other on one page, as the few pages of a handout do
+#let hand(title, paper, flowing, body) = {
   let side = if paper == "a4" { (595.276pt - wide) / 2 } else { (612pt - wide) / 2 }
   set text(font: sans, size: 10pt, fill: ink, lang: "en", fallback: false, number-type: "lining")
   set par(leading: 0.6em, spacing: 0.85em, justify: false)
@@ -65,7 +66,12 @@ export const handTypst = `
     },
   )
   show heading: set text(font: serif, weight: 600)
-  show heading.where(level: 1): it => { pagebreak(weak: true); block(below: 14pt, text(size: 24pt, it.body)) }
+  show heading.where(level: 1): it => if flowing {
+    block(above: 28pt, below: 12pt, sticky: true, text(size: if counter(heading).get().first() == 1 { 24pt } else { 18pt }, it.body))
+  } else {
+    pagebreak(weak: true)
+    block(below: 14pt, text(size: 24pt, it.body))
+  }
   show heading.where(level: 2): it => block(above: 18pt, below: 8pt, sticky: true, text(size: 14pt, it.body))
   show heading.where(level: 3): it => block(above: 0pt, below: 4pt, sticky: true, text(size: 10.5pt, it.body))
   body

@@ -7,13 +7,14 @@ import { sheetsTypst } from './sheets.ts';
 const mainTypst = `
 #import "/hand.typ": hand
 #import "/cover.typ": cloths, cover
-#import "/sheets.typ": colouring, corrections, glossary, labels, pieceKey, quiltLooks, runSheet, swatchPage
+#import "/sheets.typ": colouring, corrections, glossary, handoutHead, labels, pieceKey, quiltLooks, runSheet, swatchPage
 #import "/chapters.typ": blockPages, boards, cutting, parts, templates, top
 #let facts = json("/facts.json")
 #set document(title: facts.title, author: if facts.designer == "" { () } else { facts.designer }, date: none)
-#show: body => hand(facts.title, sys.inputs.at("paper", default: "us-letter"), body)
+#show: body => hand(facts.title, sys.inputs.at("paper", default: "us-letter"), facts.handout != none, body)
 #let chapter = (
   cover: () => cover(facts),
+  handout: () => handoutHead(facts.handout),
   quilt: () => quiltLooks(facts.looks),
   cloth: () => cloths(facts),
   cutting: () => cutting(facts),

@@ -109,4 +109,12 @@ export const sheetsTypst = `
   #ruled(columns: (auto, 1.2fr, auto, 1fr, auto), align: left + top, ([Step], [Show], [Measures], [Say], [Min.]),
     s.rows.map(r => (strong(r.number), r.show, r.measure, r.say, r.minutes)))
 ]
+
+#let handoutHead(h) = [
+  #heading(level: 1, h.title)
+  #grid(columns: (auto, 1fr), column-gutter: gutter, align: horizon,
+    picture(h.quilt),
+    grid(columns: (auto, 1fr), column-gutter: 18pt, row-gutter: 8pt,
+      ..h.facts.map(f => (text(fill: soft, f.name), f.value)).flatten()))
+]
 `;
