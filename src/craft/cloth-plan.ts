@@ -14,6 +14,7 @@ import {
   type Wanted,
 } from '#craft/cutting';
 import type { QuarterTurn, Quilt } from '#craft/design';
+import { directionsFor } from '#craft/directions';
 import { lightnessOf, type Value, valuesOf } from '#craft/fabric';
 import { type Length, length } from '#craft/measure';
 import type { PlacedBlock } from '#craft/setting';
@@ -190,6 +191,7 @@ export const planCloths = (of: {
     const laid = laidFor({ nature, lines: mine, search: of.search, easing: easingFor(of.quilt) });
     const bought = { laid, buying: of.quilt.buying, unit: of.quilt.unit };
     const buy = purchaseFor(bought);
+    const allowances = allowancesFor(bought);
     return [
       {
         id: fabric.id,
@@ -198,8 +200,9 @@ export const planCloths = (of: {
         pieces: mine.map(clothPiece),
         laid,
         buy,
-        allowances: allowancesFor(bought),
+        allowances,
         ladder: ladderOf(of.quilt, fabric, laid),
+        directions: directionsFor({ laid, allowances, unit: of.quilt.unit }),
         cost: costOfCloth(fabric, buy.amount),
       },
     ];

@@ -3,6 +3,7 @@
 
 import type { Allowances, ClothPurchase, Cut, EaseRung, LaidOut, LaidSheets } from '#craft/cutting';
 import type { QuarterTurn, Quilt, Side } from '#craft/design';
+import type { ClothDirections } from '#craft/directions';
 import type { Value } from '#craft/fabric';
 import type { BattingPackage, BedName, EvenLines, Thread } from '#craft/finishing';
 import type { Length } from '#craft/measure';
@@ -165,6 +166,8 @@ export interface FabricPlan {
   readonly allowances: Allowances | null;
   /** What less work costs, from the least length on; the one that is cut among them. Empty for sheets. */
   readonly ladder: readonly LadderRung[];
+  /** Step by step, and what is left. */
+  readonly directions: ClothDirections;
   /** Of all that is bought, in the document's currency; null where the document has no price for it. */
   readonly cost: number | null;
 }
