@@ -7,6 +7,7 @@ import type { PlacedStrip } from '#craft/setting';
 import { toNumber } from '#ground/exact';
 import { type Point, signedArea } from '#ground/plane';
 import { noteText } from '#paper/words';
+import { directionsEntry } from './directions.ts';
 
 /** The plan as plain JSON values, keys in reading order. */
 export const toPlanFile = (plan: QuiltPlan): unknown => ({
@@ -176,5 +177,7 @@ const fabricEntry = (plan: QuiltPlan, of: FabricPlan): unknown => {
     buy: of.buy,
     allowances: of.allowances,
     cost: of.cost,
+    ladder: of.ladder,
+    directions: directionsEntry(of.directions),
   };
 };
