@@ -7,19 +7,22 @@ import {
   type Demand,
   demandsOf,
   type Easing,
+  type LaidSheets,
   ledgerOf,
+  onSmallerSheets,
   planLayout,
   planSheets,
   purchaseFor,
   type Wanted,
 } from '#craft/cutting';
-import type { QuarterTurn, Quilt } from '#craft/design';
+import type { Fabric, QuarterTurn, Quilt } from '#craft/design';
 import { directionsFor } from '#craft/directions';
 import { lightnessOf, type Value, valuesOf } from '#craft/fabric';
 import { type Length, length } from '#craft/measure';
 import type { PlacedBlock } from '#craft/setting';
 import type { IntegerSolver } from '#craft/strips';
 import { fromDecimal, sum, toNumber } from '#ground/exact';
+import { stockBought, stockOf } from './bought-as.ts';
 import { costOfCloth, easingFor, ladderOf } from './cloth-ease.ts';
 import type { BlockPlan, CostPlan, FabricPlan, FinishPlan, PieceUse, TopPiece, TopPlan } from './plan.ts';
 import type { DrawnCloths } from './scrap-plan.ts';
@@ -36,16 +39,21 @@ export type Natures = ReadonlyMap<string, ClothNature>;
 
 export const naturesOf = (quilt: Quilt): Natures =>
   new Map(
-    quilt.fabrics.map(({ id, usableWidth, bought, print, printRuns, reversible }) => [
-      id,
-      {
-        width: length(toNumber(usableWidth)),
-        length: bought.kind === 'sheets' ? length(toNumber(bought.size[1])) : null,
-        print,
-        printRuns,
-        reversible,
-      },
-    ]),
+    quilt.fabrics.map((fabric) => {
+      const { id, usableWidth, bought, print, printRuns, reversible } = fabric;
+      const stock = stockOf(fabric, quilt);
+      return [
+        id,
+        {
+          width: length(toNumber(usableWidth)),
+          length: bought.kind === 'sheets' ? length(toNumber(bought.size[1])) : null,
+          ...(stock === undefined ? {} : { stock }),
+          print,
+          printRuns,
+          reversible,
+        },
+      ];
+    }),
   );
 
 /** Pieces of the blocks, as drawn; in a cloth whose print stands upright those of turned blocks stand apart. */
@@ -184,14 +192,17 @@ export const planCloths = (of: {
     of.quilt.fabrics.flatMap(({ id, colour }) => (lines.has(id) ? [[id, lightnessOf(colour)] as const] : [])),
   );
   const values = valuesOf(lightness);
+  const short: CuttingProblem[] = [];
   const fabrics = of.quilt.fabrics.flatMap((fabric): readonly FabricPlan[] => {
     const mine = lines.get(fabric.id);
     if (!mine) return [];
     const nature = of.natures.get(fabric.id) as ClothNature;
     const laid = laidFor({ nature, lines: mine, search: of.search, easing: easingFor(of.quilt) });
-    const bought = { laid, buying: of.quilt.buying, unit: of.quilt.unit };
-    const buy = purchaseFor(bought);
-    const allowances = allowancesFor(bought);
+    if ('sheets' in laid && laid.left.length > 0) {
+      short.push(stockShort({ quilt: of.quilt, fabric, lines: mine, left: laid.left }));
+      return [];
+    }
+    const bought = boughtFor({ quilt: of.quilt, fabric, laid });
     return [
       {
         id: fabric.id,
@@ -199,38 +210,61 @@ export const planCloths = (of: {
         value: values.get(fabric.id) as Value,
         pieces: mine.map(clothPiece),
         laid,
-        buy,
-        allowances,
+        ...bought,
         ladder: ladderOf(of.quilt, fabric, laid),
-        directions: directionsFor({ laid, allowances, unit: of.quilt.unit }),
-        cost: costOfCloth(fabric, buy.amount),
+        directions: directionsFor({ laid, allowances: bought.allowances, unit: of.quilt.unit }),
       },
     ];
   });
-  return { fabrics, problems };
+  return { fabrics, problems: short };
 };
 
-/** As bought: on cloth by the length, or on sheets. */
-export const laidFor = (of: {
-  readonly nature: ClothNature;
-  readonly lines: readonly ClothLine<object>[];
-  readonly search: ClothSearch;
-  readonly easing?: Easing;
-}): FabricPlan['laid'] => layDemands({ ...of, demands: demandsOf(of.lines) });
+const boughtFor = (of: {
+  readonly quilt: Quilt;
+  readonly fabric: Fabric;
+  readonly laid: FabricPlan['laid'];
+}): Pick<FabricPlan, 'buy' | 'parts' | 'allowances' | 'cost'> => {
+  const { laid, fabric } = of;
+  const { buying, unit } = of.quilt;
+  if ('sheets' in laid && stockOf(fabric, of.quilt) !== undefined)
+    return { ...stockBought(laid, { fabric, buying, unit }), allowances: null };
+  const buy = purchaseFor({ laid, buying, unit });
+  return {
+    buy,
+    parts: null,
+    allowances: allowancesFor({ laid, buying, unit }),
+    cost: costOfCloth(fabric, buy.amount),
+  };
+};
 
-export const layDemands = (of: {
+const stockShort = (of: {
+  readonly quilt: Quilt;
+  readonly fabric: Fabric;
+  readonly lines: readonly ClothLine<object>[];
+  readonly left: LaidSheets['left'];
+}): CuttingProblem => ({
+  code: 'cutting/stock-short',
+  path: `/fabrics/${of.quilt.fabrics.indexOf(of.fabric)}/bought`,
+  fabric: of.fabric.id,
+  left: of.left.map(({ of: line, count }) => ({ cut: (of.lines[line] as ClothLine<object>).cut, count })),
+});
+
+interface Laying {
   readonly nature: ClothNature;
   readonly demands: readonly Demand[];
   readonly search: ClothSearch;
   /** On cloth by the length. */
   readonly easing?: Easing;
-}): FabricPlan['laid'] => {
-  const { nature, search, easing } = of;
-  const how = {
-    demands: of.demands,
-    budget: { steps: search.steps },
-    ...(search.solver ? { solver: search.solver } : {}),
-  };
+}
+
+/** As bought: on cloth by the length, on sheets, or on what it comes in, which may leave pieces over. */
+export const laidFor = (
+  of: Omit<Laying, 'demands'> & { readonly lines: readonly ClothLine<object>[] },
+): FabricPlan['laid'] => layDemands({ ...of, demands: demandsOf(of.lines) });
+
+export const layDemands = ({ nature, search, demands, easing }: Laying): FabricPlan['laid'] => {
+  const how = { demands, budget: { steps: search.steps }, ...(search.solver ? { solver: search.solver } : {}) };
+  if (nature.stock !== undefined) return onSmallerSheets(planSheets({ sheets: nature.stock, ...how }), nature.stock);
   return nature.length === null
     ? planLayout({ width: nature.width, ...how, ...(easing ? { easing } : {}) })
     : planSheets({ sheets: [{ size: [nature.width, nature.length], cost: 1, stock: null }], ...how });

@@ -67,5 +67,6 @@ const quickLength = (of: {
   if (problems.length > 0) return Number.POSITIVE_INFINITY;
   const nature = of.natures.get(of.fabric) as ClothNature;
   const laid = laidFor({ nature, lines: lines.get(of.fabric) ?? [], search: { steps: 0, solver: null } });
-  return 'sheets' in laid ? laid.sheets.length : laid.layout.length;
+  if (!('sheets' in laid)) return laid.layout.length;
+  return laid.left.length > 0 ? Number.POSITIVE_INFINITY : laid.cost;
 };

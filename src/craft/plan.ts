@@ -159,9 +159,11 @@ export interface FabricPlan {
   /** Among the cloths of this quilt. */
   readonly value: Value;
   readonly pieces: readonly ClothPiece[];
-  /** On cloth by the length, or on sheets. */
+  /** On cloth by the length, on sheets, or on what the document says the cloth comes in. */
   readonly laid: LaidOut | LaidSheets;
   readonly buy: ClothPurchase;
+  /** What it is bought in, where the document names several kinds of sheet or several lengths; else null. */
+  readonly parts: readonly BoughtPart[] | null;
   /** Where the bought length goes; null for sheets. */
   readonly allowances: Allowances | null;
   /** What less work costs, from the least length on; the one that is cut among them. Empty for sheets. */
@@ -169,6 +171,17 @@ export interface FabricPlan {
   /** Step by step, and what is left. */
   readonly directions: ClothDirections;
   /** Of all that is bought, in the document's currency; null where the document has no price for it. */
+  readonly cost: number | null;
+}
+
+/** So many sheets or lengths of one kind. */
+export interface BoughtPart {
+  /** As the document calls it; null for lengths, and where it has no name. */
+  readonly name: string | null;
+  /** Of a sheet usable; of a length its usable width, and its length as sold. */
+  readonly size: readonly [across: Length, along: Length];
+  readonly count: number;
+  /** Of all of them; null without a price. */
   readonly cost: number | null;
 }
 

@@ -34,14 +34,22 @@ export const printCostNotes = (of: {
         level: 'note',
         path: `/fabrics/${of.quilt.fabrics.findIndex((fabric) => fabric.id === id)}/print`,
         fabric: id,
-        ...costsOf(laid, free.laid),
+        ...costsOf({ upright: laid, anyWay: free.laid, isSheets: isInSheets(of.quilt, id) }),
         leans: onPoint && uses.some(({ role }) => role === 'block'),
       },
     ];
   });
 };
 
-const costsOf = (upright: FabricPlan['laid'], anyWay: FabricPlan['laid']) =>
-  'sheets' in upright && 'sheets' in anyWay
-    ? ({ of: 'sheets', upright: upright.sheets.length, anyWay: anyWay.sheets.length } as const)
-    : ({ of: 'length', upright: upright.layout.length, anyWay: anyWay.layout.length } as const);
+/** Sheets are counted; of given lengths of cloth what is cut is measured. */
+const isInSheets = (quilt: Quilt, id: string): boolean =>
+  quilt.fabrics.some(({ id: one, bought }) => one === id && (bought.kind === 'sheets' || bought.kind === 'stock'));
+
+const costsOf = (of: {
+  readonly upright: FabricPlan['laid'];
+  readonly anyWay: FabricPlan['laid'];
+  readonly isSheets: boolean;
+}) =>
+  of.isSheets && 'sheets' in of.upright && 'sheets' in of.anyWay
+    ? ({ of: 'sheets', upright: of.upright.sheets.length, anyWay: of.anyWay.sheets.length } as const)
+    : ({ of: 'length', upright: of.upright.layout.length, anyWay: of.anyWay.layout.length } as const);

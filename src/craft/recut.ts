@@ -31,9 +31,10 @@ export const recut = ({ plan, fabric, as = {}, turning, search }: Recutting): Fa
   );
   if (problems.length > 0) return null;
   const demands = demandsOf(lines.get(fabric) ?? []);
-  return layDemands({
+  const laid = layDemands({
     nature: natures.get(fabric) as ClothNature,
     demands: turning === 'none' ? demands.map((demand) => ({ ...demand, mayTurn: false })) : demands,
     search,
   });
+  return 'sheets' in laid && laid.left.length > 0 ? null : laid;
 };

@@ -32,8 +32,10 @@ export interface Cut {
 export interface ClothNature {
   /** Usable, from selvage to selvage; of sheets across. */
   readonly width: Length;
-  /** Usable, of sheets along; null for cloth by the length. */
+  /** Usable, of sheets along; null for cloth by the length, in one length or several. */
   readonly length: Length | null;
+  /** What it comes in, where that is several kinds of sheet, or given lengths; missing for cloth as long as is needed and for sheets of one kind. */
+  readonly stock?: readonly ClothSheet[];
   readonly print: Print;
   readonly printRuns: PrintRuns;
   readonly reversible: boolean;

@@ -1,4 +1,4 @@
-export { amountToBuy, lengthHeld, neededFor, type Purchase, type PurchaseTask } from './buy.ts';
+export { amountToBuy, lengthHeld, neededFor, type Purchase, type PurchaseTask, unitsIn } from './buy.ts';
 export { type CheckTask, checkLayout, type LayoutFault } from './check-layout.ts';
 export type * from './cloth.ts';
 export { type CutRule, cutFor, halfSquareFor, rectangleCut } from './cut.ts';
@@ -9,4 +9,5 @@ export { joinedOnCloth, joinedStrip } from './lengths.ts';
 export type { CuttingProblem } from './problems.ts';
 export { type Allowances, allowancesFor, type ClothPurchase, type PurchaseOf, purchaseFor } from './purchase.ts';
 export { planSheets, type SheetTask } from './sheets.ts';
+export { onSmallerSheets } from './smaller-sheets.ts';
 export { type SquareTask, type Standing, squaresFor } from './squares.ts';

@@ -2,7 +2,7 @@
 // triangles are counted as the squares that they are cut from.
 
 import type { Length } from '#craft/measure';
-import type { ClothNature, Cut, Demand } from './cloth.ts';
+import type { ClothNature, ClothSheet, Cut, Demand } from './cloth.ts';
 import { type Lying, lyingOf, type PieceToLay } from './lying.ts';
 import type { CuttingProblem } from './problems.ts';
 import { squaresFor } from './squares.ts';
@@ -91,14 +91,28 @@ const closed = <U>({ line, standing, uses }: OpenLine<U>, nature: ClothNature): 
 
 const tooLarge = (
   { path, fabric }: { readonly path: string; readonly fabric: string },
-  { cut }: Lying,
+  { cut, mayTurn }: Lying,
   nature: ClothNature,
 ): CuttingProblem | null => {
+  if (nature.stock !== undefined) return tooLargeForStock({ path, fabric, cut, mayTurn }, nature.stock);
   const isNarrow = cut[0] <= nature.width + 1e-9;
   if (nature.length === null)
     return isNarrow ? null : { code: 'cutting/wider-than-cloth', path, fabric, needs: cut, usable: nature.width };
   if (isNarrow && cut[1] <= nature.length + 1e-9) return null;
   return { code: 'cutting/larger-than-sheet', path, fabric, needs: cut, sheet: [nature.width, nature.length] };
+};
+
+/** None of its kinds has room for the piece; the largest is told. */
+const tooLargeForStock = (
+  piece: { readonly path: string; readonly fabric: string } & Pick<Lying, 'cut' | 'mayTurn'>,
+  stock: readonly ClothSheet[],
+): CuttingProblem | null => {
+  const { path, fabric, cut, mayTurn } = piece;
+  const fits = ([across, along]: readonly [Length, Length], size: ClothSheet['size']): boolean =>
+    across <= size[0] + 1e-9 && along <= size[1] + 1e-9;
+  if (stock.some(({ size }) => fits(cut, size) || (mayTurn && fits([cut[1], cut[0]], size)))) return null;
+  const largest = stock.reduce((a, b) => (b.size[0] * b.size[1] > a.size[0] * a.size[1] ? b : a));
+  return { code: 'cutting/larger-than-sheet', path, fabric, needs: cut, sheet: largest.size };
 };
 
 export const demandsOf = (lines: readonly ClothLine<object>[]): readonly Demand[] =>

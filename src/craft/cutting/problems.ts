@@ -18,6 +18,13 @@ export type CuttingProblem =
       readonly sheet: readonly [Length, Length];
     }
   | {
+      /** Sheets, remnants or lengths do not suffice: pieces for which no room was found on them, largest first. */
+      readonly code: 'cutting/stock-short';
+      readonly path: string;
+      readonly fabric: string;
+      readonly left: readonly { readonly cut: readonly [Length, Length]; readonly count: number }[];
+    }
+  | {
       /** A piece finishes narrower than half a mark of the ruler: nothing of it is left between its seams. */
       readonly code: 'cutting/nothing-left';
       readonly path: string;

@@ -7,10 +7,14 @@ import type { TextProblem } from './problems.ts';
 /** "*" stands for any index or key. */
 const counted: readonly (readonly [place: string, what: Counted])[] = [
   ['fabrics', 'fabrics'],
+  ['fabrics/*/bought/sheets', 'sheetKinds'],
+  ['fabrics/*/bought/lengths', 'sheetKinds'],
+  ['fabrics/*/ends', 'sheetKinds'],
   ['blocks', 'blocks'],
   ['blocks/*/colourings', 'colourings'],
   ['blocks/*/colourings/*', 'tones'],
   ['blocks/*/frame', 'frames'],
+  ['blocks/*/motifs', 'tones'],
   ['blocks/*/recipe/order', 'logs'],
   ['blocks/*/recipe/rounds', 'rounds'],
   ['blocks/*/recipe/rounds/*/tones', 'logs'],

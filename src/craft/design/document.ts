@@ -34,6 +34,42 @@ const places = z.tuple([place, place], expects('corner'));
 const size = z.union([length, z.tuple([length, length])], expects('size'));
 const turn = z.literal([0, 90, 180, 270]);
 
+const count = z.int().min(1).max(limits.sheetsAtHand);
+const pair = z.tuple([length, length]);
+const price = z.number().min(0).max(1_000_000);
+
+const bought = z.union(
+  [
+    z.enum(['yardage', 'fat-quarter', 'fat-eighth']),
+    closed({ sheet: pair }),
+    closed({
+      sheets: z
+        .array(
+          closed({
+            size: z.union([z.enum(['fat-quarter', 'fat-eighth']), pair], expects('sheet-size')),
+            name: title.optional(),
+            count: count.optional(),
+            price: price.optional(),
+          }),
+        )
+        .min(1)
+        .max(limits.sheetKinds),
+    }),
+    closed({
+      lengths: z
+        .array(
+          z.union(
+            [length, closed({ length, count: count.optional(), price: price.optional() })],
+            expects('bought-length'),
+          ),
+        )
+        .min(1)
+        .max(limits.sheetKinds),
+    }),
+  ],
+  expects('bought'),
+);
+
 const fabric = closed({
   id: name,
   name: title.optional(),
@@ -42,13 +78,13 @@ const fabric = closed({
   print: z.enum(['none', 'one-way', 'two-way']).optional(),
   printRuns: z.enum(['lengthwise', 'crosswise']).optional(),
   reversible: z.boolean().optional(),
-  bought: z
-    .union(
-      [z.enum(['yardage', 'fat-quarter', 'fat-eighth']), closed({ sheet: z.tuple([length, length]) })],
-      expects('bought'),
-    )
+  bought: bought.optional(),
+  ends: z
+    .array(closed({ size: pair, count: count.optional(), name: title.optional() }))
+    .max(limits.sheetKinds)
     .optional(),
-  price: z.number().min(0).max(1_000_000).optional(),
+  repeat: closed({ along: length, across: length.optional(), motif: pair }).optional(),
+  price: price.optional(),
 });
 
 const logCabin = closed({
@@ -146,6 +182,7 @@ const block = closed({
     .optional(),
   made: z.literal('elsewhere').optional(),
   colourings: z.record(name, z.record(name, tone)).optional(),
+  motifs: z.array(name).max(limits.tones).optional(),
   methods: z.unknown().optional(),
 });
 
@@ -260,6 +297,7 @@ export const quiltDocument = closed({
     shrinkage: z.number().min(0).max(1).optional(),
     step: length.optional(),
     layout: z.enum(['least', 'easy']).optional(),
+    fold: z.boolean().optional(),
   }).optional(),
   currency: z.string().max(limits.idCharacters).optional(),
   fabrics: z.array(fabric).min(1).max(limits.fabrics),

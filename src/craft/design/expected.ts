@@ -18,4 +18,6 @@ export type Expected =
   | 'border'
   | 'sash-widths'
   | 'bought'
+  | 'bought-length'
+  | 'sheet-size'
   | 'section';

@@ -29,6 +29,10 @@ export const limits = {
   /** Patches of all blocks in the top. */
   pieces: 500_000,
   frames: 20,
+  /** Kinds of sheet, length or end that one cloth comes in. */
+  sheetKinds: 40,
+  /** Sheets, lengths or ends of one kind. */
+  sheetsAtHand: 10_000,
   /** Entries of any list or object that has no figure of its own. */
   entries: 40_000,
   idCharacters: 60,
@@ -56,6 +60,7 @@ export type Counted =
   | 'borders'
   | 'pieces'
   | 'frames'
+  | 'sheetKinds'
   | 'entries';
 
 /** No seam allowance and no ruler's mark is wider: common practice, no source. */

@@ -81,6 +81,23 @@ export type NameProblem =
     })
   /** Sheets have their size; a width between selvages does not apply. */
   | (At & { readonly code: 'design/width-of-sheets'; readonly fabric: string })
+  /** Sheets have no ends at hand, and no repeat that runs on from one to the next. */
+  | (At & { readonly code: 'design/only-by-length'; readonly key: 'ends' | 'repeat'; readonly fabric: string })
+  /** The motif's centre lies beyond one repeat. */
+  | (At & {
+      readonly code: 'design/motif-beyond-repeat';
+      readonly found: Rational;
+      readonly most: Rational;
+      readonly unit: Unit;
+    })
+  | (At & {
+      readonly code: 'design/unknown-motif-tone';
+      readonly block: string;
+      readonly found: string;
+      readonly known: readonly string[];
+    })
+  /** In no colouring has the tone a cloth with a repeat. */
+  | (At & { readonly code: 'design/motif-without-repeat'; readonly block: string; readonly tone: string })
   /** A fabric stands twice in the list of a tone. */
   | (At & { readonly code: 'design/scrap-twice'; readonly tone: string; readonly found: string })
   | (At & { readonly code: 'design/fabric-twice'; readonly id: string; readonly first: string })

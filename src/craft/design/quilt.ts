@@ -25,6 +25,8 @@ export interface Quilt {
   readonly buying: Buying;
   /** What is asked of layouts on cloth: the least length, or the least work that one more step of the shop holds. */
   readonly layout: 'least' | 'easy';
+  /** Cloth is cut folded selvage to selvage, two layers at a time. */
+  readonly onFold: boolean;
   readonly fabrics: readonly Fabric[];
   readonly blocks: readonly BlockDesign[];
   readonly top: TopDesign;
@@ -45,25 +47,68 @@ export interface Fabric {
   readonly name: string;
   /** Lower-case #rrggbb. */
   readonly colour: string;
-  /** From selvage to selvage; of sheets across. */
+  /** From selvage to selvage; of sheets across; of several kinds that of the one that strips are joined from. */
   readonly usableWidth: Rational;
   readonly bought: Bought;
+  /** At hand beside what is bought by the length, used first. */
+  readonly ends: readonly ClothEnd[];
+  readonly repeat: PrintRepeat | null;
   readonly print: Print;
   readonly printRuns: PrintRuns;
   /** It has no right side. */
   readonly reversible: boolean;
-  /** Of one yard, metre or sheet, in the document's currency. */
+  /** Of one yard, metre or sheet, in the document's currency; null in sheets of several kinds, which have their own. */
   readonly price: Rational | null;
 }
 
-/** By the length, or in sheets of one size: as named, and as usable across and along. */
+/**
+ * By the length, as much as is needed; in sheets of one size, as named, and as usable across and along; in sheets of several
+ * kinds; or in given lengths of the cloth's usable width.
+ */
 export type Bought =
   | { readonly kind: 'yardage' }
   | {
       readonly kind: 'sheets';
       readonly name: 'fat-quarter' | 'fat-eighth' | 'sheet';
       readonly size: readonly [across: Rational, along: Rational];
-    };
+    }
+  | { readonly kind: 'stock'; readonly sheets: readonly SheetKind[] }
+  | { readonly kind: 'lengths'; readonly lengths: readonly LengthKind[] };
+
+/** One kind of sheet out of several. */
+export interface SheetKind {
+  /** As the maker calls it; null where the document does not say. */
+  readonly name: string | null;
+  /** Usable. */
+  readonly size: readonly [across: Rational, along: Rational];
+  /** How many there are; null: as many as are needed. */
+  readonly count: number | null;
+  /** Of one, in the document's currency; null where the document has none. */
+  readonly price: Rational | null;
+}
+
+/** A length that a cloth is bought in, as sold: squaring and shrinkage are still in it. */
+export interface LengthKind {
+  readonly length: Rational;
+  readonly count: number | null;
+  /** Of one; null where the document has none: then that of the cloth by the yard or metre holds. */
+  readonly price: Rational | null;
+}
+
+/** An end of the cloth that is at hand already, usable size. */
+export interface ClothEnd {
+  readonly name: string | null;
+  readonly size: readonly [across: Rational, along: Rational];
+  readonly count: number;
+}
+
+/** Where the motifs lie that pieces may be cut round: the centre of one from the squared cloth's corner, and the way to the next. */
+export interface PrintRepeat {
+  readonly along: Rational;
+  /** Null: the motif runs on across the cloth, so that a piece may lie anywhere across. */
+  readonly across: Rational | null;
+  readonly motif: readonly [across: Rational, along: Rational];
+}
 
 /** A list is drawn from at random: at least two fabrics, none of them twice. */
 export type ToneFabric = string | readonly string[];
@@ -79,6 +124,8 @@ export interface BlockDesign {
   readonly shape: BlockShape;
   /** As named in the document; "default" where it names none. Every colouring that the top uses is here. */
   readonly colourings: Readonly<Record<string, Colouring>>;
+  /** Tones whose pieces are cut round a motif, where their cloth has a repeat; missing for none. */
+  readonly motifs?: readonly string[];
 }
 
 export type BlockShape = BareShape | FramedDesign;

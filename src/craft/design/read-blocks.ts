@@ -54,7 +54,8 @@ const readerOf = (shelf: Shelf) => {
     });
     const colourings = readColourings({ block, path, reading, fabrics, centre: found.centre });
     const title = block.title ?? titleFrom(block) ?? block.id;
-    const design = shape === null ? null : { id: block.id, title, path, shape, colourings };
+    const motifs = block.motifs === undefined || block.motifs.length === 0 ? {} : { motifs: block.motifs };
+    const design = shape === null ? null : { id: block.id, title, path, shape, colourings, ...motifs };
     known.set(index, design);
     return design;
   };

@@ -13,6 +13,7 @@ import { readBlocks } from './read-blocks.ts';
 import { readBuying } from './read-buying.ts';
 import { readFabrics } from './read-fabrics.ts';
 import { readFinish } from './read-finish.ts';
+import { motifProblems } from './read-motifs.ts';
 import { readTop } from './read-top.ts';
 import { readingFor } from './reading.ts';
 import { salvaged } from './salvage.ts';
@@ -71,8 +72,9 @@ const readMeaning = (document: QuiltDocument): Meaning => {
   const buying = readBuying(document.cutting, reading);
   const ids = [...new Set(document.fabrics.map((fabric) => fabric.id))].filter((id) => id !== '');
   const fabrics = { ids, has: new Set(ids) };
-  const cloths = readFabrics(document.fabrics, reading);
+  const cloths = readFabrics(document.fabrics, { reading, buying });
   const blocks = readBlocks(document.blocks, { reading, fabrics });
+  for (const problem of motifProblems({ blocks, cloths })) reading.report(problem);
   const top = readTop(document.top, { reading, fabrics, written: document.blocks, blocks });
   const finish = readFinish(document.finish, { reading, fabrics, cloths, seam });
   if (seam === null || ruler === null || buying === null || top === null) return { quilt: null, problems };
@@ -91,6 +93,7 @@ const readMeaning = (document: QuiltDocument): Meaning => {
     ruler,
     buying,
     layout: document.cutting?.layout ?? ('least' as const),
+    onFold: document.cutting?.fold ?? false,
     fabrics: cloths,
     blocks,
     top,

@@ -105,6 +105,8 @@ const rangeAt = (segments: Path): readonly [number, number] => {
   switch (segments.at(-1)) {
     case 'shrinkage':
       return [0, 1];
+    case 'count':
+      return [1, limits.sheetsAtHand];
     case 'rows':
       return [1, limits.rows];
     case 'columns':
@@ -128,6 +130,10 @@ const countedAt = (segments: Path): Counted => {
     units: 'patches',
     seams: 'seams',
     tonesAt: 'patches',
+    sheets: 'sheetKinds',
+    lengths: 'sheetKinds',
+    ends: 'sheetKinds',
+    motifs: 'tones',
   };
   return names[last] ?? 'entries';
 };

@@ -16,6 +16,7 @@ export const textProblems = (document: Readonly<Record<string, unknown>>): reado
     ...named('corrections', 'edition'),
     ...named('corrections', 'text').map((one) => ({ ...one, mayBreak: true })),
     ...named('fabrics', 'name'),
+    ...namedInFabrics(document.fabrics),
     ...named('blocks', 'title'),
   ];
   return shown.flatMap(({ place, mayBreak }) => {
@@ -25,6 +26,22 @@ export const textProblems = (document: Readonly<Record<string, unknown>>): reado
     return position < 0 ? [] : [{ code: 'design/control-character', path: pointer(place), position }];
   });
 };
+
+/** Sheets and ends have names of their own. */
+const namedInFabrics = (fabrics: unknown): readonly Shown[] =>
+  (Array.isArray(fabrics) ? fabrics : []).flatMap((fabric, i) =>
+    [['bought', 'sheets'], ['ends']].flatMap((way) => {
+      const list = way.reduce<unknown>(
+        (value, key) =>
+          typeof value === 'object' && value !== null ? (value as Readonly<Record<string, unknown>>)[key] : undefined,
+        fabric,
+      );
+      return (Array.isArray(list) ? list : []).map((_, j) => ({
+        place: ['fabrics', i, ...way, j, 'name'],
+        mayBreak: false,
+      }));
+    }),
+  );
 
 const nothing: ReadonlySet<number> = new Set();
 const seenInNotes: ReadonlySet<number> = new Set([9, 10, 13]);

@@ -1,11 +1,9 @@
 // The document that says what a quilt in normal form is: reading it again gives the same quilt.
 import { exactText } from '#craft/measure';
-import type { Rational } from '#ground/exact';
 import type { QuiltDocument, WrittenBlock, WrittenDrawing, WrittenLogCabin, WrittenUnits } from './document.ts';
 import type {
   BlockDesign,
   BlockShape,
-  Bought,
   Colouring,
   DrawingDesign,
   LogCabinDesign,
@@ -13,6 +11,7 @@ import type {
   Quilt,
   UnitsDesign,
 } from './quilt.ts';
+import { pairText, toFabric } from './to-written-fabric.ts';
 import { toTop } from './to-written-top.ts';
 
 /** Every default is written out. */
@@ -35,33 +34,23 @@ export const toDocument = (quilt: Quilt): QuiltDocument => {
       shrinkage: buying.shrinkage.valueOf(),
       step: `${exactText(buying.step.amount)} ${buying.step.unit}`,
       ...(layout === 'least' ? {} : { layout }),
+      ...(quilt.onFold ? { fold: true } : {}),
     },
     currency,
-    fabrics: quilt.fabrics.map(({ id, name, colour, usableWidth, bought, print, printRuns, reversible, price }) => ({
-      id,
-      name,
-      colour,
-      ...(bought.kind === 'yardage' ? { usableWidth: exactText(usableWidth) } : { bought: toSheets(bought) }),
-      print,
-      printRuns,
-      reversible,
-      ...(price === null ? {} : { price: price.valueOf() }),
-    })),
+    fabrics: quilt.fabrics.map(toFabric),
     blocks: quilt.blocks.map(toBlock),
     top: toTop(top),
     finish: toFinish(quilt.finish),
   };
 };
 
-const toBlock = ({ id, title, shape, colourings }: BlockDesign): WrittenBlock => ({
+const toBlock = ({ id, title, shape, colourings, motifs }: BlockDesign): WrittenBlock => ({
   id,
   title,
   ...toShape(shape),
   colourings: Object.fromEntries(Object.entries(colourings).map(([name, tones]) => [name, toTones(tones)])),
+  ...(motifs === undefined ? {} : { motifs: [...motifs] }),
 });
-
-const toSheets = ({ name, size }: Extract<Bought, { kind: 'sheets' }>) =>
-  name === 'sheet' ? { sheet: pairText(size) } : name;
 
 const toTones = (tones: Colouring): Record<string, string | string[]> =>
   Object.fromEntries(
@@ -131,8 +120,6 @@ const toPatches = ({ size, grid, patches }: PatchesDesign): Pick<WrittenBlock, '
     list: patches.map(({ corners, tone }) => ({ points: corners.map(pairText), tone })),
   },
 });
-
-const pairText = ([a, b]: readonly [Rational, Rational]): [string, string] => [exactText(a), exactText(b)];
 
 const toFinish = ({
   binding,

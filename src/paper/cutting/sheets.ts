@@ -9,7 +9,7 @@ export interface SheetKind {
 export const sheetKindsOf = (sheets: readonly Layout[]): readonly SheetKind[] => {
   const kinds = new Map<string, { sheet: Layout; count: number }>();
   for (const sheet of sheets) {
-    const key = JSON.stringify(sheet.strips);
+    const key = JSON.stringify([sheet.width, sheet.length, sheet.strips]);
     const kind = kinds.get(key);
     if (kind === undefined) kinds.set(key, { sheet, count: 1 });
     else kind.count++;

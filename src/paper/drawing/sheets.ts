@@ -4,6 +4,7 @@ import type { Unit } from '#craft/measure';
 import type { ClothSign } from '#paper/cloth';
 import type { SheetKind } from '#paper/cutting';
 import { sheetKindsOf } from '#paper/cutting';
+import { sizeOnPaper } from '#paper/lengths';
 import { marksIn, pieceRect } from './cut-marks.ts';
 import { cutEdgePt, hairlinePt, hush, inkOn, lettering, softInk } from './ink.ts';
 import type { PrintWay } from './print-arrow.ts';
@@ -28,21 +29,27 @@ const notePt = 10;
 
 export const drawSheets = (of: SheetsPicture): readonly Drawing[] => {
   const kinds = sheetKindsOf(of.laid.sheets);
-  const [first] = of.laid.sheets;
-  if (first === undefined) return [];
+  if (kinds.length === 0) return [];
+  // sheets of several sizes are drawn to one scale
+  const largest = {
+    width: Math.max(...of.laid.sheets.map(({ width }) => width)),
+    length: Math.max(...of.laid.sheets.map(({ length }) => length)),
+  };
+  const isEven = of.laid.sheets.every(({ width, length }) => width === largest.width && length === largest.length);
+  const sizeOf = ({ width, length }: Layout): string => (isEven ? '' : ` · ${sizeOnPaper([width, length], of.unit)}`);
   const abreast = Math.min(mostAbreast, kinds.length);
   const scale = Math.min(
     mostScale[of.unit],
-    (of.fitPt[0] - 2 - (abreast - 1) * gapPt) / (abreast * first.width),
-    (of.fitPt[1] - captionPt - notePt - printPt) / first.length,
+    (of.fitPt[0] - 2 - (abreast - 1) * gapPt) / (abreast * largest.width),
+    (of.fitPt[1] - captionPt - notePt - printPt) / largest.length,
   );
-  const rowPt = captionPt + first.length * scale + notePt;
+  const rowPt = captionPt + largest.length * scale + notePt;
   const onePage = abreast * Math.max(1, Math.floor((of.fitPt[1] - printPt) / rowPt));
   const pages = Array.from({ length: Math.ceil(kinds.length / onePage) }, (_, page) =>
     kinds.slice(page * onePage, (page + 1) * onePage),
   );
   return pages.map((page, index) => {
-    const column = first.width * scale + gapPt;
+    const column = largest.width * scale + gapPt;
     const head = of.print === null ? 0 : printPt;
     return picture({
       widthPt: Math.min(abreast, page.length) * column - gapPt + 2,
@@ -54,7 +61,7 @@ export const drawSheets = (of: SheetsPicture): readonly Drawing[] => {
           const x = (at % abreast) * column;
           const y = Math.floor(at / abreast) * rowPt + head;
           return group({ transform: `translate(${numberText(x)} ${numberText(y)})` }, [
-            ...drawSheet(of, { kind, number: index * onePage + at + 1, scale }),
+            ...drawSheet(of, { kind, number: index * onePage + at + 1, scale, size: sizeOf(kind.sheet) }),
           ]);
         }),
       ],
@@ -67,7 +74,8 @@ const printPt = 22;
 
 const drawSheet = (
   of: SheetsPicture,
-  at: { readonly kind: SheetKind; readonly number: number; readonly scale: number },
+  /** `size` is told where there are several. */
+  at: { readonly kind: SheetKind; readonly number: number; readonly scale: number; readonly size: string },
 ): readonly string[] => {
   const { sheet, count } = at.kind;
   const { scale } = at;
@@ -75,7 +83,7 @@ const drawSheet = (
   const unmarked = strips.map((strip) => strip.unmarked).filter((text) => text !== '');
   return [
     lettering({
-      text: `Sheet ${at.number}${count === 1 ? '' : ` × ${count}`}`,
+      text: `Sheet ${at.number}${count === 1 ? '' : ` × ${count}`}${at.size}`,
       x: 1,
       y: captionPt / 2 - 1,
       sizePt: 8,

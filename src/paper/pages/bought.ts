@@ -1,12 +1,25 @@
 // An amount of cloth as it is asked for over the counter: yards as fractions, metres as decimals, sheets by what they are.
-import type { FabricPlan, QuiltPlan } from '#craft';
-import { figureOnPaper, withTrueFractions } from '#paper/lengths';
+import type { BoughtPart, FabricPlan, QuiltPlan } from '#craft';
+import { unitsIn } from '#craft/cutting';
+import { toNumber } from '#ground/exact';
+import { figureOnPaper, sizeOnPaper, withTrueFractions } from '#paper/lengths';
 import { amountText } from '#paper/words';
+import { inWords } from './in-words.ts';
 
-export const boughtText = (plan: QuiltPlan, { id, buy }: Pick<FabricPlan, 'id' | 'buy'>): string => {
+export const boughtText = (plan: QuiltPlan, { id, buy, parts }: Pick<FabricPlan, 'id' | 'buy' | 'parts'>): string => {
+  if (parts !== null && parts.length > 0) return inWords(parts.map((part) => partText(part, { plan, buy })));
   const bought = plan.quilt.fabrics.find((fabric) => fabric.id === id)?.bought;
   if (buy.unit !== 'sheets' || bought?.kind !== 'sheets') return withTrueFractions(amountText(buy.amount, buy.unit));
   return `${figureOnPaper(buy.amount, 'in')} ${sheetNouns[bought.name]}${buy.amount === 1 ? '' : 's'}`;
+};
+
+/** "2 × remnant (18 × 21 in)", "3 × 1 yd". */
+const partText = (part: BoughtPart, of: { readonly plan: QuiltPlan; readonly buy: FabricPlan['buy'] }): string => {
+  const { unit, buying } = of.plan.quilt;
+  const count = figureOnPaper(part.count, 'in');
+  if (of.buy.unit === 'sheets') return `${count} × ${part.name ?? 'sheet'} (${sizeOnPaper(part.size, unit)})`;
+  const sold = part.size[1] / toNumber(unitsIn(buying.step.unit, unit));
+  return `${count} × ${withTrueFractions(amountText(sold, buying.step.unit))}`;
 };
 
 /** One sheet of a cloth, as the shop calls it. */

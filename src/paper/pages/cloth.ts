@@ -61,11 +61,12 @@ const swatchIn = (swatches: ReadonlyMap<string, Swatch>, fabric: FabricPlan): Sw
 };
 
 /** Usable width, or the usable size of one sheet, and whether its print has an upright. */
-const widthText = (plan: QuiltPlan, { id }: FabricPlan): string => {
+const widthText = (plan: QuiltPlan, { id, parts }: FabricPlan): string => {
   const fabric = plan.quilt.fabrics.find((one) => one.id === id);
   if (fabric === undefined) return '';
   const { unit } = plan.quilt;
   const { bought } = fabric;
+  if (bought.kind === 'stock') return (parts ?? []).map(({ size }) => sizeOnPaper(size, unit)).join(', ');
   const usable =
     bought.kind === 'sheets'
       ? sizeOnPaper([toNumber(bought.size[0]), toNumber(bought.size[1])], unit)

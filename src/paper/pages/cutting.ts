@@ -99,7 +99,8 @@ const sheetDirection = (of: ChartOf, { sheet, count }: SheetKind, number: number
     const high = lengthOnPaper(kind.strip.height, of.plan.quilt.unit);
     return `${many} ${high} across it, ${kind.count === 1 ? 'into' : 'each into'} ${yieldText(of, kind.strip)}`;
   });
-  return `Sheet ${number}${count === 1 ? '' : `, ${count} cut alike`}: ${strips.join('; ')}.`;
+  const size = of.fabric.parts === null ? '' : ` (${sizeOnPaper([sheet.width, sheet.length], of.plan.quilt.unit)})`;
+  return `Sheet ${number}${size}${count === 1 ? '' : `, ${count} cut alike`}: ${strips.join('; ')}.`;
 };
 
 const yieldText = ({ plan, fabric, sign }: ChartOf, strip: Strip): string =>

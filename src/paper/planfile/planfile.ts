@@ -174,7 +174,11 @@ const fabricEntry = (plan: QuiltPlan, of: FabricPlan): unknown => {
     length: 'sheets' in of.laid ? of.laid.sheets.length : of.laid.layout.length,
     bound: of.laid.bound,
     boundKind: of.laid.boundKind,
+    ...(of.parts !== null && 'sheets' in of.laid
+      ? { stock: { of: of.laid.boundOf, cost: of.laid.cost, costBound: of.laid.costBound } }
+      : {}),
     buy: of.buy,
+    ...(of.parts === null ? {} : { parts: of.parts }),
     allowances: of.allowances,
     cost: of.cost,
     ladder: of.ladder,

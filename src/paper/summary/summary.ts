@@ -5,7 +5,7 @@ import { clothSignsFor, signOf } from '#paper/cloth';
 import { cutMark, entryTitle, usesText } from '#paper/cutting';
 import { checkLength } from '#paper/lengths';
 import { boughtText, provenLines, skillOf, topShape, totalLines } from '#paper/pages';
-import { changeText, lengthText, noteText } from '#paper/words';
+import { amountText, changeText, lengthText, noteText } from '#paper/words';
 import { columns, heading, wrapped } from './lines.ts';
 
 const mostSizes = 6;
@@ -58,7 +58,9 @@ const cloths = (plan: QuiltPlan): readonly string[] => {
   return columns(
     plan.fabrics.map((fabric) => {
       const sign = signOf(signs, fabric.id);
-      return [sign.letter, boughtText(plan, fabric).replaceAll('\u00a0', ' '), sign.name];
+      const bought = boughtText(plan, fabric).replaceAll('\u00a0', ' ');
+      if (fabric.parts === null) return [sign.letter, bought, sign.name];
+      return [sign.letter, amountText(fabric.buy.amount, fabric.buy.unit), `${sign.name}: ${bought}`];
     }),
   );
 };

@@ -13,6 +13,7 @@ export const cuttingText = (
       what: `Piece ${problem.label} of ${problem.block === null ? 'the top' : `block ${quoted(problem.block)}`} finishes ${Number(problem.finished.toPrecision(2))} ${unit} wide: under half a mark of the ruler (${lengthText(problem.ruler, unit)}), so nothing of it is left between its seams.`,
       mend: 'Make it wider, or leave it out; a finer ruler helps where it is nearly wide enough.',
     };
+  if (problem.code === 'cutting/stock-short') return shortText(problem, unit);
   const { fabric, needs } = problem;
   if (problem.code === 'cutting/larger-than-sheet')
     return {
@@ -22,5 +23,18 @@ export const cuttingText = (
   return {
     what: `A piece is cut ${sizeText(needs, unit)}, but ${quoted(fabric)} is only ${lengthText(problem.usable, unit)} wide between its selvages.`,
     mend: 'Divide the piece, or take a wider cloth and state its usableWidth.',
+  };
+};
+
+const shortText = (
+  { fabric, left }: Extract<CuttingProblem, { code: 'cutting/stock-short' }>,
+  unit: Unit,
+): { readonly what: string; readonly mend: string } => {
+  const pieces = left.reduce((sum, { count }) => sum + count, 0);
+  const listed = left.slice(0, 3).map(({ cut, count }) => `${count} of ${sizeText(cut, unit)}`);
+  const more = left.length - listed.length;
+  return {
+    what: `What there is of ${quoted(fabric)} does not suffice: no room was found for ${pieces} ${pieces === 1 ? 'piece' : 'pieces'} (${listed.join(', ')}${more > 0 ? ` and ${more} more ${more === 1 ? 'size' : 'sizes'}` : ''}).`,
+    mend: 'Raise a count, add another kind of sheet or length, or leave a count out for what can be bought as needed.',
   };
 };

@@ -191,6 +191,32 @@ export const designText = (problem: DesignProblem): WhatAndMend => {
         what: `The fabric ${quoted(problem.fabric)} is bought in sheets, and states a usable width as well.`,
         mend: 'Leave usableWidth out: a sheet is as large as "bought" says.',
       };
+    case 'design/only-by-length':
+      return {
+        what:
+          problem.key === 'ends'
+            ? `Fabric ${quoted(problem.fabric)} is not bought by the length, so there is nothing that its ends at hand would save.`
+            : `Fabric ${quoted(problem.fabric)} is not bought by the length, and a repeat does not run on from one sheet to the next.`,
+        mend:
+          problem.key === 'ends'
+            ? 'List the ends among its sheets, with a count and the price 0, or take "bought" out.'
+            : 'Take the repeat out, or buy the cloth by the length.',
+      };
+    case 'design/motif-beyond-repeat':
+      return {
+        what: `The motif lies ${lengthText(toNumber(problem.found), problem.unit)} from the cloth’s corner, beyond one repeat of ${lengthText(toNumber(problem.most), problem.unit)}.`,
+        mend: 'Measure to the centre of the first motif from the corner, across and along.',
+      };
+    case 'design/unknown-motif-tone':
+      return {
+        what: `Block ${quoted(problem.block)} has no tone ${quoted(problem.found)} to cut round a motif.`,
+        mend: instead(problem.found, problem.known),
+      };
+    case 'design/motif-without-repeat':
+      return {
+        what: `The tone ${quoted(problem.tone)} of block ${quoted(problem.block)} is to be cut round a motif, but none of its cloths has a repeat.`,
+        mend: 'Give its fabric a "repeat", or take the tone out of "motifs".',
+      };
     case 'design/scrap-twice':
       return {
         what: `The list of the tone ${quoted(problem.tone)} names ${quoted(problem.found)} twice.`,

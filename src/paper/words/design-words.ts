@@ -18,7 +18,10 @@ const expected: Readonly<Record<Expected, string>> = {
   cell: 'a block such as {"block": "id"} or a plain cell {"plain": "fabric"}',
   border: 'a border with width and fabric, or a pieced one',
   'sash-widths': 'a length, or {"across": …, "down": …}',
-  bought: '"yardage", "fat-quarter", "fat-eighth" or {"sheet": [width, length]}',
+  bought:
+    '"yardage", "fat-quarter", "fat-eighth", {"sheet": [width, length]}, {"sheets": [{"size", "count", "price", "name"}]} or {"lengths": ["1 yd"]}',
+  'bought-length': 'a length such as "1 yd", or {"length", "count", "price"}',
+  'sheet-size': '"fat-quarter", "fat-eighth" or a list of width and length',
   section: 'a section: "down", "across", a block, a strip or a fill',
 };
 
@@ -40,6 +43,7 @@ const counted: Readonly<Record<Counted, readonly [one: string, many: string]>> =
   borders: ['border', 'borders'],
   pieces: ['piece', 'pieces'],
   frames: ['frame', 'frames'],
+  sheetKinds: ['kind', 'kinds'],
   entries: ['entry', 'entries'],
 };
 
@@ -52,6 +56,9 @@ const features: Readonly<Record<Feature, string>> = {
   arcs: 'A patch with curved edges is',
   methods: 'Choosing ways to make by "methods" is',
   extras: 'Adding plain rectangles by "extras" is',
+  ends: 'Using ends of a cloth that are at hand is',
+  fold: 'Cutting on the fold is',
+  motifs: 'Cutting pieces round a motif is',
 };
 
 export const featureText = (feature: Feature): string => features[feature];

@@ -32,6 +32,7 @@ export const problemText = (problem: Problem): ProblemText => {
     case 'cutting/nothing-left':
     case 'cutting/wider-than-cloth':
     case 'cutting/larger-than-sheet':
+    case 'cutting/stock-short':
       return { where, ...cuttingText(problem) };
     default:
       return never(problem);
