@@ -43,7 +43,7 @@ test('a small cover is solved to proof', () => {
 
 test('a program without a solution has none', () => {
   const program: IntegerProgram = { cost: [1], upper: [2], rows: [{ least: 5, terms: [[0, 1]] }] };
-  assert.deepEqual(solver.minimise(program, limits), { status: 'none' });
+  assert.deepEqual(solver.minimise(program, limits), { status: 'none', isImpossible: true });
   assert.deepEqual(solver.minimise({ cost: [], upper: [], rows: [] }, limits), { status: 'none' });
 });
 

@@ -34,6 +34,8 @@ const answerFor = (of: {
       mip_heuristic_run_root_reduced_cost: false,
     });
     model.run();
+    if (model.getModelStatus() === highs.constants.modelStatus.infeasible)
+      return { status: 'none', isImpossible: true };
     if (model.info.get('primal_solution_status') !== highs.constants.solutionStatus.feasible) return none;
     const x = Array.from(model.getSolution().colValue, Math.round);
     if (!isSolution(program, x)) return none;

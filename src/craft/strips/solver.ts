@@ -26,7 +26,8 @@ export type SolverAnswer =
       readonly objective: number;
       readonly bound: number;
     }
-  | { readonly status: 'none' };
+  /** No solution was found; `isImpossible` when it is proven that there is none. */
+  | { readonly status: 'none'; readonly isImpossible?: boolean };
 
 export interface IntegerSolver {
   readonly minimise: (program: IntegerProgram, limits: SolverLimits) => SolverAnswer;

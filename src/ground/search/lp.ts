@@ -62,6 +62,10 @@ interface State {
 }
 
 const tiny = 1e-9;
+/** Entries of the pivot's row or column below this are taken for rounding. */
+const pivotTiny = 1e-7;
+/** A basis column with less than this left after elimination depends on the others. */
+const singularTiny = 1e-10;
 /** Pivots after which the inverse is made anew. */
 const freshEvery = 80;
 
@@ -298,7 +302,11 @@ const solve = (s: State, limit: number): LpStatus => {
 };
 
 const isFeasible = (s: State): boolean => {
-  for (let i = 0; i < s.m; i++) if ((s.x[i] as number) < -1e-7 * (1 + Math.abs(s.need[i] as number))) return false;
+  for (let i = 0; i < s.m; i++) {
+    const x = s.x[i] as number;
+    const b = s.basis[i] as number;
+    if (x < -1e-7 * (1 + Math.abs(s.need[i] as number)) || (b >= 0 && s.barred[b] === 1 && x > 1e-7)) return false;
+  }
   return true;
 };
 
@@ -328,7 +336,7 @@ const dualEntering = (s: State, r: number, way: 'raise' | 'lower'): number | nul
   let strength = 0;
   const weigh = (j: number, alpha: number, rc: number): void => {
     // the entering variable must move this row's value up: alpha below zero
-    if (alpha > -tiny) return;
+    if (alpha > -pivotTiny) return;
     const ratio = Math.max(0, rc) / -alpha;
     if (ratio < least - 1e-10 || (ratio < least + 1e-10 && -alpha > strength)) {
       least = Math.min(least, ratio);
@@ -390,10 +398,12 @@ const primalPivots = (s: State, until: number): LpStatus => {
     let r = -1;
     let least = Number.POSITIVE_INFINITY;
     for (let i = 0; i < s.m; i++) {
-      const a = u[i] as number;
-      if (a <= tiny) continue;
+      const b = s.basis[i] as number;
+      // a barred column at 0 must not rise: it leaves before that
+      const a = b >= 0 && s.barred[b] === 1 ? Math.abs(u[i] as number) : (u[i] as number);
+      if (a <= pivotTiny) continue;
       const ratio = Math.max(0, s.x[i] as number) / a;
-      if (ratio < least - 1e-11 || (ratio < least + 1e-11 && a > (u[r] as number))) {
+      if (ratio < least - 1e-11 || (ratio < least + 1e-11 && a > Math.abs(u[r] as number))) {
         least = Math.min(least, ratio);
         r = i;
       }
@@ -481,6 +491,36 @@ const pivot = (s: State, r: number, j: number, u: Float64Array = throughInverse(
   if (++s.sinceFresh >= freshEvery) refresh(s);
 };
 
+/**
+ * A basis column that depends on those before it makes way for a row's surplus, which does not.
+ *
+ * @param work after elimination of the columns before c: the basis, and beside it what was done to the rows
+ * @returns the row to pivot on
+ */
+const putSurplus = (s: State, work: Float64Array, c: number): number => {
+  const { m } = s;
+  const wide = 2 * m;
+  let row = -1;
+  let own = -1;
+  let most = 0;
+  for (let k = 0; k < m; k++) {
+    if (s.surplusPlace[k] !== -1) continue;
+    for (let i = c; i < m; i++) {
+      const size = Math.abs(work[i * wide + m + k] as number);
+      if (size <= most) continue;
+      most = size;
+      row = i;
+      own = k;
+    }
+  }
+  if (row < 0) throw new Error('the basis of a linear program is singular');
+  s.place[s.basis[c] as number] = -1;
+  s.basis[c] = ~own;
+  s.surplusPlace[own] = c;
+  for (let i = 0; i < m; i++) work[i * wide + c] = -(work[i * wide + m + own] as number);
+  return row;
+};
+
 /** The inverse anew from the basis, by elimination with the largest pivots; values follow. */
 const refresh = (s: State): void => {
   const { m, stride } = s;
@@ -498,7 +538,7 @@ const refresh = (s: State): void => {
     let p = c;
     for (let i = c + 1; i < m; i++)
       if (Math.abs(work[i * wide + c] as number) > Math.abs(work[p * wide + c] as number)) p = i;
-    if (Math.abs(work[p * wide + c] as number) < 1e-12) throw new Error('the basis of a linear program is singular');
+    if (Math.abs(work[p * wide + c] as number) < singularTiny) p = putSurplus(s, work, c);
     if (p !== c)
       for (let k = 0; k < wide; k++) {
         const a = work[c * wide + k] as number;

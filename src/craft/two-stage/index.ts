@@ -1,0 +1,1 @@
+export { searchTwoStages, type TwoStageOrder } from './search.ts';

@@ -1,0 +1,104 @@
+// How many strips of some height or higher must every layout have? Pieces that are that high however they lie need strips
+// that high, and a number of strips is whole: what the fractions of the linear program do not see.
+import { attainableWithin } from '#craft/strips';
+import type { Column } from './column.ts';
+import { type Master, masterFor, type Relaxed, setFloor, solveByColumns } from './master.ts';
+import { type Task, taskFor } from './task.ts';
+
+export interface LevelBounds {
+  /** Strips needed by width alone: the widths of all pieces that are so high, over what a strip can hold. */
+  readonly byWidth: Int32Array;
+  /** Strips needed by the ways in which those widths fit together; worked out when first asked for. */
+  readonly byFitting: (level: number) => number;
+  readonly mayTurn: boolean;
+}
+
+/** @source the bound of level packing by the widths of the higher pieces, made whole level by level: docs/formulas.md#layout */
+export const levelBoundsFor = (task: Task): LevelBounds => {
+  const levels = task.heights.length;
+  const byWidth = new Int32Array(levels);
+  const known = new Map<number, number>();
+  const fullest = fullestWidth(task);
+  const top = (levels - 1) * task.kinds;
+  for (let level = 0; level < levels; level++) {
+    let wide = 0;
+    for (let kind = 0; kind < task.kinds; kind++)
+      if ((task.lowest[kind] as number) >= level) wide += (task.demand[kind] as number) * narrowest(task, kind, top);
+    byWidth[level] = Math.ceil(wide / fullest);
+  }
+  return {
+    mayTurn: task.lies.some((l) => l.turned),
+    byWidth,
+    byFitting: (level) => {
+      const found = known.get(level) ?? stripsFitting(task, level);
+      known.set(level, found);
+      return found;
+    },
+  };
+};
+
+const narrowest = (task: Task, kind: number, top: number): number => task.widths[top + kind] as number;
+
+/** The most of a strip's width that pieces, at their narrowest, can fill. */
+const fullestWidth = (task: Task): number => {
+  const top = (task.heights.length - 1) * task.kinds;
+  const sizes = Array.from(task.demand, (most, kind) => ({ size: narrowest(task, kind, top), most }));
+  return Math.max(1, attainableWithin(task.room, sizes));
+};
+
+/** The same question without heights: strips are alike, and pieces are told apart by width alone. */
+const stripsFitting = (task: Task, level: number): number => {
+  const top = (task.heights.length - 1) * task.kinds;
+  const byWidth = new Map<number, number>();
+  for (let kind = 0; kind < task.kinds; kind++) {
+    if ((task.lowest[kind] as number) < level || task.demand[kind] === 0) continue;
+    const w = narrowest(task, kind, top);
+    byWidth.set(w, (byWidth.get(w) ?? 0) + (task.demand[kind] as number));
+  }
+  if (byWidth.size === 0) return 0;
+  const kinds = [...byWidth].map(([width, count]) => ({ width, height: 1, count, mayTurn: false }));
+  const flat = taskFor({ width: task.room, kinds });
+  const { bound } = solveByColumns(masterFor(flat), { rounds: 200, cutoff: Number.POSITIVE_INFINITY });
+  return Math.ceil(bound - 1e-6);
+};
+
+/** Strips of this level or higher in the program's answer. */
+export const stripCounts = (master: Master): Float64Array => {
+  const counts = new Float64Array(master.task.heights.length);
+  for (const [c, x] of master.lp.support()) {
+    const { level } = master.columns[c] as Column;
+    for (let k = 0; k <= level; k++) counts[k] = (counts[k] as number) + x;
+  }
+  return counts;
+};
+
+/** Asks for the strips that levels need, where the program's answer has fewer. @returns whether anything was asked */
+export const askForStrips = (master: Master, bounds: LevelBounds): boolean => {
+  const counts = stripCounts(master);
+  let asked = false;
+  for (let level = 0; level < counts.length; level++) {
+    const now = counts[level] as number;
+    const whole = Math.ceil(now - 1e-6);
+    if (whole - now < 1e-6 || whole <= (master.floors[level] as number)) continue;
+    const wide = bounds.byWidth[level] as number;
+    // pieces that turn leave the high strips: what those then need by fitting rarely reaches what the program takes
+    const isFar = bounds.mayTurn && wide < whole - 1;
+    const needed = wide > now + 1e-6 || isFar ? wide : bounds.byFitting(level);
+    if (needed <= now + 1e-6) continue;
+    setFloor(master, level, needed);
+    asked = true;
+  }
+  return asked;
+};
+
+/** Solves with the rows of the level bounds, added as they are found to be short. */
+export function* solveWithLevels(master: Master, bounds: LevelBounds): Generator<Relaxed, Relaxed, void> {
+  let best = 0;
+  for (;;) {
+    const relaxed = solveByColumns(master, { rounds: 6, cutoff: Number.POSITIVE_INFINITY });
+    best = Math.max(best, relaxed.bound);
+    const now = { ...relaxed, bound: best };
+    if (relaxed.status === 'infeasible' || (relaxed.status === 'whole' && !askForStrips(master, bounds))) return now;
+    yield now;
+  }
+}
