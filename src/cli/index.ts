@@ -5,6 +5,7 @@ import { type Paper, PressFailure } from '#print';
 import { runBlocks } from './blocks-command.ts';
 import { runCheck } from './check-command.ts';
 import { runDraw } from './draw-command.ts';
+import { runLargest } from './largest-command.ts';
 import { runLayout } from './layout-command.ts';
 import { runPlan } from './plan-command.ts';
 import { runSizes } from './sizes-command.ts';
@@ -124,6 +125,22 @@ const programFor = (terminal: Terminal, ended: { exit: number }): Command => {
     .argument('<files...>', 'quilt documents, or - for standard input')
     .action(async (files: readonly string[]) => {
       ended.exit = await runCheck(files, terminal);
+    });
+  program
+    .command('largest')
+    .description('the largest quilt of a design that the cloth at hand would make, and what is lacking for the next')
+    .argument('<file>', 'a quilt document, or - for standard input')
+    .option(
+      '--have <cloth=amount>',
+      'cloth at hand, once for each: oat="2 1/2 yd"; of sheets their number: oat=6; cloths not named are bought',
+      (written: string, before: readonly string[]) => [...before, written],
+      [] as readonly string[],
+    )
+    .option('--out <document>', 'write the document of that quilt there')
+    .option('--json', 'print the answer as JSON', false)
+    .action(async (file: string, options: { have: readonly string[]; out?: string; json: boolean }) => {
+      const { have, out = null, json } = options;
+      ended.exit = await runLargest({ file, have, out, json }, terminal);
     });
   program
     .command('blocks')

@@ -14,5 +14,6 @@ export { parseQuilt, readQuilt } from './read-quilt.ts';
 export { scanText } from './scan-text.ts';
 export { type ExactSize, sizeOf } from './size.ts';
 export { toDocument } from './to-document.ts';
+export { topExtent } from './top-extent.ts';
 export { type UnusedTone, unusedTones } from './unused-tones.ts';
 export { usualSewing } from './usual-sewing.ts';

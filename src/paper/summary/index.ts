@@ -1,1 +1,2 @@
+export { columns, heading, wrapped } from './lines.ts';
 export { summaryText } from './summary.ts';

@@ -4,3 +4,4 @@ export { amountText, lengthText, numberText, sizeText } from './length-text.ts';
 export { instead } from './named.ts';
 export { driftText, noteText } from './note-text.ts';
 export { type ProblemText, problemText } from './problem-text.ts';
+export { cupboardProblemText } from './shopping-text.ts';
