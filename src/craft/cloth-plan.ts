@@ -7,6 +7,7 @@ import {
   type Demand,
   demandsOf,
   type Easing,
+  type LaidOut,
   type LaidSheets,
   ledgerOf,
   onSmallerSheets,
@@ -24,6 +25,7 @@ import type { IntegerSolver } from '#craft/strips';
 import { fromDecimal, sum, toNumber } from '#ground/exact';
 import { stockBought, stockOf } from './bought-as.ts';
 import { costOfCloth, easingFor, ladderOf } from './cloth-ease.ts';
+import { layWithEnds } from './cloth-ends.ts';
 import type { BlockPlan, CostPlan, FabricPlan, FinishPlan, PieceUse, TopPiece, TopPlan } from './plan.ts';
 import type { DrawnCloths } from './scrap-plan.ts';
 
@@ -197,11 +199,22 @@ export const planCloths = (of: {
     const mine = lines.get(fabric.id);
     if (!mine) return [];
     const nature = of.natures.get(fabric.id) as ClothNature;
-    const laid = laidFor({ nature, lines: mine, search: of.search, easing: easingFor(of.quilt) });
-    if ('sheets' in laid && laid.left.length > 0) {
-      short.push(stockShort({ quilt: of.quilt, fabric, lines: mine, left: laid.left }));
+    const lay = (demands: readonly Demand[]) =>
+      layDemands({ nature, demands, search: of.search, easing: easingFor(of.quilt) });
+    const whole = lay(demandsOf(mine));
+    if ('sheets' in whole && whole.left.length > 0) {
+      short.push(stockShort({ quilt: of.quilt, fabric, lines: mine, left: whole.left }));
       return [];
     }
+    const { laid, ends } = withEnds({
+      quilt: of.quilt,
+      fabric,
+      nature,
+      whole,
+      lay,
+      lines: mine,
+      steps: of.search.steps,
+    });
     const bought = boughtFor({ quilt: of.quilt, fabric, laid });
     return [
       {
@@ -210,6 +223,7 @@ export const planCloths = (of: {
         value: values.get(fabric.id) as Value,
         pieces: mine.map(clothPiece),
         laid,
+        ends,
         ...bought,
         ladder: ladderOf(of.quilt, fabric, laid),
         directions: directionsFor({ laid, allowances: bought.allowances, unit: of.quilt.unit }),
@@ -217,6 +231,26 @@ export const planCloths = (of: {
     ];
   });
   return { fabrics, problems: short };
+};
+
+const withEnds = (of: {
+  readonly quilt: Quilt;
+  readonly fabric: Fabric;
+  readonly nature: ClothNature;
+  readonly whole: FabricPlan['laid'];
+  readonly lay: (demands: readonly Demand[]) => FabricPlan['laid'];
+  readonly lines: readonly ClothLine<object>[];
+  readonly steps: number;
+}): Pick<FabricPlan, 'laid' | 'ends'> => {
+  const { whole, lay } = of;
+  if ('sheets' in whole) return { laid: whole, ends: null };
+  const byLength = (demands: readonly Demand[]): LaidOut => {
+    const laid = lay(demands);
+    return 'sheets' in laid ? whole : laid;
+  };
+  return (
+    layWithEnds({ ...of, laid: whole, demands: demandsOf(of.lines), lay: byLength }) ?? { laid: whole, ends: null }
+  );
 };
 
 const boughtFor = (of: {

@@ -50,6 +50,16 @@ export type Note =
       readonly anyWay: number;
     }
   | {
+      /** Ends of a cloth at hand: how many are cut, and what they save of what is bought; none where they save nothing. */
+      readonly code: 'cutting/ends-save';
+      readonly level: 'note';
+      readonly path: string;
+      readonly fabric: string;
+      readonly used: number;
+      readonly saved: number;
+      readonly unit: 'yd' | 'm';
+    }
+  | {
       /** The quilt for the bed named, with its drop and tuck, and what this one lacks of it each way. */
       readonly code: 'finishing/smaller-than-bed';
       readonly level: 'warning';

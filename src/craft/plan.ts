@@ -1,7 +1,7 @@
 // Everything that is computed from one quilt document: facts and codes, no wording. Paper writes the
 // plan file, pictures and pages from this alone.
 
-import type { Allowances, ClothPurchase, Cut, EaseRung, LaidOut, LaidSheets } from '#craft/cutting';
+import type { Allowances, ClothPurchase, Cut, EaseRung, LaidOut, LaidSheets, Layout } from '#craft/cutting';
 import type { QuarterTurn, Quilt, Side } from '#craft/design';
 import type { ClothDirections } from '#craft/directions';
 import type { Value } from '#craft/fabric';
@@ -164,6 +164,8 @@ export interface FabricPlan {
   readonly buy: ClothPurchase;
   /** What it is bought in, where the document names several kinds of sheet or several lengths; else null. */
   readonly parts: readonly BoughtPart[] | null;
+  /** What lies on ends of the cloth that are at hand, and so not in `laid`; null where the document has none. */
+  readonly ends: EndsPlan | null;
   /** Where the bought length goes; null for sheets. */
   readonly allowances: Allowances | null;
   /** What less work costs, from the least length on; the one that is cut among them. Empty for sheets. */
@@ -172,6 +174,16 @@ export interface FabricPlan {
   readonly directions: ClothDirections;
   /** Of all that is bought, in the document's currency; null where the document has no price for it. */
   readonly cost: number | null;
+}
+
+/** Ends at hand: used where they save a step of the shop. */
+export interface EndsPlan {
+  /** Each end that is cut: its place in the document's list, its name there, and its pieces. */
+  readonly used: readonly { readonly kind: number; readonly name: string | null; readonly layout: Layout }[];
+  /** How they are cut; null where none is. */
+  readonly directions: ClothDirections | null;
+  /** Of the layout, of what is bought (in the unit of `buy`), and of its cost; null without a price. */
+  readonly saves: { readonly length: Length; readonly amount: number; readonly cost: number | null };
 }
 
 /** So many sheets or lengths of one kind. */

@@ -18,6 +18,7 @@ import type { IntegerSolver } from '#craft/strips';
 import { toNumber } from '#ground/exact';
 import { done, type Outcome, refused } from '#ground/outcome';
 import { type BlockPlans, planBlocks } from './block-plan.ts';
+import { endsNotes } from './cloth-ends.ts';
 import { naturesOf, planCloths, planCost } from './cloth-plan.ts';
 import { bedNotes } from './finish-plan.ts';
 import { frozen } from './frozen.ts';
@@ -124,6 +125,7 @@ const planRead = (
       ...scraps.notes,
       ...valueNotes({ quilt, blocks, drafted: drafted.value, lightness }),
       ...printCosts,
+      ...endsNotes(quilt, cloths.fabrics),
       ...bedNotes(finish),
     ],
   };

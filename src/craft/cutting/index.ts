@@ -3,6 +3,7 @@ export { type CheckTask, checkLayout, type LayoutFault } from './check-layout.ts
 export type * from './cloth.ts';
 export { type CutRule, cutFor, halfSquareFor, rectangleCut } from './cut.ts';
 export type { Easing } from './eased-layout.ts';
+export { type EndsTask, type LaidWithEnds, planWithEnds } from './ends.ts';
 export { defaultBudget, type LayoutBudget, type LayoutTask, planLayout } from './layout.ts';
 export { type ClothLedger, type ClothLine, demandsOf, ledgerOf, type Wanted } from './ledger.ts';
 export { joinedOnCloth, joinedStrip } from './lengths.ts';

@@ -48,8 +48,10 @@ const quickSteps = 6;
  * can be cut as the plan says. A saving is a layout that was found; a cost is one too, and the least where it is proven.
  */
 export const purchaseChanges = ({ plan, search }: ChangesTask): readonly PurchaseChange[] =>
-  // what a maker says a cloth comes in is not sold otherwise
-  plan.fabrics.flatMap((cloth) => (cloth.parts === null ? changesOf(cloth, { plan, search }) : []));
+  // what a maker says a cloth comes in is not sold otherwise, and ends at hand would have to be laid anew each time
+  plan.fabrics.flatMap((cloth) =>
+    cloth.parts === null && cloth.ends === null ? changesOf(cloth, { plan, search }) : [],
+  );
 
 interface Trial {
   readonly change: Change;

@@ -179,6 +179,7 @@ const fabricEntry = (plan: QuiltPlan, of: FabricPlan): unknown => {
       : {}),
     buy: of.buy,
     ...(of.parts === null ? {} : { parts: of.parts }),
+    ...(of.ends === null ? {} : { ends: of.ends }),
     allowances: of.allowances,
     cost: of.cost,
     ladder: of.ladder,

@@ -28,6 +28,10 @@ export const noteText = (note: Note, unit: Unit): string => {
           : 'that takes no more of it';
       return `The print of ${quoted(note.fabric)} stands upright in the quilt, and ${cost}.${note.leans ? ' In blocks set on point it follows the block and leans.' : ''}`;
     }
+    case 'cutting/ends-save':
+      return note.used === 0
+        ? `The ends of ${quoted(note.fabric)} at hand would not save a step of what the shop cuts, so they stay whole.`
+        : `${note.used === 1 ? 'One end' : `${note.used} ends`} of ${quoted(note.fabric)} at hand ${note.used === 1 ? 'is' : 'are'} cut first, and ${note.used === 1 ? 'saves' : 'save'} ${amountText(note.saved, note.unit)} of what is bought.`;
     case 'finishing/smaller-than-bed': {
       const ways = ['width', 'length'].flatMap((way, i) => {
         const lacks = note.lacks[i] ?? 0;
