@@ -2,6 +2,7 @@
 // turn? Blocks, top and sizes stay; strips joined across the cloth, panels and binding follow.
 import { type ClothNature, demandsOf, ledgerOf } from '#craft/cutting';
 import type { Fabric, Quilt } from '#craft/design';
+import { easingFor } from './cloth-ease.ts';
 import { type ClothSearch, layDemands, naturesOf } from './cloth-plan.ts';
 import { piecesTaken } from './pieces-taken.ts';
 import type { FabricPlan, QuiltPlan } from './plan.ts';
@@ -35,6 +36,8 @@ export const recut = ({ plan, fabric, as = {}, turning, search }: Recutting): Fa
     nature: natures.get(fabric) as ClothNature,
     demands: turning === 'none' ? demands.map((demand) => ({ ...demand, mayTurn: false })) : demands,
     search,
+    // the least length is the same whatever less work would cost
+    ...(quilt.layout === 'least' ? {} : { easing: easingFor(quilt) }),
   });
   return 'sheets' in laid && laid.left.length > 0 ? null : laid;
 };

@@ -21,6 +21,7 @@ export interface PurchaseOf {
   readonly unit: Unit;
 }
 
+/** @source docs/formulas.md#buying */
 export const purchaseFor = ({ laid, buying, unit }: PurchaseOf): ClothPurchase => {
   if ('sheets' in laid) return { amount: laid.sheets.length, unit: 'sheets', proven: laid.bound >= laid.sheets.length };
   const bought = amountToBuy({ length: laid.layout.length, buying, unit });

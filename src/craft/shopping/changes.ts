@@ -42,7 +42,8 @@ export interface ChangesTask {
 const quickSteps = 6;
 
 /**
- * Of all cloths, in the plan's order; of one cloth the largest difference first.
+ * Of all cloths, in the plan's order; of one cloth the largest difference first. None of a cloth that comes in pieces which
+ * the document names.
  *
  * What a wider cloth, leave to turn or a print without an upright would need is never more than what the plan needs: it
  * can be cut as the plan says. A saving is a layout that was found; a cost is one too, and the least where it is proven.
@@ -64,6 +65,7 @@ interface Trial {
 const changesOf = (cloth: FabricPlan, task: ChangesTask): readonly PurchaseChange[] => {
   const { quilt } = task.plan;
   const fabric = quilt.fabrics.find(({ id }) => id === cloth.id) as Fabric;
+  if (fabric.bought.kind !== 'yardage' && fabric.bought.kind !== 'sheets') return [];
   const tried = [
     ...widthChanges(cloth, fabric, task),
     ...layoutTrials(fabric, quilt.unit).flatMap((trial) => changed(cloth, trial, task)),

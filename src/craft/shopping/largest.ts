@@ -1,6 +1,6 @@
 // What is the largest quilt of this design that the cloth at hand would make? The same blocks, sashing, borders, backing and
 // binding, in more or fewer rows and columns. Does not change the size of a block, nor swap cloths.
-import { planQuilt, type QuiltPlan } from '#craft';
+import { type PlanOptions, planQuilt, type QuiltPlan } from '#craft';
 import { type Quilt, toDocument, topExtent } from '#craft/design';
 import type { Length, Unit } from '#craft/measure';
 import type { IntegerSolver } from '#craft/strips';
@@ -54,10 +54,12 @@ const mostLines = 60;
  * Rows are taken from the fewest; for each, columns from the most that the rows before had, down to the first that the
  * cloth does for. More cloth therefore never makes a smaller quilt, whatever single layouts come out as. A size that its
  * design cannot have (a pieced border that does not fit) is passed over.
+ *
+ * @source docs/formulas.md#the-largest-quilt-from-cloth-at-hand
  */
 export function* searchLargest(task: LargestTask): Generator<Counts, LargestFound> {
   const { plan } = task;
-  const drawn = sized(plan, task);
+  const drawn = sized(leastPlan(plan, task), task);
   const shapes = shapesOf(plan.quilt);
   if (shapes === null) return { drawn, best: isEnough(drawn.cloths) ? drawn : null, next: null, tried: 0 };
 
@@ -137,6 +139,20 @@ const sized = (plan: QuiltPlan, task: LargestTask): SizedQuilt => ({
   cloths: clothFits(plan, task.cupboard),
 });
 
+/** As drawn, in the layouts that take the least cloth: what is easier to cut waits until the cloth does. */
+const leastPlan = (plan: QuiltPlan, { search }: LargestTask): QuiltPlan => {
+  if (plan.quilt.layout === 'least') return plan;
+  const again = planQuilt(leastDocument(plan.quilt), optionsFor(search));
+  return again.ok ? again.value : plan;
+};
+
+const leastDocument = (quilt: Quilt) => toDocument({ ...quilt, layout: 'least' });
+
+const optionsFor = ({ steps, solver }: LargestTask['search']): PlanOptions => ({
+  budget: { steps },
+  ...(solver ? { solver } : {}),
+});
+
 const countedAs = (counts: Counts | null, drawn: Quilt): Pick<SizedQuilt, 'counts' | 'continued'> => ({
   counts,
   continued: counts && continuationsOf(drawn.top, counts),
@@ -145,13 +161,12 @@ const countedAs = (counts: Counts | null, drawn: Quilt): Pick<SizedQuilt, 'count
 /** Level heuristics first: where they do, or no layout could, nothing more is looked for. Null where it cannot be made. */
 const tried = (counts: Counts, task: LargestTask): SizedQuilt | null => {
   const { plan, search } = task;
-  const document = toDocument(resized(plan.quilt, counts));
+  const document = leastDocument(resized(plan.quilt, counts));
   const quick = planQuilt(document, { budget: { steps: 0 } });
   if (!quick.ok) return null;
   const first = sized(quick.value, task);
   if (isEnough(first.cloths) || first.cloths.some(({ proven }) => proven) || search.steps === 0) return first;
-  const { steps, solver } = search;
-  const hard = planQuilt(document, { budget: { steps }, ...(solver ? { solver } : {}) });
+  const hard = planQuilt(document, optionsFor(search));
   return hard.ok ? sized(hard.value, task) : null;
 };
 

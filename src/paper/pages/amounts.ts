@@ -73,7 +73,5 @@ export const provenLines = (plan: QuiltPlan, signs: ClothSigns): readonly string
   if (letters.length === plan.fabrics.length)
     return ['No way of laying out these pieces does with less of any cloth: that is proven.'];
   const names = `${letters.length === 1 ? 'cloth' : 'cloths'} ${inWords(letters)}`;
-  return [
-    `No way of laying out these pieces does with less of ${names}: that is proven. Of the rest it is the least found.`,
-  ];
+  return [`No way of laying out these pieces does with less of ${names}: that is proven.`];
 };
