@@ -1,7 +1,7 @@
 // The blocks of a plan: one entry per block, colouring and mirror image that the top uses, with its
 // pieces cut to size and its steps numbered and counted over the whole quilt.
 import { type BlockSize, blockDrift, rulerSizes } from '#craft/accuracy';
-import { type CutRule, cutFor } from '#craft/cutting';
+import { type CutRule, cutFor, straightOnEdge } from '#craft/cutting';
 import type { BlockDesign, Colouring, Quilt } from '#craft/design';
 import {
   cornerTolerance,
@@ -25,7 +25,7 @@ import {
   wholeTurn,
 } from '#craft/piecing';
 import type { PlacedBlock, SetTop } from '#craft/setting';
-import { at } from '#ground/plane';
+import { at, type Polygon } from '#ground/plane';
 import type { Note } from './notes.ts';
 import type { BlockPlan, PlannedPiece, PlannedStep } from './plan.ts';
 import { type DrawnCloths, sewnAs } from './scrap-plan.ts';
@@ -132,6 +132,7 @@ const entryPlan = (of: {
 }): BlockPlan => {
   const { block, pieced, count } = of;
   const slack = cornerTolerance * Math.max(...block.size);
+  const outlines = block.patches.map((patch) => outlineOf(patch, slack));
   return {
     id: block.id,
     title: of.design.title,
@@ -142,18 +143,22 @@ const entryPlan = (of: {
     unfinished: [length(block.size[0] + 2 * of.rule.seam), length(block.size[1] + 2 * of.rule.seam)],
     joining: pieced.joining,
     leastUnits: pieced.leastUnits,
-    patches: block.patches.map((patch, i) => ({
+    patches: outlines.map((points, i) => ({
       piece: pieced.kinds[pieced.kindOf[i] as number]?.label as string,
       fabric: of.lists[i]?.[0] as string,
-      points: outlineOf(patch, slack),
+      points,
     })),
-    pieces: pieced.kinds.map((kind) => ({
+    pieces: pieced.kinds.map((kind, index) => ({
       label: kind.label,
       fabric: of.lists[kind.patch]?.[0] as string,
       fabrics: fabricsCut(of, kind),
       tone: kind.tone,
       perBlock: kind.perBlock,
-      cut: cutFor(outlineOf(block.patches[kind.patch] as DraftedBlock['patches'][number], slack), of.rule),
+      cut: straightOnEdge(cutFor(outlines[kind.patch] as Polygon, of.rule), {
+        outlines: outlines.filter((_, patch) => pieced.kindOf[patch] === index),
+        size: block.size,
+        rule: of.rule,
+      }),
     })),
     steps: pieced.steps.map((step) => plannedStep({ step, pieced, id: entryName(of.entry), count })),
   };

@@ -319,6 +319,8 @@ const clothPiece = (line: ClothLine<Omit<PieceUse, 'count'>>): FabricPlan['piece
   count: line.count,
   gives: line.gives,
   diagonal: line.diagonal,
+  way: line.way,
+  outlines: line.outlines,
   for: line.uses,
 });
 

@@ -17,6 +17,18 @@ export type Note =
       readonly friendly: readonly [Length, Length] | null;
     }
   | {
+      /** A strip at an angle, or what is measured along it from cut to cut, fell between two marks. */
+      readonly code: 'cutting/strip-off-marks';
+      readonly level: 'warning';
+      readonly path: string;
+      readonly block: string;
+      readonly label: string;
+      readonly cuts: 'parallel' | 'alternate';
+      /** Width of the strip, then the distance of its cuts, or the longer edge where they lean by turns. */
+      readonly exact: readonly [Length, Length];
+      readonly size: readonly [Length, Length];
+    }
+  | {
       /** Cuts off the marks add up over the block. */
       readonly code: 'accuracy/drift';
       readonly level: 'warning';

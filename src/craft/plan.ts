@@ -1,7 +1,7 @@
 // Everything that is computed from one quilt document: facts and codes, no wording. Paper writes the
 // plan file, pictures and pages from this alone.
 
-import type { Allowances, ClothPurchase, Cut, EaseRung, LaidOut, LaidSheets, Layout } from '#craft/cutting';
+import type { Allowances, ClothPurchase, Cut, EaseRung, LaidOut, LaidSheets, Layout, StripWay } from '#craft/cutting';
 import type { QuarterTurn, Quilt, Side } from '#craft/design';
 import type { ClothDirections } from '#craft/directions';
 import type { Value } from '#craft/fabric';
@@ -213,15 +213,22 @@ export interface CostPlan {
   readonly unpriced: readonly string[];
 }
 
-/** Rectangles of one size from one cloth. Squares are counted, not the triangles they give. */
+/** Rectangles of one size from one cloth. Squares and strips are counted, not the pieces they give. */
 export interface ClothPiece {
   readonly cut: readonly [across: Length, along: Length];
   readonly shape: Cut['shape'];
   readonly count: number;
-  /** Pieces that one rectangle gives (2 for half-squares, 4 for quarter-squares). */
-  readonly gives: 1 | 2 | 4;
+  /**
+   * Pieces that one rectangle gives: 2 for half-squares, 4 for quarter-squares, as many as lie in a strip at an angle, 2 for
+   * templates in pairs.
+   */
+  readonly gives: number;
   /** Of half-squares in a cloth whose print stands upright: which diagonal to cut along, as the square lies; else null. */
   readonly diagonal: 'rising' | 'falling' | null;
+  /** Strips at an angle: how the pieces lie in them; else null. */
+  readonly way: StripWay | null;
+  /** Where pieces nest in the rectangle: as they are cut, from its upper left corner; else none. */
+  readonly outlines: readonly Polygon[];
   readonly for: readonly PieceUse[];
 }
 

@@ -17,6 +17,7 @@ import { type SettingProblem, setTop } from '#craft/setting';
 import type { IntegerSolver } from '#craft/strips';
 import { toNumber } from '#ground/exact';
 import { done, type Outcome, refused } from '#ground/outcome';
+import { withStrips } from './angled-plan.ts';
 import { type BlockPlans, planBlocks } from './block-plan.ts';
 import { endsNotes } from './cloth-ends.ts';
 import { naturesOf, planCloths, planCost } from './cloth-plan.ts';
@@ -80,7 +81,7 @@ const planRead = (
   if (!laid.ok) return laid;
   const set = laid.value;
   const scraps = planScraps({ quilt, drafted: drafted.value, set });
-  const { blocks, notes } = planBlocks({
+  const planned = planBlocks({
     quilt,
     drafted: drafted.value,
     set,
@@ -89,7 +90,15 @@ const planRead = (
     likeness: likenessBy(quilt),
     rule,
   });
-  const { top, finish, pieces, asOn } = piecesTaken({ quilt, set, drawn: scraps.drawn, blocks, natures });
+  const { top, finish, pieces, asOn } = piecesTaken({
+    quilt,
+    set,
+    drawn: scraps.drawn,
+    blocks: planned.blocks,
+    natures,
+  });
+  const angled = withStrips({ blocks: planned.blocks, pieces, natures, pathOf: pathsOf(quilt) });
+  const { blocks } = angled;
   const search = { steps: (options.budget ?? defaultBudget).steps, solver: options.solver ?? null };
   const cloths = planCloths({ quilt, pieces, natures, search });
   const thin = thinPieces({
@@ -121,7 +130,8 @@ const planRead = (
       ...topMarkNotes(top),
       ...printSlantNotes({ quilt, top, blocks }),
       ...unusedToneNotes(quilt),
-      ...notes,
+      ...planned.notes,
+      ...angled.notes,
       ...scraps.notes,
       ...valueNotes({ quilt, blocks, drafted: drafted.value, lightness }),
       ...printCosts,
@@ -182,13 +192,17 @@ const sashingNotes = ({ top }: Quilt): readonly Note[] =>
 const unusedToneNotes = (quilt: Quilt): readonly Note[] =>
   unusedTones(quilt).map((unused) => ({ code: 'design/unused-tone', level: 'warning', ...unused }));
 
+/** Squares cut apart count once; of what nests in strips or pairs every piece is cut by itself. */
+const cutsOf = ({ count, gives, outlines }: QuiltPlan['fabrics'][number]['pieces'][number]): number =>
+  outlines.length > 0 ? count * gives : count;
+
 type Unsewn = Omit<QuiltPlan, 'time' | 'thread'>;
 
 const sewingOf = (plan: Unsewn): Pick<QuiltPlan, 'time' | 'thread'> => {
   const steps = [...plan.blocks.flatMap((b) => b.steps), ...plan.top.steps];
   const seams = steps.reduce((all, step) => all + step.total, 0);
   const seamLength = length(steps.reduce((all, step) => all + step.total * step.seam, 0));
-  const pieces = plan.fabrics.flatMap((f) => f.pieces).reduce((all, piece) => all + piece.count, 0);
+  const pieces = plan.fabrics.flatMap((f) => f.pieces).reduce((all, piece) => all + cutsOf(piece), 0);
   return {
     time: { seams, minutes: minutesOf({ pieces, seams, seamLength, unit: plan.quilt.unit }) },
     thread: threadFor(seamLength),

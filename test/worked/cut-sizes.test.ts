@@ -193,17 +193,26 @@ test('an eight-pointed star of 12 in takes 4 in corner squares and 6 1/4 in squa
   near(corner.exact[0], 4.014719);
   assert.equal(corner.size[0], 4);
   assert.deepEqual(pieceOf(star, ofShape('quarter-square')).cut.size, [6.25, 6.25]);
-  // diamond: side 3.514719; the whole outline of a template is laid on cloth, so strips do not come in here
-  const diamond = piecesOf(star).find(ofShape('template'))?.cut.template?.seamLine ?? [];
-  const [a, b] = [diamond[0], diamond[1]];
-  assert.ok(a && b);
-  near(Math.hypot(b.x - a.x, b.y - a.y), 3.514719);
+  // diamond: side 3.514719, strip 3.514719/√2 + 1/2 = 2.985281, to the nearest mark 3, and cut as far apart
+  for (const { cut } of piecesOf(star).filter(ofShape('angled'))) {
+    near(cut.exact[0], 2.985281);
+    assert.deepEqual([...cut.size, cut.way?.angles.includes(45)], [3, 3, true]);
+    near(cut.finished[0] * Math.SQRT2, 3.514719);
+  }
 });
 
 test('a size that no mark fits is told: the eight-pointed star names its corner squares', () => {
   const plan = planned(quilt({ blocks: [drawnBlock('lemoyne_star', 12)], top: setOf('lemoyne_star') }));
   const off = plan.notes.filter((note) => note.code === 'cutting/off-marks');
-  assert.equal(off.length, 1); // the square once, not once a side; triangles are trimmed and templates keep their outline
+  assert.equal(off.length, 1); // the square once, not once a side; triangles are trimmed
+  const strips = plan.notes.filter((note) => note.code === 'cutting/strip-off-marks');
+  assert.deepEqual(
+    strips.map((note) => note.size),
+    [
+      [3, 3],
+      [3, 3],
+    ],
+  ); // the diamonds of both colours
 });
 
 test('a long strip of one colour and three squares of another keep their own sides on marks', () => {

@@ -6,26 +6,47 @@ import type { Length } from '#craft/measure';
 import type { Holding } from '#craft/sheets';
 import type { BoundKind } from '#craft/strips';
 import type { Polygon } from '#ground/plane';
+import type { StripWay } from './angled.ts';
+import type { TemplatePair } from './template-pairs.ts';
 
-export type CutShape = 'square' | 'rectangle' | 'half-square' | 'quarter-square' | 'template';
+/** Angled: from strips, side by side with its like. */
+export type CutShape = 'square' | 'rectangle' | 'half-square' | 'quarter-square' | 'angled' | 'template';
 
 /** How one kind of piece is cut. */
 export interface Cut {
   readonly shape: CutShape;
-  /** Finished, along the patch's own sides: half-square its two legs, quarter-square its long side and height. */
+  /**
+   * Finished, along the patch's own sides: half-square its two legs, quarter-square its long side and height, angled as its
+   * `size`.
+   */
   readonly finished: readonly [Length, Length];
-  /** On marks. For a template the box round its cut outline; for triangles the square that is cut apart. */
+  /**
+   * On marks. For a template the box round its cut outline; for triangles the square that is cut apart; angled: the
+   * strip's width, then the distance from cut to cut, or the longer edge (`StripWay.size`).
+   */
   readonly size: readonly [Length, Length];
   readonly exact: readonly [Length, Length];
-  /** Pieces that one such square or rectangle gives: 1, 2 (half-square) or 4 (quarter-square). */
-  readonly gives: 1 | 2 | 4;
+  /**
+   * Pieces that one such square or rectangle gives: 1, 2 (half-square) or 4 (quarter-square); angled: pieces that a strip
+   * over the whole width of its cloth gives.
+   */
+  readonly gives: number;
   /**
    * Triangles only: how it lies in its block, as a clockwise turn. At 0 a half-square has its right angle at the upper
    * left, a quarter-square its long side on top.
    */
   readonly stand?: QuarterTurn;
-  /** Templates only: cut outline with trimmed tips and seam line, from the box's upper left corner, lengthwise grain upright. */
+  /**
+   * Cut outline with trimmed tips and seam line, from the box's upper left corner, lengthwise grain upright: of a template,
+   * and, as it lies in its strip, of an angled piece that no ruler shows.
+   */
   readonly template: { readonly points: Polygon; readonly seamLine: Polygon } | null;
+  /** Templates only: two in one box, where that is smaller than two boxes. */
+  readonly pair?: TemplatePair | null;
+  /** Templates only: the strips at an angle that it may be cut from, while none is chosen. */
+  readonly ways?: readonly StripWay[];
+  /** Angled only: how it lies in its strip. */
+  readonly way?: StripWay;
 }
 
 /** What of a cloth decides how pieces lie on it. */

@@ -5,7 +5,8 @@ import fc from 'fast-check';
 import { length } from '#craft/measure';
 import { rational } from '#ground/exact';
 import { at, boxOf, hullOf, isConvex, type Polygon, perimeter, quarterTurned, signedArea, turned } from '#ground/plane';
-import { type CutRule, cutFor } from './cut.ts';
+import { cutFor } from './cut.ts';
+import type { CutRule } from './rule.ts';
 
 const rule: CutRule = { seam: length(0.25), ruler: rational(1, 8) };
 const precision = 6;

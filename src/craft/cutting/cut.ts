@@ -3,19 +3,16 @@
 
 import type { QuarterTurn } from '#craft/design';
 import { type Length, length, tidy, toNearestMark, upToMark } from '#craft/measure';
-import type { Rational } from '#ground/exact';
 import { at, boxOf, distance, grown, type Point, type Polygon } from '#ground/plane';
+import { stripWaysFor } from './angled.ts';
 import type { Cut } from './cloth.ts';
-
-export interface CutRule {
-  readonly seam: Length;
-  readonly ruler: Rational;
-}
+import type { CutRule } from './rule.ts';
+import { templatePairFor } from './template-pairs.ts';
 
 /**
  * Cut of a patch, sized exactly and on marks: triangles go up (they are trimmed after sewing), squares
  * and rectangles to the nearest mark (they must match untrimmed), templates keep their outline and are
- * laid out by a box that goes up.
+ * laid out by a box that goes up. Whether a template is cut from strips at an angle, or in pairs, is chosen later.
  *
  * @param outline clockwise, finished, in the block's frame, no corners on straight sides
  * @source docs/formulas.md#offset-triangle, #offset-rectangle, #template
@@ -111,6 +108,7 @@ const templateCut = (outline: Polygon, rule: CutRule): Cut => {
   const points = outline.flatMap((corner, i) => bluntedCorner({ outline, sharp, corner, i, seam: rule.seam }));
   const box = boxOf(points);
   const shift = (p: Point): Point => ({ x: p.x - box.x, y: p.y - box.y });
+  const shifted = points.map(shift);
   const exact = [length(box.width), length(box.height)] as const;
   const inner = boxOf(outline);
   return {
@@ -119,7 +117,9 @@ const templateCut = (outline: Polygon, rule: CutRule): Cut => {
     exact,
     size: [upToMark(exact[0], rule.ruler).size, upToMark(exact[1], rule.ruler).size],
     gives: 1,
-    template: { points: points.map(shift), seamLine: outline.map(shift) },
+    template: { points: shifted, seamLine: outline.map(shift) },
+    pair: templatePairFor(shifted, rule.ruler),
+    ways: stripWaysFor(outline, rule).map(({ way }) => way),
   };
 };
 

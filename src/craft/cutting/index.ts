@@ -1,7 +1,11 @@
+export type { StripWay } from './angled.ts';
+export { type ChosenWay, chooseWays, stripsFor } from './angled-choice.ts';
+export { straightOnEdge } from './angled-grain.ts';
+export { mostInRow, type Row, rowLength, rowOutlines } from './angled-row.ts';
 export { amountToBuy, lengthHeld, neededFor, type Purchase, type PurchaseTask, unitsIn } from './buy.ts';
 export { type CheckTask, checkLayout, type LayoutFault } from './check-layout.ts';
 export type * from './cloth.ts';
-export { type CutRule, cutFor, halfSquareFor, rectangleCut } from './cut.ts';
+export { cutFor, halfSquareFor, rectangleCut } from './cut.ts';
 export type { Easing } from './eased-layout.ts';
 export { type EndsTask, type LaidWithEnds, planWithEnds } from './ends.ts';
 export { defaultBudget, type LayoutBudget, type LayoutTask, planLayout } from './layout.ts';
@@ -9,6 +13,7 @@ export { type ClothLedger, type ClothLine, demandsOf, ledgerOf, type Wanted } fr
 export { joinedOnCloth, joinedStrip } from './lengths.ts';
 export type { CuttingProblem } from './problems.ts';
 export { type Allowances, allowancesFor, type ClothPurchase, type PurchaseOf, purchaseFor } from './purchase.ts';
+export type { CutRule } from './rule.ts';
 export { planSheets, type SheetTask } from './sheets.ts';
 export { onSmallerSheets } from './smaller-sheets.ts';
 export { type SquareTask, type Standing, squaresFor } from './squares.ts';

@@ -2,15 +2,20 @@
 // triangles are counted as the squares that they are cut from.
 
 import type { Length } from '#craft/measure';
+import { at, type Polygon, quarterTurned } from '#ground/plane';
+import type { StripWay } from './angled.ts';
+import { type ChosenWay, chooseWays, pairLying, stripsFor } from './angled-choice.ts';
+import { rowOutlines } from './angled-row.ts';
 import type { ClothNature, ClothSheet, Cut, Demand } from './cloth.ts';
 import { type Lying, lyingOf, type PieceToLay } from './lying.ts';
 import type { CuttingProblem } from './problems.ts';
 import { squaresFor } from './squares.ts';
+import type { TemplatePair } from './template-pairs.ts';
 
 /** What the piece is for; opaque here. */
 export interface Wanted<U> extends PieceToLay {
   readonly fabric: string;
-  readonly cut: Pick<Cut, 'shape' | 'size' | 'gives' | 'template' | 'stand'>;
+  readonly cut: Pick<Cut, 'shape' | 'size' | 'gives' | 'template' | 'stand' | 'pair' | 'ways'>;
   /** Pieces, not squares. */
   readonly count: number;
   readonly use: U;
@@ -21,11 +26,16 @@ export interface Wanted<U> extends PieceToLay {
 export interface ClothLine<U> {
   readonly cut: readonly [across: Length, along: Length];
   readonly shape: Cut['shape'];
-  readonly gives: 1 | 2 | 4;
+  /** Pieces that one gives: of strips at an angle as many as lie in it, of templates 2 where they lie in pairs. */
+  readonly gives: number;
   readonly count: number;
   readonly mayTurn: boolean;
   /** Which diagonal the squares are cut along, as they lie; null where either will do. */
   readonly diagonal: Lying['diagonal'];
+  /** Strips at an angle: how the pieces lie in it; else null. */
+  readonly way: StripWay | null;
+  /** Where several nest in one: as they lie, from its upper left corner. */
+  readonly outlines: readonly Polygon[];
   readonly uses: readonly (U & { readonly count: number })[];
 }
 
@@ -35,8 +45,10 @@ export interface ClothLedger<U> {
 }
 
 interface OpenLine<U> {
-  readonly line: Omit<ClothLine<U>, 'count' | 'uses'>;
+  readonly line: Omit<ClothLine<U>, 'count' | 'uses' | 'way' | 'outlines'>;
   readonly standing: [number, number, number, number];
+  readonly chosen: ChosenWay | null;
+  readonly pair: { readonly of: TemplatePair; readonly lying: Lying } | null;
   readonly uses: (U & { count: number })[];
 }
 
@@ -51,43 +63,121 @@ export const ledgerOf = <U extends object>(
 ): ClothLedger<U> => {
   const problems: CuttingProblem[] = [];
   const open = new Map<string, Map<string, OpenLine<U>>>();
-  for (const want of wanted) {
+  const ways = chooseWays(wanted, natures);
+  wanted.forEach((want, i) => {
     const nature = natures.get(want.fabric) as ClothNature;
+    const chosen = ways[i] ?? null;
     const lying = lyingOf(want, nature);
-    const problem = tooLarge(want, lying, nature);
+    const problem = chosen === null ? tooLarge(want, lying, nature) : null;
     if (problem) {
       problems.push(problem);
-      continue;
+      return;
     }
     const lines = open.get(want.fabric) ?? new Map<string, OpenLine<U>>();
     open.set(want.fabric, lines);
-    const { cut, mayTurn, diagonal } = lying;
-    const key = [want.cut.shape, ...cut, mayTurn, diagonal, lying.outline].join('|');
-    const line = lines.get(key) ?? {
-      line: { cut, shape: want.cut.shape, gives: want.cut.gives, mayTurn, diagonal },
-      standing: [0, 0, 0, 0],
-      uses: [],
-    };
+    const key = chosen
+      ? `angled|${chosen.key}`
+      : [want.cut.shape, ...lying.cut, lying.mayTurn, lying.diagonal, lying.outline].join('|');
+    const line: OpenLine<U> = lines.get(key) ?? opened({ want, lying, chosen, nature });
     lines.set(key, line);
     line.standing[lying.standing] += want.count;
     line.uses.push({ ...want.use, count: want.count });
-  }
+  });
   const lines = new Map(
     [...open].map(([fabric, byKey]) => [
       fabric,
       [...byKey.values()]
-        .map((line) => closed(line, natures.get(fabric) as ClothNature))
+        .flatMap((line) => closed(line, natures.get(fabric) as ClothNature))
         .sort((a, b) => b.cut[1] - a.cut[1] || b.cut[0] - a.cut[0]),
     ]),
   );
   return { lines, problems };
 };
 
-const closed = <U>({ line, standing, uses }: OpenLine<U>, nature: ClothNature): ClothLine<U> => ({
-  ...line,
-  count: squaresFor({ gives: line.gives, print: nature.print, standing }),
-  uses,
-});
+const opened = <U>(of: {
+  readonly want: Wanted<U>;
+  readonly lying: Lying;
+  readonly chosen: ChosenWay | null;
+  readonly nature: ClothNature;
+}): OpenLine<U> => {
+  const { want, chosen, nature } = of;
+  const { cut, mayTurn, diagonal } = of.lying;
+  const pair = chosen ? null : pairLying(want, nature);
+  return {
+    line: { cut, shape: chosen ? 'angled' : want.cut.shape, gives: want.cut.gives, mayTurn, diagonal },
+    standing: [0, 0, 0, 0],
+    chosen,
+    pair: pair && want.cut.pair ? { of: want.cut.pair, lying: pair } : null,
+    uses: [],
+  };
+};
+
+const closed = <U>(open: OpenLine<U>, nature: ClothNature): readonly ClothLine<U>[] => {
+  if (open.chosen) return asStrips(open, open.chosen, nature);
+  const { line, standing, uses, pair } = open;
+  if (pair) return inPairs(open, pair);
+  const count = squaresFor({ gives: line.gives as 1 | 2 | 4, print: nature.print, standing });
+  return [{ ...line, count, way: null, outlines: [], uses }];
+};
+
+/** Strips over the whole width, and one as long as the rest of the pieces needs. */
+const asStrips = <U>(open: OpenLine<U>, chosen: ChosenWay, nature: ClothNature): readonly ClothLine<U>[] => {
+  const { line, uses } = open;
+  const { way, lies } = chosen;
+  const strips = stripsFor(chosen, piecesIn(uses), nature);
+  if (strips === null) throw new Error('a strip was chosen that its cloth does not hold');
+  const cutTo = (long: Length): readonly [Length, Length] =>
+    lies === 'across' ? [long, way.size[0]] : [way.size[0], long];
+  const lineOf = (gives: number, count: number, long: Length) => {
+    const row = rowOutlines(way.row, gives);
+    const outlines = lies === 'across' ? row : row.map((outline) => clockwise(outline, way.row.height));
+    return { ...line, cut: cutTo(long), gives, count, way, outlines };
+  };
+  const [inFull, inRest] = parted(uses, strips.full * strips.perStrip);
+  return [
+    ...(strips.full > 0 ? [{ ...lineOf(strips.perStrip, strips.full, strips.fullLength), uses: inFull }] : []),
+    ...(strips.rest > 0 ? [{ ...lineOf(strips.rest, 1, strips.restLength), uses: inRest }] : []),
+  ];
+};
+
+/** Two by two, and an odd one alone. */
+const inPairs = <U>(open: OpenLine<U>, pair: NonNullable<OpenLine<U>['pair']>): readonly ClothLine<U>[] => {
+  const { line, uses } = open;
+  const count = Math.floor(piecesIn(uses) / 2);
+  const { cut, quarters } = pair.lying;
+  const outlines = pair.of.outlines.map((outline) =>
+    quarters % 2 === 0 ? outline : clockwise(outline, pair.of.size[1]),
+  );
+  const [paired, alone] = parted(uses, 2 * count);
+  return [
+    ...(count > 0 ? [{ ...line, cut, gives: 2, count, way: null, outlines, uses: paired }] : []),
+    ...(alone.length > 0 ? [{ ...line, gives: 1, count: 1, way: null, outlines: [], uses: alone }] : []),
+  ];
+};
+
+/** A quarter turn clockwise, in a rectangle so high. */
+const clockwise = (outline: Polygon, high: number): Polygon =>
+  outline.map((p) => quarterTurned(p, 1)).map((p) => at(p.x + high, p.y));
+
+const piecesIn = (uses: readonly { readonly count: number }[]): number =>
+  uses.reduce((all, { count }) => all + count, 0);
+
+/** The uses of the first so many pieces, and of the others. */
+const parted = <U>(
+  uses: readonly (U & { readonly count: number })[],
+  first: number,
+): readonly [readonly (U & { readonly count: number })[], readonly (U & { readonly count: number })[]] => {
+  let left = first;
+  const before: (U & { readonly count: number })[] = [];
+  const after: (U & { readonly count: number })[] = [];
+  for (const use of uses) {
+    const taken = Math.min(left, use.count);
+    left -= taken;
+    if (taken > 0) before.push({ ...use, count: taken });
+    if (taken < use.count) after.push({ ...use, count: use.count - taken });
+  }
+  return [before, after];
+};
 
 const tooLarge = (
   { path, fabric }: { readonly path: string; readonly fabric: string },

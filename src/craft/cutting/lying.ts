@@ -19,6 +19,8 @@ export interface PieceToLay {
 export interface Lying {
   readonly cut: readonly [across: Length, along: Length];
   readonly mayTurn: boolean;
+  /** Quarter turns clockwise on the cloth from the way that the cut is described; 0 or 1 where a piece is free. */
+  readonly quarters: number;
   /** Triangles: quarter turns clockwise on the cloth from the way they lie at 0. */
   readonly standing: 0 | 1 | 2 | 3;
   /** Which diagonal a half-square's square is cut along, as it lies; null where either will do. */
@@ -35,8 +37,10 @@ export const lyingOf = (piece: PieceToLay, nature: ClothNature): Lying =>
 
 const freely = (piece: PieceToLay, nature: ClothNature): Lying => {
   const faces = piece.cut.template ? facesOf(piece.cut.template.points, [0], nature) : [];
+  const cut = laid(piece, nature);
   return {
-    cut: laid(piece, nature),
+    cut,
+    quarters: cut[0] === piece.cut.size[0] ? 0 : 1,
     mayTurn: piece.lie === 'free',
     standing: 0,
     diagonal: null,
@@ -52,6 +56,7 @@ const upright = ({ cut }: PieceToLay, turn: QuarterTurn, nature: ClothNature): L
   const ways = nature.print === 'two-way' ? [inQuilt, inQuilt + 2] : [inQuilt];
   return {
     cut: quarters % 2 === 0 ? [across, along] : [along, across],
+    quarters,
     mayTurn: false,
     standing,
     // a right angle at the upper left or lower right has its long side rising to the right

@@ -1,8 +1,10 @@
 // The cut list as a spreadsheet (CSV, RFC 4180): one line for each size cut from each cloth, in cutting
 // order of the plan. Lengths are decimals, so that a spreadsheet can reckon with them.
 import { stringify } from 'csv-stringify/browser/esm/sync';
-import type { QuiltPlan } from '#craft';
+import type { ClothPiece, QuiltPlan } from '#craft';
+import type { Unit } from '#craft/measure';
 import { clothSignsFor, signOf } from '#paper/cloth';
+import { stripText } from './angled.ts';
 import { cutMark } from './strips.ts';
 import { usesText } from './uses.ts';
 
@@ -11,6 +13,7 @@ const shapeNames = {
   rectangle: 'rectangle',
   'half-square': 'square, cut once corner to corner',
   'quarter-square': 'square, cut twice corner to corner',
+  angled: 'strip',
   template: 'template',
 } as const;
 
@@ -36,13 +39,18 @@ export const cuttingCsv = (plan: QuiltPlan): string => {
       cutMark(sign.letter, index),
       decimal(piece.cut[0]),
       decimal(piece.cut[1]),
-      shapeNames[piece.shape],
+      asText(shapeText(piece, unit)),
       String(piece.count),
       String(piece.count * piece.gives),
       asText(usesText(plan, piece.for)),
     ]);
   });
   return stringify([header, ...rows], { record_delimiter: '\r\n' });
+};
+
+const shapeText = (piece: ClothPiece, unit: Unit): string => {
+  if (piece.way) return `strip, ${stripText(piece.way, unit)}`;
+  return piece.outlines.length > 1 ? 'box round two templates, one turned by a half turn' : shapeNames[piece.shape];
 };
 
 /** At most six decimals: beyond that lies only what doubles lose. */

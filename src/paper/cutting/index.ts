@@ -1,3 +1,4 @@
+export { angleText, stripText } from './angled.ts';
 export { cuttingCsv } from './csv.ts';
 export type { SheetKind } from './sheets.ts';
 export { sheetKindsOf } from './sheets.ts';

@@ -1,6 +1,7 @@
 // How one piece is cut, in a few words.
 import type { QuiltPlan } from '#craft';
 import type { Cut } from '#craft/cutting';
+import { stripText } from '#paper/cutting';
 import { lengthOnPaper, sizeOnPaper } from '#paper/lengths';
 
 export const cutText = ({ cut }: { readonly cut: Cut }, plan: QuiltPlan): string => {
@@ -11,6 +12,10 @@ export const cutText = ({ cut }: { readonly cut: Cut }, plan: QuiltPlan): string
       return `half of a square ${size}`;
     case 'quarter-square':
       return `quarter of a square ${size}`;
+    case 'angled':
+      return cut.way
+        ? `strip ${lengthOnPaper(cut.size[0], unit)}, ${stripText(cut.way, unit)}`
+        : `strip ${lengthOnPaper(cut.size[0], unit)}`;
     case 'template':
       return `template, from ${size}`;
     default:

@@ -1,8 +1,8 @@
 // Labels for what has been cut, one for each mark: to cut apart and pin to its pile.
-import type { QuiltPlan } from '#craft';
+import type { ClothPiece, QuiltPlan } from '#craft';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
-import { cutMark, usesText } from '#paper/cutting';
+import { cutMark, stripText, usesText } from '#paper/cutting';
 import { sizeOnPaper } from '#paper/lengths';
 
 export interface PieceLabel {
@@ -19,9 +19,13 @@ export const pieceLabels = (plan: QuiltPlan, signs: ClothSigns): readonly PieceL
     return fabric.pieces.map((piece, i) => ({
       mark: cutMark(letter, i),
       cloth: name,
-      cut: `${piece.count} of ${sizeOnPaper(piece.cut, plan.quilt.unit)}${cutApart[piece.gives]}`,
+      cut: `${piece.count} of ${sizeOnPaper(piece.cut, plan.quilt.unit)}${cutApart(piece, plan)}`,
       usedFor: usesText(plan, piece.for),
     }));
   });
 
-const cutApart = { 1: '', 2: ', each cut once', 4: ', each cut twice' } as const;
+const cutApart = ({ shape, way, outlines }: ClothPiece, { quilt }: QuiltPlan): string => {
+  if (way) return `, ${stripText(way, quilt.unit)}`;
+  if (outlines.length > 1) return ', each for two templates';
+  return shape === 'half-square' ? ', each cut once' : shape === 'quarter-square' ? ', each cut twice' : '';
+};

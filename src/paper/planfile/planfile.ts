@@ -2,7 +2,7 @@
 // are a contract, numbers are plain doubles in the document's unit, never rounded for looks.
 
 import type { BlockPlan, FabricPlan, PlannedPiece, PlannedStep, QuiltPlan, TopPiece, TopStep } from '#craft';
-import type { Cut } from '#craft/cutting';
+import type { Cut, StripWay } from '#craft/cutting';
 import type { PlacedStrip } from '#craft/setting';
 import { toNumber } from '#ground/exact';
 import { type Point, signedArea } from '#ground/plane';
@@ -78,11 +78,12 @@ const piece = ({ label, fabric, fabrics, tone, perBlock, cut }: PlannedPiece): u
   cut: cutEntry(cut),
 });
 
-const cutEntry = ({ shape, size, exact, gives, template }: Cut): unknown => ({
+const cutEntry = ({ shape, size, exact, gives, template, way }: Cut): unknown => ({
   shape,
   size,
   exact,
   gives,
+  ...(way ? stripEntry(way) : {}),
   ...(template === null
     ? {}
     : {
@@ -91,6 +92,17 @@ const cutEntry = ({ shape, size, exact, gives, template }: Cut): unknown => ({
         // the direction of the lengthwise grain in the template's own frame
         grain: [0, 1],
       }),
+});
+
+/** `edges` lie along the strip's lower and upper edge; the upper begins `lean` to the right of the lower. */
+const stripEntry = ({ size, angles, cuts, cutBy, row }: StripWay) => ({
+  strip: size[0],
+  angle: Math.min(angles[0], 180 - angles[0]),
+  angles,
+  cuts,
+  cutBy,
+  edges: [row.bottom, row.top],
+  lean: row.lean,
 });
 
 const step = (of: PlannedStep): unknown => ({
@@ -168,6 +180,8 @@ const fabricEntry = (plan: QuiltPlan, of: FabricPlan): unknown => {
       count: cloth.count,
       gives: cloth.gives,
       diagonal: cloth.diagonal,
+      ...(cloth.way ? stripEntry(cloth.way) : {}),
+      ...(cloth.outlines.length > 0 ? { outlines: cloth.outlines.map((outline) => outline.map(pair)) } : {}),
       for: cloth.for,
     })),
     layout: 'sheets' in of.laid ? { sheets: of.laid.sheets } : of.laid.layout,

@@ -87,6 +87,7 @@ const cutApart: Readonly<Record<FabricPlan['pieces'][number]['shape'], readonly 
   rectangle: [],
   'half-square': ['cut once corner to corner'],
   'quarter-square': ['cut twice corner to corner'],
+  angled: ['strips cut at an angle'],
   template: ['by the template'],
 };
 

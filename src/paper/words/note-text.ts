@@ -12,6 +12,19 @@ export const noteText = (note: Note, unit: Unit): string => {
       const off = `${smallText(Math.abs(size - exact), unit)} too ${size > exact ? 'large' : 'small'}`;
       return `Block ${quoted(note.block)}, piece ${note.label}: the exact cut ${lengthText(exact, unit)} falls between two marks of the ruler. It is cut at ${lengthText(size, unit)}, ${off}, and is not trimmed after sewing.${friendlyText(note.friendly, unit)}`;
     }
+    case 'cutting/strip-off-marks': {
+      const measured = [
+        'the width of the strip',
+        note.cuts === 'parallel' ? 'from cut to cut' : 'along its longer edge',
+      ];
+      const off = measured.flatMap((what, i) => {
+        const [exact, size] = [note.exact[i] ?? 0, note.size[i] ?? 0];
+        if (Math.abs(size - exact) <= 1e-9) return [];
+        const by = `${smallText(Math.abs(size - exact), unit)} too ${size > exact ? 'large' : 'small'}`;
+        return [`${what} is exactly ${lengthText(exact, unit)} and is cut at ${lengthText(size, unit)}, ${by}`];
+      });
+      return `Block ${quoted(note.block)}, piece ${note.label} falls between two marks of the ruler: ${off.join('; ')}. It is not trimmed after sewing: ease it in.`;
+    }
     case 'accuracy/drift': {
       const parts = [driftText(note.across, 'across', unit), driftText(note.down, 'down', unit)];
       return `Block ${quoted(note.block)}: cut on the nearest marks, its pieces add up to ${parts.join(' and ')}.`;

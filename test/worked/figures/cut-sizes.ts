@@ -6,7 +6,17 @@ import { type Cut, cutFor, halfSquareFor } from '#craft/cutting';
 import { length, toNearestMark, upToMark } from '#craft/measure';
 import { rational } from '#ground/exact';
 import { at, boxOf, distance, grown, offLine, type Point, type Polygon } from '#ground/plane';
-import { cloths, only, plainBlock, planned, quilt, rails, setOf, type Written } from '../../documents/documents.ts';
+import {
+  cloths,
+  near,
+  only,
+  plainBlock,
+  planned,
+  quilt,
+  rails,
+  setOf,
+  type Written,
+} from '../../documents/documents.ts';
 import { drawnBlock } from '../../documents/drawn.ts';
 import { agrees, type Checks, checkOf } from './case.ts';
 
@@ -171,15 +181,21 @@ export const cutSizes: Checks = {
     const [left, right] = level as [Point, Point];
     assert.ok(Math.abs(left.y - right.y) < 1e-9);
     const pointed = boxOf(grown(seamLine, seam)).height;
-    agrees({ pointed, blunt: boxOf(points).height, tip: distance(left, right) }, of);
+    const [way] = cutFor(seamLine, { seam: length(seam), ruler: rational(1, 1_000_000) }).ways ?? [];
+    assert.ok(way);
+    near(way.exact[0], boxOf(points).height);
+    near(way.row.top, distance(left, right), 1e-5);
+    agrees({ pointed, blunt: way.exact[0], tip: way.row.top }, of);
   }),
 
   diamond45_strip: checkOf<{ side: number; seam: number }, object>((of) => {
     const { side, seam } = of.inputs;
     const slant = side * Math.SQRT1_2;
     const diamond = [at(slant, 0), at(slant + side, 0), at(side, slant), at(0, slant)];
-    const exact = betweenParallels(outlineFrom(diamond, seam).points);
-    agrees({ exact, cut: onMark(exact) }, of);
+    const [way] = cutFor(diamond, { seam: length(seam), ruler: eighths }).ways ?? [];
+    assert.ok(way);
+    near(way.exact[0], betweenParallels(outlineFrom(diamond, seam).points));
+    agrees({ exact: way.exact[0], cut: way.size[0] }, of);
   }),
 
   hexagon_strip: checkOf<{ side: number; seam: number }, object>((of) => {
@@ -191,12 +207,11 @@ export const cutSizes: Checks = {
   // the corner square must match the diamonds untrimmed, so both go to the nearest mark; the edge triangle goes up
   lemoyne_parts: checkOf<Ruled & { block: number }, object>((of) => {
     const { pieces } = blockOf(drawnBlock('lemoyne_star', of.inputs.block), ruled(of.inputs));
-    const { template } = ofShape(pieces, 'template');
-    const [a, b] = (template?.seamLine ?? []) as readonly Point[];
+    const diamond = ofShape(pieces, 'angled');
     agrees(
       {
-        side: distance(a as Point, b as Point),
-        strip: onMark(betweenParallels(template?.points ?? [])),
+        side: diamond.finished[0] * Math.SQRT2,
+        strip: diamond.size[0],
         corner: ofShape(pieces, 'square').size[0],
         edge: ofShape(pieces, 'quarter-square').size[0],
       },
