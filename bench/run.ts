@@ -1,127 +1,87 @@
-// npm run bench: what plans cost, first in cloth and seams, then in milliseconds, beside a baseline taken in the same run.
+// npm run bench: what plans and layouts cost, in at most ten minutes. npm run bench:full: the same on all problems and a
+// hundred seeds, about two hours. A word or more names the parts to run: npm run bench -- purchases kits.
 
-import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { planQuilt, type QuiltPlan } from '#craft';
-import { parseQuilt } from '#craft/design';
-import { chanceFrom } from '#ground/chance';
-import { clothSignsFor, drawQuilt, patternPages, planFileText } from '#paper';
+import { parseArgs } from 'node:util';
 import { openSolver } from '../src/cli/solver.ts';
-import { cabinTop } from './stress.ts';
-import { growthSlope, type Timing, type TimingWish, timed, usual } from './timing.ts';
+import { printExamples } from './layouts/example-quilts.ts';
+import { printGrowth } from './layouts/growth.ts';
+import { printInBrowser } from './layouts/in-browser.ts';
+import { deep, everyClass, flat, kitSized, printGaps, printPurchases, quiltSized } from './layouts/quilt-sized.ts';
+import { printReference } from './layouts/reference.ts';
+import { examplePlans, printPlans } from './plans.ts';
 
-const root = fileURLToPath(new URL('..', import.meta.url));
-const ending = '.quilt.json';
-const examples = readdirSync(join(root, 'examples'))
-  .filter((file) => file.endsWith(ending))
-  .map((file) => ({ name: file.slice(0, -ending.length), text: readFileSync(join(root, 'examples', file), 'utf8') }));
-const throwText = examples.find(({ name }) => name === 'harvest-home-throw')?.text ?? '';
-const [few, many]: readonly [TimingWish, TimingWish] = [{ runs: 20, warmUp: 2 }, usual];
-const noSearch = { budget: { steps: 0 } };
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
+  options: { full: { type: 'boolean', default: false }, problems: { type: 'string' } },
+});
+const isFull = values.full;
+/** Seeded problems of each class: few, or as many as the figures are promised for. */
+const problemsFor = (few: number, many: number): number => Number(values.problems ?? (isFull ? many : few));
 
-const planOf = (document: unknown, options: Parameters<typeof planQuilt>[1]): QuiltPlan => {
-  const outcome = planQuilt(document, options);
-  if (!outcome.ok) throw new Error(`the bench document is refused: ${outcome.problems[0]?.code}`);
-  return outcome.value;
-};
-
-const table = (rows: readonly (readonly string[])[]): void => {
-  const widths = (rows[0] ?? []).map((_, column) => Math.max(...rows.map((row) => row[column]?.length ?? 0)));
-  const line = (row: readonly string[]) => `| ${row.map((cell, i) => cell.padEnd(widths[i] ?? 0)).join(' | ')} |`;
-  const rule = `|${widths.map((width) => '-'.repeat(width + 2)).join('|')}|`;
-  console.log([line(rows[0] ?? []), rule, ...rows.slice(1).map(line)].join('\n'));
-};
-
-const ms = (value: number): string => `${value.toFixed(value < 10 ? 2 : value < 100 ? 1 : 0)} ms`;
-
-const sum = (numbers: readonly number[]): number => numbers.reduce((a, b) => a + b, 0);
-
-/** Cloth of open length in the document's unit; sheets are counted beside it, for a length says nothing of them. */
-const clothRow = (label: string, plan: QuiltPlan): readonly string[] => {
-  const measures = plan.fabrics.map(({ laid }) =>
-    'sheets' in laid
-      ? { isSheets: true, used: laid.sheets.length, bound: laid.bound }
-      : { isSheets: false, used: laid.layout.length as number, bound: laid.bound as number },
-  );
-  const lengths = measures.filter(({ isSheets }) => !isSheets);
-  const sheets = measures.filter(({ isSheets }) => isSheets);
-  const used = sum(lengths.map((one) => one.used));
-  const bound = sum(lengths.map((one) => one.bound));
-  const counted = (of: 'used' | 'bound') => (sheets.length > 0 ? ` + ${sum(sheets.map((one) => one[of]))} sheets` : '');
-  const unit = plan.quilt.unit;
-  return [
-    label,
-    `${used.toFixed(3)} ${unit}${counted('used')}`,
-    `${bound.toFixed(3)} ${unit}${counted('bound')}`,
-    bound === 0 ? '' : `${((100 * (used - bound)) / bound).toFixed(2)} %`,
-    `${measures.filter((one) => one.used - one.bound < 1e-9).length} of ${measures.length}`,
-    `${plan.time.seams}`,
-  ];
+/** Of the reference problems, one of each family and kind of source. */
+const few: Readonly<Record<string, readonly string[]>> = {
+  'q-small-a': ['strip2-r', 'strip3-r', 'sheets2-r'],
+  'q-mid-a': ['strip2-o', 'strip3r-o'],
+  'q-border-a': ['strip3-o'],
+  'setc-cu2': ['strip2-o', 'sheets2-o'],
+  gcut1d: ['strip2-r'],
+  'bwmv-c03-n60-3': ['strip2-r', 'bins3-o'],
 };
 
 const solver = await openSolver();
-console.log('Cloth used, all cloths of a quilt together, against the bound that no layout beats\n');
-table([
-  ['quilt', 'cloth', 'bound', 'gap', 'least proven', 'seams'],
-  ...examples.flatMap(({ name, text }) => [
-    clothRow(`${name}, heuristics alone`, planOf(text, noSearch)),
-    clothRow(`${name}, search`, planOf(text, {})),
-    clothRow(`${name}, search and solver`, planOf(text, { solver })),
-  ]),
-]);
 
-const chance = chanceFrom(1);
-const numbers = Array.from({ length: 100_000 }, chance);
-const baseline = () => numbers.toSorted((a, b) => a - b);
-
-const timeRow = (label: string, { medianMs, spreadMs }: Timing, target = ''): readonly string[] => [
-  label,
-  ms(medianMs),
-  `${ms(spreadMs[0])} to ${ms(spreadMs[1])}`,
-  target,
+const parts: readonly { readonly name: string; readonly title: string; readonly run: () => unknown }[] = [
+  { name: 'plans', title: 'Plans of the example quilts', run: () => printPlans(solver) },
+  {
+    name: 'examples',
+    title: 'Cloths of the example quilts, beside each kind of piece on strips of its own',
+    run: () => printExamples(examplePlans(solver)),
+  },
+  {
+    name: 'two-stages',
+    title: 'Two stages: the gap to the bound',
+    run: () => printGaps({ classes: everyClass, problems: problemsFor(3, 20), cutting: flat, solver }),
+  },
+  {
+    name: 'three-stages',
+    title: 'Three stages: the gap to the bound',
+    run: () => printGaps({ classes: everyClass, problems: problemsFor(2, 20), cutting: deep, solver }),
+  },
+  {
+    name: 'purchases',
+    title: 'Two stages: what is bought, in steps of 1/8 yd, is proven least',
+    run: () => printPurchases({ classes: quiltSized, problems: problemsFor(10, 100), cutting: flat, solver }),
+  },
+  {
+    name: 'kits',
+    title: 'Kits, two stages: what is bought is proven least',
+    run: () => printPurchases({ classes: kitSized, problems: problemsFor(2, 20), cutting: flat, solver }),
+  },
+  {
+    name: 'reference',
+    title: `Reference problems, ${isFull ? 8 : 2} s each`,
+    run: () =>
+      printReference({
+        solver,
+        ms: isFull ? 8000 : 2000,
+        isWanted: (instance, problem) => isFull || (few[instance]?.includes(problem) ?? false),
+      }),
+  },
+  { name: 'growth', title: 'Growth with the demand and with the number of kinds', run: () => printGrowth(solver) },
+  {
+    name: 'browser',
+    title: 'The same searches in a worker of a browser',
+    run: () => printInBrowser({ problems: problemsFor(2, 10) }),
+  },
 ];
 
-const throwPlan = planOf(throwText, noSearch);
-const distinct = cabinTop({ columns: 20, rows: 20, blocks: 'distinct' });
-const one = cabinTop({ columns: 20, rows: 20, blocks: 'one' });
-const growth: (readonly [number, Timing])[] = [];
-for (const times of [1, 2, 4, 8]) {
-  const document = cabinTop({ columns: 10, rows: 5 * times, blocks: 'distinct' });
-  growth.push([50 * times, await timed(() => planOf(document, noSearch), few)]);
+const unknown = positionals.filter((word) => !parts.some(({ name }) => name === word));
+if (unknown.length > 0)
+  throw new Error(`no part ${unknown.join(', ')}: there are ${parts.map(({ name }) => name).join(', ')}`);
+for (const { name, title, run } of parts) {
+  if (positionals.length > 0 && !positionals.includes(name)) continue;
+  const begun = performance.now();
+  console.log(`\n${title}\n`);
+  await run();
+  console.log(`(${name}: ${((performance.now() - begun) / 1000).toFixed(0)} s)`);
 }
-
-const folder = mkdtempSync(join(tmpdir(), 'seamstead-bench-'));
-const command = ['bin/seamstead.mjs', 'plan', 'examples/harvest-home-throw.quilt.json', '--out', folder];
-const wholeProcess = () => {
-  const { status, stderr } = spawnSync(process.execPath, command, { cwd: root, encoding: 'utf8' });
-  if (status !== 0) throw new Error(`the command failed: ${stderr}`);
-};
-
-console.log('\nTime, warm, median of 20, first to third quartile\n');
-table([
-  ['what', 'median', 'spread', 'target'],
-  timeRow('baseline: sorting 100 000 numbers', await timed(baseline, many)),
-  timeRow('throw: parse', await timed(() => parseQuilt(throwText), many)),
-  timeRow('throw: plan, no layout search', await timed(() => planOf(throwText, noSearch), many), '60 ms'),
-  timeRow('throw: plan, search', await timed(() => planOf(throwText, {}), few)),
-  timeRow('throw: plan, search and solver', await timed(() => planOf(throwText, { solver }), few)),
-  timeRow('throw: plan file', await timed(() => planFileText(throwPlan), many)),
-  timeRow('throw: picture of the quilt', await timed(() => pictureOf(throwPlan), many)),
-  timeRow('throw: pages as Typst and pictures', await timed(() => patternPages(throwPlan), many)),
-  timeRow('throw: the command, whole process', await timed(wholeProcess, few), '2000 ms'),
-  timeRow('400 cabins of one block: plan', await timed(() => planOf(one, noSearch), few), '300 ms'),
-  timeRow('400 distinct cabins: plan', await timed(() => planOf(distinct, noSearch), few), '300 ms'),
-  ...growth.map(([blocks, timing]) => timeRow(`${blocks} distinct cabins: plan`, timing)),
-  timeRow('baseline again', await timed(baseline, many)),
-]);
-rmSync(folder, { recursive: true });
-
-function pictureOf(plan: QuiltPlan): string {
-  return drawQuilt({ plan, signs: clothSignsFor(plan), fitPt: [480, 480], fill: 'colour', alt: '' }).svg;
-}
-
-const slope = growthSlope(growth.map(([blocks, { medianMs }]) => [blocks, medianMs]));
-console.log(`\nGrowth over 1, 2, 4, 8 times the blocks: slope ${slope.toFixed(2)} (target at most 1.2)`);

@@ -37,11 +37,13 @@ export const runLayout = async (wishes: LayoutWishes, terminal: Terminal): Promi
   };
   if (!asked.ok) return refuse(asked.problems, asked.more);
   const { instance, problem, cut } = asked.value;
-  const solver = await openSolver();
+  let begun = performance.now();
+  const solver = await openSolver(() => seconds - (performance.now() - begun) / 1000);
   const progress = progressOn(terminal.stderr);
   progress.say('Laying out …');
   const search = searchFor({ problem, cut, solver });
-  const searched = await timedSearch({ search, seconds, say: progress.say });
+  begun = performance.now();
+  const searched = await timedSearch({ search, begun, seconds, say: progress.say });
   progress.clear();
   if (searched === 'no' || searched === 'not-found')
     return refuse(
@@ -88,10 +90,11 @@ interface Searched extends InstanceFound {
 /** Steps until the time is over or the search ends; the first step is always taken. */
 const timedSearch = async (of: {
   readonly search: ReturnType<typeof searchFor>;
+  readonly begun: number;
   readonly seconds: number;
   readonly say: (what: string) => void;
 }): Promise<Searched | 'no' | 'not-found'> => {
-  const begun = performance.now();
+  const { begun } = of;
   let best: InstanceFound | null = null;
   let firstMs = 0;
   let bestMs = 0;

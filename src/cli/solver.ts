@@ -1,14 +1,24 @@
 // The solver that layouts ask for least cloth: HiGHS behind craft's small interface. Synchronous once opened;
-// limited by nodes, never by time, so that the same program always has the same answer.
+// limited by nodes, so that the same program always has the same answer; by time only where a person waits for it.
 import loadHighs from 'highs';
 import { costOf, type IntegerProgram, type IntegerSolver, isSolution, type SolverAnswer } from '#craft/strips';
 
 type Highs = Awaited<ReturnType<typeof loadHighs>>;
 
-/** Loads the solver (about 40 ms); keep the answer, it may be asked any number of times. */
-export const openSolver = async (): Promise<IntegerSolver> => {
+/**
+ * Loads the solver (about 40 ms); keep the answer, it may be asked any number of times.
+ *
+ * @param secondsLeft where a person waits: no answer is looked for longer than that, whatever the limits, and then the same program may
+ *   have another answer
+ */
+export const openSolver = async (secondsLeft: (() => number) | null = null): Promise<IntegerSolver> => {
   const highs = await loadHighs();
-  return { minimise: (program, limits) => answerFor({ highs, program, nodes: limits.nodes }) };
+  return {
+    minimise: (program, limits) => {
+      const seconds = secondsLeft?.() ?? null;
+      return seconds !== null && seconds <= 0 ? none : answerFor({ highs, program, nodes: limits.nodes, seconds });
+    },
+  };
 };
 
 const none: SolverAnswer = { status: 'none' };
@@ -17,8 +27,9 @@ const answerFor = (of: {
   readonly highs: Highs;
   readonly program: IntegerProgram;
   readonly nodes: number;
+  readonly seconds: number | null;
 }): SolverAnswer => {
-  const { highs, program, nodes } = of;
+  const { highs, program, nodes, seconds } = of;
   if (program.cost.length === 0) return none;
   // costs up to 1: large ones have been seen to end a run with an error
   const scale = Math.max(1, ...program.cost);
@@ -30,6 +41,7 @@ const answerFor = (of: {
       mip_rel_gap: 0,
       mip_abs_gap: 0.5 / scale,
       mip_max_nodes: nodes,
+      ...(seconds === null ? {} : { time_limit: seconds }),
       mip_heuristic_effort: 0.01,
       mip_heuristic_run_root_reduced_cost: false,
     });
