@@ -3,12 +3,11 @@ import { test } from 'node:test';
 import fc from 'fast-check';
 import { compareEffort, effortOf } from '#craft/ease';
 import { length } from '#craft/measure';
-import { lengthOf } from '#craft/strips';
+import { lengthOf, levelChoicesFor, levelsFor, ownStripsFor } from '#craft/strips';
 import { checkLayout } from './check-layout.ts';
 import type { Demand, LaidOut } from './cloth.ts';
 import { scaledJobFor } from './kinds.ts';
 import { planLayout } from './layout.ts';
-import { plainLayoutsFor } from './search.ts';
 
 type Size = readonly [across: number, along: number, count: number];
 
@@ -226,7 +225,7 @@ test('a layout is never longer than any plain heuristic', () => {
       const laid = laidOf({ width, demands, steps: 1 });
       for (const turning of ['as-demanded', 'never'] as const) {
         const { job, grid, unit } = scaledJobFor({ width: length(width), demands, turning });
-        for (const strips of plainLayoutsFor(job)) {
+        for (const strips of [ownStripsFor(job), ...levelChoicesFor(job).map((choice) => levelsFor(job, choice))]) {
           assert.ok(laid.layout.length <= (lengthOf(strips) * unit) / grid.per);
         }
       }

@@ -2,12 +2,20 @@
 // parts along a strip, pieces down a part; the shortest found, then the least work. Knows nothing of shops.
 
 import { compareEffort, effortOf } from '#craft/ease';
+import { openLayoutSearch } from '#craft/layout';
 import { type Length, length } from '#craft/measure';
-import { type IntegerSolver, lengthOf, lowerBoundFor, type StripUse } from '#craft/strips';
+import {
+  type BoundKind,
+  type IntegerSolver,
+  lengthOf,
+  lowerBoundFor,
+  type ShopStep,
+  type StripUse,
+  withoutSurplus,
+} from '#craft/strips';
 import type { Demand, LaidOut } from './cloth.ts';
 import { type Easing, easedLayout } from './eased-layout.ts';
 import { type ScaledJob, scaledJobFor, widerThanCloth } from './kinds.ts';
-import { bestStripsFor } from './search.ts';
 
 /** How hard to search: layouts made beyond the plain heuristics. Steps, not seconds: the same input gives the same layout. */
 export interface LayoutBudget {
@@ -22,6 +30,8 @@ export interface LayoutTask {
   readonly demands: readonly Demand[];
   readonly budget: LayoutBudget;
   readonly solver?: IntegerSolver;
+  /** Where given, what has to be bought is decided first. In the document's unit. */
+  readonly shop?: ShopStep;
   /** Looks for less work, and what it costs; without it the shortest layout stands as it was found. */
   readonly easing?: Easing;
 }
@@ -41,43 +51,55 @@ export const planLayout = (task: LayoutTask): LaidOut => {
   if (wide.length > 0) throw new RangeError(`pieces wider than the cloth: demands ${wide.join(', ')}`);
   const scaled = scaledJobFor({ width, demands, turning: 'as-demanded' });
   const free = searched(scaled, task);
-  const best = scaled.job.kinds.some((k) => k.mayTurn) ? shorter(free, fixed(task)) : free;
-  const { solver = null, easing = null } = task;
+  const best = isLeast(free) || !scaled.job.kinds.some((k) => k.mayTurn) ? free : shorter(free, fixed(task));
+  const { easing = null } = task;
+  // what costs more than the search itself is left out where no search is wanted
+  const solver = task.budget.steps > 0 ? (task.solver ?? null) : null;
   const { layout, ladder } = easedLayout({ ...best, demands, width, solver, easing });
   const least = length(Math.min(layout.length, ...ladder.map((rung) => rung.length)));
   return {
     layout,
-    bound: boundOf(scaled, best.strips, least),
-    boundKind: 'area',
+    bound: boundOf(free, least),
+    boundKind: scaled.grid.exact ? free.boundKind : 'area',
     ...(ladder.length > 0 ? { ladder } : {}),
   };
 };
 
 interface Found {
   readonly scaled: ScaledJob;
+  /** Exactly the demand. */
   readonly strips: readonly StripUse[];
+  /** Whole units of the job. */
+  readonly bound: number;
+  readonly boundKind: BoundKind;
 }
 
-const searched = (scaled: ScaledJob, { budget, solver }: LayoutTask): Found => ({
-  scaled,
-  strips: bestStripsFor({
-    job: scaled.job,
-    steps: budget.steps,
+const searched = (scaled: ScaledJob, { budget, solver, shop }: LayoutTask): Found => {
+  const { job, grid, unit } = scaled;
+  const perUnit = grid.per / unit;
+  const search = openLayoutSearch({
+    job,
+    cutting: { stages: 3, stripHeights: 'any' },
+    shop: shop === undefined ? null : { step: shop.step * perUnit, before: shop.before * perUnit },
     solver: solver ?? null,
-    enough: (found) => lowerBoundFor(scaled.job, found) === found,
-  }),
-});
+  });
+  search.advance(budget.steps);
+  const { strips, bound, boundKind } = search.found();
+  return { scaled, strips: withoutSurplus(job, strips), bound, boundKind };
+};
 
 /** The same search as if no piece might turn, so that leave to turn never costs cloth. */
 const fixed = (task: LayoutTask): Found =>
   searched(scaledJobFor({ width: task.width, demands: task.demands, turning: 'never' }), task);
 
+const isLeast = ({ strips, bound }: Found): boolean => lengthOf(strips) <= bound;
+
 const shorter = (a: Found, b: Found): Found =>
   compareEffort(effortOf(a.scaled.job, a.strips), effortOf(b.scaled.job, b.strips)) <= 0 ? a : b;
 
 /** Off the grid the bound is that of the pieces rounded down on a cloth rounded up, in the grid's own units. */
-const boundOf = (scaled: ScaledJob, strips: readonly StripUse[], found: Length): Length => {
-  const { grid, unit, job, loose } = scaled;
-  if (grid.exact) return length(Math.min(found, (lowerBoundFor(job, lengthOf(strips)) * unit) / grid.per));
+const boundOf = ({ scaled, bound }: Found, found: Length): Length => {
+  const { grid, unit, loose } = scaled;
+  if (grid.exact) return length(Math.min(found, (bound * unit) / grid.per));
   return length(Math.min(found, lowerBoundFor(loose, Math.ceil(found * grid.per)) / grid.per));
 };

@@ -1,7 +1,18 @@
 // Which search finds the least cloth for a job, and how is it led? The exact answer where pieces are few, strips of two
 // stages, strips of three; three stages never take more cloth than two.
 import { fewPieces } from '#craft/few-pieces';
-import type { Cutting, IntegerSolver, Job, ShopStep, StripSearch, StripsFound } from '#craft/strips';
+import {
+  type Cutting,
+  type IntegerSolver,
+  type Job,
+  lengthOf,
+  levelChoicesFor,
+  levelsFor,
+  type ShopStep,
+  type StripSearch,
+  type StripsFound,
+  type StripUse,
+} from '#craft/strips';
 import { type StripHeights, searchThreeStages } from '#craft/three-stage';
 import { searchTwoStages } from '#craft/two-stage';
 
@@ -36,10 +47,12 @@ const stackedToFlat = 3;
 function* searchStacked(task: LayoutSearchTask, stripHeights: StripHeights): StripSearch {
   const flat = searchTwoStages(task);
   let plain = flat.next();
-  const stacked = searchThreeStages({ ...task, stripHeights, start: plain.value.strips });
+  const stacked = searchThreeStages({ ...task, stripHeights, start: startFor(task.job, plain.value.strips) });
   let found = stacked.next();
   if (found.done === true) return found.value;
-  yield found.value;
+  // a bound that counts area holds for any cutting
+  const area = plain.value.boundKind === 'area' ? plain.value.bound : 0;
+  yield { ...found.value, bound: Math.max(found.value.bound, Math.min(area, found.value.length)) };
   const exact = fewPieces(task);
   if (exact !== null) return exact;
   for (let step = 1; found.done !== true; step++) {
@@ -51,6 +64,13 @@ function* searchStacked(task: LayoutSearchTask, stripHeights: StripHeights): Str
   }
   return shorter(found.value, plain.value);
 }
+
+/** The shortest of the plain heuristics, one piece below another among them. */
+const startFor = (job: Job, flat: readonly StripUse[]): readonly StripUse[] =>
+  levelChoicesFor(job)
+    .filter(({ piling }) => piling === 'stacked')
+    .map((choice) => levelsFor(job, choice))
+    .reduce((best, strips) => (lengthOf(strips) < lengthOf(best) ? strips : best), flat);
 
 /** The shorter layout; what is proven is proven of three stages. */
 const shorter = (stacked: StripsFound, flat: StripsFound): StripsFound =>
