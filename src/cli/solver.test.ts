@@ -38,12 +38,12 @@ test('a small cover is solved to proof', () => {
       },
     ],
   };
-  assert.deepEqual(solver.minimise(program, limits), { status: 'optimal', x: [1, 2], objective: 13, bound: 13 });
+  assert.deepEqual(solver.minimise(program, limits), { status: 'optimal', x: [1, 2], objective: 13, bound: 13, pivots: 0 });
 });
 
 test('a program without a solution has none', () => {
   const program: IntegerProgram = { cost: [1], upper: [2], rows: [{ least: 5, terms: [[0, 1]] }] };
-  assert.deepEqual(solver.minimise(program, limits), { status: 'none', isImpossible: true });
+  assert.deepEqual(solver.minimise(program, limits), { status: 'none', isImpossible: true, pivots: 0 });
   assert.deepEqual(solver.minimise({ cost: [], upper: [], rows: [] }, limits), { status: 'none' });
 });
 

@@ -46,9 +46,11 @@ const answerFor = (of: {
       mip_heuristic_run_root_reduced_cost: false,
     });
     model.run();
+    const pivots = Number(model.info.get('simplex_iteration_count'));
     if (model.getModelStatus() === highs.constants.modelStatus.infeasible)
-      return { status: 'none', isImpossible: true };
-    if (model.info.get('primal_solution_status') !== highs.constants.solutionStatus.feasible) return none;
+      return { status: 'none', isImpossible: true, pivots };
+    if (model.info.get('primal_solution_status') !== highs.constants.solutionStatus.feasible)
+      return { status: 'none', pivots };
     const x = Array.from(model.getSolution().colValue, Math.round);
     if (!isSolution(program, x)) return none;
     const objective = costOf(program, x);
@@ -58,6 +60,7 @@ const answerFor = (of: {
       status: proven ? 'optimal' : 'stopped',
       x,
       objective,
+      pivots,
       bound: proven ? objective : Math.min(objective, dual),
     };
   } finally {

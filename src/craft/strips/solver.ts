@@ -25,9 +25,11 @@ export type SolverAnswer =
       readonly x: readonly number[];
       readonly objective: number;
       readonly bound: number;
+      /** Work done, where the solver tells. */
+      readonly pivots?: number;
     }
   /** No solution was found; `isImpossible` when it is proven that there is none. */
-  | { readonly status: 'none'; readonly isImpossible?: boolean };
+  | { readonly status: 'none'; readonly isImpossible?: boolean; readonly pivots?: number };
 
 export interface IntegerSolver {
   readonly minimise: (program: IntegerProgram, limits: SolverLimits) => SolverAnswer;

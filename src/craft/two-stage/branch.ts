@@ -1,8 +1,7 @@
 // The proof: how many strips of some level or higher? Where the program takes a fraction of one, either fewer are cut or more,
 // and each answer is a program of its own with a higher bound. The lowest open bound holds for all layouts.
-import type { IntegerSolver } from '#craft/strips';
 import type { ColumnUse } from './column.ts';
-import { type CoverAnswer, coverBy } from './cover.ts';
+import { type CoverAnswer, coverBy, type Helper } from './cover.ts';
 import { dive } from './dive.ts';
 import { stripsWithin } from './enumerate.ts';
 import { stripCounts } from './level-bounds.ts';
@@ -15,6 +14,8 @@ interface Part {
   readonly bound: number;
   readonly depth: number;
   readonly number: number;
+  /** How often a list was too long, or the solver gave up, where nothing was left to split. */
+  readonly failures: number;
 }
 
 export interface Tree {
@@ -37,7 +38,7 @@ export const treeFor = (of: {
   readonly bound: number;
   /** No layout longer than this is of interest. */
   readonly longest: number;
-  readonly solver: IntegerSolver | null;
+  readonly helper: Helper;
   readonly round: (bound: number) => number;
 }): Tree => {
   const { master, round } = of;
@@ -47,8 +48,9 @@ export const treeFor = (of: {
     bound: of.bound,
     depth: 0,
     number: 0,
+    failures: 0,
   };
-  addStopgap(master, 10 * of.longest);
+  addStopgap(master, stopgapCost * of.longest);
   const open: Part[] = [root];
   /** Of the parts that could be neither split nor answered. */
   let stuck = Number.POSITIVE_INFINITY;
@@ -85,10 +87,10 @@ export const treeFor = (of: {
       return null;
     }
     // small programs first: more strips and more of the solver's steps as the parts become many
-    const effort = 1 + count / 20;
+    const effort = (1 + count / 20) * 3 ** part.failures;
     const answer = answerByList({
       master,
-      solver: of.solver,
+      helper: of.helper,
       limit,
       most: 250 * Math.sqrt(effort),
       nodes: 20 * effort,
@@ -105,7 +107,8 @@ export const treeFor = (of: {
     yield;
     const level = levelToSplit(master);
     if (level === null) {
-      stuck = Math.min(stuck, bound);
+      if (part.failures < mostFailures) open.push({ ...again, failures: part.failures + 1 });
+      else stuck = Math.min(stuck, bound);
       return yield* dive({ master, cutoff: limit, tries: 3, choices: 40 });
     }
     const strips = stripCounts(master)[level] as number;
@@ -113,14 +116,19 @@ export const treeFor = (of: {
     fewer[level] = Math.floor(strips);
     const more = part.floors.slice();
     more[level] = Math.ceil(strips);
-    open.push({ floors: part.floors, ceilings: fewer, bound, depth: part.depth + 1, number: numbered++ });
-    open.push({ floors: more, ceilings: part.ceilings, bound, depth: part.depth + 1, number: numbered++ });
+    open.push({ floors: part.floors, ceilings: fewer, bound, depth: part.depth + 1, number: numbered++, failures: 0 });
+    open.push({ floors: more, ceilings: part.ceilings, bound, depth: part.depth + 1, number: numbered++, failures: 0 });
     if ((count & (count - 1)) === 0) return yield* dive({ master, cutoff: limit, tries: 3, choices: 1000 });
     return null;
   }
 
   return { bound: least, isOver: () => open.length === 0, parts: () => count, advance };
 };
+
+const mostFailures = 4;
+
+/** So many times the longest length: a thousandth of the stopgap is dearer than any layout. */
+const stopgapCost = 1e4;
 
 const takeLowest = (open: Part[]): Part | null => {
   let at = -1;
@@ -159,13 +167,13 @@ const levelToSplit = (master: Master): number | null => {
 /** Lists all strips that a layout within the limit can hold, and asks the solver for the best of them. */
 const answerByList = (of: {
   readonly master: Master;
-  readonly solver: IntegerSolver | null;
+  readonly helper: Helper;
   readonly limit: number;
   readonly most: number;
   readonly nodes: number;
 }): CoverAnswer => {
-  const { master, solver, limit } = of;
-  if (solver === null) return { status: 'stopped' };
+  const { master, helper, limit } = of;
+  if (helper.solver === null || helper.owed > 0) return { status: 'stopped' };
   const { task, left } = master;
   const prices = new Float64Array(task.kinds);
   const costs = new Float64Array(task.heights.length);
@@ -175,5 +183,5 @@ const answerByList = (of: {
   if (columns === null) return { status: 'stopped' };
   if (columns.length === 0) return { status: 'none' };
   const cover = { task, columns, left, floors: master.floors, ceilings: master.ceilings, cutoff: limit };
-  return coverBy(solver, cover, Math.floor(of.nodes));
+  return coverBy(helper, cover, of.nodes);
 };

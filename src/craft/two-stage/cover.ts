@@ -21,9 +21,24 @@ export type CoverAnswer =
   | { readonly status: 'none' }
   | { readonly status: 'stopped' };
 
-export const coverBy = (solver: IntegerSolver, cover: Cover, nodes: number): CoverAnswer => {
+/** The solver with its share of the work: what it owes must be paid back by other work before it is asked again. */
+export interface Helper {
+  readonly solver: IntegerSolver | null;
+  /** In the solver's pivots. */
+  owed: number;
+}
+
+/** Work of a call that does not tell. */
+const pivotsUntold = 500;
+/** So many pivots a call costs before its first. */
+const pivotsToStart = 100;
+
+export const coverBy = (helper: Helper, cover: Cover, nodes: number): CoverAnswer => {
+  const { solver } = helper;
+  if (solver === null || helper.owed > 0) return { status: 'stopped' };
   const program = programFor(cover);
-  const answer = solver.minimise(program, { nodes });
+  const answer = solver.minimise(program, { nodes: Math.floor(nodes) });
+  helper.owed += pivotsToStart + (answer.pivots ?? pivotsUntold);
   if (answer.status === 'none') return { status: answer.isImpossible === true ? 'none' : 'stopped' };
   if (!isSolution(program, answer.x)) return { status: 'stopped' };
   const uses = cover.columns.flatMap((column, c) =>

@@ -3,7 +3,8 @@
 // strip is taken instead, as often as is allowed.
 import type { Chance } from '#ground/chance';
 import { type Column, type ColumnUse, heightAt, lengthOfUses, takeFrom, timesWithin } from './column.ts';
-import { copyOf, type Master, setCeiling, setFloor, setLeft, solveByColumns } from './master.ts';
+import { askByWidth } from './level-bounds.ts';
+import { copyOf, type Master, type Relaxed, setCeiling, setFloor, setLeft, solveByColumns } from './master.ts';
 
 export interface DiveOrder {
   /** Not changed; must have been solved. */
@@ -58,7 +59,7 @@ const withWholeParts = (order: DiveOrder, from: Place): Place | null => {
   const uses = [...from.uses];
   for (;;) {
     const cutoff = order.cutoff - length + 1e-6;
-    const relaxed = solveByColumns(master, { rounds: 12, cutoff });
+    const relaxed = solveLeft(master, { rounds: 12, cutoff });
     if (relaxed.status === 'infeasible' || relaxed.bound > cutoff) return null;
     const whole = wholeParts(master, rest);
     if (whole.length === 0) return { master, left: rest, uses, length };
@@ -70,6 +71,14 @@ const withWholeParts = (order: DiveOrder, from: Place): Place | null => {
     }
     if (rest.every((n) => n === 0)) return length > order.cutoff ? null : { master, left: rest, uses, length };
     setLeft(master, rest);
+  }
+};
+
+/** Solves for the pieces left, with the strips that their widths ask for. */
+const solveLeft = (master: Master, limits: { readonly rounds: number; readonly cutoff: number }): Relaxed => {
+  for (;;) {
+    const relaxed = solveByColumns(master, limits);
+    if (relaxed.status === 'infeasible' || relaxed.bound > limits.cutoff || !askByWidth(master)) return relaxed;
   }
 };
 
@@ -117,7 +126,7 @@ const nextPlaces = (order: DiveOrder, { master, left, uses, length }: Place): re
       continue;
     }
     setLeft(trial, rest);
-    const relaxed = solveByColumns(trial, { rounds: 3, cutoff: order.cutoff - reached + 1e-6 });
+    const relaxed = solveLeft(trial, { rounds: 3, cutoff: order.cutoff - reached + 1e-6 });
     if (relaxed.status === 'infeasible' || reached + relaxed.bound > order.cutoff + 1e-6) continue;
     places.push({ place, cost: reached + relaxed.value });
   }

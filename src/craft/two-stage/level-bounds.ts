@@ -1,6 +1,5 @@
 // How many strips of some height or higher must every layout have? Pieces that are that high however they lie need strips
 // that high, and a number of strips is whole: what the fractions of the linear program do not see.
-import { attainableWithin } from '#craft/strips';
 import type { Column } from './column.ts';
 import { type Master, masterFor, type Relaxed, setFloor, solveByColumns } from './master.ts';
 import { type Task, taskFor } from './task.ts';
@@ -15,20 +14,10 @@ export interface LevelBounds {
 
 /** @source the bound of level packing by the widths of the higher pieces, made whole level by level: docs/formulas.md#layout */
 export const levelBoundsFor = (task: Task): LevelBounds => {
-  const levels = task.heights.length;
-  const byWidth = new Int32Array(levels);
   const known = new Map<number, number>();
-  const fullest = fullestWidth(task);
-  const top = (levels - 1) * task.kinds;
-  for (let level = 0; level < levels; level++) {
-    let wide = 0;
-    for (let kind = 0; kind < task.kinds; kind++)
-      if ((task.lowest[kind] as number) >= level) wide += (task.demand[kind] as number) * narrowest(task, kind, top);
-    byWidth[level] = Math.ceil(wide / fullest);
-  }
   return {
     mayTurn: task.lies.some((l) => l.turned),
-    byWidth,
+    byWidth: stripsByWidth(task, task.demand),
     byFitting: (level) => {
       const found = known.get(level) ?? stripsFitting(task, level);
       known.set(level, found);
@@ -37,14 +26,27 @@ export const levelBoundsFor = (task: Task): LevelBounds => {
   };
 };
 
-const narrowest = (task: Task, kind: number, top: number): number => task.widths[top + kind] as number;
-
-/** The most of a strip's width that pieces, at their narrowest, can fill. */
-const fullestWidth = (task: Task): number => {
-  const top = (task.heights.length - 1) * task.kinds;
-  const sizes = Array.from(task.demand, (most, kind) => ({ size: narrowest(task, kind, top), most }));
-  return Math.max(1, attainableWithin(task.room, sizes));
+/** Strips of each level or higher that these pieces need by width alone. */
+export const stripsByWidth = (task: Task, left: Int32Array): Int32Array => {
+  const levels = task.heights.length;
+  const top = (levels - 1) * task.kinds;
+  const wide = new Float64Array(levels);
+  for (let kind = 0; kind < task.kinds; kind++) {
+    const n = left[kind] as number;
+    if (n === 0) continue;
+    const level = task.lowest[kind] as number;
+    wide[level] = (wide[level] as number) + n * narrowest(task, kind, top);
+  }
+  const needed = new Int32Array(levels);
+  let sum = 0;
+  for (let level = levels - 1; level >= 0; level--) {
+    sum += wide[level] as number;
+    needed[level] = Math.ceil(sum / task.fullest);
+  }
+  return needed;
 };
+
+const narrowest = (task: Task, kind: number, top: number): number => task.widths[top + kind] as number;
 
 /** The same question without heights: strips are alike, and pieces are told apart by width alone. */
 const stripsFitting = (task: Task, level: number): number => {
@@ -86,6 +88,20 @@ export const askForStrips = (master: Master, bounds: LevelBounds): boolean => {
     const needed = wide > now + 1e-6 || isFar ? wide : bounds.byFitting(level);
     if (needed <= now + 1e-6) continue;
     setFloor(master, level, needed);
+    asked = true;
+  }
+  return asked;
+};
+
+/** The same by width alone, for the pieces left: quick enough to ask at every choice. */
+export const askByWidth = (master: Master): boolean => {
+  const counts = stripCounts(master);
+  const needed = stripsByWidth(master.task, master.left);
+  let asked = false;
+  for (let level = 0; level < counts.length; level++) {
+    const least = needed[level] as number;
+    if (least <= (counts[level] as number) + 1e-6 || least <= (master.floors[level] as number)) continue;
+    setFloor(master, level, least);
     asked = true;
   }
   return asked;

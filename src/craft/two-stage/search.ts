@@ -17,11 +17,13 @@ import {
 } from '#craft/strips';
 import { chanceFrom } from '#ground/chance';
 import { treeFor } from './branch.ts';
-import { type ColumnUse, columnOf, heightAt, stripsOf } from './column.ts';
+import { type Column, type ColumnUse, columnOf, heightAt, stripsOf } from './column.ts';
+import { coverBy, type Helper } from './cover.ts';
 import { dive } from './dive.ts';
 import { levelBoundsFor, solveWithLevels } from './level-bounds.ts';
-import { type Master, masterFor, pricesOf } from './master.ts';
+import { type Master, manyStrips, masterFor, pricesOf } from './master.ts';
 import { freeStrips, merged, refill } from './neighbourhood.ts';
+import { poolFor } from './pool.ts';
 import { type Task, taskFor } from './task.ts';
 
 export interface TwoStageOrder {
@@ -107,46 +109,78 @@ function* work(
     }
     yield;
   }
-  const losses = lossesOf(master);
-  const tree = treeFor({ master, bound: best.bound, longest: best.length, solver: order.solver, round });
+  const { lossOf, value } = pricedBy(master);
+  const pool = poolFor(lossOf);
+  pool.add(master.columns);
+  const floors = master.floors.slice();
+  const helper: Helper = { solver: order.solver, owed: 0 };
+  const tree = treeFor({ master, bound: best.bound, longest: best.length, helper, round });
   const chance = chanceFrom(1);
-  for (;;) {
+  let asking = { after: 4, most: 120, nodes: 8 };
+  let quiet = 0;
+  for (let turn = 1; ; turn++) {
+    const before = best.length;
     for (let n = 0; n < 6; n++) {
-      accept(yield* refillOnce({ task, best, losses, chance }));
+      const found = yield* refillOnce({ task, best, lossOf, chance });
+      if (found !== null) pool.add(found.map((u) => u.column));
+      accept(found);
       yield;
       if (best.length <= best.bound) return;
     }
     for (let n = 0; n < 2 && !tree.isOver(); n++) {
-      accept(yield* tree.advance(best.length - 1));
+      const found = yield* tree.advance(best.length - 1);
+      if (found !== null) pool.add(found.map((u) => u.column));
+      accept(found);
       raise(Math.min(tree.bound(), best.length), 'integer');
       yield;
       if (best.length <= best.bound) return;
     }
+    quiet = best.length < before ? 0 : quiet + 1;
+    helper.owed = Math.max(-mostSaved, helper.owed - pivotsPerTurn);
+    if (order.solver === null || quiet < quietTurns || turn < asking.after || helper.owed > 0) continue;
+    pool.add(master.columns.filter((c) => c.level >= 0));
+    const cutoff = best.length - 1;
+    const columns = pool.best({ most: asking.most, slack: cutoff - value });
+    const cover = { task, columns, left: task.demand, floors, ceilings: noCeilings(task), cutoff };
+    const answer = coverBy(helper, cover, asking.nodes);
+    if (answer.status === 'found') accept(answer.uses);
+    asking = { after: Math.ceil(turn * 1.5), most: asking.most * 1.3, nodes: asking.nodes * 2 };
+    yield;
   }
 }
 
-/** What a strip costs beyond the worth of its pieces at the program's prices. */
-const lossesOf = (master: Master): ((use: ColumnUse) => number) => {
+/** Of the solver, paid for by one turn of the rest; about as much time as the turn. */
+const pivotsPerTurn = 150;
+const mostSaved = 300;
+
+/** The solver is asked when strips laid anew have brought nothing for so long. */
+const quietTurns = 3;
+
+const noCeilings = (task: Task): Float64Array => new Float64Array(task.heights.length).fill(manyStrips);
+
+/** The program's value, and what a strip costs beyond the worth of its pieces at its prices. */
+const pricedBy = (master: Master): { readonly value: number; readonly lossOf: (column: Column) => number } => {
   const prices = new Float64Array(master.task.kinds);
   const costs = new Float64Array(master.task.heights.length);
-  pricesOf(master, prices, costs);
-  return ({ column }) => {
-    let loss = heightAt(master.task, column);
-    column.kinds.forEach((kind, e) => {
-      loss -= (prices[kind] as number) * (column.counts[e] as number);
-    });
-    return Math.max(0, loss);
+  const value = pricesOf(master, prices, costs);
+  return {
+    value,
+    lossOf: ({ level, kinds, counts }) => {
+      let loss = costs[level] as number;
+      for (let e = 0; e < kinds.length; e++) loss -= (prices[kinds[e] as number] as number) * (counts[e] as number);
+      return Math.max(0, loss);
+    },
   };
 };
 
 function* refillOnce(of: {
   readonly task: Task;
   readonly best: Standing;
-  readonly losses: (use: ColumnUse) => number;
+  readonly lossOf: (column: Column) => number;
   readonly chance: () => number;
 }): Generator<void, readonly ColumnUse[] | null, void> {
-  const { task, best, losses, chance } = of;
-  const standings = best.uses.map((use) => losses(use) + 0.02 * heightAt(task, use.column));
+  const { task, best, lossOf, chance } = of;
+  const standings = best.uses.map((use) => lossOf(use.column) + 0.02 * heightAt(task, use.column));
   const size = 3 + Math.floor(chance() * 6);
   const freed = freeStrips({ task, uses: best.uses, standings, size, chance });
   const cutoff = chance() < 0.5 ? freed.length : freed.length - 1;

@@ -1,6 +1,6 @@
 // The job in the engine's own terms: shared factors taken out of widths and heights, the heights that a strip can have
 // numbered from the lowest, and the one way that each kind lies best in a strip of each height.
-import { gcdOf, heightOf, type Job, type Kind, type Run, widthOf } from '#craft/strips';
+import { attainableWithin, gcdOf, heightOf, type Job, type Kind, type Run, widthOf } from '#craft/strips';
 
 /** One way for a piece to lie. */
 export interface PieceLie {
@@ -17,6 +17,8 @@ export interface PieceLie {
 export interface Task {
   readonly job: Job;
   readonly room: number;
+  /** The most of the room that pieces can fill. */
+  readonly fullest: number;
   readonly kinds: number;
   readonly demand: Int32Array;
   /** Distinct heights of lies, rising. */
@@ -48,7 +50,9 @@ export const taskFor = (job: Job): Task => {
     });
   }
   const demand = Int32Array.from(job.kinds, (k) => k.count);
-  return { job, room, kinds, demand, heights, heightUnit, lies, widths, lowest };
+  const sizes = lies.map((l) => ({ size: l.width, most: demand[l.kind] as number }));
+  const fullest = Math.max(1, attainableWithin(room, sizes));
+  return { job, room, fullest, kinds, demand, heights, heightUnit, lies, widths, lowest };
 };
 
 /** The run of one piece of a kind as it lies in a strip of this level. */
