@@ -135,6 +135,10 @@ test('no side on the block’s edge comes to lie on the bias', () => {
   assert.equal(kept([placed], size), 0);
   const inside = placed.map((p) => at(p.x + 1, p.y + 1));
   assert.equal(kept([inside], [box.width + 2, box.height + 2]), 1);
+  // an equilateral triangle is like itself turned: its level side lies along the strip
+  const level: Polygon = [at(2, 0), at(4, 2 * Math.sqrt(3)), at(0, 2 * Math.sqrt(3))];
+  const thirds = straightOnEdge(cutFor(level, rule), { outlines: [level], size: [4, 2 * Math.sqrt(3)], rule });
+  assert.equal(thirds.ways?.length, 3);
   // one of several that lie turned is enough
   assert.equal(kept([inside, placed], [box.width + 2, box.height + 2]), 0);
 });

@@ -21,8 +21,12 @@ export const straightOnEdge = (
   for (const outline of of.outlines) {
     const outer = sidesOf(outline).filter((side) => isOnEdge(side, of.size, slack));
     if (outer.length === 0) continue;
-    for (const { way, side } of stripWaysFor(outline, of.rule))
-      if (outer.some((one) => !isStraight(side, one))) onBias.add(way.key);
+    const ways = stripWaysFor(outline, of.rule);
+    // of a piece that is like itself turned, one side that does suffices
+    const straight = new Set(
+      ways.filter(({ side }) => outer.every((one) => isStraight(side, one))).map(({ way }) => way.key),
+    );
+    for (const { way } of ways) if (!straight.has(way.key)) onBias.add(way.key);
   }
   return onBias.size === 0 ? cut : { ...cut, ways: cut.ways.filter(({ key }) => !onBias.has(key)) };
 };

@@ -49,7 +49,7 @@ export const cuttingCsv = (plan: QuiltPlan): string => {
 };
 
 const shapeText = (piece: ClothPiece, unit: Unit): string => {
-  if (piece.way) return `strip, ${stripText(piece.way, unit)}`;
+  if (piece.way) return `strip, ${stripText(piece.way, unit).replaceAll('\u00a0', ' ')}`;
   return piece.outlines.length > 1 ? 'box round two templates, one turned by a half turn' : shapeNames[piece.shape];
 };
 

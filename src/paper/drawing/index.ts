@@ -7,6 +7,7 @@ export { drawCloth } from './cloth.ts';
 export { asFirstPlaced } from './drawn.ts';
 export { gauge } from './gauge.ts';
 export { drawMachine } from './machine.ts';
+export { drawNested } from './nested.ts';
 export { cutOutline, drawPiece } from './piece.ts';
 export { printWay } from './print-arrow.ts';
 export { drawQuilt } from './quilt.ts';

@@ -14,6 +14,7 @@ import { boughtText } from './bought.ts';
 import type { Swatch } from './cloth.ts';
 import { inWords } from './in-words.ts';
 import { measurePt, tallestPt } from './measure.ts';
+import { nestedDirection, nestedPictures, nestedShape } from './nested.ts';
 
 export interface ClothCutting extends Swatch {
   readonly buy: string;
@@ -54,10 +55,10 @@ export const cuttingCharts = (of: {
           mark: cutMark(sign.letter, index),
           count: String(piece.count),
           size: sizeText(piece, of.plan),
-          shape: shapeText(piece),
+          shape: nestedShape(piece, of.plan.quilt.unit) ?? shapeText(piece),
           usedFor: usesText(of.plan, piece.for),
         })),
-        layouts: layouts(chart, of.album),
+        layouts: [...layouts(chart, of.album), ...nestedPictures({ ...chart, album: of.album })],
       },
     ];
   });
@@ -85,7 +86,11 @@ const directions = (of: ChartOf): readonly string[] => [
   ...('sheets' in of.fabric.laid
     ? sheetKindsOf(of.fabric.laid.sheets).map((kind, index) => sheetDirection(of, kind, index + 1))
     : stripKindsOf(of.fabric.laid.layout).map((kind) => stripDirection(of, kind))),
-  ...of.fabric.pieces.flatMap((piece, index) => triangleDirection(cutMark(of.sign.letter, index), piece)),
+  ...of.fabric.pieces.flatMap((piece, index) => {
+    const mark = cutMark(of.sign.letter, index);
+    const nested = nestedDirection(mark, piece, of.plan.quilt.unit);
+    return nested === null ? triangleDirection(mark, piece) : [nested];
+  }),
 ];
 
 const stripDirection = (of: ChartOf, { strip, count }: StripKind): string => {
@@ -110,7 +115,7 @@ const yieldText = ({ plan, fabric, sign }: ChartOf, strip: Strip): string =>
       if (piece === undefined) {
         throw new Error(`the layout of ${fabric.id} holds a piece that its list lacks: ${index}`);
       }
-      const noun = piece.cut[0] === piece.cut[1] ? 'square' : 'rectangle';
+      const noun = piece.way ? 'strip' : piece.cut[0] === piece.cut[1] ? 'square' : 'rectangle';
       return `${number} ${noun}${number === 1 ? '' : 's'} ${sizeText(piece, plan)} (${cutMark(sign.letter, index)})`;
     }),
   );

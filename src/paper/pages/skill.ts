@@ -15,6 +15,7 @@ export const skillOf = (plan: QuiltPlan): Skill => {
   if (plan.blocks.some(({ joining }) => joining === 'partial')) {
     return { level: 'Intermediate', because: 'seams begun, left open and closed later' };
   }
+  if (shapes.has('angled')) return { level: 'Intermediate', because: 'pieces cut from strips at an angle' };
   if (shapes.has('template')) return { level: 'Intermediate', because: 'pieces cut from templates' };
   if (shapes.has('half-square') || shapes.has('quarter-square')) {
     return { level: 'Confident beginner', because: 'triangles with edges on the bias' };

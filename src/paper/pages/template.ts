@@ -10,7 +10,7 @@ import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { entryTitle } from '#paper/cutting';
 import { drawTemplate, drawTemplateSheets } from '#paper/drawing';
-import { sizeOnPaper } from '#paper/lengths';
+import { lengthOnPaper, sizeOnPaper } from '#paper/lengths';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
 import { inWords } from './in-words.ts';
@@ -93,9 +93,12 @@ const templateText = (
 ): string => {
   const { block, piece } = of;
   const cuts = piece.fabrics.map(({ fabric, count }) => `${count} from cloth ${signOf(signs, fabric).letter}`);
-  const size = sizeOnPaper(piece.cut.size, plan.quilt.unit);
+  const { way, size } = piece.cut;
+  const from = way
+    ? `It is laid along a strip ${lengthOnPaper(way.size[0], plan.quilt.unit)} wide`
+    : `The box round it is ${sizeOnPaper(size, plan.quilt.unit)}`;
   const share = `${of.share.charAt(0).toUpperCase()}${of.share.slice(1)}`;
-  return `Cut ${inWords(cuts)} for ${block.count === 1 ? 'the block' : `all ${block.count} blocks`}, right side up. ${share}. The box round it is ${size}.`;
+  return `Cut ${inWords(cuts)} for ${block.count === 1 ? 'the block' : `all ${block.count} blocks`}, right side up. ${share}. ${from}.`;
 };
 
 const fitsPage = (outline: Polygon, points: number): boolean => {
