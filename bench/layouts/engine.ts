@@ -1,10 +1,10 @@
 // The searches that are measured, each plan of theirs looked at afresh before a figure of it counts.
 
+import { searchLayout } from '#craft/layout';
 import type { SheetJob, SheetsFound } from '#craft/sheets';
 import { searchSheets } from '#craft/sheets';
 import type { Cutting, IntegerSolver, Job, ShopStep, StripsFound, StripUse } from '#craft/strips';
 import { lengthOf, levelChoicesFor, levelsFor, ownStripsFor } from '#craft/strips';
-import { stripSearch } from '../../src/cli/layout-search.ts';
 import { layoutFaults, sheetFaults } from './checked.ts';
 import { type Course, courseOf } from './measure.ts';
 
@@ -19,7 +19,7 @@ export interface StripRun {
 /** @throws when the layout is not what it says, or lies below its bound */
 export const stripCourse = ({ timesMs, ...task }: StripRun): Course<StripsFound> => {
   const read = ({ length, bound }: StripsFound) => ({ value: length, bound });
-  const course = courseOf({ search: stripSearch(task), timesMs, read });
+  const course = courseOf({ search: searchLayout(task), timesMs, read });
   const { strips, length, bound } = course.last;
   refuseFaults([
     ...layoutFaults({ job: task.job, cutting: task.cutting, strips, length }),

@@ -1,7 +1,7 @@
 // Runs inside a browser's worker: the same search as in Node, so many steps of it, and how long they took.
 
+import { searchLayout } from '#craft/layout';
 import type { Cutting, Job } from '#craft/strips';
-import { stripSearch } from '../../src/cli/layout-search.ts';
 import { openSolver } from '../../src/cli/solver.ts';
 
 export interface WorkerTask {
@@ -22,7 +22,7 @@ const solver = await openSolver();
 /** The first step is counted; a search that ends sooner answers with its end. */
 export const stepped = ({ job, cutting, steps }: WorkerTask): WorkerAnswer => {
   const begun = performance.now();
-  const search = stripSearch({ job, cutting, shop: null, solver });
+  const search = searchLayout({ job, cutting, shop: null, solver });
   let next = search.next();
   const firstMs = performance.now() - begun;
   for (let step = 1; step < steps && next.done !== true; step++) next = search.next();

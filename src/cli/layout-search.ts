@@ -1,11 +1,8 @@
 // Which search is led for a problem of an instance? One small road from the instance to the searches in craft.
-import { fewPieces } from '#craft/few-pieces';
+import { searchLayout } from '#craft/layout';
 import type { InstanceJob, LayoutProblem } from '#craft/layout-instance';
 import { searchSheets } from '#craft/sheets';
-import type { BoundKind, Cutting, IntegerSolver, Job, ShopStep, StripSearch } from '#craft/strips';
-import { lengthOf, levelChoicesFor, levelsFor } from '#craft/strips';
-import { searchThreeStages } from '#craft/three-stage';
-import { searchTwoStages } from '#craft/two-stage';
+import type { BoundKind, IntegerSolver, Job } from '#craft/strips';
 import type { LaidInstance } from '#paper/layout-file';
 
 /** The best so far: `value` is its length, or the cost of its sheets. */
@@ -33,7 +30,7 @@ export const searchFor = (task: InstanceTask): InstanceSearch =>
 
 function* stripsOn({ problem, cut, solver }: InstanceTask): InstanceSearch {
   const least = problem.packing === 'any' ? areaBound(cut.job) : 0;
-  const search = stripSearch({ job: cut.job, cutting: problem.cutting, shop: null, solver });
+  const search = searchLayout({ job: cut.job, cutting: problem.cutting, shop: null, solver });
   for (let isDone = false; !isDone; ) {
     const next = search.next();
     isDone = next.done === true;
@@ -58,26 +55,6 @@ const areaBound = ({ width, kinds }: Job): number => {
   }
   return Math.max(Math.ceil(area / width), tallest, alone);
 };
-
-/** Open cloth: what a search is given. */
-export interface StripTask {
-  readonly job: Job;
-  readonly cutting: Cutting;
-  readonly shop: ShopStep | null;
-  readonly solver: IntegerSolver | null;
-}
-
-/** Level heuristics at once, then the exact answer where the pieces are few, then strips of two or three stages. */
-export function* stripSearch({ job, cutting, shop, solver }: StripTask): StripSearch {
-  if (cutting.stages === 2) return yield* searchTwoStages({ job, shop, solver });
-  const strips = levelChoicesFor(job)
-    .map((choice) => levelsFor(job, choice))
-    .reduce((best, other) => (lengthOf(other) < lengthOf(best) ? other : best));
-  const length = lengthOf(strips);
-  yield { strips, length, bound: Math.min(length, areaBound(job)), boundKind: 'area' };
-  const few = fewPieces({ job, cutting });
-  return few ?? (yield* searchThreeStages({ job, stripHeights: cutting.stripHeights, solver, shop, start: strips }));
-}
 
 /** Only layouts that leave no piece over count. */
 function* sheetsOf({ problem, cut, solver }: InstanceTask): InstanceSearch {

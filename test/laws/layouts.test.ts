@@ -5,6 +5,7 @@ import { test } from 'node:test';
 import fc from 'fast-check';
 import { checkLayout, type Demand, planLayout } from '#craft/cutting';
 import { fewPieces } from '#craft/few-pieces';
+import { searchLayout } from '#craft/layout';
 import { length } from '#craft/measure';
 import {
   type Cutting,
@@ -122,6 +123,21 @@ for (const [name, cutting] of Object.entries(cuttings)) {
     );
   });
 }
+
+const through = (job: Job, cutting: Cutting, steps: number): number =>
+  stepped(searchLayout({ job, cutting, shop: null, solver: null }), steps).length;
+
+test('layouts: three stages are never longer than two, step for step', () => {
+  fc.assert(
+    fc.property(jobs, fc.integer({ min: 1, max: 6 }), (job, steps) => {
+      const two = through(job, flat, steps);
+      // one step in four of the search for three stages is one of that for two
+      for (const stripHeights of ['piece', 'any'] as const)
+        assert.ok(through(job, { stages: 3, stripHeights }, 4 * steps) <= two);
+    }),
+    { seed: 58, numRuns: numRuns(20) },
+  );
+});
 
 /** Unit squares of the cloth that no piece covers, counted one by one. */
 const leftOver = (job: Job, placed: ReturnType<typeof placedPieces>, long: number): number => {
