@@ -14,6 +14,7 @@ import {
   planLayout,
   planSheets,
   purchaseFor,
+  shopStepFor,
   type Wanted,
 } from '#craft/cutting';
 import type { Fabric, QuarterTurn, Quilt } from '#craft/design';
@@ -21,7 +22,7 @@ import { directionsFor } from '#craft/directions';
 import { lightnessOf, type Value, valuesOf } from '#craft/fabric';
 import { type Length, length } from '#craft/measure';
 import type { PlacedBlock } from '#craft/setting';
-import type { IntegerSolver } from '#craft/strips';
+import type { IntegerSolver, ShopStep } from '#craft/strips';
 import { fromDecimal, sum, toNumber } from '#ground/exact';
 import { stockBought, stockOf } from './bought-as.ts';
 import { costOfCloth, easingFor, ladderOf } from './cloth-ease.ts';
@@ -200,7 +201,7 @@ export const planCloths = (of: {
     if (!mine) return [];
     const nature = of.natures.get(fabric.id) as ClothNature;
     const lay = (demands: readonly Demand[]) =>
-      layDemands({ nature, demands, search: of.search, easing: easingFor(of.quilt) });
+      layDemands({ nature, demands, search: of.search, easing: easingFor(of.quilt), shop: shopStepFor(of.quilt) });
     const whole = lay(demandsOf(mine));
     if ('sheets' in whole && whole.left.length > 0) {
       short.push(stockShort({ quilt: of.quilt, fabric, lines: mine, left: whole.left }));
@@ -289,6 +290,7 @@ interface Laying {
   readonly search: ClothSearch;
   /** On cloth by the length. */
   readonly easing?: Easing;
+  readonly shop?: ShopStep;
 }
 
 /** As bought: on cloth by the length, on sheets, or on what it comes in, which may leave pieces over. */
@@ -296,11 +298,11 @@ export const laidFor = (
   of: Omit<Laying, 'demands'> & { readonly lines: readonly ClothLine<object>[] },
 ): FabricPlan['laid'] => layDemands({ ...of, demands: demandsOf(of.lines) });
 
-export const layDemands = ({ nature, search, demands, easing }: Laying): FabricPlan['laid'] => {
+export const layDemands = ({ nature, search, demands, easing, shop }: Laying): FabricPlan['laid'] => {
   const how = { demands, budget: { steps: search.steps }, ...(search.solver ? { solver: search.solver } : {}) };
   if (nature.stock !== undefined) return onSmallerSheets(planSheets({ sheets: nature.stock, ...how }), nature.stock);
   return nature.length === null
-    ? planLayout({ width: nature.width, ...how, ...(easing ? { easing } : {}) })
+    ? planLayout({ width: nature.width, ...how, ...(easing ? { easing } : {}), ...(shop ? { shop } : {}) })
     : planSheets({ sheets: [{ size: [nature.width, nature.length], cost: 1, stock: null }], ...how });
 };
 

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import type { Buying } from '#craft/design';
 import { length, type Unit } from '#craft/measure';
 import { fromDecimal, rational, zero } from '#ground/exact';
-import { amountToBuy, lengthHeld, type Purchase } from './buy.ts';
+import { amountToBuy, lengthHeld, type Purchase, shopStepFor } from './buy.ts';
 import type { Demand } from './cloth.ts';
 import { planLayout } from './layout.ts';
 
@@ -160,4 +160,21 @@ test('a purchase holds exactly the layouts that it is bought for', () => {
   const held = lengthHeld({ bought, steps: 1, buying: shrinking, unit: 'in' });
   assert.ok(Math.abs(held - (18 / 1.04 - 2)) < 1e-12);
   assert.equal(amountToBuy({ length: held, buying: shrinking, unit: 'in' }).amount, 0.5);
+});
+
+test('the shop’s steps as lengths of layout are where the amount to buy changes', () => {
+  const unit = 'in';
+  const buying = {
+    squaring: rational(1),
+    shrinkage: rational(1, 20),
+    step: { amount: rational(1, 8), unit: 'yd' },
+  } as const;
+  const { step, before } = shopStepFor({ buying, unit });
+  for (let n = 1; n <= 12; n++) {
+    const edge = n * step - before;
+    const stepsFor = (value: number) => amountToBuy({ length: length(value), buying, unit }).amount * 8;
+    // on the edge n steps hold it, past it they do not
+    assert.equal(stepsFor(edge), n);
+    assert.equal(stepsFor(edge + 0.01), n + 1);
+  }
 });

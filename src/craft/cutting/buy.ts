@@ -3,6 +3,7 @@
 
 import type { Buying } from '#craft/design';
 import { type Length, length, type Unit } from '#craft/measure';
+import type { ShopStep } from '#craft/strips';
 import { add, compare, div, fromDecimal, mul, one, type Rational, rational, sub, toNumber, two } from '#ground/exact';
 
 export interface Purchase {
@@ -56,6 +57,16 @@ export const lengthHeld = (of: {
 };
 
 /** One yard or metre in the document's unit. */
+/**
+ * The shop's steps as lengths of layout: `amountToBuy` asks for one step more at each `step` past `before`.
+ *
+ * @returns in the document's unit
+ */
+export const shopStepFor = ({ buying, unit }: Omit<PurchaseTask, 'length'>): ShopStep => ({
+  step: toNumber(div(mul(buying.step.amount, unitsIn(buying.step.unit, unit)), add(one, buying.shrinkage))),
+  before: toNumber(mul(two, buying.squaring)),
+});
+
 export const unitsIn = (shop: Purchase['unit'], unit: Unit): Rational => {
   if (shop === 'yd') return unit === 'in' ? rational(36) : rational(9144, 100);
   return unit === 'cm' ? rational(100) : rational(10000, 254);
