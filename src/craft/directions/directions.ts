@@ -31,6 +31,8 @@ export interface CutPart {
   readonly count: number;
   /** Index of the kind of sheet; null for cloth by the length. */
   readonly sheet: number | null;
+  /** Of the cloth, or of one of the sheets. */
+  readonly layout: Layout;
   /** Strips of one height are cut together, in this order. */
   readonly heights: readonly HeightCut[];
   /** What is left of the length: across, along; null where nothing is. */
@@ -72,6 +74,7 @@ export const directionsFor = (task: DirectionsTask): ClothDirections => {
     ({ part, end }): CutPart => ({
       count: part.count,
       sheet: part.sheet,
+      layout: part.layout,
       heights: part.heights.map((height) => ({
         ...height,
         patterns: height.patterns.map((pattern) => {
@@ -109,7 +112,7 @@ const clothPart = (layout: Layout, allowances: Allowances | null): readonly Bare
   if (layout.strips.length === 0) return [];
   return [
     {
-      part: { count: 1, sheet: null, heights: heightsOf(layout) },
+      part: { count: 1, sheet: null, layout, heights: heightsOf(layout) },
       end: spare > 1e-9 ? { from: 'cloth-end', size: [layout.width, length(spare)], count: 1 } : null,
     },
   ];
@@ -125,7 +128,7 @@ const sheetParts = ({ sheets }: LaidSheets): readonly BarePart[] => {
     const [sheet] = same as [(typeof sheets)[number]];
     const used = sheet.strips.reduce((low, { at, height }) => Math.max(low, at + height), 0);
     return {
-      part: { count: same.length, sheet: sheet.kind, heights: heightsOf(sheet) },
+      part: { count: same.length, sheet: sheet.kind, layout: sheet, heights: heightsOf(sheet) },
       end:
         sheet.length - used > 1e-9
           ? { from: 'sheet-end', size: [sheet.width, length(sheet.length - used)], count: same.length }

@@ -8,4 +8,4 @@ export {
   type PatternCut,
 } from './directions.ts';
 export type { Remnant } from './remnants.ts';
-export { givenBy, type Offcut, type PartRun, type StripCut } from './strip-cuts.ts';
+export type { Offcut, PartRun, StripCut } from './strip-cuts.ts';

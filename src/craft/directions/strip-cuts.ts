@@ -154,12 +154,3 @@ const offcutsIn = (of: {
     ...(rest - y > near ? [offcut('below', [at, y], [part.width, rest - y])] : []),
   ];
 };
-
-/** How many pieces of each size one strip gives: place in the cloth's list, and number, in the order of cutting. */
-export const givenBy = (cuts: readonly StripCut[]): ReadonlyMap<number, number> => {
-  const given = new Map<number, number>();
-  for (const cut of cuts)
-    if (cut.cut === 'parts')
-      for (const run of cut.runs) given.set(run.of, (given.get(run.of) ?? 0) + cut.count * run.count);
-  return given;
-};

@@ -5,7 +5,7 @@ import type { ClothPiece, QuiltPlan } from '#craft';
 import type { Unit } from '#craft/measure';
 import { clothSignsFor, signOf } from '#paper/cloth';
 import { stripText } from './angled.ts';
-import { cutMark } from './strips.ts';
+import { cutMark } from './mark.ts';
 import { usesText } from './uses.ts';
 
 const shapeNames = {

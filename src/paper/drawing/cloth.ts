@@ -1,15 +1,16 @@
-// A cloth laid out for cutting, to scale: each kind of strip once with its number, the pieces in it with
-// their marks, what is left over pale. A long cloth goes on over several pictures of one scale.
+// A cloth laid out for cutting, to scale: each kind of strip once with its number, its cuts in their order, the pieces in
+// it with their marks, what is worth keeping with its name, waste pale. A long cloth goes on over several pictures of one scale.
 
 import type { FabricPlan } from '#craft';
+import type { CutPart, PatternCut } from '#craft/directions';
 import type { Unit } from '#craft/measure';
 import type { ClothSign } from '#paper/cloth';
-import type { StripKind } from '#paper/cutting';
-import { stripKindsOf } from '#paper/cutting';
-import { lengthOnPaper } from '#paper/lengths';
+import { lengthOnPaper, sizeOnPaper } from '#paper/lengths';
 import { dimension } from './arrow.ts';
 import { marksIn, pieceRect } from './cut-marks.ts';
+import { drawCutSteps, mostStepsPt, stepsPt } from './cut-steps.ts';
 import { cutEdgePt, hairlinePt, hush, inkOn, lettering, softInk } from './ink.ts';
+import { drawRemnant, drawRemnants } from './offcuts.ts';
 import type { PrintWay } from './print-arrow.ts';
 import { printArrow } from './print-arrow.ts';
 import type { Drawing } from './svg.ts';
@@ -24,7 +25,7 @@ export interface ClothPicture {
   readonly alt: (part: number, parts: number) => string;
 }
 
-const notesPt = 104;
+const notesPt = 112;
 const headPt = 16;
 /** More head where an arrow stands in it. */
 const printPt = 6;
@@ -37,39 +38,59 @@ const leastWidthPt = 100;
 /** Never larger than this many points an inch of cloth, or a small cloth would fill its page. */
 const mostScale = { in: 9, cm: 9 / 2.54 } as const;
 
+type Row = PatternCut | Keeping;
+
+/** The end of the cloth, where it is worth keeping. */
+interface Keeping {
+  readonly name: string;
+  readonly size: NonNullable<CutPart['end']>['size'];
+}
+
+const isStrip = (row: Row): row is PatternCut => 'strip' in row;
+
+const highOf = (row: Row): number => (isStrip(row) ? row.strip.height : row.size[1]);
+
+const rowsOf = ({ directions }: FabricPlan): readonly Row[] =>
+  directions.parts.flatMap(({ heights, end }): readonly Row[] => [
+    ...heights.flatMap(({ patterns }) => patterns),
+    ...(end === null || end.remnant === null ? [] : [{ name: end.remnant, size: end.size }]),
+  ]);
+
 export const drawCloth = (of: ClothPicture): readonly Drawing[] => {
   const { layout } = of.fabric.laid;
-  const kinds = stripKindsOf(layout);
-  const tallest = Math.max(...kinds.map(({ strip }) => strip.height));
-  const all = kinds.reduce((sum, { strip }) => sum + strip.height, 0);
+  const rows = rowsOf(of.fabric);
+  const tallest = Math.max(...rows.map(highOf));
+  const all = rows.reduce((sum, row) => sum + highOf(row), 0);
   const scale = Math.min(
     (of.fitPt[0] - notesPt - 2) / layout.width,
-    (of.fitPt[1] - headPt - betweenPt) / tallest,
+    (of.fitPt[1] - headPt - printPt - mostStepsPt - betweenPt) / tallest,
     Math.max(wishedHeightPt / all, leastWidthPt / layout.width),
     mostScale[of.unit],
   );
-  const pages = inPages(of, { kinds, scale, room: of.fitPt[1] - headPt - printPt });
-  return pages.map((page, index) => drawPage(of, { kinds: page, scale, alt: of.alt(index + 1, pages.length) }));
+  const pages = inPages(of, { rows, scale, room: of.fitPt[1] - headPt - printPt });
+  return pages.map((page, index) => drawPage(of, { rows: page, scale, alt: of.alt(index + 1, pages.length) }));
 };
 
-const rowPt = (of: ClothPicture, kind: StripKind, scale: number): number => {
-  const { unmarked } = marksIn({ kind, scale, y: 0, sign: of.sign });
-  return Math.max(kind.strip.height * scale, unmarked === '' ? leastRowPt : twoLinesPt) + betweenPt;
+const rowPt = (of: ClothPicture, row: Row, scale: number): number => {
+  if (!isStrip(row)) return Math.max(highOf(row) * scale, leastRowPt) + betweenPt;
+  const { unmarked } = marksIn({ kind: row, scale, y: 0, sign: of.sign });
+  const least = unmarked === '' ? leastRowPt : twoLinesPt;
+  return stepsPt(row) + Math.max(row.strip.height * scale, least) + betweenPt;
 };
 
 const inPages = (
   of: ClothPicture,
-  { kinds, scale, room }: { readonly kinds: readonly StripKind[]; readonly scale: number; readonly room: number },
-): readonly (readonly StripKind[])[] => {
-  const pages: StripKind[][] = [];
+  { rows, scale, room }: { readonly rows: readonly Row[]; readonly scale: number; readonly room: number },
+): readonly (readonly Row[])[] => {
+  const pages: Row[][] = [];
   let left = 0;
-  for (const kind of kinds) {
-    const takes = rowPt(of, kind, scale);
+  for (const row of rows) {
+    const takes = rowPt(of, row, scale);
     if (pages.length === 0 || takes > left + 1e-9) {
       pages.push([]);
       left = room;
     }
-    pages.at(-1)?.push(kind);
+    pages.at(-1)?.push(row);
     left -= takes;
   }
   return pages;
@@ -77,7 +98,7 @@ const inPages = (
 
 const drawPage = (
   of: ClothPicture,
-  page: { readonly kinds: readonly StripKind[]; readonly scale: number; readonly alt: string },
+  page: { readonly rows: readonly Row[]; readonly scale: number; readonly alt: string },
 ): Drawing => {
   const { scale } = page;
   const widthPt = of.fabric.laid.layout.width * scale;
@@ -92,28 +113,28 @@ const drawPage = (
   // beside the cloth's head, where the notes leave room
   if (of.print !== null) parts.push(printArrow(of.print, { x: widthPt + 40, y: 10 }));
   let y = of.print === null ? headPt : headPt + printPt;
-  for (const kind of page.kinds) {
-    parts.push(...drawStrip(of, { kind, scale, y }));
-    y += rowPt(of, kind, scale);
+  for (const row of page.rows) {
+    parts.push(...(isStrip(row) ? drawStrip(of, { row, scale, y: y + stepsPt(row) }) : drawEnd(of, { row, scale, y })));
+    y += rowPt(of, row, scale);
   }
   return picture({ widthPt: widthPt + 2 + notesPt, heightPt: y, alt: page.alt, parts });
 };
 
 const drawStrip = (
   of: ClothPicture,
-  row: { readonly kind: StripKind; readonly scale: number; readonly y: number },
+  at: { readonly row: PatternCut; readonly scale: number; readonly y: number },
 ): readonly string[] => {
-  const { kind, scale, y } = row;
+  const { row, scale, y } = at;
   const { sign } = of;
   const widthPt = of.fabric.laid.layout.width * scale;
-  const heightPt = kind.strip.height * scale;
-  const pieces = kind.strip.parts.flatMap((part) =>
+  const heightPt = row.strip.height * scale;
+  const pieces = row.strip.parts.flatMap((part) =>
     part.pieces.map((piece) => ({ piece, rect: pieceRect({ part, piece, scale, y }) })),
   );
-  const marks = marksIn({ kind, scale, y, sign });
+  const marks = marksIn({ kind: row, scale, y, sign });
   // two lines of notes hang from a low strip, and stand in the middle of a high one
   const noteY = marks.unmarked === '' ? y + heightPt / 2 : y + Math.max(4, heightPt / 2 - 4.5);
-  const note = `${kind.count} ${kind.count === 1 ? 'strip' : 'strips'} ${lengthOnPaper(kind.strip.height, of.unit)}`;
+  const note = `${row.count} ${row.count === 1 ? 'strip' : 'strips'} ${lengthOnPaper(row.strip.height, of.unit)}`;
   return [
     element('rect', {
       x: 1,
@@ -125,13 +146,45 @@ const drawStrip = (
       'stroke-width': hairlinePt,
       'stroke-dasharray': '2 1',
     }),
+    ...drawRemnants({ offcuts: row.offcuts, scale, x: 1, y }),
     ...pieces.map(({ rect }) =>
       element('rect', { ...rect, fill: sign.colour, stroke: inkOn(sign.colour), 'stroke-width': cutEdgePt }),
     ),
     ...marks.labels,
-    lettering({ text: note, x: widthPt + 9, y: noteY, sizePt: 8, anchor: 'start', weight: 600 }),
+    ...drawCutSteps({ pattern: row, scale, y }),
+    lettering({ text: String(row.number), x: widthPt + 9, y: noteY, sizePt: 8, anchor: 'start', weight: 600 }),
+    lettering({ text: note, x: widthPt + numberPt, y: noteY, sizePt: 8, anchor: 'start', weight: 600 }),
     marks.unmarked === ''
       ? ''
-      : lettering({ text: marks.unmarked, x: widthPt + 9, y: noteY + 9, sizePt: 7, anchor: 'start', fill: softInk }),
+      : lettering({
+          text: marks.unmarked,
+          x: widthPt + numberPt,
+          y: noteY + 9,
+          sizePt: 7,
+          anchor: 'start',
+          fill: softInk,
+        }),
+  ];
+};
+
+/** Where notes begin, right of the number of their strip. */
+const numberPt = 22;
+
+const drawEnd = (
+  of: ClothPicture,
+  at: { readonly row: Keeping; readonly scale: number; readonly y: number },
+): readonly string[] => {
+  const { row, scale, y } = at;
+  const box = { x: 1, y, width: row.size[0] * scale, height: row.size[1] * scale };
+  return [
+    ...drawRemnant(row.name, box),
+    lettering({
+      text: `${row.name}: ${sizeOnPaper(row.size, of.unit)} left`,
+      x: box.width + numberPt,
+      y: y + Math.max(4, box.height / 2),
+      sizePt: 7,
+      anchor: 'start',
+      fill: softInk,
+    }),
   ];
 };

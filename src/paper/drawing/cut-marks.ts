@@ -1,10 +1,9 @@
 // Which mark stands on which piece of a strip? One on every piece; where pieces are too small for it, one with
 // their number over equal neighbours; what still has none is named for the note beside the strip.
-import type { LaidPiece, StripPart } from '#craft/cutting';
+import type { LaidPiece, Strip, StripPart } from '#craft/cutting';
 import type { Box } from '#ground/plane';
 import { boxOf } from '#ground/plane';
 import type { ClothSign } from '#paper/cloth';
-import type { StripKind } from '#paper/cutting';
 import { cutMark } from '#paper/cutting';
 import { inkOn } from './ink.ts';
 import { drawLabels, fitsInside } from './label.ts';
@@ -16,7 +15,7 @@ interface Placed {
 }
 
 interface StripPlace {
-  readonly kind: StripKind;
+  readonly kind: { readonly strip: Strip };
   /** Points a unit. */
   readonly scale: number;
   /** Top of the strip in the picture. */
@@ -51,6 +50,7 @@ const labelled = (of: StripPlace, run: readonly Placed[]) => {
     text: run.length === 1 ? mark : `${run.length}×${mark}`,
     outline: rectOutline(boxOf(run.flatMap((one) => rectOutline(pieceRect({ ...one, scale: of.scale, y: of.y }))))),
     fill: inkOn(of.sign.colour),
+    ...(run.length === 1 ? {} : { ground: of.sign.colour }),
   };
 };
 

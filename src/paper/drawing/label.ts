@@ -12,6 +12,8 @@ export interface Labelled {
   /** In the picture's points. */
   readonly outline: Polygon;
   readonly fill: string;
+  /** A ground of this colour keeps the lines under the letters apart from them. */
+  readonly ground?: string;
 }
 
 const sizesPt = [9, 8, 7, 6] as const;
@@ -28,12 +30,25 @@ export const drawLabels = (of: {
 }): readonly string[] => {
   const inside: string[] = [];
   const outside: { text: string; from: Point }[] = [];
-  for (const { text, outline, fill } of of.labels) {
+  for (const { text, outline, fill, ground } of of.labels) {
     const place = placeFor(text, outline);
-    if (place !== null) inside.push(lettering({ text, x: place.at.x, y: place.at.y, sizePt: place.sizePt, fill }));
-    else if (of.tooSmall === 'leader') outside.push({ text, from: roomiest(outline, 0, 0) ?? centroid(outline) });
+    if (place !== null) {
+      if (ground !== undefined) inside.push(groundUnder({ text, ...place }, ground));
+      inside.push(lettering({ text, x: place.at.x, y: place.at.y, sizePt: place.sizePt, fill }));
+    } else if (of.tooSmall === 'leader') outside.push({ text, from: roomiest(outline, 0, 0) ?? centroid(outline) });
   }
   return [...inside, ...leaders(outside, of.bounds)];
+};
+
+const groundUnder = (
+  of: { readonly text: string; readonly at: Point; readonly sizePt: number },
+  fill: string,
+): string => {
+  const [width, height] = [textWidthPt(of.text, of.sizePt) + 2, capitalShare * of.sizePt + 2];
+  return element('path', {
+    d: `M${numberText(of.at.x - width / 2)} ${numberText(of.at.y - height / 2)}h${numberText(width)}v${numberText(height)}h${numberText(-width)}z`,
+    fill,
+  });
 };
 
 /** Whether the label finds room inside its outline at the least size. */

@@ -23,7 +23,7 @@ test('sheets that are cut alike are drawn once, with their number; every piece o
   if (brick === undefined || !('sheets' in brick.laid)) throw new Error('the specimen cuts brick from sheets');
   const { laid } = brick;
   const drawings = drawSheets({
-    laid,
+    directions: brick.directions,
     sign: signOf(signs, 'brick'),
     unit: 'in',
     print: printWay(plan, brick),

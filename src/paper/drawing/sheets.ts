@@ -1,19 +1,19 @@
 // Sheets of cloth laid out for cutting, to scale, side by side: sheets that are cut alike once with their number.
-import type { LaidSheets, Layout } from '#craft/cutting';
+import type { Layout, Strip } from '#craft/cutting';
+import type { ClothDirections, CutPart, PatternCut } from '#craft/directions';
 import type { Unit } from '#craft/measure';
 import type { ClothSign } from '#paper/cloth';
-import type { SheetKind } from '#paper/cutting';
-import { sheetKindsOf } from '#paper/cutting';
 import { sizeOnPaper } from '#paper/lengths';
 import { marksIn, pieceRect } from './cut-marks.ts';
 import { cutEdgePt, hairlinePt, hush, inkOn, lettering, softInk } from './ink.ts';
+import { drawRemnant, drawRemnants } from './offcuts.ts';
 import type { PrintWay } from './print-arrow.ts';
 import { printArrow } from './print-arrow.ts';
 import type { Drawing } from './svg.ts';
 import { element, group, numberText, picture } from './svg.ts';
 
 export interface SheetsPicture {
-  readonly laid: LaidSheets;
+  readonly directions: ClothDirections;
   readonly sign: ClothSign;
   readonly unit: Unit;
   readonly print: PrintWay | null;
@@ -28,19 +28,19 @@ const captionPt = 13;
 const notePt = 10;
 
 export const drawSheets = (of: SheetsPicture): readonly Drawing[] => {
-  const kinds = sheetKindsOf(of.laid.sheets);
+  const kinds = of.directions.parts;
   if (kinds.length === 0) return [];
   // sheets of several sizes are drawn to one scale
   const largest = {
-    width: Math.max(...of.laid.sheets.map(({ width }) => width)),
-    length: Math.max(...of.laid.sheets.map(({ length }) => length)),
+    width: Math.max(...kinds.map(({ layout }) => layout.width)),
+    length: Math.max(...kinds.map(({ layout }) => layout.length)),
   };
-  const isEven = of.laid.sheets.every(({ width, length }) => width === largest.width && length === largest.length);
+  const isEven = kinds.every(({ layout }) => layout.width === largest.width && layout.length === largest.length);
   const sizeOf = ({ width, length }: Layout): string => (isEven ? '' : ` · ${sizeOnPaper([width, length], of.unit)}`);
   const abreast = Math.min(mostAbreast, kinds.length);
   const scale = Math.min(
     mostScale[of.unit],
-    (of.fitPt[0] - 2 - (abreast - 1) * gapPt) / (abreast * largest.width),
+    (of.fitPt[0] - 2 - stripNumberPt - (abreast - 1) * gapPt) / (abreast * largest.width),
     (of.fitPt[1] - captionPt - notePt - printPt) / largest.length,
   );
   const rowPt = captionPt + largest.length * scale + notePt;
@@ -52,7 +52,7 @@ export const drawSheets = (of: SheetsPicture): readonly Drawing[] => {
     const column = largest.width * scale + gapPt;
     const head = of.print === null ? 0 : printPt;
     return picture({
-      widthPt: Math.min(abreast, page.length) * column - gapPt + 2,
+      widthPt: Math.min(abreast, page.length) * column - gapPt + 2 + stripNumberPt,
       heightPt: Math.ceil(page.length / abreast) * rowPt + head,
       alt: of.alt(index + 1, pages.length),
       parts: [
@@ -61,7 +61,7 @@ export const drawSheets = (of: SheetsPicture): readonly Drawing[] => {
           const x = (at % abreast) * column;
           const y = Math.floor(at / abreast) * rowPt + head;
           return group({ transform: `translate(${numberText(x)} ${numberText(y)})` }, [
-            ...drawSheet(of, { kind, number: index * onePage + at + 1, scale, size: sizeOf(kind.sheet) }),
+            ...drawSheet(of, { kind, number: index * onePage + at + 1, scale, size: sizeOf(kind.layout) }),
           ]);
         }),
       ],
@@ -69,17 +69,23 @@ export const drawSheets = (of: SheetsPicture): readonly Drawing[] => {
   });
 };
 
+/** Beside each strip its number, as the directions count. */
+const stripNumberPt = 8;
+
 /** Above the sheets, where there is one. */
 const printPt = 22;
 
 const drawSheet = (
   of: SheetsPicture,
   /** `size` is told where there are several. */
-  at: { readonly kind: SheetKind; readonly number: number; readonly scale: number; readonly size: string },
+  at: { readonly kind: CutPart; readonly number: number; readonly scale: number; readonly size: string },
 ): readonly string[] => {
-  const { sheet, count } = at.kind;
+  const { layout: sheet, count } = at.kind;
   const { scale } = at;
-  const strips = sheet.strips.map((strip) => drawStrip({ of, strip, scale }));
+  const patternOf = patternsBy(at.kind);
+  const strips = sheet.strips.map((strip) =>
+    drawStrip({ of, strip, pattern: patternOf(strip), scale, width: sheet.width }),
+  );
   const unmarked = strips.map((strip) => strip.unmarked).filter((text) => text !== '');
   return [
     lettering({
@@ -101,6 +107,7 @@ const drawSheet = (
       'stroke-dasharray': '2 1',
     }),
     ...strips.flatMap(({ parts }) => parts),
+    ...drawSheetEnd(at.kind, scale),
     unmarked.length === 0
       ? ''
       : lettering({
@@ -117,15 +124,20 @@ const drawSheet = (
 const drawStrip = ({
   of,
   strip,
+  pattern,
   scale,
+  width,
 }: {
   readonly of: SheetsPicture;
-  readonly strip: Layout['strips'][number];
+  readonly strip: Strip;
+  readonly pattern: PatternCut;
   readonly scale: number;
+  /** Of the sheet. */
+  readonly width: number;
 }): { readonly parts: readonly string[]; readonly unmarked: string } => {
   const { sign } = of;
   const y = captionPt + strip.at * scale;
-  const marks = marksIn({ kind: { strip, count: 1 }, scale, y, sign });
+  const marks = marksIn({ kind: { strip }, scale, y, sign });
   const pieces = strip.parts.flatMap((part) =>
     part.pieces.map((piece) =>
       element('rect', {
@@ -136,5 +148,33 @@ const drawStrip = ({
       }),
     ),
   );
-  return { parts: [...pieces, ...marks.labels], unmarked: marks.unmarked };
+  const number = lettering({
+    text: String(pattern.number),
+    x: width * scale + 3,
+    y: y + (strip.height * scale) / 2,
+    sizePt: 6.5,
+    anchor: 'start',
+    weight: 600,
+  });
+  return {
+    parts: [...drawRemnants({ offcuts: pattern.offcuts, scale, x: 1, y }), ...pieces, ...marks.labels, number],
+    unmarked: marks.unmarked,
+  };
+};
+
+/** How the directions fill a strip of this sheet. */
+const patternsBy = ({ heights }: CutPart): ((strip: Strip) => PatternCut) => {
+  const keyOf = ({ height, parts }: Strip): string => JSON.stringify([height, parts]);
+  const known = new Map(heights.flatMap(({ patterns }) => patterns.map((pattern) => [keyOf(pattern.strip), pattern])));
+  return (strip) => {
+    const pattern = known.get(keyOf(strip));
+    if (pattern === undefined) throw new Error('the directions lack a strip of their sheet');
+    return pattern;
+  };
+};
+
+const drawSheetEnd = ({ layout, end }: CutPart, scale: number): readonly string[] => {
+  if (end === null || end.remnant === null) return [];
+  const [width, height] = [end.size[0] * scale, end.size[1] * scale];
+  return drawRemnant(end.remnant, { x: 1, y: captionPt + layout.length * scale - height, width, height });
 };

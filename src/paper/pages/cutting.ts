@@ -1,13 +1,14 @@
 // The cutting chart of each cloth: what to do in which order, the table of pieces, the layout to scale.
 import type { ClothPiece, FabricPlan, QuiltPlan } from '#craft';
-import type { LaidSheets, Strip } from '#craft/cutting';
+import type { LaidSheets } from '#craft/cutting';
 import type { ClothSign, ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
-import type { SheetKind, StripKind } from '#paper/cutting';
-import { cutMark, sheetKindsOf, stripKindsOf, usesText, yieldOf } from '#paper/cutting';
+import { cutMark, usesText } from '#paper/cutting';
 import type { Drawing } from '#paper/drawing';
 import { drawCloth, drawSheets, printWay } from '#paper/drawing';
-import { lengthOnPaper, sizeOnPaper } from '#paper/lengths';
+import { lengthOnPaper, sizeOnPaper, withTrueFractions } from '#paper/lengths';
+import type { DirectionText, Writing } from '#paper/words';
+import { amountText, directionTexts, easierTexts, effortText, remnantsText } from '#paper/words';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
 import { boughtText } from './bought.ts';
@@ -18,7 +19,7 @@ import { nestedDirection, nestedPictures, nestedShape } from './nested.ts';
 
 export interface ClothCutting extends Swatch {
   readonly buy: string;
-  readonly directions: readonly string[];
+  readonly directions: ClothDirectionsText;
   readonly pieces: readonly {
     readonly mark: string;
     readonly count: string;
@@ -27,6 +28,16 @@ export interface ClothCutting extends Swatch {
     readonly usedFor: string;
   }[];
   readonly layouts: readonly Picture[];
+}
+
+/** In the order of cutting; `kept` is "" where nothing is worth keeping. */
+export interface ClothDirectionsText {
+  readonly before: readonly string[];
+  readonly cuts: readonly DirectionText[];
+  readonly apart: readonly string[];
+  readonly kept: string;
+  readonly effort: string;
+  readonly easier: readonly string[];
 }
 
 interface ChartOf {
@@ -50,7 +61,7 @@ export const cuttingCharts = (of: {
       {
         ...swatch,
         buy: boughtText(of.plan, fabric),
-        directions: directions(chart),
+        directions: directionsOf(chart),
         pieces: fabric.pieces.map((piece, index) => ({
           mark: cutMark(sign.letter, index),
           count: String(piece.count),
@@ -81,44 +92,34 @@ const shapeText = ({ shape, count, gives }: ClothPiece): string => {
   }
 };
 
-const directions = (of: ChartOf): readonly string[] => [
-  ...printDirections(of),
-  ...('sheets' in of.fabric.laid
-    ? sheetKindsOf(of.fabric.laid.sheets).map((kind, index) => sheetDirection(of, kind, index + 1))
-    : stripKindsOf(of.fabric.laid.layout).map((kind) => stripDirection(of, kind))),
-  ...of.fabric.pieces.flatMap((piece, index) => {
-    const mark = cutMark(of.sign.letter, index);
-    const nested = nestedDirection(mark, piece, of.plan.quilt.unit);
-    return nested === null ? triangleDirection(mark, piece) : [nested];
-  }),
-];
-
-const stripDirection = (of: ChartOf, { strip, count }: StripKind): string => {
-  const strips = `${count} ${count === 1 ? 'strip' : 'strips'} ${lengthOnPaper(strip.height, of.plan.quilt.unit)}`;
-  return `Cut ${strips} by the width of the cloth. From ${count === 1 ? 'it' : 'each'} cut ${yieldText(of, strip)}.`;
-};
-
-const sheetDirection = (of: ChartOf, { sheet, count }: SheetKind, number: number): string => {
-  const strips = stripKindsOf(sheet).map((kind) => {
-    const many = `${kind.count} ${kind.count === 1 ? 'strip' : 'strips'}`;
-    const high = lengthOnPaper(kind.strip.height, of.plan.quilt.unit);
-    return `${many} ${high} across it, ${kind.count === 1 ? 'into' : 'each into'} ${yieldText(of, kind.strip)}`;
-  });
-  const size = of.fabric.parts === null ? '' : ` (${sizeOnPaper([sheet.width, sheet.length], of.plan.quilt.unit)})`;
-  return `Sheet ${number}${size}${count === 1 ? '' : `, ${count} cut alike`}: ${strips.join('; ')}.`;
-};
-
-const yieldText = ({ plan, fabric, sign }: ChartOf, strip: Strip): string =>
-  inWords(
-    [...yieldOf(strip)].map(([index, number]) => {
-      const piece = fabric.pieces[index];
-      if (piece === undefined) {
-        throw new Error(`the layout of ${fabric.id} holds a piece that its list lacks: ${index}`);
-      }
-      const noun = piece.way ? 'strip' : piece.cut[0] === piece.cut[1] ? 'square' : 'rectangle';
-      return `${number} ${noun}${number === 1 ? '' : 's'} ${sizeText(piece, plan)} (${cutMark(sign.letter, index)})`;
+const directionsOf = (of: ChartOf): ClothDirectionsText => {
+  const { directions, ladder, pieces } = of.fabric;
+  const writing = writingOf(of);
+  return {
+    before: printDirections(of),
+    cuts: directionTexts(directions.parts, writing),
+    apart: pieces.flatMap((piece, index) => {
+      const mark = cutMark(of.sign.letter, index);
+      const nested = nestedDirection(mark, piece, of.plan.quilt.unit);
+      return nested === null ? triangleDirection(mark, piece) : [nested];
     }),
-  );
+    kept: remnantsText(directions.remnants, writing),
+    effort: effortText(directions.effort),
+    easier: easierTexts(ladder, writing),
+  };
+};
+
+const writingOf = ({ plan, fabric, sign }: ChartOf): Writing => {
+  const { unit } = plan.quilt;
+  return {
+    length: (value) => lengthOnPaper(value, unit),
+    // a size stays on one line
+    size: (size) => sizeOnPaper(size, unit).replaceAll(' ', '\u00a0'),
+    amount: (amount, of) => withTrueFractions(amountText(amount, of)),
+    mark: (piece) => cutMark(sign.letter, piece),
+    pieces: fabric.pieces,
+  };
+};
 
 /** How a print that has an upright must lie. */
 const printDirections = ({ plan, fabric }: ChartOf): readonly string[] => {
@@ -166,9 +167,10 @@ const partText = (part: number, parts: number): string => (parts === 1 ? '' : `,
 
 const clothDrawings = ({ plan, fabric, sign }: ChartOf): readonly Drawing[] => {
   const { unit } = plan.quilt;
-  const kinds = stripKindsOf(fabric.laid.layout)
-    .map(({ strip, count }) => `${count} of ${lengthOnPaper(strip.height, unit)}`)
-    .join(', ');
+  const strips = fabric.directions.parts
+    .flatMap(({ heights }) => heights.flatMap(({ patterns }) => patterns))
+    .map(({ number, count, strip }) => `${number}, ${count} of ${lengthOnPaper(strip.height, unit)}`)
+    .join('; ');
   return drawCloth({
     fabric,
     sign,
@@ -176,17 +178,22 @@ const clothDrawings = ({ plan, fabric, sign }: ChartOf): readonly Drawing[] => {
     print: printWay(plan, fabric),
     fitPt,
     alt: (part, parts) =>
-      `Cloth ${sign.letter}, ${sign.name}, laid out to scale${partText(part, parts)}. Strips: ${kinds}.`,
+      `Cloth ${sign.letter}, ${sign.name}, laid out to scale${partText(part, parts)}. Strips in the order of cutting: ${strips}.${keptText(fabric)}`,
   });
 };
 
 const sheetDrawings = ({ plan, fabric, sign }: ChartOf, laid: LaidSheets): readonly Drawing[] =>
   drawSheets({
-    laid,
+    directions: fabric.directions,
     sign,
     unit: plan.quilt.unit,
     print: printWay(plan, fabric),
     fitPt,
     alt: (part, parts) =>
-      `Cloth ${sign.letter}, ${sign.name}: ${laid.sheets.length} sheets laid out to scale${partText(part, parts)}, those cut alike drawn once.`,
+      `Cloth ${sign.letter}, ${sign.name}: ${laid.sheets.length} sheets laid out to scale${partText(part, parts)}, those cut alike drawn once.${keptText(fabric)}`,
   });
+
+const keptText = ({ directions }: FabricPlan): string => {
+  const names = directions.remnants.map(({ name }) => name);
+  return names.length === 0 ? '' : ` Worth keeping: ${inWords(names)}.`;
+};

@@ -77,7 +77,7 @@ test('strips at an angle are told in the table, the directions and the block’s
   const shapes = facts.cutting.flatMap(({ pieces }) => pieces.map(({ shape }) => plain(shape)));
   // by hand: 16 diamonds a cloth, eight in 40 in, so two whole strips
   assert.ok(shapes.includes('strip, cut every 3 in at 45°: 16 pieces'), shapes.join('\n'));
-  const directions = facts.cutting.flatMap((cloth) => cloth.directions.map(plain));
+  const directions = facts.cutting.flatMap((cloth) => cloth.directions.apart.map(plain));
   assert.ok(
     directions.some((line) => /^Trim the end of each strip .* cut every 3 in at 45°, measured square/.test(line)),
   );
@@ -90,8 +90,8 @@ test('half hexagons are cut by turns at 60 degrees, along their longer edge', ()
   assert.deepEqual([half?.way?.cutBy, half?.way?.size, half?.gives], ['ruler', [3.125, 6.875], 4]);
   const line = 'cut by turns at 60°, 6⅞ in along the longer edge, every second one turned by a half turn: 4 pieces.';
   assert.ok(
-    brick?.directions.some((text) => plain(text).endsWith(line)),
-    brick?.directions.join('\n'),
+    brick?.directions.apart.some((text) => plain(text).endsWith(line)),
+    brick?.directions.apart.join('\n'),
   );
 });
 

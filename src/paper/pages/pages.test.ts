@@ -151,13 +151,11 @@ test('skill is guessed from shapes, with its reason', () => {
 
 test('directions give each cloth’s pieces in the order of cutting', () => {
   const brick = pages.facts.cutting[0];
-  assert.equal(brick?.directions.at(-1), 'Cut each square A1 once, corner to corner: 8 triangles.');
-  assert.ok(
-    brick?.directions[0]?.startsWith(
-      'Cut 1 strip 1⅞\u00a0in by the width of the cloth. From it cut 4 squares 1⅞\u00a0in (A1)',
-    ),
-    brick?.directions[0],
-  );
+  assert.equal(brick?.directions.apart.at(-1), 'Cut each square A1 once, corner to corner: 8 triangles.');
+  const [first] = brick?.directions.cuts ?? [];
+  assert.equal(first?.lead, 'Cut 1 strip 1⅞\u00a0in by the width of the cloth.');
+  const [strip] = first?.strips ?? [];
+  assert.deepEqual(strip?.cuts[0], { number: '1.1', text: 'sub-cut 4 squares 1⅞\u00a0in (A1).' });
 });
 
 test('very long words get places to break, others none', () => {

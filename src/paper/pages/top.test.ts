@@ -124,7 +124,7 @@ test('cloth bought in sheets is asked for by their name, and each sheet told onc
   assert.equal(brick?.buy, '1 fat quarter');
   assert.equal(brick?.price, '3.00\u00a0EUR');
   const cutting = facts.cutting.find(({ name }) => name === 'Brick');
-  assert.match(cutting?.directions[0] ?? '', /^Sheet 1: \d+ strips? /);
+  assert.match(cutting?.directions.cuts[0]?.lead ?? '', /^Sheet 1: cut \d+ strips? /);
 });
 
 test('sections that are made alike have the same seams, presses and sizes', () => {

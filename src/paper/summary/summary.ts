@@ -5,7 +5,7 @@ import { clothSignsFor, signOf } from '#paper/cloth';
 import { cutMark, entryTitle, usesText } from '#paper/cutting';
 import { checkLength } from '#paper/lengths';
 import { boughtText, provenLines, skillOf, topShape, totalLines } from '#paper/pages';
-import { amountText, changeText, lengthText, noteText } from '#paper/words';
+import { amountText, changeText, lengthText, noteText, sizeText, stripsText } from '#paper/words';
 import { columns, heading, wrapped } from './lines.ts';
 
 const mostSizes = 6;
@@ -91,6 +91,23 @@ const cutApart: Readonly<Record<FabricPlan['pieces'][number]['shape'], readonly 
   template: ['by the template'],
 };
 
+const mostKept = 2;
+
+/** "A: 8 strips 2½ in; 2 ruler settings, 48 strokes; keep R1, 29½ × 3½ in": the way of it, in short. */
+const howCut = (plan: QuiltPlan, { directions }: FabricPlan, letter: string): string => {
+  const { unit } = plan.quilt;
+  const length = (value: number): string => lengthText(value, unit);
+  const { settings, strokes } = directions.effort;
+  const kept = directions.remnants
+    .slice(0, mostKept)
+    .map(({ name, size, count }) => `${name}, ${count === 1 ? '' : `${count} of `}${sizeText(size, unit)}`);
+  return [
+    `${letter}: ${stripsText(directions.parts, { length })}`,
+    `${counted(settings, 'ruler setting')}, ${counted(strokes, 'stroke')}`,
+    ...(kept.length === 0 ? [] : [`keep ${kept.join('; ')}`]),
+  ].join('; ');
+};
+
 const cutList = (plan: QuiltPlan): readonly string[] => {
   const signs = clothSignsFor(plan);
   const { unit } = plan.quilt;
@@ -106,6 +123,7 @@ const cutList = (plan: QuiltPlan): readonly string[] => {
     const more = fabric.pieces.length - rows.length;
     return [
       ...columns(rows),
+      ...wrapped(howCut(plan, fabric, letter), '      '),
       ...(more > 0 ? [`  and ${more} more ${more === 1 ? 'size' : 'sizes'} of cloth ${letter}`] : []),
     ];
   });

@@ -3,15 +3,31 @@
 export const chaptersTypst = `
 #import "/hand.typ": *
 
+#let directed(d) = {
+  for l in d.before { par(l) }
+  for cut in d.cuts {
+    block(above: 10pt, below: 6pt, sticky: true, strong(cut.lead))
+    for s in cut.strips {
+      block(above: 6pt, below: 6pt, grid(columns: (16pt, 1fr), row-gutter: 5pt, text(fill: soft, s.number), s.text,
+        ..s.cuts.map(c => ([], grid(columns: (24pt, 1fr), text(fill: soft, c.number), c.text))).flatten()))
+    }
+  }
+  if d.apart.len() > 0 { block(above: 9pt, list(..d.apart)) }
+  set text(size: 9pt)
+  if d.kept != "" { block(above: 10pt, below: 5pt)[Worth keeping: #d.kept.] }
+  block(above: 5pt, below: 5pt, text(fill: soft)[In all: #d.effort.])
+  if d.easier.len() > 0 { block(above: 5pt, below: 10pt, { text(fill: soft)[Less work, if you like:]; list(..d.easier.map(e => text(fill: soft, e))) }) }
+}
+
 #let cutting(facts) = [
   = Cutting
   Cut in the order given: long and wide pieces first. Measure twice; keep pieces of one mark together with their mark.
   #for c in facts.cutting { together[
     #heading(level: 2, {box(baseline: 4pt, picture(c.picture)); h(7pt); c.name; h(1fr); text(font: sans, size: 10pt, weight: 400, fill: soft, c.buy)})
-    #enum(..c.directions)
+    #directed(c.directions)
+    #for l in c.layouts { block(above: 10pt, below: 10pt, breakable: false, picture(l)) }
     #ruled(columns: (auto, auto, auto, auto, 1fr), ([Mark], [Cut], [Size, across × along], [Shape], [For]),
       c.pieces.map(p => (strong(p.mark), p.count, p.size, p.shape, p.usedFor)))
-    #for l in c.layouts { block(above: 10pt, below: 10pt, breakable: false, picture(l)) }
   ]}
 ]
 

@@ -1,4 +1,14 @@
 export { changeText } from './change-text.ts';
+export {
+  type DirectionText,
+  directionTexts,
+  easierTexts,
+  effortText,
+  type Figures,
+  remnantsText,
+  stripsText,
+  type Writing,
+} from './directions-text.ts';
 export { instanceText } from './instance-text.ts';
 export { amountText, lengthText, numberText, sizeText } from './length-text.ts';
 export { instead } from './named.ts';

@@ -1,0 +1,114 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import type { ClothPiece } from '#craft';
+import { type LaidOut, planLayout } from '#craft/cutting';
+import { directionsFor } from '#craft/directions';
+import { length } from '#craft/measure';
+import { directionTexts, easierTexts, effortText, remnantsText, stripsText, type Writing } from './directions-text.ts';
+import { amountText, lengthText, sizeText } from './length-text.ts';
+
+const piece = (across: number, along: number, count: number): ClothPiece => ({
+  cut: [length(across), length(along)],
+  shape: across === along ? 'square' : 'rectangle',
+  count,
+  gives: 1,
+  diagonal: null,
+  way: null,
+  outlines: [],
+  for: [],
+});
+
+const writing = (pieces: readonly ClothPiece[]): Writing => ({
+  length: (value) => lengthText(value, 'in'),
+  size: (size) => sizeText(size, 'in'),
+  amount: amountText,
+  mark: (of) => `B${of + 1}`,
+  pieces,
+});
+
+const laid = (pieces: readonly ClothPiece[]): LaidOut =>
+  planLayout({
+    width: length(40),
+    demands: pieces.map(({ cut, count }) => ({ across: cut[0], along: cut[1], count, mayTurn: false })),
+    budget: { steps: 0 },
+  });
+
+const directed = (pieces: readonly ClothPiece[]) => directionsFor({ laid: laid(pieces), allowances: null, unit: 'in' });
+
+test('strips and sub-cuts are told as the trade tells them', () => {
+  // the words: common practice of printed patterns; the counts by hand: 40 / 2 1/2 = 16, 20 = 16 + 4
+  const pieces = [piece(2.5, 2.5, 20)];
+  assert.deepEqual(directionTexts(directed(pieces).parts, writing(pieces)), [
+    {
+      lead: 'Cut 2 strips 2½ in by the width of the cloth.',
+      strips: [
+        { number: '1', text: 'From one sub-cut 16 squares 2½ in (B1).', cuts: [] },
+        { number: '2', text: 'From one sub-cut 4 squares 2½ in (B1).', cuts: [] },
+      ],
+    },
+  ]);
+});
+
+test('a strip that is a piece as it is stays whole', () => {
+  const pieces = [piece(40, 2.5, 3)];
+  assert.deepEqual(directionTexts(directed(pieces).parts, writing(pieces))[0]?.strips, [
+    { number: '1', text: 'Leave all whole, each 1 rectangle 40 × 2½ in (B1).', cuts: [] },
+  ]);
+});
+
+test('several cuts of one strip are numbered, narrowing among them', () => {
+  // derived by hand: one strip of 6 holds both squares and, narrowed, the four of 3
+  const pieces = [piece(6, 6, 2), piece(5, 3, 4)];
+  const [height] = directionTexts(directed(pieces).parts, writing(pieces));
+  assert.equal(height?.lead, 'Cut 1 strip 6 in by the width of the cloth.');
+  const [strip] = height?.strips ?? [];
+  assert.equal(strip?.text, 'From it, from left to right:');
+  assert.deepEqual(strip?.cuts, [
+    { number: '1.1', text: 'sub-cut 2 squares 6 in (B1).' },
+    { number: '1.2', text: 'sub-cut 2 parts 5 in wide and from each cut 2 rectangles 5 × 3 in (B2).' },
+  ]);
+});
+
+test('what is worth keeping is named with its place, more than six in short', () => {
+  const remnant = (i: number) => ({ name: `R${i}`, from: 'end', size: [length(9 - i), length(3)], count: i }) as const;
+  assert.equal(remnantsText([remnant(1)], writing([])), 'R1, 8 × 3 in, the end of a strip');
+  assert.equal(remnantsText([remnant(2)], writing([])), 'R2, 2 of 7 × 3 in, ends of strips');
+  assert.match(remnantsText([1, 2, 3, 4, 5, 6, 7, 8].map(remnant), writing([])), /; 15 smaller ones$/);
+  assert.equal(remnantsText([], writing([])), '');
+});
+
+test('work is told in heights, settings and strokes', () => {
+  assert.equal(
+    effortText({ heights: 1, settings: 2, patterns: 3, strokes: 40 }),
+    '1 strip height, 2 ruler settings, 40 strokes',
+  );
+  const pieces = [piece(40, 2.5, 3), piece(9, 4, 4)];
+  assert.equal(stripsText(directed(pieces).parts, writing(pieces)), '3 strips 2½ in, 1 strip 4 in');
+});
+
+const rung = (of: {
+  readonly long: number;
+  readonly yards: number;
+  readonly strokes: number;
+  readonly heights: number;
+}) =>
+  ({
+    length: length(of.long),
+    heights: of.heights,
+    settings: 4,
+    patterns: 3,
+    strokes: of.strokes,
+    own: false,
+    chosen: of.yards === 0.5,
+    buy: { amount: of.yards, unit: 'yd' },
+    cost: null,
+  }) as const;
+
+test('an easier layout is told with what it costs and saves, a few strokes alone are not', () => {
+  const now = rung({ long: 14, yards: 0.5, strokes: 50, heights: 3 });
+  // by hand: 5/8 yd is 1/8 yd more; 49 of 50 strokes save less than a tenth
+  assert.deepEqual(easierTexts([now, rung({ long: 18, yards: 0.625, strokes: 48, heights: 2 })], writing([])), [
+    '⅛ yd more (⅝ yd), laid out on 18 in: 2 strip heights instead of 3 and 48 strokes instead of 50.',
+  ]);
+  assert.deepEqual(easierTexts([now, rung({ long: 18, yards: 0.625, strokes: 49, heights: 3 })], writing([])), []);
+});
