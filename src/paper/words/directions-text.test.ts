@@ -56,17 +56,56 @@ test('a strip that is a piece as it is stays whole', () => {
   ]);
 });
 
-test('several cuts of one strip are numbered, narrowing among them', () => {
-  // derived by hand: one strip of 6 holds both squares and, narrowed, the four of 3
-  const pieces = [piece(6, 6, 2), piece(5, 3, 4)];
-  const [height] = directionTexts(directed(pieces).parts, writing(pieces));
-  assert.equal(height?.lead, 'Cut 1 strip 6 in by the width of the cloth.');
-  const [strip] = height?.strips ?? [];
-  assert.equal(strip?.text, 'From it, from left to right:');
-  assert.deepEqual(strip?.cuts, [
-    { number: '1.1', text: 'sub-cut 2 squares 6 in (B1).' },
-    { number: '1.2', text: 'sub-cut 2 parts 5 in wide and from each cut 2 rectangles 5 × 3 in (B2).' },
+/** One strip of the given parts: width, then pieces from the top as [across, along, place in the list]. */
+const strip = (
+  height: number,
+  parts: readonly (readonly [number, ...(readonly [number, number, number])[]])[],
+): LaidOut => {
+  let across = 0;
+  const placed = parts.map(([width, ...pieces]) => {
+    let down = 0;
+    const part = {
+      at: length(across),
+      width: length(width),
+      pieces: pieces.map(([w, h, of]) => {
+        const piece = { at: length(down), cut: [length(w), length(h)], turned: false, of } as const;
+        down += h;
+        return piece;
+      }),
+    };
+    across += width;
+    return part;
+  });
+  const layout = {
+    width: length(40),
+    length: length(height),
+    strips: [{ at: length(0), height: length(height), parts: placed }],
+  };
+  return { layout, bound: length(0), boundKind: 'area' };
+};
+
+test('several cuts of one strip are numbered: narrowing, piles and trimming among them', () => {
+  // derived by hand: two of 6; the rest from 6 down to 5; a pile of 5 wide, of which the lower piece is narrower; and one of 3
+  const pieces = [piece(6, 6, 2), piece(5, 3, 1), piece(4, 2, 1), piece(3, 3, 1)];
+  const laid = strip(6, [
+    [6, [6, 6, 0]],
+    [6, [6, 6, 0]],
+    [5, [5, 3, 1], [4, 2, 2]],
+    [3, [3, 3, 3]],
   ]);
+  const { parts } = directionsFor({ laid, allowances: null, unit: 'in' });
+  const [height] = directionTexts(parts, writing(pieces));
+  assert.equal(height?.lead, 'Cut 1 strip 6 in by the width of the cloth.');
+  assert.equal(height?.strips[0]?.text, 'From it, from left to right:');
+  assert.deepEqual(
+    height?.strips[0]?.cuts.map(({ number, text }) => `${number} ${text}`),
+    [
+      '1.1 sub-cut 2 squares 6 in (B1).',
+      '1.2 cut the rest of the strip down to 5 in.',
+      '1.3 sub-cut 1 part 5 in wide and from it cut 1 rectangle 5 × 3 in (B2) and 1 rectangle 4 × 2 in (B3), trimmed to 4 in wide.',
+      '1.4 sub-cut 1 part 3 in wide and from it cut 1 square 3 in (B4).',
+    ],
+  );
 });
 
 test('what is worth keeping is named with its place, more than six in short', () => {
