@@ -1,7 +1,7 @@
 // A plan may hold more pieces than were asked for; here it comes down to exactly those, and is reported in runs of equal
 // strips.
-import { type Job, type Kind, patternKey, patternOf, type StripPattern, type StripUse, stackOf } from '#craft/strips';
-import type { SheetTask } from './fill.ts';
+import { type Job, type Kind, patternKey, type StripPattern, type StripUse, stackOf } from '#craft/strips';
+import { type SheetTask, stripOn } from './fill.ts';
 import type { Sheet, SheetUse } from './job.ts';
 import type { PatternUse } from './restart.ts';
 
@@ -23,7 +23,7 @@ export const exactly = (task: SheetTask, uses: readonly PatternUse[]): readonly 
     for (let n = whole; n < times; n++) {
       const job = { width: (task.job.sheets[pattern.sheet] as Sheet).width, kinds: task.job.kinds };
       const strips = pattern.strips.flatMap((strip) => {
-        const some = lessened(job, strip, rest);
+        const some = lessened({ task, job, strip, rest });
         return some === null ? [] : [some];
       });
       if (strips.length > 0) out.push({ sheet: pattern.sheet, times: 1, strips: inRuns(strips) });
@@ -32,7 +32,13 @@ export const exactly = (task: SheetTask, uses: readonly PatternUse[]): readonly 
   return out;
 };
 
-const lessened = (job: Job, strip: StripPattern, rest: number[]): StripPattern | null => {
+const lessened = (of: {
+  readonly task: SheetTask;
+  readonly job: Job;
+  readonly strip: StripPattern;
+  readonly rest: number[];
+}): StripPattern | null => {
+  const { task, job, strip, rest } = of;
   const parts = strip.parts.flatMap(({ stack, times }) =>
     Array.from({ length: times }, () => {
       const runs = stack.runs.flatMap((run) => {
@@ -43,7 +49,7 @@ const lessened = (job: Job, strip: StripPattern, rest: number[]): StripPattern |
       return runs.length > 0 ? [{ stack: stackOf(job, runs), times: 1 }] : [];
     }).flat(),
   );
-  return parts.length > 0 ? patternOf(parts) : null;
+  return parts.length > 0 ? stripOn(task, parts) : null;
 };
 
 /** Tallest first, equal strips together. */

@@ -10,12 +10,24 @@ import { type Choice, filledFor } from './table.ts';
 export interface SheetTask {
   readonly job: SheetJob;
   readonly lies: readonly (readonly Lie[])[];
+  /** Heights that a strip may have, rising, where it must be as high as some piece; else null. */
+  readonly heights: readonly number[] | null;
 }
 
-export const sheetTaskFor = (job: SheetJob): SheetTask => ({
-  job,
-  lies: job.sheets.map((sheet) => liesOn(sheet, job)),
-});
+export const sheetTaskFor = (job: SheetJob): SheetTask => {
+  const lies = job.sheets.map((sheet) => liesOn(sheet, job));
+  const isAny = job.cutting.stages === 2 || job.cutting.stripHeights === 'any';
+  const heights = new Set(lies.flatMap((own) => own.map(({ height }) => height)));
+  return { job, lies, heights: isAny ? null : [...heights].sort((a, b) => a - b) };
+};
+
+/** A strip of these parts, as high as it may be. */
+export const stripOn = ({ heights }: SheetTask, parts: readonly StackUse[]): StripPattern => {
+  const strip = patternOf(parts);
+  return heights === null
+    ? strip
+    : { ...strip, height: heights.find((height) => height >= strip.height) ?? strip.height };
+};
 
 /** One sheet cut. */
 export interface SheetPattern {
@@ -271,7 +283,7 @@ const stripOf = (of: {
   put(together([{ kind: lead.kind, turned: lead.turned, times: 1 }, ...(below ?? [])]), Number.POSITIVE_INFINITY);
   for (;;) {
     const runs = stackFor({ open, lies: within, rest, room, height, only: null });
-    if (runs === null) return patternOf(parts);
+    if (runs === null) return stripOn(open.filling.task, parts);
     put(runs, chance !== null && chance() < 0.5 ? 1 : Number.POSITIVE_INFINITY);
   }
 };

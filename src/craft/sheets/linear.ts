@@ -73,10 +73,12 @@ export const offered = (of: Relaxation, pattern: SheetPattern): boolean => {
 export const relaxed = (of: Relaxation): Relaxed => {
   const { task, program, scale, stockRow } = of;
   const { kinds, sheets } = task.job;
+  const before = program.pivots();
   program.solve();
   const duals = program.duals();
   const prices = Float64Array.from(kinds, (_, i) => Math.max(0, duals[i] as number));
-  let work = 0;
+  // a pivot walks through the inverse and the columns
+  let work = (program.pivots() - before + 1) * (program.rows() ** 2 + 10 * program.columns());
   let grew = false;
   const values = sheets.map((sheet, s) => {
     const priced = pricedSheet({ task, sheet: s, prices });

@@ -1,7 +1,7 @@
 // At given prices of the pieces, what is the most that a sheet can hold? No demand is kept but that of one strip or one
 // stack, so the answer is never less than the truth: bounds rest on it.
 import { patternOf, type Run, type Stack, type StackUse, type StripPattern, stackOf } from '#craft/strips';
-import type { SheetPattern, SheetTask } from './fill.ts';
+import { type SheetPattern, type SheetTask, stripOn } from './fill.ts';
 import type { Sheet } from './job.ts';
 import type { Lie } from './lies.ts';
 import { type Choice, filledFor } from './table.ts';
@@ -86,14 +86,6 @@ const singlesPrices = (of: PriceTask): StripPrices => {
   return { heights, values, strip, work: table.work };
 };
 
-/** Heights of strips that may be cut. */
-const isAllowed = (of: PriceTask): ((height: number) => boolean) => {
-  const { cutting } = of.task.job;
-  if (cutting.stages === 3 && cutting.stripHeights === 'any') return () => true;
-  const heights = new Set(priced(of).map(({ height }) => height));
-  return (height) => heights.has(height);
-};
-
 const stacksPrices = (of: PriceTask): StripPrices => {
   const { task, sheet, prices } = of;
   const { width, height } = task.job.sheets[sheet] as Sheet;
@@ -111,12 +103,14 @@ const stacksPrices = (of: PriceTask): StripPrices => {
     ends.push(i + 1);
     rows.push(best.slice());
   });
-  const allowed = isAllowed(of);
+  const { heights: allowed } = task;
   const heights: number[] = [];
   const values: number[] = [];
   let work = table.work;
   for (let h = 1; h <= height; h++) {
-    if (!allowed(h) || !rows.some((row) => (row[h] as number) > (row[h - 1] as number) + 1e-12)) continue;
+    const isUseful =
+      allowed === null ? rows.some((row) => (row[h] as number) > (row[h - 1] as number) + 1e-12) : allowed.includes(h);
+    if (!isUseful) continue;
     const row = rowOf({ widths, rows, height: h, width });
     work += row.work;
     if (row.value <= (values.at(-1) ?? 0) + 1e-12) continue;
@@ -134,7 +128,10 @@ const stacksPrices = (of: PriceTask): StripPrices => {
       return stackOf({ width, kinds: task.job.kinds }, runs);
     };
     const parts = rowOf({ widths, rows, height: h, width }).groups();
-    return patternOf(parts.map((group) => ({ stack: stackWithin(group), times: 1 })));
+    return stripOn(
+      task,
+      parts.map((group) => ({ stack: stackWithin(group), times: 1 })),
+    );
   };
   return { heights, values, strip, work };
 };

@@ -3,13 +3,17 @@
 
 import { fewPiecesOnSheets } from '#craft/few-pieces';
 import type { BoundKind } from '#craft/strips';
-import { chanceFrom } from '#ground/chance';
+import { type Chance, chanceFrom } from '#ground/chance';
 import { nextTotal } from './cost-steps.ts';
 import { areaLeft, exactly } from './exact-counts.ts';
 import { type SheetTask, sheetTaskFor } from './fill.ts';
 import type { Holding, Sheet, SheetJob, SheetSearch, SheetsFound } from './job.ts';
 import { offered, type Relaxation, relaxationFor, relaxed } from './linear.ts';
+import { opened, unevenness } from './opening.ts';
+import { type Pool, poolFor } from './pool.ts';
 import { areasOf, correctedWorth, demandOf, type Plan, plannedSheets, stockOf } from './restart.ts';
+import { type Rounded, roundedDown } from './rounding.ts';
+import { cheapestOf } from './whole-sheets.ts';
 
 /** Table cells that one step may look at: about 10 ms. */
 const stepWork = 3_000_000;
@@ -22,6 +26,8 @@ interface State {
   boundKind: BoundKind;
   cannotHold: boolean;
   prices: Float64Array | null;
+  /** Once the prices stand. */
+  pool: Pool | null;
 }
 
 /**
@@ -48,6 +54,7 @@ export function* searchSheets(job: SheetJob): SheetSearch {
     boundKind: 'area',
     cannotHold: false,
     prices: null,
+    pool: null,
   };
   keep(state, first);
   if (isDone(state)) return found(state);
@@ -55,6 +62,8 @@ export function* searchSheets(job: SheetJob): SheetSearch {
   const few = exactOnFew(state);
   if (few !== null) return few;
   yield* priced(state);
+  if (isDone(state)) return found(state);
+  state.pool = poolFor(task, state.prices ?? areasOf(task), state.relaxation.scale);
   yield* restarted(state);
   return found(state);
 }
@@ -117,7 +126,9 @@ const isBetter = (task: SheetTask, a: Plan, b: Plan): boolean => {
 
 const keep = (state: State, plan: Plan): void => {
   if (isBetter(state.task, plan, state.best)) state.best = plan;
-  for (const { pattern } of plan.uses) offered(state.relaxation, pattern);
+  for (const { pattern } of plan.uses)
+    if (state.pool === null) offered(state.relaxation, pattern);
+    else state.pool.offer(pattern);
 };
 
 const found = ({ task, best, bound, boundKind, cannotHold }: State): SheetsFound => {
@@ -156,35 +167,84 @@ function* priced(state: State): Generator<SheetsFound, void, void> {
   }
 }
 
+interface Asking {
+  /** Sheets besides those of the solution in fractions. */
+  readonly others: number;
+  readonly nodes: number;
+  /** Steps before the solver is asked again. */
+  readonly pause: number;
+}
+
+/** Our own choices: at first the sheets of the solution in fractions alone, then ever more seldom with more. */
+const firstAsking: Asking = { others: 0, nodes: 200, pause: 15 };
+const mostAsking: Asking = { others: 500, nodes: 1000, pause: 100 };
+
+/** Whole numbers of the best sheets so far, by the solver. */
+const chosen = (state: State, { others, nodes }: Asking): void => {
+  const { task, pool, best, relaxation } = state;
+  if (pool === null) return;
+  const below = isWhole(best) ? costOf(task, best) : Number.POSITIVE_INFINITY;
+  const patterns = [...relaxation.columns, ...pool.best(others)];
+  const plan = cheapestOf({ task, patterns, below, limits: { nodes } });
+  if (plan !== null) keep(state, plan);
+};
+
+const nextAsking = ({ others, nodes, pause }: Asking): Asking => ({
+  others: Math.min(mostAsking.others, others === 0 ? 60 : 2 * others),
+  nodes: Math.min(mostAsking.nodes, 2 * nodes),
+  pause: Math.min(mostAsking.pause, Math.ceil(1.5 * pause)),
+});
+
+/** Plans from the solution in fractions, plans from nothing, and the one before with some sheets cut anew take turns. */
 function* restarted(state: State): Generator<SheetsFound, void, void> {
   const { task } = state;
   const areas = areasOf(task);
+  const fromPrices = state.prices?.map((price, i) => price + 1e-6 * (areas[i] as number)) ?? areas;
   let worth = areas;
+  let current = state.best;
   let work = 0;
+  let asking = firstAsking;
+  let pause = 2;
   for (let round = 1; !isDone(state); round++) {
     const chance = chanceFrom(round);
-    if (round % 20 === 0) worth = areas;
-    const steps = plannedSheets({
-      task,
-      demand: demandOf(task),
-      stock: stockOf(task),
-      worth,
-      chance,
-      tries: 1 + (round % 4),
-    });
+    if (round % 40 === 1) worth = round % 80 === 1 ? areas : fromPrices;
+    const from = startOf({ state, current, round, chance });
+    const steps = plannedSheets({ task, demand: from.rest, stock: from.stock, worth, chance, tries: 1 + (round % 4) });
     for (;;) {
       const next = steps.next();
       if (next.done === true) {
-        keep(state, next.value);
-        worth = correctedWorth({ task, plan: next.value, worth, chance });
+        const plan = { uses: [...from.uses, ...next.value.uses], left: next.value.left };
+        keep(state, plan);
+        if (!isBetter(task, current, plan) && unevenness(task, plan) >= unevenness(task, current)) current = plan;
+        if (isBetter(task, state.best, current)) current = state.best;
+        worth = correctedWorth({ task, plan, worth, chance });
         break;
       }
       work += next.value;
       if (work > stepWork) {
         work = 0;
+        pause--;
         yield found(state);
       }
     }
     work += stepWork / 100;
+    if (pause > 0 || isDone(state)) continue;
+    chosen(state, asking);
+    asking = nextAsking(asking);
+    pause = asking.pause;
+    yield found(state);
   }
 }
+
+const startOf = (of: {
+  readonly state: State;
+  readonly current: Plan;
+  readonly round: number;
+  readonly chance: Chance;
+}): Rounded => {
+  const { state, current, round, chance } = of;
+  const { task, relaxation } = state;
+  const way = round % 4;
+  if (way === 0) return { uses: [], rest: demandOf(task), stock: stockOf(task) };
+  return way === 1 ? roundedDown(relaxation, chance) : opened({ task, plan: current, chance });
+};
