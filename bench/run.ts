@@ -8,6 +8,7 @@ import { printGrowth } from './layouts/growth.ts';
 import { printInBrowser } from './layouts/in-browser.ts';
 import { deep, everyClass, flat, kitSized, printGaps, printPurchases, quiltSized } from './layouts/quilt-sized.ts';
 import { printReference } from './layouts/reference.ts';
+import { printSheets } from './layouts/sheet-sized.ts';
 import { examplePlans, printPlans } from './plans.ts';
 
 const { values, positionals } = parseArgs({
@@ -58,6 +59,11 @@ const parts: readonly { readonly name: string; readonly title: string; readonly 
     run: () => printPurchases({ classes: kitSized, problems: problemsFor(2, 20), cutting: flat, solver }),
   },
   {
+    name: 'sheets',
+    title: 'Sheets: fat quarters, squares and two remnants together; fat quarters alone',
+    run: () => printSheets({ solver, problems: problemsFor(1, 10) }),
+  },
+  {
     name: 'reference',
     title: `Reference problems, ${isFull ? 8 : 2} s each`,
     run: () =>
@@ -71,7 +77,7 @@ const parts: readonly { readonly name: string; readonly title: string; readonly 
   {
     name: 'browser',
     title: 'The same searches in a worker of a browser',
-    run: () => printInBrowser({ problems: problemsFor(2, 10) }),
+    run: () => printInBrowser({ problems: problemsFor(1, 5) }),
   },
 ];
 
