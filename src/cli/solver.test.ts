@@ -38,7 +38,13 @@ test('a small cover is solved to proof', () => {
       },
     ],
   };
-  assert.deepEqual(solver.minimise(program, limits), { status: 'optimal', x: [1, 2], objective: 13, bound: 13, pivots: 0 });
+  assert.deepEqual(solver.minimise(program, limits), {
+    status: 'optimal',
+    x: [1, 2],
+    objective: 13,
+    bound: 13,
+    pivots: 0,
+  });
 });
 
 test('a program without a solution has none', () => {

@@ -27,6 +27,7 @@ import { fromDecimal, sum, toNumber } from '#ground/exact';
 import { stockBought, stockOf } from './bought-as.ts';
 import { costOfCloth, easingFor, ladderOf } from './cloth-ease.ts';
 import { layWithEnds } from './cloth-ends.ts';
+import { laidAs, layOnFold } from './cloth-fold.ts';
 import type { BlockPlan, CostPlan, FabricPlan, FinishPlan, PieceUse, TopPiece, TopPlan } from './plan.ts';
 import type { DrawnCloths } from './scrap-plan.ts';
 
@@ -207,7 +208,7 @@ export const planCloths = (of: {
       short.push(stockShort({ quilt: of.quilt, fabric, lines: mine, left: whole.left }));
       return [];
     }
-    const { laid, ends } = withEnds({
+    const { laid: unfolded, ends } = withEnds({
       quilt: of.quilt,
       fabric,
       nature,
@@ -216,6 +217,7 @@ export const planCloths = (of: {
       lines: mine,
       steps: of.search.steps,
     });
+    const { laid, fold } = onFold({ quilt: of.quilt, fabric, lines: mine, laid: unfolded, search: of.search, nature });
     const bought = boughtFor({ quilt: of.quilt, fabric, laid });
     return [
       {
@@ -225,9 +227,14 @@ export const planCloths = (of: {
         pieces: mine.map(clothPiece),
         laid,
         ends,
+        fold,
         ...bought,
         ladder: ladderOf(of.quilt, fabric, laid),
-        directions: directionsFor({ laid, allowances: bought.allowances, unit: of.quilt.unit }),
+        directions: directionsFor({
+          laid: fold?.chosen ? laidAs(fold.chosen.open) : laid,
+          allowances: bought.allowances,
+          unit: of.quilt.unit,
+        }),
       },
     ];
   });
@@ -252,6 +259,25 @@ const withEnds = (of: {
   return (
     layWithEnds({ ...of, laid: whole, demands: demandsOf(of.lines), lay: byLength }) ?? { laid: whole, ends: null }
   );
+};
+
+/** Whether or not it is asked for, what it costs and saves is told; searched hard only where it is. */
+const onFold = (of: {
+  readonly quilt: Quilt;
+  readonly fabric: Fabric;
+  readonly nature: ClothNature;
+  readonly lines: readonly ClothLine<object>[];
+  readonly laid: FabricPlan['laid'];
+  readonly search: ClothSearch;
+}): Pick<FabricPlan, 'laid' | 'fold'> => {
+  const { laid, quilt } = of;
+  if ('sheets' in laid) return { laid, fold: null };
+  const search = quilt.onFold ? of.search : { steps: Math.min(2, of.search.steps), solver: null };
+  return layOnFold({
+    ...of,
+    laid,
+    lay: (width, demands) => layDemands({ nature: { ...of.nature, width }, demands, search }).layout,
+  });
 };
 
 const boughtFor = (of: {

@@ -72,6 +72,17 @@ export type Note =
       readonly unit: 'yd' | 'm';
     }
   | {
+      /** A cloth is cut folded, as the document asks: what that takes more of the layout and of what is bought, and the strokes of the blade that it saves. */
+      readonly code: 'cutting/on-fold';
+      readonly level: 'note';
+      readonly path: string;
+      readonly fabric: string;
+      readonly more: Length;
+      readonly bought: number;
+      readonly unit: 'yd' | 'm';
+      readonly strokes: number;
+    }
+  | {
       /** The quilt for the bed named, with its drop and tuck, and what this one lacks of it each way. */
       readonly code: 'finishing/smaller-than-bed';
       readonly level: 'warning';

@@ -166,6 +166,8 @@ export interface FabricPlan {
   readonly parts: readonly BoughtPart[] | null;
   /** What lies on ends of the cloth that are at hand, and so not in `laid`; null where the document has none. */
   readonly ends: EndsPlan | null;
+  /** What cutting on the fold costs and saves; null for sheets, and where nothing can be cut so. */
+  readonly fold: FoldPlan | null;
   /** Where the bought length goes; null for sheets. */
   readonly allowances: Allowances | null;
   /** What less work costs, from the least length on; the one that is cut among them. Empty for sheets. */
@@ -184,6 +186,30 @@ export interface EndsPlan {
   readonly directions: ClothDirections | null;
   /** Of the layout, of what is bought (in the unit of `buy`), and of its cost; null without a price. */
   readonly saves: { readonly length: Length; readonly amount: number; readonly cost: number | null };
+}
+
+/** Cloth cut folded selvage to selvage. */
+export interface FoldPlan {
+  /**
+   * Where the document asks for it: the strips cut in two layers as they lie folded (half the cloth's width, the selvages at
+   * 0), how, and the strips that are opened first. `laid` has both opened, and `directions` the latter. Null where it does not ask.
+   */
+  readonly chosen: { readonly folded: Layout; readonly open: Layout; readonly directions: ClothDirections } | null;
+  /** From the least cloth to the least work. */
+  readonly ways: readonly FoldWay[];
+  /** The same figures of the cloth cut opened. */
+  readonly opened: FoldWay;
+}
+
+export interface FoldWay {
+  /** Of the layout. */
+  readonly length: Length;
+  /** Of what is bought, in the unit of `buy`. */
+  readonly amount: number;
+  /** Null without a price. */
+  readonly cost: number | null;
+  /** Of the blade, by docs/formulas.md#effort; one through two layers is one. */
+  readonly strokes: number;
 }
 
 /** So many sheets or lengths of one kind. */

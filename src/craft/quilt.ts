@@ -20,6 +20,7 @@ import { done, type Outcome, refused } from '#ground/outcome';
 import { withStrips } from './angled-plan.ts';
 import { type BlockPlans, planBlocks } from './block-plan.ts';
 import { endsNotes } from './cloth-ends.ts';
+import { foldNotes } from './cloth-fold.ts';
 import { naturesOf, planCloths, planCost } from './cloth-plan.ts';
 import { bedNotes } from './finish-plan.ts';
 import { frozen } from './frozen.ts';
@@ -136,6 +137,7 @@ const planRead = (
       ...valueNotes({ quilt, blocks, drafted: drafted.value, lightness }),
       ...printCosts,
       ...endsNotes(quilt, cloths.fabrics),
+      ...foldNotes(quilt, cloths.fabrics),
       ...bedNotes(finish),
     ],
   };

@@ -36,6 +36,8 @@ export interface ClothLine<U> {
   readonly way: StripWay | null;
   /** Where several nest in one: as they lie, from its upper left corner. */
   readonly outlines: readonly Polygon[];
+  /** What two layers of folded cloth give. */
+  readonly onFold: Lying['onFold'];
   readonly uses: readonly (U & { readonly count: number })[];
 }
 
@@ -102,9 +104,11 @@ const opened = <U>(of: {
 }): OpenLine<U> => {
   const { want, chosen, nature } = of;
   const { cut, mayTurn, diagonal } = of.lying;
+  // a strip is a rectangle, opened before it is cut at its angle
+  const onFold = chosen && of.lying.onFold ? { own: '', mirrored: '' } : of.lying.onFold;
   const pair = chosen ? null : pairLying(want, nature);
   return {
-    line: { cut, shape: chosen ? 'angled' : want.cut.shape, gives: want.cut.gives, mayTurn, diagonal },
+    line: { cut, shape: chosen ? 'angled' : want.cut.shape, gives: want.cut.gives, mayTurn, diagonal, onFold },
     standing: [0, 0, 0, 0],
     chosen,
     pair: pair && want.cut.pair ? { of: want.cut.pair, lying: pair } : null,
@@ -207,3 +211,14 @@ const tooLargeForStock = (
 
 export const demandsOf = (lines: readonly ClothLine<object>[]): readonly Demand[] =>
   lines.map(({ cut, count, mayTurn }) => ({ across: cut[0], along: cut[1], count, mayTurn }));
+
+/** By line: the one whose pieces the lower layer gives where the cloth is folded; null where they are of no use. */
+export const twinsOf = (lines: readonly ClothLine<object>[]): readonly (number | null)[] => {
+  const keyOf = ({ cut, mayTurn }: ClothLine<object>, face: string): string => JSON.stringify([cut, mayTurn, face]);
+  const byFace = new Map(lines.map((line, i) => [line.onFold && keyOf(line, line.onFold.own), i]));
+  return lines.map((line, i) => {
+    if (line.onFold === null) return null;
+    if (line.onFold.own === line.onFold.mirrored) return i;
+    return byFace.get(keyOf(line, line.onFold.mirrored)) ?? null;
+  });
+};

@@ -27,6 +27,11 @@ export interface Lying {
   readonly diagonal: 'rising' | 'falling' | null;
   /** Templates that share it are one. */
   readonly outline: string;
+  /**
+   * Where the cloth is folded selvage to selvage: a piece serves as this one where its `own` is the other's `mirrored`, as the
+   * lower layer gives it; null where the lower layer's print lies the wrong way.
+   */
+  readonly onFold: { readonly own: string; readonly mirrored: string } | null;
 }
 
 /**
@@ -45,6 +50,7 @@ const freely = (piece: PieceToLay, nature: ClothNature): Lying => {
     standing: 0,
     diagonal: null,
     outline: leastOf(faces),
+    onFold: onFoldOf(piece.cut.template?.points ?? [], [0, 2], nature),
   };
 };
 
@@ -62,7 +68,16 @@ const upright = ({ cut }: PieceToLay, turn: QuarterTurn, nature: ClothNature): L
     // a right angle at the upper left or lower right has its long side rising to the right
     diagonal: cut.shape === 'half-square' ? (standing % 2 === 0 ? 'rising' : 'falling') : null,
     outline: leastOf(cut.template ? facesOf(cut.template.points, ways, nature) : []),
+    onFold: onFoldOf(cut.template?.points ?? [], ways, nature),
   };
+};
+
+/** A print that runs from selvage to selvage runs back again in the lower layer. */
+const onFoldOf = (points: Polygon, ways: readonly number[], nature: ClothNature): Lying['onFold'] => {
+  if (nature.print === 'one-way' && nature.printRuns === 'crosswise') return null;
+  const mirrored = points.map((p) => at(-p.x, p.y)).toReversed();
+  const least = (outline: Polygon): string => (outline.length === 0 ? '' : leastOf(facesOf(outline, ways, nature)));
+  return { own: least(points), mirrored: least(mirrored) };
 };
 
 /**

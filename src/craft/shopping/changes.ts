@@ -51,7 +51,7 @@ const quickSteps = 6;
 export const purchaseChanges = ({ plan, search }: ChangesTask): readonly PurchaseChange[] =>
   // what a maker says a cloth comes in is not sold otherwise, and ends at hand would have to be laid anew each time
   plan.fabrics.flatMap((cloth) =>
-    cloth.parts === null && cloth.ends === null ? changesOf(cloth, { plan, search }) : [],
+    cloth.parts === null && cloth.ends === null && !cloth.fold?.chosen ? changesOf(cloth, { plan, search }) : [],
   );
 
 interface Trial {

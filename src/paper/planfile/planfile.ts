@@ -194,6 +194,7 @@ const fabricEntry = (plan: QuiltPlan, of: FabricPlan): unknown => {
     buy: of.buy,
     ...(of.parts === null ? {} : { parts: of.parts }),
     ...(of.ends === null ? {} : { ends: of.ends }),
+    ...(of.fold === null ? {} : { fold: of.fold }),
     allowances: of.allowances,
     cost: of.cost,
     ladder: of.ladder,

@@ -45,6 +45,11 @@ export const noteText = (note: Note, unit: Unit): string => {
       return note.used === 0
         ? `The ends of ${quoted(note.fabric)} at hand would not save a step of what the shop cuts, so they stay whole.`
         : `${note.used === 1 ? 'One end' : `${note.used} ends`} of ${quoted(note.fabric)} at hand ${note.used === 1 ? 'is' : 'are'} cut first, and ${note.used === 1 ? 'saves' : 'save'} ${amountText(note.saved, note.unit)} of what is bought.`;
+    case 'cutting/on-fold': {
+      const takes = note.more > 1e-9 ? `takes ${lengthText(note.more, unit)} more of it` : 'takes no more of it';
+      const buys = note.bought > 1e-9 ? `, ${amountText(note.bought, note.unit)} more to buy,` : '';
+      return `Cutting ${quoted(note.fabric)} on the fold ${takes}${buys} and saves ${note.strokes} ${note.strokes === 1 ? 'stroke' : 'strokes'} of the blade.`;
+    }
     case 'finishing/smaller-than-bed': {
       const ways = ['width', 'length'].flatMap((way, i) => {
         const lacks = note.lacks[i] ?? 0;
