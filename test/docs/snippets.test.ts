@@ -14,10 +14,10 @@ const documents = snippets
   .filter(({ language, text }) => language.startsWith('json') && text.includes('"seamstead-quilt"'))
   .map((snippet) => ({ ...snippet, text: withoutComments(snippet.text) }));
 
-/** A folder where a reader tries what she reads: the examples, and the README's document saved as it says. */
+/** A folder where a reader tries what she reads: the examples, the reference problems, and the README's document saved as it says. */
 const desk = mkdtempSync(join(tmpdir(), 'seamstead-docs-'));
 after(() => rmSync(desk, { recursive: true, force: true }));
-symlinkSync(join(root, 'examples'), join(desk, 'examples'), 'dir');
+for (const folder of ['examples', 'bench']) symlinkSync(join(root, folder), join(desk, folder), 'dir');
 mkdirSync(join(desk, 'out'));
 
 const runAtDesk = (command: string) =>
