@@ -33,6 +33,9 @@ export const withStrips = (of: {
   return { blocks, notes: blocks.flatMap((block) => markNotes(block, of.pathOf(block.id))) };
 };
 
+/** More pieces than a strip holds, so that it is as long as may be. */
+const plenty = 1e6;
+
 const nameOf = (
   entry: { readonly id: string | null; readonly colouring: string | null; readonly mirror: boolean },
   label: string,
@@ -48,7 +51,7 @@ const fromStrips = (piece: PlannedPiece, all: readonly (ChosenWay | null)[], nat
     finished: way.finished,
     exact: way.exact,
     size: way.size,
-    gives: stripsFor(first, 1, nature)?.perStrip ?? 1,
+    gives: stripsFor(first, plenty, nature)?.perStrip ?? 1,
     // as it lies in the strip, so that its grain is the strip's
     template: way.cutBy === 'template' ? { points: rowOutlines(way.row, 1)[0] ?? [], seamLine: way.seamLine } : null,
     way,

@@ -99,7 +99,7 @@ const bestKey = (of: {
 
 export interface StripsCut {
   readonly perStrip: number;
-  /** Strips over the whole width of the cloth, or of that length along it. */
+  /** Strips that are filled, as long as their pieces need: what is left beside them is free for others. */
   readonly full: number;
   readonly fullLength: Length;
   /** Pieces of one strip more, and its length; 0 where the full ones hold all. */
@@ -111,22 +111,25 @@ export interface StripsCut {
 /** Null where not even one piece fits the cloth. */
 export const stripsFor = ({ way, lies }: ChosenWay, count: number, nature: ClothNature): StripsCut | null => {
   const [width, long] = roomOf(nature);
-  // lengthwise strips of open cloth are cut no longer than it is wide: they stay handy, our own choice
-  const [most, room] = lies === 'across' ? [width, long] : [Number.isFinite(long) ? long : width, width];
+  const [most, room] =
+    lies === 'across' ? [width, long] : [Number.isFinite(long) ? long : lengthwise(way, count, width), width];
   const perStrip = mostInRow(way.row, length(most));
   if (perStrip === 0 || way.size[0] > room + 1e-9) return null;
   const full = Math.floor(count / perStrip);
   const rest = count - full * perStrip;
-  const marked = rest === 0 ? 0 : upToMark(rowLength(way.row, rest), way.ruler).size;
-  const restLength = length(Math.min(marked, most));
-  return {
-    perStrip,
-    full,
-    fullLength: length(most),
-    rest,
-    restLength,
-    area: way.size[0] * (full * most + restLength),
-  };
+  const lengthOf = (pieces: number): Length =>
+    length(pieces === 0 ? 0 : Math.min(upToMark(rowLength(way.row, pieces), way.ruler).size, most));
+  const [fullLength, restLength] = [lengthOf(perStrip), lengthOf(rest)];
+  return { perStrip, full, fullLength, rest, restLength, area: way.size[0] * (full * fullLength + restLength) };
+};
+
+/**
+ * The most that a lengthwise strip of open cloth may take: strips lie side by side there, and together they are to be no
+ * longer than they are wide, lest they make the layout longer; nor longer than the cloth is wide. Our own choice.
+ */
+const lengthwise = ({ row }: StripWay, count: number, width: number): number => {
+  const area = (count * row.height * (row.bottom + row.top)) / 2;
+  return Math.min(width, Math.max(Math.sqrt(area), rowLength(row, 1)));
 };
 
 const areaOfBoxes = (piece: PiecesToCut, nature: ClothNature): number => {

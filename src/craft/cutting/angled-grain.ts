@@ -18,6 +18,7 @@ export const straightOnEdge = (
   if (!cut.ways || cut.ways.length === 0) return cut;
   const slack = 1e-6 * Math.max(...of.size);
   const onBias = new Set<string>();
+  const placed = new Set<string>();
   for (const outline of of.outlines) {
     const outer = sidesOf(outline).filter((side) => isOnEdge(side, of.size, slack));
     if (outer.length === 0) continue;
@@ -26,9 +27,13 @@ export const straightOnEdge = (
     const straight = new Set(
       ways.filter(({ side }) => outer.every((one) => isStraight(side, one))).map(({ way }) => way.key),
     );
-    for (const { way } of ways) if (!straight.has(way.key)) onBias.add(way.key);
+    for (const { way, side } of ways) {
+      if (!straight.has(way.key)) onBias.add(way.key);
+      else if (outer.some((one) => !isStraight(side, one))) placed.add(way.key);
+    }
   }
-  return onBias.size === 0 ? cut : { ...cut, ways: cut.ways.filter(({ key }) => !onBias.has(key)) };
+  const ways = cut.ways.filter(({ key }) => !onBias.has(key));
+  return { ...cut, ways: ways.map((way) => (placed.has(way.key) ? { ...way, edge: 'outward' } : way)) };
 };
 
 type Side = readonly [Point, Point];

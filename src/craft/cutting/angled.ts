@@ -29,6 +29,11 @@ export interface StripWay {
   readonly lies: 'across' | 'along' | 'slanted';
   /** The piece as it is cut, in its strip. */
   readonly row: Row;
+  /**
+   * Outward: the piece looks the same turned, but only its sides along the strip are on the straight grain, and one of
+   * these must come to lie on the block's edge. Any: it does not matter, or no other side fits.
+   */
+  readonly edge: 'any' | 'outward';
   /** The finished outline in it, where it is the first of the row. */
   readonly seamLine: Polygon;
   /** Marks that the length of a strip goes up to. */
@@ -153,6 +158,7 @@ const wayFor = (of: OnBase, rule: CutRule, lies: StripWay['lies']): StripWay => 
     cutBy: isRuled ? 'ruler' : 'template',
     lies,
     row: isRuled ? ruled : row,
+    edge: 'any',
     seamLine: of.seamLine.map((p) => at(p.x - Math.min(0, row.lean), p.y + row.height)),
     ruler: rule.ruler,
   };

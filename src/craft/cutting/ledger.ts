@@ -124,7 +124,7 @@ const closed = <U>(open: OpenLine<U>, nature: ClothNature): readonly ClothLine<U
   return [{ ...line, count, way: null, outlines: [], uses }];
 };
 
-/** Strips over the whole width, and one as long as the rest of the pieces needs. */
+/** Strips as full as the cloth is wide, and one as long as the rest of the pieces needs. */
 const asStrips = <U>(open: OpenLine<U>, chosen: ChosenWay, nature: ClothNature): readonly ClothLine<U>[] => {
   const { line, uses } = open;
   const { way, lies } = chosen;

@@ -81,6 +81,7 @@ const blockChapter = (of: ChapterOf, block: BlockPlan, place: number): BlockPage
     warning: warningFor(block, title),
     remarks: [
       ...scrappyRemark(block),
+      ...grainRemark(block),
       ...(block.joining === 'straight' && block.leastUnits === 'searched'
         ? ['The order was found by a search: there may be one with fewer different units.']
         : []),
@@ -105,6 +106,15 @@ const scrappyRemark = ({ pieces }: BlockPlan): readonly string[] => {
   const are = labels.length === 1 ? 'is scrappy: its cloth changes' : 'are scrappy: their cloths change';
   return [
     `${inWords(labels)} ${are} from block to block, so that no two neighbours are alike. Drawn is the first block of the top; the picture of the quilt shows them all. Cut the pieces first, then choose them for each block from there.`,
+  ];
+};
+
+/** Pieces that look the same turned, with one side on the straight grain. */
+const grainRemark = ({ pieces }: BlockPlan): readonly string[] => {
+  const labels = pieces.filter(({ cut }) => cut.way?.edge === 'outward').map(({ label }) => label);
+  if (labels.length === 0) return [];
+  return [
+    `Lay ${inWords(labels)} with the side that was the strip’s edge along the edge of the block: the other sides are on the bias and stretch.`,
   ];
 };
 

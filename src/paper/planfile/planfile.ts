@@ -95,7 +95,7 @@ const cutEntry = ({ shape, size, exact, gives, template, way }: Cut): unknown =>
 });
 
 /** `edges` lie along the strip's lower and upper edge; the upper begins `lean` to the right of the lower. */
-const stripEntry = ({ size, angles, cuts, cutBy, row }: StripWay) => ({
+const stripEntry = ({ size, angles, cuts, cutBy, row, edge }: StripWay) => ({
   strip: size[0],
   angle: Math.min(angles[0], 180 - angles[0]),
   angles,
@@ -103,6 +103,7 @@ const stripEntry = ({ size, angles, cuts, cutBy, row }: StripWay) => ({
   cutBy,
   edges: [row.bottom, row.top],
   lean: row.lean,
+  edge,
 });
 
 const step = (of: PlannedStep): unknown => ({
