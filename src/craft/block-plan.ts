@@ -58,9 +58,9 @@ export const planBlocks = (of: {
       pieced.get(key) ??
       pieceBlock({
         block,
-        fabrics: lists.map(sewnAs),
-        lightness: of.lightness,
-        likeness: of.likeness,
+        fabrics: lists.map((list, i) => sewnAs(list) + motifMark(design, block.patches[i]?.tone)),
+        lightness: (name) => of.lightness(unmarked(name)),
+        likeness: (name) => of.likeness(unmarked(name)),
         seam: of.rule.seam,
       });
     pieced.set(key, plain);
@@ -81,6 +81,14 @@ export const planBlocks = (of: {
   });
   return { blocks, notes };
 };
+
+/** Pieces that are cut round a motif are a kind of their own; no id holds the sign. */
+const motifSign = '#';
+
+const motifMark = ({ motifs = [] }: BlockDesign, tone: string | undefined): string =>
+  tone !== undefined && motifs.includes(tone) ? motifSign : '';
+
+const unmarked = (name: string): string => name.replace(motifSign, '');
 
 /** Blocks as they are made, in the order of first use, and where they are placed (indexes). */
 const entriesOf = (

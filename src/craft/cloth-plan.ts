@@ -10,14 +10,16 @@ import {
   type LaidOut,
   type LaidSheets,
   ledgerOf,
+  type MotifRepeat,
   onSmallerSheets,
   planLayout,
+  planOnMotifs,
   planSheets,
   purchaseFor,
   shopStepFor,
   type Wanted,
 } from '#craft/cutting';
-import type { Fabric, QuarterTurn, Quilt } from '#craft/design';
+import type { Fabric, PrintRepeat, QuarterTurn, Quilt } from '#craft/design';
 import { directionsFor } from '#craft/directions';
 import { lightnessOf, type Value, valuesOf } from '#craft/fabric';
 import { type Length, length } from '#craft/measure';
@@ -52,6 +54,7 @@ export const naturesOf = (quilt: Quilt): Natures =>
           width: length(toNumber(usableWidth)),
           length: bought.kind === 'sheets' ? length(toNumber(bought.size[1])) : null,
           ...(stock === undefined ? {} : { stock }),
+          ...(fabric.repeat === null ? {} : { repeat: repeatOf(fabric.repeat) }),
           print,
           printRuns,
           reversible,
@@ -60,6 +63,12 @@ export const naturesOf = (quilt: Quilt): Natures =>
     }),
   );
 
+const repeatOf = ({ along, across, motif }: PrintRepeat): MotifRepeat => ({
+  along: length(toNumber(along)),
+  across: across && length(toNumber(across)),
+  motif: [length(toNumber(motif[0])), length(toNumber(motif[1]))],
+});
+
 /** Pieces of the blocks, as drawn; in a cloth whose print stands upright those of turned blocks stand apart. */
 export const blockPieces = (of: {
   readonly blocks: readonly BlockPlan[];
@@ -67,14 +76,19 @@ export const blockPieces = (of: {
   readonly drawn: DrawnCloths;
   readonly natures: Natures;
   readonly pathOf: (block: string) => string;
+  /** Tones of a block whose pieces are cut round a motif. */
+  readonly motifsOf: (block: string) => readonly string[];
 }): readonly WantedPiece[] =>
   of.blocks.flatMap((block) => {
     const cloths = clothsOf(block, of);
+    const motifs = of.motifsOf(block.id);
     return block.pieces.flatMap((piece) =>
       (cloths.get(piece.label) ?? []).map(
         ({ fabric, turn, count }): WantedPiece => ({
           fabric,
-          cut: piece.cut,
+          ...(motifs.includes(piece.tone) && of.natures.get(fabric)?.repeat !== undefined
+            ? { cut: { ...piece.cut, ways: [], pair: null }, motif: true }
+            : { cut: piece.cut }),
           lie: 'free',
           turn,
           count,
@@ -228,6 +242,7 @@ export const planCloths = (of: {
         laid,
         ends,
         fold,
+        motifs: motifsIn(whole, () => lay(demandsOf(mine).map((demand) => ({ ...demand, motif: false })))),
         ...bought,
         ladder: ladderOf(of.quilt, fabric, laid),
         directions: directionsFor({
@@ -271,7 +286,8 @@ const onFold = (of: {
   readonly search: ClothSearch;
 }): Pick<FabricPlan, 'laid' | 'fold'> => {
   const { laid, quilt } = of;
-  if ('sheets' in laid) return { laid, fold: null };
+  // a motif is looked for with the cloth opened
+  if ('sheets' in laid || laid.motifs !== undefined) return { laid, fold: null };
   const search = quilt.onFold ? of.search : { steps: Math.min(2, of.search.steps), solver: null };
   return layOnFold({
     ...of,
@@ -289,13 +305,25 @@ const boughtFor = (of: {
   const { buying, unit } = of.quilt;
   if ('sheets' in laid && stockOf(fabric, of.quilt) !== undefined)
     return { ...stockBought(laid, { fabric, buying, unit }), allowances: null };
-  const buy = purchaseFor({ laid, buying, unit });
+  const asBought = withRepeat(laid, fabric);
+  const buy = purchaseFor({ laid: asBought, buying, unit });
   return {
     buy,
     parts: null,
-    allowances: allowancesFor({ laid, buying, unit }),
+    allowances: allowancesFor({ laid: asBought, buying, unit }),
     cost: costOfCloth(fabric, buy.amount),
   };
+};
+
+const motifsIn = (laid: FabricPlan['laid'], anywhere: () => FabricPlan['laid']): FabricPlan['motifs'] =>
+  'sheets' in laid || laid.motifs === undefined ? null : { pieces: laid.motifs, anywhere: anywhere().layout.length };
+
+/** A shop cuts anywhere in the repeat: up to one of it goes before the motifs' corner is reached. */
+const withRepeat = (laid: FabricPlan['laid'], { repeat }: Fabric): FabricPlan['laid'] => {
+  if ('sheets' in laid || laid.motifs === undefined || repeat === null) return laid;
+  const more = toNumber(repeat.along);
+  const layout = { ...laid.layout, length: length(laid.layout.length + more) };
+  return { ...laid, layout, bound: length(laid.bound + more) };
 };
 
 const stockShort = (of: {
@@ -327,6 +355,11 @@ export const laidFor = (
 export const layDemands = ({ nature, search, demands, easing, shop }: Laying): FabricPlan['laid'] => {
   const how = { demands, budget: { steps: search.steps }, ...(search.solver ? { solver: search.solver } : {}) };
   if (nature.stock !== undefined) return onSmallerSheets(planSheets({ sheets: nature.stock, ...how }), nature.stock);
+  const { repeat } = nature;
+  if (repeat !== undefined && demands.some(({ motif, count }) => motif && count > 0)) {
+    const lay = (rest: readonly Demand[]): LaidOut => planLayout({ width: nature.width, ...how, demands: rest });
+    return planOnMotifs({ width: nature.width, demands, repeat, lay });
+  }
   return nature.length === null
     ? planLayout({ width: nature.width, ...how, ...(easing ? { easing } : {}), ...(shop ? { shop } : {}) })
     : planSheets({ sheets: [{ size: [nature.width, nature.length], cost: 1, stock: null }], ...how });

@@ -72,6 +72,17 @@ export type Note =
       readonly unit: 'yd' | 'm';
     }
   | {
+      /** Pieces cut round a motif: lengths of the layout so, and were they anywhere; one repeat more is bought, to find the motifs. */
+      readonly code: 'cutting/on-motifs';
+      readonly level: 'note';
+      readonly path: string;
+      readonly fabric: string;
+      readonly pieces: number;
+      readonly centred: Length;
+      readonly anywhere: Length;
+      readonly repeat: Length;
+    }
+  | {
       /** A cloth is cut folded, as the document asks: what that takes more of the layout and of what is bought, and the strokes of the blade that it saves. */
       readonly code: 'cutting/on-fold';
       readonly level: 'note';

@@ -33,7 +33,7 @@ export const piecesTaken = ({ quilt, set, drawn, blocks, natures }: QuiltToCut):
   const float = length(quilt.top.set === 'on-point' ? toNumber(quilt.top.float) : 0);
   const finish = planFinish({ quilt, set, natures, rule });
   const inBlocks = [
-    ...blockPieces({ blocks, placed: set.placed, drawn, natures, pathOf: pathsOf(quilt) }),
+    ...blockPieces({ blocks, placed: set.placed, drawn, natures, pathOf: pathsOf(quilt), motifsOf: motifsIn(quilt) }),
     ...finishPieces(finish, natures),
   ];
   const plannerOn = (of: Natures) => topPlanner({ set, drawn, rule, natures: of, float });
@@ -48,6 +48,11 @@ export const piecesTaken = ({ quilt, set, drawn, blocks, natures }: QuiltToCut):
     pieces: [...inBlocks, ...topPieces(top, natures)],
     asOn: (other) => [...inBlocks, ...topPieces(plannerOn(other)(lies), other)],
   };
+};
+
+const motifsIn = (quilt: Quilt): ((block: string) => readonly string[]) => {
+  const known = new Map(quilt.blocks.map((b) => [b.id, b.motifs ?? []]));
+  return (block) => known.get(block) ?? [];
 };
 
 export const pathsOf = (quilt: Quilt): ((block: string) => string) => {

@@ -24,6 +24,7 @@ import { foldNotes } from './cloth-fold.ts';
 import { naturesOf, planCloths, planCost } from './cloth-plan.ts';
 import { bedNotes } from './finish-plan.ts';
 import { frozen } from './frozen.ts';
+import { motifNotes } from './motif-notes.ts';
 import type { Note } from './notes.ts';
 import { pathsOf, piecesTaken } from './pieces-taken.ts';
 import type { QuiltPlan } from './plan.ts';
@@ -138,6 +139,7 @@ const planRead = (
       ...printCosts,
       ...endsNotes(quilt, cloths.fabrics),
       ...foldNotes(quilt, cloths.fabrics),
+      ...motifNotes(quilt, cloths.fabrics),
       ...bedNotes(finish),
     ],
   };

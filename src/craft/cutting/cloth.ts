@@ -60,6 +60,16 @@ export interface ClothNature {
   readonly print: Print;
   readonly printRuns: PrintRuns;
   readonly reversible: boolean;
+  /** Missing where no piece is cut round a motif. */
+  readonly repeat?: MotifRepeat;
+}
+
+/** Where the motifs of a print lie: the middle of the first from the squared cloth's corner, and the way to the next. */
+export interface MotifRepeat {
+  readonly along: Length;
+  /** Null: it runs on across the cloth. */
+  readonly across: Length | null;
+  readonly motif: readonly [across: Length, along: Length];
 }
 
 /** So many rectangles of one size to be cut from one cloth. */
@@ -68,6 +78,8 @@ export interface Demand {
   readonly along: Length;
   readonly count: number;
   readonly mayTurn: boolean;
+  /** Its middle must lie on a motif; it does not turn. */
+  readonly motif?: boolean;
 }
 
 /** A three-stage layout: strips across the cloth, parts along a strip, pieces down a part. */
@@ -106,6 +118,8 @@ export interface LaidOut {
   readonly boundKind: 'area' | 'linear' | 'integer';
   /** Layouts that are ever longer and ever less work, this one among them, where they were asked for. */
   readonly ladder?: readonly EaseRung[];
+  /** Pieces that lie on a motif, where any must: the layout then counts from the motifs' corner, and has cloth between its strips. */
+  readonly motifs?: number;
 }
 
 /** What a layout asks of a person with a rotary cutter. */

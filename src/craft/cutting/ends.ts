@@ -75,9 +75,11 @@ const onEnds = (task: EndsTask, demands: readonly Demand[]): LaidSheets | null =
   return planSheets({ sheets: task.ends, demands: fitting, budget: { steps: Math.min(2, task.budget.steps) } });
 };
 
-const fits = ({ across, along, mayTurn }: Demand, { size }: ClothSheet): boolean =>
-  (across <= size[0] + 1e-9 && along <= size[1] + 1e-9) ||
-  (mayTurn && along <= size[0] + 1e-9 && across <= size[1] + 1e-9);
+/** Where the motifs of an end lie is not known. */
+const fits = ({ across, along, mayTurn, motif }: Demand, { size }: ClothSheet): boolean =>
+  !motif &&
+  ((across <= size[0] + 1e-9 && along <= size[1] + 1e-9) ||
+    (mayTurn && along <= size[0] + 1e-9 && across <= size[1] + 1e-9));
 
 const without = (demands: readonly Demand[], laid: LaidSheets): readonly Demand[] => {
   const counts = countsIn(

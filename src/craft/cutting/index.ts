@@ -12,6 +12,7 @@ export { type FoldedWay, type FoldTask, foldedWays } from './fold.ts';
 export { defaultBudget, type LayoutBudget, type LayoutTask, planLayout } from './layout.ts';
 export { type ClothLedger, type ClothLine, demandsOf, ledgerOf, twinsOf, type Wanted } from './ledger.ts';
 export { joinedOnCloth, joinedStrip } from './lengths.ts';
+export { type MotifTask, planOnMotifs } from './motif-layout.ts';
 export type { CuttingProblem } from './problems.ts';
 export { type Allowances, allowancesFor, type ClothPurchase, type PurchaseOf, purchaseFor } from './purchase.ts';
 export type { CutRule } from './rule.ts';

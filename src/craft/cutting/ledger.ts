@@ -8,6 +8,7 @@ import { type ChosenWay, chooseWays, pairLying, stripsFor } from './angled-choic
 import { rowOutlines } from './angled-row.ts';
 import type { ClothNature, ClothSheet, Cut, Demand } from './cloth.ts';
 import { type Lying, lyingOf, type PieceToLay } from './lying.ts';
+import { placeIn } from './motif-layout.ts';
 import type { CuttingProblem } from './problems.ts';
 import { squaresFor } from './squares.ts';
 import type { TemplatePair } from './template-pairs.ts';
@@ -19,6 +20,8 @@ export interface Wanted<U> extends PieceToLay {
   /** Pieces, not squares. */
   readonly count: number;
   readonly use: U;
+  /** Cut round a motif of its print: it lies as it lies in its block, whatever else it may. */
+  readonly motif?: boolean;
   /** Place in the document, for problems. */
   readonly path: string;
 }
@@ -30,6 +33,8 @@ export interface ClothLine<U> {
   readonly gives: number;
   readonly count: number;
   readonly mayTurn: boolean;
+  /** Its middle lies on a motif. */
+  readonly motif: boolean;
   /** Which diagonal the squares are cut along, as they lie; null where either will do. */
   readonly diagonal: Lying['diagonal'];
   /** Strips at an angle: how the pieces lie in it; else null. */
@@ -69,8 +74,8 @@ export const ledgerOf = <U extends object>(
   wanted.forEach((want, i) => {
     const nature = natures.get(want.fabric) as ClothNature;
     const chosen = ways[i] ?? null;
-    const lying = lyingOf(want, nature);
-    const problem = chosen === null ? tooLarge(want, lying, nature) : null;
+    const lying = want.motif ? asInBlock(lyingOf(want, nature), want) : lyingOf(want, nature);
+    const problem = chosen === null ? (tooLarge(want, lying, nature) ?? motifProblem(want, lying, nature)) : null;
     if (problem) {
       problems.push(problem);
       return;
@@ -79,7 +84,7 @@ export const ledgerOf = <U extends object>(
     open.set(want.fabric, lines);
     const key = chosen
       ? `angled|${chosen.key}`
-      : [want.cut.shape, ...lying.cut, lying.mayTurn, lying.diagonal, lying.outline].join('|');
+      : [want.cut.shape, ...lying.cut, lying.mayTurn, lying.diagonal, lying.outline, want.motif === true].join('|');
     const line: OpenLine<U> = lines.get(key) ?? opened({ want, lying, chosen, nature });
     lines.set(key, line);
     line.standing[lying.standing] += want.count;
@@ -96,6 +101,21 @@ export const ledgerOf = <U extends object>(
   return { lines, problems };
 };
 
+/** A free piece may lie turned; one with a motif in it lies as it does in its block, or as its print stands. */
+const asInBlock = (lying: Lying, { cut }: Pick<Wanted<object>, 'cut'>): Lying =>
+  lying.mayTurn ? { ...lying, cut: cut.size, mayTurn: false } : lying;
+
+const motifProblem = <U>(
+  { motif, path, fabric, cut }: Wanted<U>,
+  lying: Lying,
+  { repeat, width }: ClothNature,
+): CuttingProblem | null => {
+  if (!motif || repeat === undefined) return null;
+  if (cut.gives > 1) return { code: 'cutting/motif-in-triangle', path, fabric, square: lying.cut[0] };
+  const isWithin = placeIn({ from: 0, wide: lying.cut[0], width, repeat }) !== null;
+  return isWithin ? null : { code: 'cutting/motif-out-of-reach', path, fabric, needs: lying.cut[0], usable: width };
+};
+
 const opened = <U>(of: {
   readonly want: Wanted<U>;
   readonly lying: Lying;
@@ -108,7 +128,15 @@ const opened = <U>(of: {
   const onFold = chosen && of.lying.onFold ? { own: '', mirrored: '' } : of.lying.onFold;
   const pair = chosen ? null : pairLying(want, nature);
   return {
-    line: { cut, shape: chosen ? 'angled' : want.cut.shape, gives: want.cut.gives, mayTurn, diagonal, onFold },
+    line: {
+      cut,
+      shape: chosen ? 'angled' : want.cut.shape,
+      gives: want.cut.gives,
+      mayTurn,
+      motif: want.motif === true,
+      diagonal,
+      onFold,
+    },
     standing: [0, 0, 0, 0],
     chosen,
     pair: pair && want.cut.pair ? { of: want.cut.pair, lying: pair } : null,
@@ -210,7 +238,13 @@ const tooLargeForStock = (
 };
 
 export const demandsOf = (lines: readonly ClothLine<object>[]): readonly Demand[] =>
-  lines.map(({ cut, count, mayTurn }) => ({ across: cut[0], along: cut[1], count, mayTurn }));
+  lines.map(({ cut, count, mayTurn, motif }) => ({
+    across: cut[0],
+    along: cut[1],
+    count,
+    mayTurn,
+    ...(motif ? { motif } : {}),
+  }));
 
 /** By line: the one whose pieces the lower layer gives where the cloth is folded; null where they are of no use. */
 export const twinsOf = (lines: readonly ClothLine<object>[]): readonly (number | null)[] => {

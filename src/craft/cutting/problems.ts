@@ -25,6 +25,22 @@ export type CuttingProblem =
       readonly left: readonly { readonly cut: readonly [Length, Length]; readonly count: number }[];
     }
   | {
+      /** Triangles come from squares that are cut apart: their middle cannot be chosen. */
+      readonly code: 'cutting/motif-in-triangle';
+      readonly path: string;
+      readonly fabric: string;
+      /** Side of the square. */
+      readonly square: Length;
+    }
+  | {
+      /** A piece as wide as this fits round none of the motifs across the cloth. */
+      readonly code: 'cutting/motif-out-of-reach';
+      readonly path: string;
+      readonly fabric: string;
+      readonly needs: Length;
+      readonly usable: Length;
+    }
+  | {
       /** A piece finishes narrower than half a mark of the ruler: nothing of it is left between its seams. */
       readonly code: 'cutting/nothing-left';
       readonly path: string;

@@ -18,7 +18,6 @@ const unbuilt: readonly Unbuilt[] = [
     feature: 'methods',
     places: (d) => [...given(d.methods, ['methods']), ...inBlocks(d, (b) => given(b.methods, ['methods']))],
   },
-  { feature: 'motifs', places: (d) => inside(d.fabrics, ['fabrics'], (f) => given(f.repeat, ['repeat'])) },
   { feature: 'extras', places: (d) => given(d.extras, ['extras']) },
   {
     feature: 'arcs',

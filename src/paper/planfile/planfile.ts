@@ -196,6 +196,7 @@ const fabricEntry = (plan: QuiltPlan, of: FabricPlan): unknown => {
     ...(of.parts === null ? {} : { parts: of.parts }),
     ...(of.ends === null ? {} : { ends: of.ends }),
     ...(of.fold === null ? {} : { fold: of.fold }),
+    ...(of.motifs === null ? {} : { motifs: of.motifs }),
     allowances: of.allowances,
     cost: of.cost,
     ladder: of.ladder,

@@ -13,6 +13,16 @@ export const cuttingText = (
       what: `Piece ${problem.label} of ${problem.block === null ? 'the top' : `block ${quoted(problem.block)}`} finishes ${Number(problem.finished.toPrecision(2))} ${unit} wide: under half a mark of the ruler (${lengthText(problem.ruler, unit)}), so nothing of it is left between its seams.`,
       mend: 'Make it wider, or leave it out; a finer ruler helps where it is nearly wide enough.',
     };
+  if (problem.code === 'cutting/motif-in-triangle')
+    return {
+      what: `A piece of ${quoted(problem.fabric)} that is to be cut round a motif is a triangle out of a square of ${lengthText(problem.square, unit)}: where its middle falls cannot be chosen.`,
+      mend: 'Take its tone out of "motifs", or draw the block so that the motif lies in a square, a rectangle or another shape.',
+    };
+  if (problem.code === 'cutting/motif-out-of-reach')
+    return {
+      what: `A piece of ${quoted(problem.fabric)} is cut ${lengthText(problem.needs, unit)} across, and no motif within ${lengthText(problem.usable, unit)} of width has so much cloth round it.`,
+      mend: 'Check "motif" and "across" of its repeat, or make the piece smaller.',
+    };
   if (problem.code === 'cutting/stock-short') return shortText(problem, unit);
   const { fabric, needs } = problem;
   if (problem.code === 'cutting/larger-than-sheet')

@@ -56,7 +56,6 @@ const features: Readonly<Record<Feature, string>> = {
   arcs: 'A patch with curved edges is',
   methods: 'Choosing ways to make by "methods" is',
   extras: 'Adding plain rectangles by "extras" is',
-  motifs: 'Cutting pieces round a motif is',
 };
 
 export const featureText = (feature: Feature): string => features[feature];

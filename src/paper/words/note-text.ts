@@ -45,6 +45,14 @@ export const noteText = (note: Note, unit: Unit): string => {
       return note.used === 0
         ? `The ends of ${quoted(note.fabric)} at hand would not save a step of what the shop cuts, so they stay whole.`
         : `${note.used === 1 ? 'One end' : `${note.used} ends`} of ${quoted(note.fabric)} at hand ${note.used === 1 ? 'is' : 'are'} cut first, and ${note.used === 1 ? 'saves' : 'save'} ${amountText(note.saved, note.unit)} of what is bought.`;
+    case 'cutting/on-motifs': {
+      const more = note.centred - note.anywhere;
+      const cost =
+        more > 1e-9
+          ? `that takes ${lengthText(more, unit)} more of it (${lengthText(note.centred, unit)} against ${lengthText(note.anywhere, unit)})`
+          : 'that takes no more of it';
+      return `${note.pieces === 1 ? 'One piece' : `${note.pieces} pieces`} of ${quoted(note.fabric)} ${note.pieces === 1 ? 'lies with its' : 'lie with their'} middle on a motif, and ${cost}. One repeat of ${lengthText(note.repeat, unit)} more is bought, for the shop cuts anywhere in it: square the cloth where the motifs lie as the document says.`;
+    }
     case 'cutting/on-fold': {
       const takes = note.more > 1e-9 ? `takes ${lengthText(note.more, unit)} more of it` : 'takes no more of it';
       const buys = note.bought > 1e-9 ? `, ${amountText(note.bought, note.unit)} more to buy,` : '';

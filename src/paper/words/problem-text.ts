@@ -33,6 +33,8 @@ export const problemText = (problem: Problem): ProblemText => {
     case 'cutting/wider-than-cloth':
     case 'cutting/larger-than-sheet':
     case 'cutting/stock-short':
+    case 'cutting/motif-in-triangle':
+    case 'cutting/motif-out-of-reach':
       return { where, ...cuttingText(problem) };
     default:
       return never(problem);

@@ -1,0 +1,26 @@
+// What do the maker's motifs cost in cloth?
+import type { Quilt } from '#craft/design';
+import { tidy } from '#craft/measure';
+import { toNumber } from '#ground/exact';
+import type { Note } from './notes.ts';
+import type { FabricPlan } from './plan.ts';
+
+/** One for each cloth of which pieces are cut round a motif. */
+export const motifNotes = (quilt: Quilt, fabrics: readonly FabricPlan[]): readonly Note[] =>
+  fabrics.flatMap(({ id, motifs, laid }): readonly Note[] => {
+    const place = quilt.fabrics.findIndex((fabric) => fabric.id === id);
+    const repeat = quilt.fabrics[place]?.repeat ?? null;
+    if (motifs === null || repeat === null) return [];
+    return [
+      {
+        code: 'cutting/on-motifs',
+        level: 'note',
+        path: `/fabrics/${place}/repeat`,
+        fabric: id,
+        pieces: motifs.pieces,
+        centred: laid.layout.length,
+        anywhere: tidy(motifs.anywhere),
+        repeat: tidy(toNumber(repeat.along)),
+      },
+    ];
+  });
