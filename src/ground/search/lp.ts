@@ -58,7 +58,9 @@ interface State {
   surplusPlace: Int32Array;
   pivots: number;
   sinceFresh: number;
+  /** Duals, kept up with each pivot while `isPriced`. */
   y: Float64Array;
+  isPriced: boolean;
 }
 
 const tiny = 1e-9;
@@ -92,6 +94,7 @@ const emptyState = (needs: ArrayLike<number>): State => {
     pivots: 0,
     sinceFresh: 0,
     y: new Float64Array(stride),
+    isPriced: false,
   };
   for (let i = 0; i < m; i++) {
     s.need[i] = needs[i] as number;
@@ -247,6 +250,7 @@ const addRow = (s: State, least: number, factorOf: (column: number) => number): 
     if (b >= 0) reached += (factors[b] as number) * (s.x[k] as number);
   }
   s.x[i] = reached - least;
+  s.y[i] = 0;
   return i;
 };
 
@@ -271,6 +275,8 @@ const padded = <A extends Float64Array | Int32Array>(old: A, size: number): A =>
 
 const dualsOf = (s: State): Float64Array => {
   const { m, stride, inverse, y } = s;
+  if (s.isPriced) return y;
+  s.isPriced = true;
   y.fill(0);
   for (let i = 0; i < m; i++) {
     const c = costOf(s, s.basis[i] as number);
@@ -472,8 +478,10 @@ const pivot = (s: State, r: number, j: number, u: Float64Array = throughInverse(
   const { m, stride, inverse } = s;
   const by = 1 / (u[r] as number);
   const row = r * stride;
+  const gain = s.isPriced ? (j < 0 ? (s.y[~j] as number) : reducedCost(s, j, s.y)) : 0;
   for (let k = 0; k < m; k++) inverse[row + k] = (inverse[row + k] as number) * by;
   s.x[r] = (s.x[r] as number) * by;
+  if (gain !== 0) for (let k = 0; k < m; k++) s.y[k] = (s.y[k] as number) + gain * (inverse[row + k] as number);
   for (let i = 0; i < m; i++) {
     const g = u[i] as number;
     if (i === r || g === 0) continue;
@@ -561,4 +569,5 @@ const refresh = (s: State): void => {
     s.x[i] = sum;
   }
   s.sinceFresh = 0;
+  s.isPriced = false;
 };
