@@ -34,7 +34,12 @@ export const easedLayout = (task: EasingTask): { readonly layout: Layout; readon
     return { layout: drawn(inCuttingOrder(scaled.job, task.strips)), ladder: [] };
   const least = lengthOf(task.strips);
   const within = easing.within(toLength(scaled, least)).map((longest) => unitsOf(scaled, longest));
-  const rungs = easeLadder({ ...task, job: scaled.job, longests: [least, ...within] });
+  const rungs = easeLadder({
+    ...task,
+    job: scaled.job,
+    longests: [least, ...within],
+    hardest: easing.choice === 'least' ? 0 : 2,
+  });
   const longest = easing.choice === 'least' ? least : Math.max(least, within[1] as number);
   const chosen = rungs.findLast(({ effort }) => effort.length <= longest) as Rung;
   return {

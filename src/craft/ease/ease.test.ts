@@ -162,7 +162,7 @@ test('the rungs of a ladder are ever longer and ever less work, within their len
       const strips = start(job);
       const least = lengthOf(strips);
       const longests = [least, least + step, least + 2 * step];
-      const ladder = easeLadder({ job, strips, longests, solver: null });
+      const ladder = easeLadder({ job, strips, longests, hardest: 0, solver: null });
       assert.ok(ladder.length >= 1 && ladder.length <= 4);
       assert.ok((ladder[0]?.effort.length ?? 0) <= least);
       ladder.forEach((rung, i) => {

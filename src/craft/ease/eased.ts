@@ -46,14 +46,18 @@ const mostRungs = 4;
  * its own strips; of those, the ones that no other is both shorter and less work than. At most four.
  *
  * @param longests lengths, the least first
+ * @param hardest  index of the length at which the solver is asked too: it costs many times as much as all else
  */
-export const easeLadder = (task: EaseTask & { readonly longests: readonly number[] }): readonly Rung[] => {
+export const easeLadder = (
+  task: EaseTask & { readonly longests: readonly number[]; readonly hardest: number },
+): readonly Rung[] => {
   const { job, longests } = task;
   const candidates = candidatesFor({ ...task, longest: Math.max(0, ...longests) });
   const own = inCuttingOrder(job, ownStripsFor(job));
   const isOwn = sameStripsAs(own);
-  const rungs = longests.map((longest): Rung => {
-    const { strips, effort } = easedFrom({ ...task, longest }, candidates);
+  const rungs = longests.map((longest, i): Rung => {
+    const solver = i === task.hardest ? task.solver : null;
+    const { strips, effort } = easedFrom({ ...task, longest, solver }, candidates);
     return { strips, effort, own: isOwn(strips) };
   });
   const ladder = rising([...rungs, { strips: own, effort: effortOf(job, own), own: true }]);
@@ -89,7 +93,9 @@ const easedFrom = (
   if (solver !== null && job.kinds.length > 0)
     for (const strips of fewestOf({ job, patterns: patternsFrom(allowed, pool ?? []), longest, solver })) {
       const found = { strips, effort: effortOf(job, strips) };
-      if (found.effort.length <= longest) best = better(best, found);
+      if (found.effort.length > longest || compareEase(found.effort, best.effort) >= 0) continue;
+      best = found;
+      break;
     }
   return { strips: inCuttingOrder(job, best.strips), effort: best.effort };
 };

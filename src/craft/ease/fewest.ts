@@ -39,14 +39,15 @@ export interface FewestTask {
  * Of exactly the demand, once or twice: strips that hold more than the demand lose what is too much, and may then be
  * of other heights than were chosen; so where any did, strips are chosen anew that hold no more.
  */
-export const fewestOf = (task: FewestTask): readonly (readonly StripUse[])[] => {
+export function* fewestOf(task: FewestTask): Generator<readonly StripUse[]> {
   const loose = chosenOf(task, 'at-least');
-  if (loose === null) return [];
+  if (loose === null) return;
   const exact = withoutSurplus(task.job, loose);
-  if (sum(task.job, exact) === sum(task.job, loose)) return [exact];
+  yield exact;
+  if (sum(task.job, exact) === sum(task.job, loose)) return;
   const tight = chosenOf(task, 'exactly');
-  return tight === null ? [exact] : [exact, tight];
-};
+  if (tight !== null) yield tight;
+}
 
 const sum = (job: Job, strips: readonly StripUse[]): number =>
   strips.reduce(
