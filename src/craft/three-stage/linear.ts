@@ -32,7 +32,7 @@ export function* linearOver({ lies, filler, heights, strips }: LinearTask): Gene
   let bound = 0;
   let worth = lies.area.map((a) => a / lies.width);
   for (;;) {
-    program.solve();
+    while (program.solve(pivotsAtOnce) === 'stopped') yield { bound, worth, support: [], done: false };
     const duals = program.duals().map((y) => Math.max(0, y));
     const { fresh, excess } = betterStrips({ lies, filler, heights, worth: duals });
     const total = duals.reduce((all, y, k) => all + y * (lies.demand[k] as number), 0);
@@ -60,6 +60,8 @@ const addStrip = (of: { readonly program: LinearProgram; readonly columns: Strip
   columns.push(strip);
 };
 
+/** Pivots in one step: few, so that a step is short. */
+const pivotsAtOnce = 60;
 /** Strips added in one round at most. */
 const mostFresh = 24;
 /** How far worths of a strip may lie above its height for want of digits. */

@@ -30,12 +30,13 @@ export const relaid = ({ lies, filler, chance, worth, strips, slack, seen }: Rel
     height += (strips[i] as Strip).height;
   }
   const manner: Manner = {
-    worth: shaken(worth, chance, [0, 0.05, 0.15, 0.4][Math.floor(chance() * 4)] as number),
+    worth: shaken(worth, chance, shares[Math.floor(chance() * shares.length)] as number),
     chance,
     tries: 1 + Math.floor(chance() * 3),
     stray: chance() < 0.5 ? 0 : chance() * 0.6,
     rise: chance() < 0.5 ? 0 : chance() * 0.7,
     repeat: 'once',
+    loose: 0.2,
   };
   const fresh = sequenceOf({ lies, filler, left, manner, limit: height + 1 + slack });
   if (fresh === null) return null;
@@ -50,6 +51,9 @@ export const relaid = ({ lies, filler, chance, worth, strips, slack, seen }: Rel
   }
   return height - lengthOfStrips(fresh);
 };
+
+/** How far worths are shaken, drawn anew for each attempt; chosen by trying on a dozen problems. */
+const shares: readonly number[] = [0, 0.05, 0.15, 0.4];
 
 /** A few strips, rather those whose pieces are worth little for their height: there is length to be gained. */
 const someOf = ({ strips, worth, chance }: Pick<Relaying, 'strips' | 'worth' | 'chance'>): number[] => {
@@ -73,6 +77,6 @@ const someOf = ({ strips, worth, chance }: Pick<Relaying, 'strips' | 'worth' | '
   return out;
 };
 
-/** Worths changed by chance, each by up to so great a share. */
+/** Worths changed by chance, each by up to about so great a share, up or down. */
 export const shaken = (worth: Float64Array, chance: Chance, share: number): Float64Array =>
-  share === 0 ? worth : worth.map((v) => v * (1 + share * (2 * chance() - 1)));
+  share === 0 ? worth : worth.map((v) => v * Math.exp(share * (2 * chance() - 1)));

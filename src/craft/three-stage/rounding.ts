@@ -37,7 +37,7 @@ export const roundedFrom = (of: Rounding): readonly Strip[] | null => {
     lies,
     filler,
     left,
-    manner: { worth: shaken(of.worth, chance, 0.1), chance, tries: 3, stray: 0.2, rise: 0, repeat: 'once' },
+    manner: { worth: shaken(of.worth, chance, 0.1), chance, tries: 3, stray: 0.2, rise: 0, loose: 0, repeat: 'once' },
     limit: limit - lengthOfStrips(strips),
   });
   return rest === null ? null : [...strips, ...rest];

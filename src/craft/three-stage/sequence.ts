@@ -15,6 +15,8 @@ export interface Manner {
   readonly stray: number;
   /** How often, of one, a strip is made higher by one more piece than it begins with, and again, where heights are free. */
   readonly rise: number;
+  /** How often, of one, a strip need not hold the piece that set its height. */
+  readonly loose: number;
   /** Whether a strip is cut again as long as pieces suffice. */
   readonly repeat: 'repeat' | 'once';
 }
@@ -99,7 +101,7 @@ const beginning = (of: Omit<Next, 'filler'>): { readonly height: number; readonl
       if (above < 0) break;
       height += lies.tall[above] as number;
     }
-  return { height, first };
+  return { height, first: chance() < manner.loose ? -1 : first };
 };
 
 /** One of the ways of lying that qualify, each as likely; -1 when there is none. */

@@ -4,8 +4,8 @@ import { linearProgramFor } from '#ground/search';
 import { acrossFor } from './across.ts';
 import type { Lies } from './lies.ts';
 
-/** @returns units of height, not rounded; after so many rounds at most */
-export const slicesBound = (lies: Lies, rounds: number): number => {
+/** A better bound with every step, in units of height, not rounded. */
+export function* slicesOver(lies: Lies): Generator<number, number, void> {
   const program = linearProgramFor(lies.demand);
   const across = acrossFor();
   for (let lie = 0; lie < lies.size; lie++) {
@@ -16,7 +16,7 @@ export const slicesBound = (lies: Lies, rounds: number): number => {
     program.addColumn(1, [lies.kind[lie] as number], [fit / (lies.tall[lie] as number)]);
   }
   let bound = 0;
-  for (let round = 0; round < rounds; round++) {
+  for (;;) {
     program.solve();
     const duals = program.duals().map((y) => Math.max(0, y));
     across.open(lies.width);
@@ -32,7 +32,8 @@ export const slicesBound = (lies: Lies, rounds: number): number => {
     const rate = Math.max(1, across.best());
     const total = duals.reduce((all, y, k) => all + y * (lies.demand[k] as number), 0);
     bound = Math.max(bound, total / rate);
-    if (rate <= 1 + 1e-8) break;
+    yield bound;
+    if (rate <= 1 + 1e-8) return bound;
     const line: number[] = [];
     across.read(line);
     const gives = new Map<number, number>();
@@ -42,5 +43,4 @@ export const slicesBound = (lies: Lies, rounds: number): number => {
     }
     program.addColumn(1, [...gives.keys()], [...gives.values()]);
   }
-  return bound;
-};
+}
