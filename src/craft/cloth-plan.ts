@@ -179,7 +179,8 @@ export const finishPieces = (finish: FinishPlan, natures: Natures): readonly Wan
       fabric,
       cut: flat(size),
       lie: 'across',
-      turn: null,
+      // a label is read: its print stands upright; the others are cut as they lie on their cloth already
+      turn: role === 'label' ? 0 : null,
       count,
       path: `/finish/${role}`,
       use: { role, block: null, colouring: null, mirror: false, turn: null, label: role },

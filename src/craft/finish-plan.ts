@@ -1,5 +1,5 @@
 // The finish of a plan: binding, backing, batting, sleeve and label for the finished top, and the bed that it is for.
-import { type ClothNature, type CutRule, joinedStrip, rectangleCut } from '#craft/cutting';
+import { type ClothNature, type CutRule, joinedOnCloth, joinedStrip, rectangleCut } from '#craft/cutting';
 import type { Quilt } from '#craft/design';
 import {
   backingFor,
@@ -93,10 +93,14 @@ const sleevePlan = (of: {
   readonly fabric: string;
 }): FinishPlan['sleeve'] => {
   const sleeve = sleeveFor(of.set.width, of.quilt.unit);
-  const { width } = of.natures.get(of.fabric) as ClothNature;
+  const nature = of.natures.get(of.fabric) as ClothNature;
+  const { seam } = of.rule;
   const cut = [toNearestMark(sleeve.cut[0], of.rule.ruler).size, sleeve.cut[1]] as const;
-  const joined = joinedStrip({ long: cut[0], width, seam: of.rule.seam });
-  return { fabric: of.fabric, finished: sleeve.finished, cut, cuts: joined.map((long) => [long, cut[1]]) };
+  const cuts =
+    nature.print === 'none'
+      ? joinedStrip({ long: cut[0], width: nature.width, seam }).map((long) => [long, cut[1]] as const)
+      : joinedOnCloth({ size: cut, nature, seam });
+  return { fabric: of.fabric, finished: sleeve.finished, cut, cuts };
 };
 
 const labelPlan = ({ fabric, size }: NonNullable<Quilt['finish']['label']>, rule: CutRule): FinishPlan['label'] => {
