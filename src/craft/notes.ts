@@ -104,6 +104,8 @@ export type Note =
   | {
       /** Patches meant to read apart, in a block and colouring, do not: their mean CIE L* is too near, or the wrong way round. */
       readonly code: 'fabric/values-near';
+      /** In one of the other colourways: its name. */
+      readonly colourway?: string;
       readonly level: 'warning';
       readonly path: string;
       readonly block: string;

@@ -4,6 +4,8 @@ import {
   centresOf,
   type DesignProblem,
   type Fabric,
+  inColourway,
+  inSize,
   parseQuilt,
   type Quilt,
   readQuilt,
@@ -33,7 +35,7 @@ import { printSlantNotes } from './print-slant.ts';
 import { clothsSewnAs, planScraps } from './scrap-plan.ts';
 import { thinPieces } from './thin-pieces.ts';
 import { topMarkNotes } from './top-marks.ts';
-import { valueNotes } from './value-plan.ts';
+import { type ValueNote, valueNotes } from './value-plan.ts';
 
 export { entryName } from './block-plan.ts';
 export type { Note } from './notes.ts';
@@ -67,6 +69,35 @@ export const planQuilt = (document: unknown, options: PlanOptions = {}): Outcome
         planned.problems.map((problem) => ({ ...problem, unit })),
         planned.more,
       );
+};
+
+/**
+ * The plan of another size that the document has: the same blocks and cloths in its own top.
+ *
+ * @param quilt of a plan made before
+ * @param id of one of its sizes
+ * @returns problems at their places inside the size
+ * @throws RangeError where the quilt has no such size
+ */
+export const planSize = (of: {
+  readonly quilt: Quilt;
+  readonly id: string;
+  readonly options?: PlanOptions;
+}): Outcome<QuiltPlan, Problem> => {
+  const { quilt, id, options = {} } = of;
+  const size = quilt.sizes.find((one) => one.id === id);
+  if (size === undefined) throw new RangeError(`the quilt has no size ${id}`);
+  const { unit } = quilt;
+  const own = [/^\/top(?=\/|$)/, ...(size.finish === quilt.finish ? [] : [/^\/finish(?=\/|$)/])];
+  const placed = <T extends { readonly path: string }>(one: T): T =>
+    own.some((part) => part.test(one.path)) ? { ...one, path: `${size.path}${one.path}` } : one;
+  const planned = planRead(inSize(quilt, size), options);
+  if (!planned.ok)
+    return refused(
+      planned.problems.map((problem) => ({ ...placed(problem), unit })),
+      planned.more,
+    );
+  return done(frozen({ ...planned.value, notes: planned.value.notes.map(placed) }));
 };
 
 const planRead = (
@@ -136,6 +167,9 @@ const planRead = (
       ...angled.notes,
       ...scraps.notes,
       ...valueNotes({ quilt, blocks, drafted: drafted.value, lightness }),
+      ...colourwayNotes(quilt, (other) =>
+        valueNotes({ quilt, blocks, drafted: drafted.value, lightness: lightnessBy(other) }),
+      ),
       ...printCosts,
       ...endsNotes(quilt, cloths.fabrics),
       ...foldNotes(quilt, cloths.fabrics),
@@ -179,6 +213,16 @@ const lightnessBy = (quilt: Quilt): ((fabric: string) => number) => {
     return all.reduce((sum, one) => sum + one, 0) / all.length;
   };
 };
+
+/** The same warnings for the quilt in its other cloths, with the colourway's name. */
+const colourwayNotes = (quilt: Quilt, notesOf: (quilt: Quilt) => readonly ValueNote[]): readonly Note[] =>
+  quilt.colourways.flatMap((colourway) =>
+    notesOf(inColourway(quilt, colourway)).map((note) => ({
+      ...note,
+      path: colourway.path,
+      colourway: colourway.title,
+    })),
+  );
 
 const unusedBlocks = (quilt: Quilt, blocks: BlockPlans['blocks']): readonly Note[] => {
   const placed = new Set(blocks.map((b) => b.id));

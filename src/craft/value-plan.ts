@@ -9,6 +9,8 @@ import type { Note, ReadingAlike } from './notes.ts';
 import type { BlockPlan } from './plan.ts';
 import { sewnAs } from './scrap-plan.ts';
 
+export type ValueNote = Extract<Note, { readonly code: 'fabric/values-near' }>;
+
 /** Lighter (or so named) first. */
 type Pair = readonly [ReadingAlike, ReadingAlike];
 
@@ -23,9 +25,9 @@ export const valueNotes = (of: {
   readonly blocks: readonly BlockPlan[];
   readonly drafted: ReadonlyMap<string, DraftedBlock>;
   readonly lightness: (fabric: string) => number;
-}): readonly Note[] => {
+}): readonly ValueNote[] => {
   const seen = new Set<string>();
-  return of.blocks.flatMap(({ id, colouring }): readonly Note[] => {
+  return of.blocks.flatMap(({ id, colouring }): readonly ValueNote[] => {
     const key = JSON.stringify([id, colouring]);
     if (seen.has(key)) return [];
     seen.add(key);

@@ -30,6 +30,14 @@ const counted: readonly (readonly [place: string, what: Counted])[] = [
   ['top/between', 'rows'],
   ['top/between/*', 'columns'],
   ['top/borders', 'borders'],
+  ['colourways', 'colourways'],
+  ['colourways/*/fabrics', 'fabrics'],
+  ['sizes', 'sizes'],
+  ['sizes/*/top/rows', 'rows'],
+  ['sizes/*/top/rows/*', 'columns'],
+  ['sizes/*/top/between', 'rows'],
+  ['sizes/*/top/between/*', 'columns'],
+  ['sizes/*/top/borders', 'borders'],
 ];
 
 interface Bound {

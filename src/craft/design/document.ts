@@ -70,10 +70,12 @@ const bought = z.union(
   expects('bought'),
 );
 
+const colour = z.string().regex(/^#(?:[0-9A-Fa-f]{3}|[0-9A-Fa-f]{6})$/);
+
 const fabric = closed({
   id: name,
   name: title.optional(),
-  colour: z.string().regex(/^#(?:[0-9A-Fa-f]{3}|[0-9A-Fa-f]{6})$/),
+  colour,
   usableWidth: length.optional(),
   print: z.enum(['none', 'one-way', 'two-way']).optional(),
   printRuns: z.enum(['lengthwise', 'crosswise']).optional(),
@@ -277,6 +279,14 @@ const finish = closed({
   bed: closed({ size: z.enum(bedNames), drop: length.optional(), tuck: length.optional() }).optional(),
 });
 
+const colourway = closed({
+  id: name,
+  title: title.optional(),
+  fabrics: z.record(z.string(), closed({ name: title.optional(), colour: colour.optional(), price: price.optional() })),
+});
+
+const otherSize = closed({ id: name, title: title.optional(), top, finish: finish.optional() });
+
 export const quiltDocument = closed({
   format: z.literal('seamstead-quilt'),
   version: z.literal(1),
@@ -304,6 +314,8 @@ export const quiltDocument = closed({
   blocks: z.array(block).min(1).max(limits.blocks),
   top,
   finish: finish.optional(),
+  colourways: z.array(colourway).max(limits.colourways).optional(),
+  sizes: z.array(otherSize).max(limits.sizes).optional(),
   methods: z.unknown().optional(),
   extras: z.unknown().optional(),
 });
@@ -316,6 +328,8 @@ export type WrittenPatches = z.infer<typeof patches>;
 export type WrittenUnits = z.infer<typeof unitsRecipe>;
 export type WrittenDrawing = z.infer<typeof drawing>;
 export type WrittenPlace = z.infer<typeof places>;
+export type WrittenColourway = z.infer<typeof colourway>;
+export type WrittenSize = z.infer<typeof otherSize>;
 export type WrittenTop = z.infer<typeof top>;
 export type WrittenFinish = z.infer<typeof finish>;
 export type WrittenLength = z.infer<typeof length>;

@@ -17,3 +17,4 @@ export { toDocument } from './to-document.ts';
 export { topExtent } from './top-extent.ts';
 export { type UnusedTone, unusedTones } from './unused-tones.ts';
 export { usualSewing } from './usual-sewing.ts';
+export { inColourway, inSize } from './variants.ts';

@@ -39,6 +39,8 @@ export const limits = {
   titleCharacters: 200,
   notesCharacters: 20_000,
   corrections: 100,
+  colourways: 24,
+  sizes: 12,
   /** Problems told one by one; the rest are counted. */
   problems: 200,
 } as const;
@@ -54,6 +56,8 @@ export type Counted =
   | 'patches'
   | 'corners'
   | 'seams'
+  | 'colourways'
+  | 'sizes'
   | 'rows'
   | 'columns'
   | 'cells'

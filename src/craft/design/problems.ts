@@ -101,6 +101,7 @@ export type NameProblem =
   /** A fabric stands twice in the list of a tone. */
   | (At & { readonly code: 'design/scrap-twice'; readonly tone: string; readonly found: string })
   | (At & { readonly code: 'design/fabric-twice'; readonly id: string; readonly first: string })
+  | (At & { readonly code: 'design/variant-twice'; readonly id: string; readonly first: string })
   | (At & { readonly code: 'design/block-twice'; readonly id: string; readonly first: string })
   | (At & {
       readonly code: 'design/tone-without-fabric';

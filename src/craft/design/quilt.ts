@@ -31,6 +31,32 @@ export interface Quilt {
   readonly blocks: readonly BlockDesign[];
   readonly top: TopDesign;
   readonly finish: FinishDesign;
+  /** The same quilt in other cloths. */
+  readonly colourways: readonly Colourway[];
+  /** The same blocks and cloths in other tops. */
+  readonly sizes: readonly SizeDesign[];
+}
+
+export interface Colourway {
+  readonly id: string;
+  readonly title: string;
+  /** By id of the cloth that each stands for; null: as it is. */
+  readonly fabrics: readonly {
+    readonly id: string;
+    readonly name: string | null;
+    readonly colour: string | null;
+    readonly price: Rational | null;
+  }[];
+  readonly path: string;
+}
+
+export interface SizeDesign {
+  readonly id: string;
+  readonly title: string;
+  readonly top: TopDesign;
+  readonly finish: FinishDesign;
+  /** Place in the document. */
+  readonly path: string;
 }
 
 export interface Buying {

@@ -15,6 +15,7 @@ import { readFabrics } from './read-fabrics.ts';
 import { readFinish } from './read-finish.ts';
 import { motifProblems } from './read-motifs.ts';
 import { readTop } from './read-top.ts';
+import { readColourways, readSizes } from './read-variants.ts';
 import { readingFor } from './reading.ts';
 import { salvaged } from './salvage.ts';
 import { scanText } from './scan-text.ts';
@@ -77,6 +78,8 @@ const readMeaning = (document: QuiltDocument): Meaning => {
   for (const problem of motifProblems({ blocks, cloths })) reading.report(problem);
   const top = readTop(document.top, { reading, fabrics, written: document.blocks, blocks });
   const finish = readFinish(document.finish, { reading, fabrics, cloths, seam });
+  const colourways = readColourways(document.colourways, { reading, fabrics });
+  const sizes = readSizes(document.sizes, { reading, fabrics, cloths, seam, written: document.blocks, blocks, finish });
   if (seam === null || ruler === null || buying === null || top === null) return { quilt: null, problems };
   const { title = 'Untitled quilt', designer = '', notes = '', currency = '' } = document;
   const { edition = '', date = '', corrections = [] } = document;
@@ -98,6 +101,8 @@ const readMeaning = (document: QuiltDocument): Meaning => {
     blocks,
     top,
     finish,
+    colourways,
+    sizes,
   };
   return { quilt, problems };
 };

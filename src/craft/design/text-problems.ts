@@ -18,6 +18,8 @@ export const textProblems = (document: Readonly<Record<string, unknown>>): reado
     ...named('fabrics', 'name'),
     ...namedInFabrics(document.fabrics),
     ...named('blocks', 'title'),
+    ...named('colourways', 'title'),
+    ...named('sizes', 'title'),
   ];
   return shown.flatMap(({ place, mayBreak }) => {
     const text = textAt(document, place);

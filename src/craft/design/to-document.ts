@@ -41,8 +41,34 @@ export const toDocument = (quilt: Quilt): QuiltDocument => {
     blocks: quilt.blocks.map(toBlock),
     top: toTop(top),
     finish: toFinish(quilt.finish),
+    ...(quilt.colourways.length === 0 ? {} : { colourways: quilt.colourways.map(toColourway) }),
+    ...(quilt.sizes.length === 0
+      ? {}
+      : {
+          sizes: quilt.sizes.map((size) => ({
+            id: size.id,
+            title: size.title,
+            top: toTop(size.top),
+            finish: toFinish(size.finish),
+          })),
+        }),
   };
 };
+
+const toColourway = ({ id, title, fabrics }: Quilt['colourways'][number]) => ({
+  id,
+  title,
+  fabrics: Object.fromEntries(
+    fabrics.map((cloth) => [
+      cloth.id,
+      {
+        ...(cloth.name === null ? {} : { name: cloth.name }),
+        ...(cloth.colour === null ? {} : { colour: cloth.colour }),
+        ...(cloth.price === null ? {} : { price: cloth.price.valueOf() }),
+      },
+    ]),
+  ),
+});
 
 const toBlock = ({ id, title, shape, colourings, motifs }: BlockDesign): WrittenBlock => ({
   id,

@@ -227,6 +227,11 @@ export const designText = (problem: DesignProblem): WhatAndMend => {
         what: `The fabric id ${quoted(problem.id)} is used already, at ${problem.first}.`,
         mend: 'Give one of the two another id.',
       };
+    case 'design/variant-twice':
+      return {
+        what: `The id ${quoted(problem.id)} is used already, at ${problem.first}.`,
+        mend: 'Give one of the two another id.',
+      };
     case 'design/block-twice':
       return {
         what: `The block id ${quoted(problem.id)} is used already, at ${problem.first}.`,

@@ -37,6 +37,8 @@ const counted: Readonly<Record<Counted, readonly [one: string, many: string]>> =
   patches: ['patch', 'patches'],
   corners: ['corner', 'corners'],
   seams: ['straight seam', 'straight seams'],
+  colourways: ['colourway', 'colourways'],
+  sizes: ['size', 'sizes'],
   rows: ['row', 'rows'],
   columns: ['cell in this row', 'cells in this row'],
   cells: ['cell', 'cells'],

@@ -69,7 +69,8 @@ export const noteText = (note: Note, unit: Unit): string => {
       const { light, dark } = note;
       const named = ({ tones, fabrics, lightness }: typeof light): string =>
         `${listed(fabrics)} (${tones.length === 1 ? 'tone' : 'tones'} ${listed(tones)}), lightness ${Math.round(lightness)}`;
-      return `Light and dark do not read apart in block ${quoted(note.block)}, colouring ${quoted(note.colouring)}: ${named(light)}, against ${named(dark)}. A difference of 15 or more is seen at a glance.`;
+      const where = note.colourway === undefined ? '' : `In the colourway ${quoted(note.colourway)}: `;
+      return `${where}${where === '' ? 'L' : 'l'}ight and dark do not read apart in block ${quoted(note.block)}, colouring ${quoted(note.colouring)}: ${named(light)}, against ${named(dark)}. A difference of 15 or more is seen at a glance.`;
     }
     case 'fabric/equal-neighbours':
       return `${note.equal} of ${note.of} pairs of scrappy neighbours are cut from one cloth: the lists of their tones are too short to part them all. A longer list would.`;
