@@ -27,6 +27,7 @@ import type { PlacedBlock } from '#craft/setting';
 import type { IntegerSolver, ShopStep } from '#craft/strips';
 import { fromDecimal, sum, toNumber } from '#ground/exact';
 import { stockBought, stockOf } from './bought-as.ts';
+import { noLongerThanApart } from './cloth-apart.ts';
 import { costOfCloth, easingFor, ladderOf } from './cloth-ease.ts';
 import { layWithEnds } from './cloth-ends.ts';
 import { laidAs, layOnFold } from './cloth-fold.ts';
@@ -218,7 +219,16 @@ export const planCloths = (of: {
     const nature = of.natures.get(fabric.id) as ClothNature;
     const lay = (demands: readonly Demand[]) =>
       layDemands({ nature, demands, search: of.search, easing: easingFor(of.quilt), shop: shopStepFor(of.quilt) });
-    const whole = lay(demandsOf(mine));
+    const together = lay(demandsOf(mine));
+    // an easy layout may be longer, and says so
+    const whole =
+      of.quilt.layout === 'easy'
+        ? together
+        : noLongerThanApart({
+            laid: together,
+            lines: mine,
+            lay: (demands) => layDemands({ nature, demands, search: of.search }),
+          });
     if ('sheets' in whole && whole.left.length > 0) {
       short.push(stockShort({ quilt: of.quilt, fabric, lines: mine, left: whole.left }));
       return [];

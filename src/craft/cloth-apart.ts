@@ -1,0 +1,32 @@
+// Borders and panels are the longest pieces of a cloth. Laid together with the rest they should never take more than on a length
+// of their own; a short search may miss that.
+import { type ClothLine, type Demand, demandsOf, type LaidOut, type Strip } from '#craft/cutting';
+import { tidy } from '#craft/measure';
+import type { FabricPlan, PieceUse } from './plan.ts';
+
+type Line = ClothLine<Pick<PieceUse, 'role'>>;
+
+/** @returns the layout as it was, unless both apart, one below the other, are shorter */
+export const noLongerThanApart = (of: {
+  readonly laid: FabricPlan['laid'];
+  readonly lines: readonly Line[];
+  readonly lay: (demands: readonly Demand[]) => FabricPlan['laid'];
+}): FabricPlan['laid'] => {
+  const { laid, lines } = of;
+  const long = lines.map(isLong);
+  if ('sheets' in laid || laid.motifs !== undefined || laid.bound >= laid.layout.length - 1e-9) return laid;
+  if (long.every(Boolean) || !long.some(Boolean)) return laid;
+  const partOf = (which: boolean): LaidOut['layout'] =>
+    of.lay(demandsOf(lines).map((demand, i) => (long[i] === which ? demand : { ...demand, count: 0 }))).layout;
+  const [borders, rest] = [partOf(true), partOf(false)];
+  if (borders.length + rest.length >= laid.layout.length - 1e-9) return laid;
+  const below = rest.strips.map((strip): Strip => ({ ...strip, at: tidy(strip.at + borders.length) }));
+  const layout = {
+    width: laid.layout.width,
+    length: tidy(borders.length + rest.length),
+    strips: [...borders.strips, ...below],
+  };
+  return { layout, bound: laid.bound, boundKind: laid.boundKind };
+};
+
+const isLong = ({ uses }: Line): boolean => uses.some(({ role }) => role === 'border' || role === 'backing');
