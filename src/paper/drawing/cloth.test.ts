@@ -1,6 +1,8 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import type { FabricPlan } from '#craft';
+import { directionsFor } from '#craft/directions';
+import { length } from '#craft/measure';
 import { clothSignsFor, signOf } from '#paper/cloth';
 import { faultInXml, planOf, specimenDocument } from '#paper/specimen';
 import { drawCloth } from './cloth.ts';
@@ -51,4 +53,33 @@ test('every layout is well-formed and fits the page', () => {
       assert.ok(widthPt <= 480 && heightPt <= 560);
     }
   }
+});
+
+/** The first cloth of the specimen, cut otherwise: 40 wide, a panel of 50 and small squares. */
+const withPanel = (): FabricPlan => {
+  const [fabric] = plan.fabrics as [FabricPlan];
+  const piece = (width: number, height: number, of: number) => ({
+    at: length(0),
+    width: length(width),
+    pieces: [{ at: length(0), cut: [length(width), length(height)], turned: false, of } as const],
+  });
+  const strips = [
+    { at: length(0), height: length(50), parts: [piece(30, 50, 0)] },
+    { at: length(50), height: length(2), parts: [piece(2, 2, 0)] },
+  ];
+  const laid = {
+    layout: { width: length(40), length: length(52), strips },
+    bound: length(52),
+    boundKind: 'area',
+  } as const;
+  return { ...fabric, laid, directions: directionsFor({ laid, allowances: null, unit: 'in' }) };
+};
+
+test('a strip longer than the cloth is wide is drawn apart, so that the others stay legible', () => {
+  const pictures = drawn(withPanel());
+  assert.equal(pictures.length, 2);
+  const scales = pictures.map(({ svg }) => Number(/<rect [^>]*width="([\d.]+)"[^>]*dasharray/.exec(svg)?.[1]) / 40);
+  assert.ok((scales[1] as number) > (scales[0] as number), 'the low strips are drawn larger');
+  assert.match(pictures[0]?.svg ?? '', />1</);
+  assert.match(pictures[1]?.svg ?? '', />2</);
 });

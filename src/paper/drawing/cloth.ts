@@ -1,5 +1,5 @@
 // A cloth laid out for cutting, to scale: each kind of strip once with its number, its cuts in their order, the pieces in
-// it with their marks, what is worth keeping with its name, waste pale. A long cloth goes on over several pictures of one scale.
+// it with their marks, what is worth keeping with its name, waste pale. A long cloth goes on over several pictures.
 
 import type { FabricPlan } from '#craft';
 import type { CutPart, PatternCut } from '#craft/directions';
@@ -57,8 +57,25 @@ const rowsOf = ({ directions }: FabricPlan): readonly Row[] =>
   ]);
 
 export const drawCloth = (of: ClothPicture): readonly Drawing[] => {
+  const pages = apart(rowsOf(of.fabric), of.fabric.laid.layout.width).flatMap((rows) => pagesOf(of, rows));
+  return pages.map((page, index) => drawPage(of, { ...page, alt: of.alt(index + 1, pages.length) }));
+};
+
+interface Page {
+  readonly rows: readonly Row[];
+  readonly scale: number;
+}
+
+/** Strips longer than the cloth is wide would make all others tiny: they have pictures of their own. */
+const apart = (rows: readonly Row[], width: number): readonly (readonly Row[])[] => {
+  const tall = rows.filter((row) => highOf(row) > width);
+  const low = rows.filter((row) => highOf(row) <= width);
+  // the end of the cloth alone is no reason for another picture
+  return tall.length > 0 && low.some(isStrip) ? [tall, low] : [rows];
+};
+
+const pagesOf = (of: ClothPicture, rows: readonly Row[]): readonly Page[] => {
   const { layout } = of.fabric.laid;
-  const rows = rowsOf(of.fabric);
   const tallest = Math.max(...rows.map(highOf));
   const all = rows.reduce((sum, row) => sum + highOf(row), 0);
   const scale = Math.min(
@@ -68,7 +85,7 @@ export const drawCloth = (of: ClothPicture): readonly Drawing[] => {
     mostScale[of.unit],
   );
   const pages = inPages(of, { rows, scale, room: of.fitPt[1] - headPt - printPt });
-  return pages.map((page, index) => drawPage(of, { rows: page, scale, alt: of.alt(index + 1, pages.length) }));
+  return pages.map((page) => ({ rows: page, scale }));
 };
 
 const rowPt = (of: ClothPicture, row: Row, scale: number): number => {
@@ -96,10 +113,7 @@ const inPages = (
   return pages;
 };
 
-const drawPage = (
-  of: ClothPicture,
-  page: { readonly rows: readonly Row[]; readonly scale: number; readonly alt: string },
-): Drawing => {
+const drawPage = (of: ClothPicture, page: Page & { readonly alt: string }): Drawing => {
   const { scale } = page;
   const widthPt = of.fabric.laid.layout.width * scale;
   const parts: string[] = [

@@ -1,7 +1,7 @@
 // The order of the cuts within a strip: numbers over it, each with a tick where its cut begins, as the directions number them.
 import type { PatternCut } from '#craft/directions';
 import { hairlinePt, lettering, softInk, textWidthPt } from './ink.ts';
-import { element } from './svg.ts';
+import { element, numberText } from './svg.ts';
 
 /** Room over a strip; none where one cut is all there is. */
 export const mostStepsPt = 8;
@@ -18,23 +18,25 @@ export const drawCutSteps = (of: {
 }): readonly string[] => {
   const { pattern, scale, y } = of;
   if (stepsPt(pattern) === 0) return [];
-  const byPlace = new Map<number, number[]>();
+  return labelsOf(pattern, scale).flatMap(({ text, x }) => [
+    element('path', {
+      d: `M${numberText(x)} ${numberText(y - 6)}V${numberText(y)}`,
+      stroke: softInk,
+      'stroke-width': hairlinePt,
+    }),
+    lettering({ text, x: x + 1.5, y: y - 4, sizePt, anchor: 'start', fill: softInk }),
+  ]);
+};
+
+/** Cuts that begin at one place, or too near to the one before for two labels, share one: "2.3–2.5". */
+const labelsOf = (pattern: PatternCut, scale: number): readonly { readonly text: string; readonly x: number }[] => {
+  const labels: { x: number; text: string; first: number }[] = [];
   pattern.cuts.forEach(({ at }, i) => {
-    byPlace.set(at, [...(byPlace.get(at) ?? []), i + 1]);
+    const x = 1 + at * scale;
+    const before = labels.at(-1);
+    if (before !== undefined && x < before.x + 1.5 + textWidthPt(before.text, sizePt) + 2)
+      before.text = `${pattern.number}.${before.first}–${pattern.number}.${i + 1}`;
+    else labels.push({ x, text: `${pattern.number}.${i + 1}`, first: i + 1 });
   });
-  let free = 0;
-  return [...byPlace].flatMap(([at, steps]) => {
-    const text = steps.map((step) => `${pattern.number}.${step}`).join(', ');
-    const tick = 1 + at * scale;
-    const x = Math.max(tick + 1.5, free);
-    free = x + textWidthPt(text, sizePt) + 2;
-    return [
-      element('path', {
-        d: `M${Math.round(tick * 1000) / 1000} ${Math.round((y - 6) * 1000) / 1000}V${Math.round(y * 1000) / 1000}`,
-        stroke: softInk,
-        'stroke-width': hairlinePt,
-      }),
-      lettering({ text, x, y: y - 4, sizePt, anchor: 'start', fill: softInk }),
-    ];
-  });
+  return labels;
 };

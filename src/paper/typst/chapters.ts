@@ -26,8 +26,8 @@ export const chaptersTypst = `
     #heading(level: 2, {box(baseline: 4pt, picture(c.picture)); h(7pt); c.name; h(1fr); text(font: sans, size: 10pt, weight: 400, fill: soft, c.buy)})
     #directed(c.directions)
     #for l in c.layouts { block(above: 10pt, below: 10pt, breakable: false, picture(l)) }
-    #ruled(columns: (auto, auto, auto, auto, 1fr), ([Mark], [Cut], [Size, across × along], [Shape], [For]),
-      c.pieces.map(p => (strong(p.mark), p.count, p.size, p.shape, p.usedFor)))
+    #block(breakable: c.pieces.len() > 14, ruled(columns: (auto, auto, auto, auto, 1fr), ([Mark], [Cut], [Size, across × along], [Shape], [For]),
+      c.pieces.map(p => (strong(p.mark), p.count, p.size, p.shape, p.usedFor))))
   ]}
 ]
 
