@@ -262,7 +262,11 @@ const stripOf = (of: {
   const put = (runs: readonly Run[], most: number): void => {
     const stack = stackOf(job, runs);
     let times = Math.min(most, Math.floor(room / stack.width));
-    for (const { kind, times: n } of stack.runs) times = Math.min(times, Math.floor((rest[kind] as number) / n));
+    for (const { kind } of stack.runs) {
+      // a kind may lie in it both ways
+      const each = stack.runs.reduce((all, run) => all + (run.kind === kind ? run.times : 0), 0);
+      times = Math.min(times, Math.floor((rest[kind] as number) / each));
+    }
     times = Math.max(1, times);
     for (const run of stack.runs) take(rest, { ...run, times: run.times * times });
     room -= stack.width * times;

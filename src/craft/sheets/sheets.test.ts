@@ -341,3 +341,18 @@ test('a bound goes up to what sheets of these costs can come to', () => {
     [0, 7, 7, 10, 17, 20, 21],
   );
 });
+
+test('a stack that holds a kind both upright and turned is repeated no more often than its pieces allow', () => {
+  // a case that once took more pieces of a kind than there were, and never ended
+  const turning = (width: number, height: number, count: number): Kind => ({ width, height, count, mayTurn: true });
+  const job: SheetJob = {
+    kinds: [turning(35, 223, 2), turning(35, 145, 2), turning(24, 29, 4)],
+    cutting: any,
+    sheets: [sheet(444, 520)],
+    solver: null,
+  };
+  const found = after(job, 0);
+  checked(job, found);
+  // derived by hand: side by side the eight take 35·4 + 29·4 = 256 of 444 in width, all lower than 520
+  assert.equal(found.cost, 1);
+});
