@@ -46,6 +46,25 @@ export const heightAt = (task: Task, column: Column): number => task.heights[col
 export const lengthOfUses = (task: Task, uses: readonly ColumnUse[]): number =>
   uses.reduce((sum, use) => sum + use.times * heightAt(task, use.column), 0);
 
+/** Pieces of each kind. */
+export const countsOfUses = (task: Task, uses: readonly ColumnUse[]): Int32Array => {
+  const counts = new Int32Array(task.kinds);
+  for (const { column, times } of uses) takeFrom(counts, column, -times);
+  return counts;
+};
+
+/** Equal strips counted together. */
+export const merged = (uses: readonly ColumnUse[]): readonly ColumnUse[] => {
+  const all = new Map<string, { readonly column: Column; times: number }>();
+  for (const { column, times } of uses) {
+    const key = columnKey(column);
+    const known = all.get(key);
+    if (known === undefined) all.set(key, { column, times });
+    else known.times += times;
+  }
+  return [...all.values()];
+};
+
 /** Whether a strip holds no more of any kind than is left. */
 export const holdsAtMost = (column: Column, left: ArrayLike<number>): boolean => {
   for (let e = 0; e < column.kinds.length; e++)

@@ -1,7 +1,7 @@
 // Can a handful of strips be filled anew in less length? The rest of the layout stays; the pieces of the handful are a small
 // job of their own, with its own linear program, bound and dives.
 import type { Chance } from '#ground/chance';
-import { type Column, type ColumnUse, columnOf, heightAt, lengthOfUses } from './column.ts';
+import { type Column, type ColumnUse, columnOf, heightAt } from './column.ts';
 import { dive } from './dive.ts';
 import { levelBoundsFor, solveWithLevels } from './level-bounds.ts';
 import { addColumn, masterFor } from './master.ts';
@@ -121,16 +121,3 @@ const smallTask = (task: Task, strips: readonly Column[]): SmallTask => {
 };
 
 const kindAt = (task: Task, kind: number): Task['job']['kinds'][number] => task.job.kinds[kind] as never;
-
-/** Equal strips counted together. */
-export const merged = (task: Task, uses: readonly ColumnUse[]): readonly ColumnUse[] => {
-  const all = new Map<string, { column: Column; times: number }>();
-  for (const { column, times } of uses) {
-    const key = `${column.level}|${column.kinds.join()}|${column.counts.join()}`;
-    const known = all.get(key);
-    if (known === undefined) all.set(key, { column, times });
-    else known.times += times;
-  }
-  const out = [...all.values()];
-  return lengthOfUses(task, out) === lengthOfUses(task, uses) ? out : uses;
-};

@@ -1,8 +1,6 @@
 // The shortest layout of strips with pieces side by side: first at once, then better, and how short any can be.
 
 import {
-  attainableUp,
-  type BoundKind,
   type IntegerSolver,
   type Job,
   lengthOf,
@@ -11,19 +9,18 @@ import {
   lowerBoundFor,
   type ShopStep,
   type StripSearch,
-  type StripsFound,
   type StripUse,
-  withoutSurplus,
 } from '#craft/strips';
-import { chanceFrom } from '#ground/chance';
-import { treeFor } from './branch.ts';
-import { type Column, type ColumnUse, columnOf, heightAt, stripsOf } from './column.ts';
+import { type Chance, chanceFrom } from '#ground/chance';
+import { type Tree, treeFor } from './branch.ts';
+import { type Column, heightAt } from './column.ts';
 import { coverBy, type Helper } from './cover.ts';
 import { dive } from './dive.ts';
 import { levelBoundsFor, solveWithLevels } from './level-bounds.ts';
 import { type Master, manyStrips, masterFor, pricesOf } from './master.ts';
-import { freeStrips, merged, refill } from './neighbourhood.ts';
-import { poolFor } from './pool.ts';
+import { freeStrips, refill } from './neighbourhood.ts';
+import { type Pool, poolFor } from './pool.ts';
+import { plainBound, type Standing, standingFor } from './standing.ts';
 import { type Task, taskFor } from './task.ts';
 
 export interface TwoStageOrder {
@@ -34,129 +31,148 @@ export interface TwoStageOrder {
   readonly shop: ShopStep | null;
 }
 
-/** The best layout and bound so far; all lengths in the task's height units. */
-interface Standing {
-  uses: readonly ColumnUse[];
-  length: number;
-  bound: number;
-  kind: BoundKind;
-}
-
 /**
- * @returns a search whose answer is a layout of strips, pieces side by side in each, and a proven bound; lengths in the job's units
+ * @returns a search for a layout of strips, pieces side by side in each, and a proven bound; lengths in the job's units
  * @source docs/formulas.md#layout
  */
 export function* searchTwoStages(order: TwoStageOrder): StripSearch {
-  const { job } = order;
-  const task = taskFor(job);
-  const start = plainStart(job);
-  const round = (bound: number): number => attainableUp(Math.ceil(bound - 1e-6 * (1 + bound * 1e-3)), task.heights);
-  const best: Standing = {
-    uses: columnsOf(task, start),
-    length: lengthOf(start) / task.heightUnit,
-    bound: round(lowerBoundFor(job, lengthOf(start)) / task.heightUnit),
-    kind: 'area',
-  };
-  let strips = start;
-  let shown = best.uses;
-  const report = (): StripsFound => {
-    if (best.uses !== shown) {
-      strips = withoutSurplus(job, stripsOf(task, best.uses));
-      shown = best.uses;
+  const task = taskFor(order.job);
+  const standing = standingFor({ task, shop: order.shop, start: plainStart(order.job) });
+  standing.raise(standing.round(plainBound(order.job) / task.heightUnit), 'area');
+  yield standing.found();
+  if (!standing.isProven()) {
+    for (const _ of work(order, task, standing)) {
+      if (standing.isProven()) break;
+      yield standing.found();
     }
-    return { strips, length: lengthOf(strips), bound: best.bound * task.heightUnit, boundKind: best.kind };
-  };
-  yield report();
-  if (best.length <= best.bound) return report();
-  for (const _ of work(order, task, best, round)) {
-    yield report();
-    if (best.length <= best.bound) break;
   }
-  return report();
+  return standing.found();
 }
 
-function* work(
-  order: TwoStageOrder,
-  task: Task,
-  best: Standing,
-  round: (bound: number) => number,
-): Generator<void, void, void> {
-  const accept = (uses: readonly ColumnUse[] | null): void => {
-    if (uses === null) return;
-    const all = merged(task, uses);
-    const length = all.reduce((sum, u) => sum + u.times * heightAt(task, u.column), 0);
-    if (length > best.length) return;
-    best.uses = all;
-    best.length = length;
-  };
-  const raise = (bound: number, kind: BoundKind): void => {
-    if (bound <= best.bound) return;
-    best.bound = Math.min(bound, best.length);
-    best.kind = kind;
-  };
+function* work(order: TwoStageOrder, task: Task, standing: Standing): Generator<void, void, void> {
+  const area = lowerBoundFor(order.job, standing.length() * task.heightUnit);
+  standing.raise(standing.round(area / task.heightUnit), 'area');
+  yield;
   const master = masterFor(task);
-  const bounds = levelBoundsFor(task);
-  for (const relaxed of solveWithLevels(master, bounds)) {
-    raise(round(relaxed.bound), 'linear');
+  const relaxing = solveWithLevels(master, levelBoundsFor(task));
+  for (;;) {
+    const { value, done } = relaxing.next();
+    standing.raise(standing.round(value.bound), 'linear');
+    if (done) break;
     yield;
   }
-  raise(round(solveWithLevels(master, bounds).next().value.bound), 'linear');
-  const first = dive({ master, cutoff: best.length, tries: 3, choices: 1000 });
-  for (let s = first.next(); ; s = first.next()) {
-    if (s.done) {
-      accept(s.value);
-      break;
-    }
-    yield;
-  }
+  standing.accept(yield* dive({ master, cutoff: standing.length(), tries: 3, choices: 1000 }));
+  yield;
+  yield* improve(order.solver, task, standing, master);
+}
+
+/** What the ways to go on share. */
+interface Going {
+  readonly task: Task;
+  readonly standing: Standing;
+  readonly lossOf: (column: Column) => number;
+  readonly pool: Pool;
+  readonly tree: Tree;
+  readonly chance: Chance;
+}
+
+/** Strips laid anew, the proof, and the solver over the pool, in turns. */
+function* improve(
+  solver: IntegerSolver | null,
+  task: Task,
+  standing: Standing,
+  master: Master,
+): Generator<void, void, void> {
   const { lossOf, value } = pricedBy(master);
   const pool = poolFor(lossOf);
   pool.add(master.columns);
-  const floors = master.floors.slice();
-  const helper: Helper = { solver: order.solver, owed: 0 };
-  const tree = treeFor({ master, bound: best.bound, longest: best.length, helper, round });
-  const chance = chanceFrom(1);
-  let asking = { after: 4, most: 120, nodes: 8 };
+  const helper: Helper = { solver, owed: 0 };
+  const asking = askingFor({ task, standing, pool, helper, floors: master.floors.slice(), value });
+  const { round } = standing;
+  const tree = treeFor({ master, bound: standing.bound(), longest: standing.length(), helper, round });
+  const going = { task, standing, lossOf, pool, tree, chance: chanceFrom(1) };
   let quiet = 0;
-  for (let turn = 1; ; turn++) {
-    const before = best.length;
-    for (let n = 0; n < 6; n++) {
-      const found = yield* refillOnce({ task, best, lossOf, chance });
-      if (found !== null) pool.add(found.map((u) => u.column));
-      accept(found);
-      yield;
-      if (best.length <= best.bound) return;
-    }
-    for (let n = 0; n < 2 && !tree.isOver(); n++) {
-      const found = yield* tree.advance(best.length - 1);
-      if (found !== null) pool.add(found.map((u) => u.column));
-      accept(found);
-      raise(Math.min(tree.bound(), best.length), 'integer');
-      yield;
-      if (best.length <= best.bound) return;
-    }
-    quiet = best.length < before ? 0 : quiet + 1;
+  for (let turn = 1; !standing.isProven() && !(tree.isOver() && quiet > turnsToRest); turn++) {
+    const before = standing.length();
+    for (let n = 0; n < 6 && !standing.isProven(); n++) yield* layAnew(going);
+    for (let n = 0; n < partsPerTurn(standing) && !standing.isProven() && !tree.isOver(); n++) yield* prove(going);
+    quiet = standing.length() < before ? 0 : quiet + 1;
     helper.owed = Math.max(-mostSaved, helper.owed - pivotsPerTurn);
-    if (order.solver === null || quiet < quietTurns || turn < asking.after || helper.owed > 0) continue;
+    if (standing.isProven() || !asking.isTime(turn, quiet)) continue;
     pool.add(master.columns.filter((c) => c.level >= 0));
-    const cutoff = best.length - 1;
-    const columns = pool.best({ most: asking.most, slack: cutoff - value });
-    const cover = { task, columns, left: task.demand, floors, ceilings: noCeilings(task), cutoff };
-    const answer = coverBy(helper, cover, asking.nodes);
-    if (answer.status === 'found') accept(answer.uses);
-    asking = { after: Math.ceil(turn * 1.5), most: asking.most * 1.3, nodes: asking.nodes * 2 };
+    asking.ask(turn);
     yield;
   }
 }
 
-/** Of the solver, paid for by one turn of the rest; about as much time as the turn. */
+/** Turns without a shorter layout, after the last open part of the proof, before the search ends. */
+const turnsToRest = 300;
+/** Of the solver, paid for by one turn of the rest: about as much time as the turn. */
 const pivotsPerTurn = 150;
 const mostSaved = 300;
 
-/** The solver is asked when strips laid anew have brought nothing for so long. */
-const quietTurns = 3;
+/** A purchase that is open is nearer to proof than to a layout where its length lies near the bound. */
+const partsPerTurn = (standing: Standing): number => {
+  const reach = standing.length() - standing.bound();
+  const near = (standing.limit() - standing.bound()) / Math.max(1, reach);
+  return near < 0.5 ? 6 : 2;
+};
 
-const noCeilings = (task: Task): Float64Array => new Float64Array(task.heights.length).fill(manyStrips);
+function* layAnew({ task, standing, lossOf, pool, chance }: Going): Generator<void, void, void> {
+  const uses = standing.uses();
+  const standings = uses.map(({ column }) => lossOf(column) + leastStanding * heightAt(task, column));
+  const freed = freeStrips({ task, uses, standings, size: 3 + Math.floor(chance() * 6), chance });
+  const cutoff = chance() < 0.5 ? freed.length : freed.length - 1;
+  const found = yield* refill({ task, freed, cutoff, tries: 3, choices: 12, chance });
+  if (found !== null) {
+    pool.add(found.map((u) => u.column));
+    standing.accept([...freed.rest, ...found]);
+  }
+  yield;
+}
+
+/** Of its height: strips without loss are freed now and then too. */
+const leastStanding = 0.02;
+
+function* prove({ standing, pool, tree }: Going): Generator<void, void, void> {
+  const found = yield* tree.advance(standing.limit());
+  if (found !== null) pool.add(found.map((u) => u.column));
+  standing.accept(found);
+  standing.raise(Math.min(tree.bound(), standing.length()), 'integer');
+  yield;
+}
+
+interface Asking {
+  readonly isTime: (turn: number, quiet: number) => boolean;
+  readonly ask: (turn: number) => void;
+}
+
+/** The solver over the pool: when strips laid anew bring nothing more, with more strips each time. */
+const askingFor = (of: {
+  readonly task: Task;
+  readonly standing: Standing;
+  readonly pool: Pool;
+  readonly helper: Helper;
+  readonly floors: Float64Array;
+  /** Of the program whose prices the pool goes by. */
+  readonly value: number;
+}): Asking => {
+  const { task, standing, pool, helper, floors } = of;
+  const ceilings = new Float64Array(task.heights.length).fill(manyStrips);
+  let next = { turn: 4, most: 120, nodes: 8 };
+  return {
+    isTime: (turn, quiet) => helper.solver !== null && helper.owed <= 0 && quiet >= quietTurns && turn >= next.turn,
+    ask: (turn) => {
+      const cutoff = standing.limit();
+      const columns = pool.best({ most: next.most, slack: cutoff - of.value });
+      const answer = coverBy(helper, { task, columns, left: task.demand, floors, ceilings, cutoff }, next.nodes);
+      if (answer.status === 'found') standing.accept(answer.uses);
+      next = { turn: Math.ceil(turn * 1.5), most: next.most * 1.3, nodes: next.nodes * 2 };
+    },
+  };
+};
+
+const quietTurns = 3;
 
 /** The program's value, and what a strip costs beyond the worth of its pieces at its prices. */
 const pricedBy = (master: Master): { readonly value: number; readonly lossOf: (column: Column) => number } => {
@@ -173,27 +189,12 @@ const pricedBy = (master: Master): { readonly value: number; readonly lossOf: (c
   };
 };
 
-function* refillOnce(of: {
-  readonly task: Task;
-  readonly best: Standing;
-  readonly lossOf: (column: Column) => number;
-  readonly chance: () => number;
-}): Generator<void, readonly ColumnUse[] | null, void> {
-  const { task, best, lossOf, chance } = of;
-  const standings = best.uses.map((use) => lossOf(use.column) + 0.02 * heightAt(task, use.column));
-  const size = 3 + Math.floor(chance() * 6);
-  const freed = freeStrips({ task, uses: best.uses, standings, size, chance });
-  const cutoff = chance() < 0.5 ? freed.length : freed.length - 1;
-  const found = yield* refill({ task, freed, cutoff, tries: 3, choices: 12, chance });
-  return found === null ? null : [...freed.rest, ...found];
-}
-
 /** The shortest that the plain level heuristics come to. */
 const plainStart = (job: Job): readonly StripUse[] => {
   let best: readonly StripUse[] = [];
   let least = Number.POSITIVE_INFINITY;
   for (const choice of levelChoicesFor(job)) {
-    if (choice.piling !== 'single') continue;
+    if (choice.piling !== 'single' || choice.rule === 'next-fit') continue;
     const strips = levelsFor(job, choice);
     const length = lengthOf(strips);
     if (length < least) {
@@ -203,12 +204,3 @@ const plainStart = (job: Job): readonly StripUse[] => {
   }
   return best;
 };
-
-const columnsOf = (task: Task, strips: readonly StripUse[]): readonly ColumnUse[] =>
-  strips.flatMap(({ pattern, times }) => {
-    const counts = new Int32Array(task.kinds);
-    for (const part of pattern.parts)
-      for (const run of part.stack.runs) counts[run.kind] = (counts[run.kind] as number) + run.times * part.times;
-    const column = columnOf(task, counts);
-    return column === null ? [] : [{ column, times }];
-  });
