@@ -30,8 +30,8 @@ export interface Helper {
 
 /** Work of a call that does not tell. */
 const pivotsUntold = 500;
-/** So many pivots a call costs before its first. */
-const pivotsToStart = 100;
+/** A call costs about as much as so many pivots before its first. */
+const pivotsToStart = 800;
 
 export const coverBy = (helper: Helper, cover: Cover, nodes: number): CoverAnswer => {
   const { solver } = helper;

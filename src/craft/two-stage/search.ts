@@ -17,7 +17,7 @@ import { type Column, heightAt } from './column.ts';
 import { coverBy, type Helper } from './cover.ts';
 import { dive } from './dive.ts';
 import { levelBoundsFor, solveWithLevels } from './level-bounds.ts';
-import { type Master, manyStrips, masterFor, pricesOf } from './master.ts';
+import { copyOf, type Master, manyStrips, masterFor, pricesOf } from './master.ts';
 import { freeStrips, refill } from './neighbourhood.ts';
 import { type Pool, poolFor } from './pool.ts';
 import { plainBound, type Standing, standingFor } from './standing.ts';
@@ -89,6 +89,7 @@ function* improve(
   const helper: Helper = { solver, owed: 0 };
   const asking = askingFor({ task, standing, pool, helper, floors: master.floors.slice(), value });
   const { round } = standing;
+  const root = copyOf(master);
   const tree = treeFor({ master, bound: standing.bound(), longest: standing.length(), helper, round });
   const going = { task, standing, lossOf, pool, tree, chance: chanceFrom(1) };
   let quiet = 0;
@@ -96,6 +97,7 @@ function* improve(
     const before = standing.length();
     for (let n = 0; n < 6 && !standing.isProven(); n++) yield* layAnew(going);
     for (let n = 0; n < partsPerTurn(standing) && !standing.isProven() && !tree.isOver(); n++) yield* prove(going);
+    if (quiet % 3 === 2 && !standing.isProven()) yield* diveAgain(going, root);
     quiet = standing.length() < before ? 0 : quiet + 1;
     helper.owed = Math.max(-mostSaved, helper.owed - pivotsPerTurn);
     if (standing.isProven() || !asking.isTime(turn, quiet)) continue;
@@ -133,6 +135,15 @@ function* layAnew({ task, standing, lossOf, pool, chance }: Going): Generator<vo
 
 /** Of its height: strips without loss are freed now and then too. */
 const leastStanding = 0.02;
+
+/** From the top, by other choices. */
+function* diveAgain({ standing, pool, chance }: Going, master: Master): Generator<void, void, void> {
+  const tries = 2 + Math.floor(chance() * 3);
+  const found = yield* dive({ master, cutoff: standing.length(), tries, choices: 100, chance });
+  if (found !== null) pool.add(found.map((u) => u.column));
+  standing.accept(found);
+  yield;
+}
 
 function* prove({ standing, pool, tree }: Going): Generator<void, void, void> {
   const found = yield* tree.advance(standing.limit());
