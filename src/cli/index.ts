@@ -57,7 +57,8 @@ const chaptersNamed = (text: string): readonly Chapter[] => {
   return names.filter(known);
 };
 
-const handoutsNamed = (text = ''): readonly string[] | 'all' => {
+/** Names with commas between. */
+const listed = (text = ''): readonly string[] | 'all' => {
   const names = text.split(',').map((name) => name.trim());
   return names.includes('all') ? 'all' : names.filter((name) => name !== '');
 };
@@ -67,6 +68,7 @@ interface PlanOptions {
   readonly paper: Paper;
   readonly chapters?: readonly Chapter[];
   readonly handout?: string;
+  readonly sizes?: string;
   readonly runSheet: boolean;
   readonly json: boolean;
 }
@@ -103,6 +105,10 @@ const programFor = (terminal: Terminal, ended: { exit: number }): Command => {
       '--handout <blocks>',
       'print a handout for the lesson on each of these blocks: ids with commas between, or all',
     )
+    .option(
+      '--sizes <ids>',
+      'other sizes of the document to print in the same pattern: ids with commas between, or all',
+    )
     .option('--run-sheet', "print the educator's run sheet of each block", false)
     .addOption(new Option('--json', 'print the plan alone and write nothing').default(false).conflicts('out'))
     .action(async (file: string, options: PlanOptions) => {
@@ -112,7 +118,8 @@ const programFor = (terminal: Terminal, ended: { exit: number }): Command => {
           out: options.out ?? null,
           paper: options.paper,
           chapters: options.chapters ?? null,
-          handouts: handoutsNamed(options.handout),
+          handouts: listed(options.handout),
+          sizes: listed(options.sizes),
           runSheet: options.runSheet ? 'printed' : 'none',
           json: options.json,
         },

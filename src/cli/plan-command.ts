@@ -1,7 +1,7 @@
 // seamstead plan FILE: the whole job on one document. Everything is made before anything is written, and
 // each file is put in place whole.
 import { join } from 'node:path';
-import { planQuilt, type QuiltPlan } from '#craft';
+import { planQuilt, planSize, type QuiltPlan } from '#craft';
 import { defaultBudget } from '#craft/cutting';
 import { type PurchaseChange, purchaseChanges } from '#craft/shopping';
 import type { IntegerSolver } from '#craft/strips';
@@ -34,6 +34,8 @@ export interface PlanWishes {
   readonly chapters: readonly Chapter[] | null;
   /** Ids of blocks to print a handout of, or every block to sew. */
   readonly handouts: readonly string[] | 'all';
+  /** Ids of other sizes to print in the same pattern, or every one that the document has. */
+  readonly sizes: readonly string[] | 'all';
   /** Whether the educator's run sheets are printed. */
   readonly runSheet: 'printed' | 'none';
   /** Print the plan alone and write nothing. */
@@ -60,10 +62,32 @@ export const runPlan = async (wishes: PlanWishes, terminal: Terminal): Promise<n
     return exits.done;
   }
   const folder = wishes.out ?? join('out', nameOf(wishes.file));
-  const handouts = handoutsOf(plan, wishes.handouts);
+  const handouts = chosenOf({
+    wanted: wishes.handouts,
+    all: lessonsOf(plan),
+    option: '--handout',
+    noun: 'block to sew',
+  });
+  const ids = chosenOf({
+    wanted: wishes.sizes,
+    all: plan.quilt.sizes.map(({ id }) => id),
+    option: '--sizes',
+    noun: 'size',
+  });
+  const sizes: SizedPlan[] = [];
+  for (const id of ids) {
+    progress.say(`Planning the size ${id} …`);
+    const sized = planSize({ quilt: plan.quilt, id, options: { solver } });
+    if (!sized.ok) {
+      progress.clear();
+      await print(terminal.stderr, problemLines(calledName(wishes.file), sized.problems, sized.more));
+      return exits.problems;
+    }
+    sizes.push({ id, title: plan.quilt.sizes.find((size) => size.id === id)?.title ?? id, plan: sized.value });
+  }
   progress.say('Looking what would change the purchase …');
   const changes = purchaseChanges({ plan, search: { steps: defaultBudget.steps, solver } });
-  const { files, missingSigns } = await filesOf({ plan, changes, wishes, handouts, solver }, progress.say);
+  const { files, missingSigns } = await filesOf({ plan, sizes, changes, wishes, handouts, solver }, progress.say);
   progress.clear();
   await writeAll(folder, files);
   await print(terminal.stdout, summaryText(plan, changes));
@@ -78,31 +102,47 @@ export const runPlan = async (wishes: PlanWishes, terminal: Terminal): Promise<n
   return exits.done;
 };
 
+interface SizedPlan {
+  readonly id: string;
+  readonly title: string;
+  readonly plan: QuiltPlan;
+}
+
 interface Planned {
   readonly plan: QuiltPlan;
+  readonly sizes: readonly SizedPlan[];
   readonly changes: readonly PurchaseChange[];
   readonly wishes: PlanWishes;
   readonly handouts: readonly string[];
   readonly solver: IntegerSolver;
 }
 
-/** @throws WrongUse where the quilt has no such block to sew */
-const handoutsOf = (plan: QuiltPlan, wanted: PlanWishes['handouts']): readonly string[] => {
-  const all = lessonsOf(plan);
+/** @throws WrongUse where one is wanted that the quilt has not */
+const chosenOf = (of: {
+  readonly wanted: readonly string[] | 'all';
+  readonly all: readonly string[];
+  readonly option: string;
+  readonly noun: string;
+}): readonly string[] => {
+  const { wanted, all } = of;
   if (wanted === 'all') return all;
-  const unknown = wanted.filter((block) => !all.includes(block));
+  const unknown = wanted.filter((id) => !all.includes(id));
   if (unknown.length === 0) return wanted;
   throw new WrongUse(
-    `--handout: this quilt has no block ${unknown.join(', ')} to sew. ${all.length === 0 ? 'It has none at all.' : `It has ${all.join(', ')}.`}`,
+    `${of.option}: this quilt has no ${of.noun} ${unknown.join(', ')}. ${all.length === 0 ? 'It has none at all.' : `It has ${all.join(', ')}.`}`,
   );
 };
 
-const filesOf = async ({ plan, changes, wishes, handouts, solver }: Planned, say: (what: string) => void) => {
+const filesOf = async ({ plan, sizes, changes, wishes, handouts, solver }: Planned, say: (what: string) => void) => {
   const { paper, chapters } = wishes;
   const files = new Map<string, string | Uint8Array>();
   say('Writing the plan …');
   files.set('plan.json', planFileText(plan));
   files.set('cutting.csv', cuttingCsv(plan));
+  for (const { id, plan: own } of sizes) {
+    files.set(`plan-${id}.json`, planFileText(own));
+    files.set(`cutting-${id}.csv`, cuttingCsv(own));
+  }
   say('Drawing the quilt …');
   const { svg } = drawQuilt({
     plan,
@@ -117,7 +157,7 @@ const filesOf = async ({ plan, changes, wishes, handouts, solver }: Planned, say
   const press = openPress();
   try {
     const { bytes, missingSigns } = await press.pdf(
-      patternPages(plan, { changes, ...(chapters === null ? {} : { chapters }) }),
+      patternPages(plan, { changes, sizes, ...(chapters === null ? {} : { chapters }) }),
       { paper },
     );
     files.set('pattern.pdf', bytes);

@@ -13,6 +13,7 @@ import { cutText } from './cut-text.ts';
 import { inWords } from './in-words.ts';
 import { columnPt } from './measure.ts';
 import { kindText, machineText, partName, pressText, stepHeading } from './naming.ts';
+import { blocksOfAll, countsText, type SizedPlan } from './sizes.ts';
 
 export interface BlockPages {
   readonly title: string;
@@ -44,23 +45,33 @@ export interface StepCard {
 
 interface ChapterOf {
   readonly plan: QuiltPlan;
+  readonly sizes: readonly SizedPlan[];
   readonly signs: ClothSigns;
   readonly album: Album;
 }
 
+/** How many of a block each size takes, the quilt as drawn first. */
+type Counts = readonly number[];
+
 /** A block made elsewhere has no chapter: the notes say what it must measure. */
 export const blockPages = (of: ChapterOf): readonly BlockPages[] =>
-  of.plan.blocks.flatMap((block, index) =>
-    block.patches.length === 0 ? [] : [blockChapter(of, asFirstPlaced(of.plan, block), index + 1)],
+  blocksOfAll(of.plan, of.sizes).flatMap(({ plan, block, counts }, index) =>
+    block.patches.length === 0
+      ? []
+      : [blockChapter({ ...of, plan }, { block: asFirstPlaced(plan, block), place: index + 1, counts })],
   );
 
-const blockChapter = (of: ChapterOf, block: BlockPlan, place: number): BlockPages => {
+const blockChapter = (
+  of: ChapterOf,
+  at: { readonly block: BlockPlan; readonly place: number; readonly counts: Counts },
+): BlockPages => {
+  const { block, place, counts } = at;
   const { unit } = of.plan.quilt;
   const title = entryTitle(of.plan, { block: block.id, colouring: block.colouring, mirror: block.mirror });
   const kinds = block.pieces.map((piece) => `${piece.label} of cloth ${clothLetters(of.signs, piece).join(' or ')}`);
   return {
     title,
-    make: `Make ${block.count}`,
+    make: `Make ${countsText(counts)}`,
     size: `${sizeOnPaper(block.finished, unit)} finished, ${sizeOnPaper(block.unfinished, unit)} before it is set`,
     board: shown(
       of.album,
@@ -75,7 +86,10 @@ const blockChapter = (of: ChapterOf, block: BlockPlan, place: number): BlockPage
     pieces: block.pieces.map((piece) => ({
       label: piece.label,
       cloth: clothsText(of, piece),
-      count: `${piece.perBlock} × ${block.count} = ${piece.perBlock * block.count}`,
+      count:
+        counts.length === 1
+          ? `${piece.perBlock} × ${block.count} = ${piece.perBlock * block.count}`
+          : countsText(counts, piece.perBlock),
       cut: cutText(piece, of.plan),
     })),
     warning: warningFor(block, title),
@@ -86,7 +100,7 @@ const blockChapter = (of: ChapterOf, block: BlockPlan, place: number): BlockPage
         ? ['The order was found by a search: there may be one with fewer different units.']
         : []),
     ],
-    steps: block.steps.map((step) => stepCard(of, { block, step, title, place })),
+    steps: block.steps.map((step) => stepCard(of, { block, step, title, place, counts })),
   };
 };
 
@@ -134,7 +148,13 @@ const warningFor = (block: BlockPlan, title: string): string | null => {
 
 const stepCard = (
   of: ChapterOf,
-  at: { readonly block: BlockPlan; readonly step: PlannedStep; readonly title: string; readonly place: number },
+  at: {
+    readonly block: BlockPlan;
+    readonly step: PlannedStep;
+    readonly title: string;
+    readonly place: number;
+    readonly counts: Counts;
+  },
 ): StepCard => {
   const { block, step, title } = at;
   const { seam } = of.plan.quilt;
@@ -147,7 +167,7 @@ const stepCard = (
   return {
     number: String(step.number),
     heading,
-    make: `make ${step.total}${makes}`,
+    make: `make ${countsText(at.counts, step.perBlock)}${makes}`,
     machine,
     press,
     measures: `${capital(partName(step.makes))} measures ${measures}.`,

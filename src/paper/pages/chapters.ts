@@ -5,6 +5,7 @@ export const chapters = [
   'handout',
   'quilt',
   'cloth',
+  'colourways',
   'cutting',
   'pieces',
   'blocks',

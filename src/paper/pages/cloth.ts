@@ -11,6 +11,7 @@ import { shown } from './album.ts';
 import { boughtText } from './bought.ts';
 import { measurePt } from './measure.ts';
 import { moneyText } from './money.ts';
+import { type SizedPlan, withAllCloths } from './sizes.ts';
 
 export interface Swatch {
   readonly picture: Picture;
@@ -20,6 +21,8 @@ export interface Swatch {
 
 export interface ClothToBuy extends Swatch {
   readonly buy: string;
+  /** Of each other size. */
+  readonly others: readonly string[];
   readonly width: string;
   readonly usedFor: string;
   /** Of all that is bought; "" where the document has no price. */
@@ -42,17 +45,24 @@ const swatchOf = (sign: ClothSign, album: Album): Swatch => ({
 
 export const clothToBuy = (of: {
   readonly plan: QuiltPlan;
+  readonly sizes: readonly SizedPlan[];
   readonly signs: ClothSigns;
   readonly swatches: ReadonlyMap<string, Swatch>;
 }): readonly ClothToBuy[] =>
-  of.plan.fabrics.map((fabric) => ({
+  withAllCloths(of.plan, of.sizes).fabrics.map((fabric) => ({
     ...swatchIn(of.swatches, fabric),
     name: signOf(of.signs, fabric.id).name,
-    buy: boughtText(of.plan, fabric),
+    buy: amountIn(of.plan, fabric.id),
+    others: of.sizes.map(({ plan }) => amountIn(plan, fabric.id)),
     width: widthText(of.plan, fabric),
     usedFor: rolesText(fabric.pieces.flatMap((piece) => piece.for)),
     price: fabric.cost === null ? '' : moneyText(fabric.cost, of.plan.cost.currency),
   }));
+
+const amountIn = (plan: QuiltPlan, id: string): string => {
+  const fabric = plan.fabrics.find((one) => one.id === id);
+  return fabric === undefined ? '–' : boughtText(plan, fabric);
+};
 
 const swatchIn = (swatches: ReadonlyMap<string, Swatch>, fabric: FabricPlan): Swatch => {
   const swatch = swatches.get(fabric.id);

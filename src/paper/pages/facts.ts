@@ -14,6 +14,7 @@ import { cautions } from './cautions.ts';
 import type { Chapter } from './chapters.ts';
 import type { ClothToBuy } from './cloth.ts';
 import { clothToBuy, swatchesFor, valueLadder } from './cloth.ts';
+import { type ColourwayPages, colourwayPages } from './colourways.ts';
 import { type Correction, correctionsOf } from './corrections.ts';
 import type { Cover } from './cover.ts';
 import { coverOf } from './cover.ts';
@@ -29,6 +30,7 @@ import { type KeyedBlock, pieceKey } from './piece-key.ts';
 import { type PieceLabel, pieceLabels } from './piece-labels.ts';
 import { type ColouringPage, colouringPage, type QuiltLooks, quiltLooks } from './quilt-looks.ts';
 import { type RunSheet, runSheets } from './run-sheet.ts';
+import { type SizedPlan, type SizePages, sizeOf, sizePages, sizeTitle } from './sizes.ts';
 import type { TemplateSheet } from './template.ts';
 import { templateSheets } from './template.ts';
 import type { TopPages } from './top.ts';
@@ -47,6 +49,12 @@ export interface PatternFacts {
   readonly handout: HandoutHead | null;
   /** Null when its chapter is not wanted. */
   readonly cover: Cover | null;
+  /** Other sizes than the quilt as drawn. */
+  readonly sizes: readonly SizePages[];
+  /** Names of all sizes, the quilt as drawn first; empty where there is no other. */
+  readonly sizeHeads: readonly string[];
+  /** Null where there are none, or their chapter is not wanted. */
+  readonly colourways: ColourwayPages | null;
   readonly cloths: readonly ClothToBuy[];
   readonly total: readonly string[];
   /** Null when its chapter is not wanted. */
@@ -73,6 +81,7 @@ export interface PatternFacts {
 
 export const factsOf = (of: {
   readonly plan: QuiltPlan;
+  readonly sizes: readonly SizedPlan[];
   readonly signs: ClothSigns;
   /** May hold pictures already, such as those of a handout's head. */
   readonly album: Album;
@@ -80,7 +89,7 @@ export const factsOf = (of: {
   readonly changes: readonly PurchaseChange[];
   readonly handout: HandoutHead | null;
 }): PatternFacts => {
-  const { plan, signs, album, chapters } = of;
+  const { plan, sizes, signs, album, chapters } = of;
   const has = (chapter: Chapter): boolean => chapters.includes(chapter);
   const { quilt } = plan;
   const swatches = swatchesFor(signs, album);
@@ -97,7 +106,10 @@ export const factsOf = (of: {
     before: beforeYouStart(plan),
     handout: of.handout,
     cover: has('cover') ? coverOf({ plan, signs, swatches, album }) : null,
-    cloths: clothToBuy({ plan, signs, swatches }),
+    sizes: sizePages({ sizes, signs, swatches, album, has }),
+    sizeHeads: sizes.length === 0 ? [] : [sizeOf(plan), ...sizes.map(sizeTitle)],
+    colourways: has('colourways') ? colourwayPages({ plan, signs, album }) : null,
+    cloths: clothToBuy({ plan, sizes, signs, swatches }),
     total: totalLines(plan, signs),
     amounts: has('cloth') ? amountsOf({ plan, signs, changes: of.changes }) : null,
     values: has('cloth') ? valueLadder(signs, album) : null,
@@ -110,7 +122,7 @@ export const factsOf = (of: {
     runSheets: has('run-sheet') ? runSheets({ plan, signs, album }) : [],
     corrections: correctionsOf(plan),
     cutting: has('cutting') ? cuttingCharts({ plan, signs, swatches, album }) : [],
-    blocks: has('blocks') ? blockPages({ plan, signs, album }) : [],
+    blocks: has('blocks') ? blockPages({ plan, sizes, signs, album }) : [],
     top: has('top') ? topPages({ plan, signs, album }) : null,
     finish: has('finishing') ? finishParts({ plan, signs, album }) : [],
     templates: has('templates') ? templateSheets({ plan, signs, album }) : [],

@@ -26,6 +26,7 @@ export const handoutPages = (of: {
   const album: Album = new Map();
   return pagesOf({
     plan: own,
+    sizes: [],
     signs: clothSignsFor(plan),
     album,
     chapters,

@@ -8,6 +8,7 @@ import { withBreaks } from './breakable.ts';
 import { type Chapter, chapters, usualChapters } from './chapters.ts';
 import type { PatternFacts } from './facts.ts';
 import { factsOf } from './facts.ts';
+import { type SizedPlan, withAllCloths } from './sizes.ts';
 
 export interface PatternPages {
   /** Typst files by path; "/main.typ" is the one to compile. */
@@ -21,15 +22,19 @@ export interface PatternPages {
 export interface PatternWishes {
   /** Printed in the order of the job, however they are listed; the usual ones when left out. */
   readonly chapters?: readonly Chapter[];
+  /** Other sizes, planned, to be printed in the same pattern with shared steps. */
+  readonly sizes?: readonly SizedPlan[];
   /** What would move the purchases (`purchaseChanges`), for the page of cloth to buy. */
   readonly changes?: readonly PurchaseChange[];
 }
 
 export const patternPages = (plan: QuiltPlan, wishes: PatternWishes = {}): PatternPages => {
   const wanted = wishes.chapters ?? usualChapters;
+  const sizes = wishes.sizes ?? [];
   return pagesOf({
     plan,
-    signs: clothSignsFor(plan),
+    sizes,
+    signs: clothSignsFor(withAllCloths(plan, sizes)),
     album: new Map(),
     chapters: chapters.filter((chapter) => wanted.includes(chapter)),
     changes: wishes.changes ?? [],

@@ -19,10 +19,10 @@ export const chaptersTypst = `
   if d.easier.len() > 0 { block(above: 5pt, below: 10pt, { text(fill: soft)[Less work, if you like:]; list(..d.easier.map(e => text(fill: soft, e))) }) }
 }
 
-#let cutting(facts) = [
-  = Cutting
+#let cutting(name, charts) = [
+  #heading(level: 1, name)
   Cut in the order given: long and wide pieces first. Measure twice; keep pieces of one mark together with their mark.
-  #for c in facts.cutting { together[
+  #for c in charts { together[
     #heading(level: 2, {box(baseline: 4pt, picture(c.picture)); h(7pt); c.name; h(1fr); text(font: sans, size: 10pt, weight: 400, fill: soft, c.buy)})
     #directed(c.directions)
     #for l in c.layouts { block(above: 10pt, below: 10pt, breakable: false, picture(l)) }
@@ -45,7 +45,7 @@ export const chaptersTypst = `
   par[#s.press #strong(s.measures)]
 })
 
-#let blockPages(b) = [
+#let blockPages(b, heads) = [
   #heading(level: 1, b.title)
   #grid(columns: (auto, 1fr), column-gutter: gutter,
     picture(b.board),
@@ -53,6 +53,7 @@ export const chaptersTypst = `
       text(size: 12pt, weight: 600, b.make)
       linebreak()
       text(fill: soft, b.size)
+      if heads.len() > 0 { linebreak(); text(size: 9pt, fill: soft)[Numbers stand for: #heads.join(" · ").] }
       v(4pt)
       ruled(columns: if b.pieces.any(p => p.cloth.len() > 16) { (auto, 1fr, auto, 1fr) } else { (auto, auto, auto, 1fr) }, ([Piece], [Cloth], [Pieces], [Cut]),
         b.pieces.map(p => (strong(p.label), p.cloth, p.count, p.cut)))
@@ -66,10 +67,9 @@ export const chaptersTypst = `
   ]
 ]
 
-#let top(facts) = {
-  let t = facts.top
+#let top(name, t) = {
   [
-    = The top
+    #heading(level: 1, name)
     #for p in t.intro { par(p) }
     #align(center, picture(t.picture))
     #for p in t.parts [

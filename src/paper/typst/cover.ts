@@ -16,6 +16,11 @@ export const coverTypst = `
   hairline
   grid(columns: (auto, 1fr), column-gutter: 18pt, row-gutter: 6pt,
     ..facts.cover.facts.map(f => (text(fill: soft, f.name), f.value)).flatten())
+  if facts.sizes.len() > 0 {
+    v(8pt)
+    grid(columns: facts.sizes.map(_ => auto), column-gutter: 24pt, row-gutter: 4pt, align: bottom,
+      ..facts.sizes.map(s => picture(s.picture)), ..facts.sizes.map(s => text(size: 9pt, s.title)))
+  }
   v(8pt)
   grid(columns: (1fr, 1fr, 1fr), column-gutter: 12pt, row-gutter: 6pt,
     ..facts.cover.swatches.map(s => grid(columns: (auto, 1fr), column-gutter: 6pt, align: horizon, picture(s.picture), text(size: 9pt, s.name))))
@@ -25,8 +30,10 @@ export const coverTypst = `
 #let cloths(facts) = [
   = Cloth to buy
   #let priced = facts.total.len() > 0
-  #ruled(columns: (auto, 1fr, auto, auto, 1.3fr) + if priced { (auto,) }, ([Cloth], [Name], [Buy], [Usable], [For]) + if priced { ([Price],) },
-    facts.cloths.map(c => (picture(c.picture), c.name, strong(c.buy), c.width, c.usedFor) + if priced { (c.price,) }))
+  #let others = facts.sizes.len()
+  #let buys = if others == 0 { ([Buy],) } else { facts.sizeHeads }
+  #ruled(columns: (auto, 1fr) + (auto,) * buys.len() + (auto, 1.3fr) + if priced { (auto,) }, ([Cloth], [Name]) + buys + ([Usable], [For]) + if priced { ([Price],) },
+    facts.cloths.map(c => (picture(c.picture), c.name, strong(c.buy), ..c.others.map(strong), c.width, c.usedFor) + if priced { (c.price,) }))
   #for l in facts.total { par(l) }
   #if facts.amounts != none { block(breakable: false, above: 16pt)[
     == What is in each amount

@@ -7,7 +7,7 @@ import { sheetsTypst } from './sheets.ts';
 const mainTypst = `
 #import "/hand.typ": hand
 #import "/cover.typ": cloths, cover
-#import "/sheets.typ": colouring, corrections, glossary, handoutHead, labels, pieceKey, quiltLooks, runSheet, swatchPage
+#import "/sheets.typ": colouring, colourways, corrections, glossary, handoutHead, labels, pieceKey, quiltLooks, runSheet, swatchPage
 #import "/chapters.typ": blockPages, boards, cutting, parts, templates, top
 #let facts = json("/facts.json")
 #set document(title: facts.title, author: if facts.designer == "" { () } else { facts.designer }, date: none)
@@ -17,11 +17,21 @@ const mainTypst = `
   handout: () => handoutHead(facts.handout),
   quilt: () => quiltLooks(facts.looks),
   cloth: () => cloths(facts),
-  cutting: () => cutting(facts),
+  colourways: () => colourways(facts.colourways),
+  cutting: () => {
+    cutting("Cutting", facts.cutting)
+    for s in facts.sizes { cutting("Cutting: " + s.title, s.cutting) }
+  },
   pieces: () => pieceKey(facts.pieceKey),
-  blocks: () => for b in facts.blocks { blockPages(b) },
-  top: () => top(facts),
-  finishing: () => parts("Finishing", facts.finish),
+  blocks: () => for b in facts.blocks { blockPages(b, facts.sizeHeads) },
+  top: () => {
+    top("The top", facts.top)
+    for s in facts.sizes { top("The top: " + s.title, s.top) }
+  },
+  finishing: () => {
+    parts("Finishing", facts.finish)
+    for s in facts.sizes { parts("Finishing: " + s.title, s.finish) }
+  },
   templates: () => templates(facts),
   boards: () => boards(facts),
   swatches: () => swatchPage(facts.cloths),

@@ -117,4 +117,15 @@ export const sheetsTypst = `
     grid(columns: (auto, 1fr), column-gutter: 18pt, row-gutter: 8pt,
       ..h.facts.map(f => (text(fill: soft, f.name), f.value)).flatten()))
 ]
+
+#let colourways(c) = if c != none [
+  = Colourways
+  The same pattern in other cloths: cut and sew by the letters.
+  #v(6pt)
+  #grid(columns: (1fr, 1fr, 1fr), column-gutter: gutter, row-gutter: 16pt,
+    ..c.pictures.map(p => block(breakable: false, { picture(p.picture); v(-4pt); text(font: serif, weight: 600, p.title) })))
+  #v(6pt)
+  #ruled(columns: (auto,) + c.pictures.map(_ => 1fr), ([Cloth],) + c.pictures.map(p => p.title),
+    c.rows.map(r => (strong(r.letter), ..r.cloths.map(k => grid(columns: (auto, 1fr), column-gutter: 6pt, align: horizon, picture(k.swatch), k.name)))))
+]
 `;
