@@ -13,7 +13,7 @@ import { cutText } from './cut-text.ts';
 import { inWords } from './in-words.ts';
 import { columnPt } from './measure.ts';
 import { kindText, machineText, partName, pressText, stepHeading } from './naming.ts';
-import { blocksOfAll, countsText, type SizedPlan } from './sizes.ts';
+import { blocksOfAll, countsText, type SizedPlan } from './sized.ts';
 
 export interface BlockPages {
   readonly title: string;

@@ -11,7 +11,7 @@ import { shown } from './album.ts';
 import { boughtText } from './bought.ts';
 import { measurePt } from './measure.ts';
 import { moneyText } from './money.ts';
-import { type SizedPlan, withAllCloths } from './sizes.ts';
+import { type SizedPlan, withAllCloths } from './sized.ts';
 
 export interface Swatch {
   readonly picture: Picture;

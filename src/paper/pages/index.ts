@@ -8,6 +8,6 @@ export { lessonsOf } from './handout-head.ts';
 export { totalLines } from './money.ts';
 export type { PatternPages, PatternWishes } from './pattern.ts';
 export { patternPages } from './pattern.ts';
-export type { SizedPlan } from './sizes.ts';
+export type { SizedPlan } from './sized.ts';
 export { skillOf } from './skill.ts';
 export { topShape } from './top-shape.ts';

@@ -8,7 +8,7 @@ import { withBreaks } from './breakable.ts';
 import { type Chapter, chapters, usualChapters } from './chapters.ts';
 import type { PatternFacts } from './facts.ts';
 import { factsOf } from './facts.ts';
-import { type SizedPlan, withAllCloths } from './sizes.ts';
+import { type SizedPlan, withAllCloths } from './sized.ts';
 
 export interface PatternPages {
   /** Typst files by path; "/main.typ" is the one to compile. */
