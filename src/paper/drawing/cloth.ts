@@ -18,6 +18,8 @@ import { element, picture } from './svg.ts';
 
 export interface ClothPicture {
   readonly fabric: FabricPlan;
+  /** What its width is. */
+  readonly across?: string;
   readonly sign: ClothSign;
   readonly unit: Unit;
   readonly print: PrintWay | null;
@@ -120,7 +122,7 @@ const drawPage = (of: ClothPicture, page: Page & { readonly alt: string }): Draw
     dimension({
       from: { x: 1, y: 3.5 },
       to: { x: 1 + widthPt, y: 3.5 },
-      text: `${lengthOnPaper(of.fabric.laid.layout.width, of.unit)} usable width`,
+      text: `${lengthOnPaper(of.fabric.laid.layout.width, of.unit)} ${of.across ?? 'usable width'}`,
       sizePt: 7,
     }),
   ];

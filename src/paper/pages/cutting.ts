@@ -13,6 +13,7 @@ import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
 import { boughtText } from './bought.ts';
 import type { Swatch } from './cloth.ts';
+import { type CutBefore, cutBefore, ownDirections } from './cut-before.ts';
 import { inWords } from './in-words.ts';
 import { measurePt, tallestPt } from './measure.ts';
 import { nestedDirection, nestedPictures, nestedShape } from './nested.ts';
@@ -93,11 +94,15 @@ const shapeText = ({ shape, count, gives }: ClothPiece): string => {
 };
 
 const directionsOf = (of: ChartOf): ClothDirectionsText => {
-  const { directions, ladder, pieces } = of.fabric;
+  const { ladder, pieces } = of.fabric;
+  const directions = ownDirections(of.fabric);
   const writing = writingOf(of);
   return {
     before: printDirections(of),
-    cuts: directionTexts(directions.parts, writing),
+    cuts: [
+      ...cutBefore(of.fabric).flatMap((one) => directionTexts(one.directions.parts, { ...writing, of: one.of })),
+      ...directionTexts(directions.parts, writing),
+    ],
     apart: pieces.flatMap((piece, index) => {
       const mark = cutMark(of.sign.letter, index);
       const nested = nestedDirection(mark, piece, of.plan.quilt.unit);
@@ -156,8 +161,11 @@ const triangleDirection = (mark: string, { shape, count, gives, diagonal }: Clot
 
 const layouts = (of: ChartOf, album: Album): readonly Picture[] => {
   const { fabric, sign } = of;
-  if (fabric.laid.layout.strips.length === 0) return [];
-  const drawings = 'sheets' in fabric.laid ? sheetDrawings(of, fabric.laid) : clothDrawings(of);
+  const own = { ...of, fabric: { ...fabric, directions: ownDirections(fabric) } };
+  const drawings = [
+    ...cutBefore(fabric).flatMap((one) => drawingsBefore(of, one)),
+    ...('sheets' in fabric.laid ? sheetDrawings(own, fabric.laid) : clothDrawings(own)),
+  ];
   return drawings.map((drawing, index) => shown(album, `cloth-${sign.letter}-${index + 1}`, drawing));
 };
 
@@ -167,6 +175,7 @@ const partText = (part: number, parts: number): string => (parts === 1 ? '' : `,
 
 const clothDrawings = ({ plan, fabric, sign }: ChartOf): readonly Drawing[] => {
   const { unit } = plan.quilt;
+  if (fabric.directions.parts.length === 0) return [];
   const strips = fabric.directions.parts
     .flatMap(({ heights }) => heights.flatMap(({ patterns }) => patterns))
     .map(({ number, count, strip }) => `${number}, ${count} of ${lengthOnPaper(strip.height, unit)}`)
@@ -179,6 +188,26 @@ const clothDrawings = ({ plan, fabric, sign }: ChartOf): readonly Drawing[] => {
     fitPt,
     alt: (part, parts) =>
       `Cloth ${sign.letter}, ${sign.name}, laid out to scale${partText(part, parts)}. Strips in the order of cutting: ${strips}.${keptText(fabric)}`,
+  });
+};
+
+const drawingsBefore = ({ plan, fabric, sign }: ChartOf, one: CutBefore): readonly Drawing[] => {
+  const how = { sign, unit: plan.quilt.unit, print: printWay(plan, fabric), fitPt };
+  const { directions, folded } = one;
+  if (folded === null)
+    return drawSheets({
+      ...how,
+      directions,
+      alt: (part, parts) =>
+        `Cloth ${sign.letter}, ${sign.name}: ends at hand laid out to scale${partText(part, parts)}.`,
+    });
+  const laid = { layout: folded, bound: folded.length, boundKind: 'area' } as const;
+  return drawCloth({
+    ...how,
+    fabric: { ...fabric, laid, directions },
+    across: 'from the selvages to the fold',
+    alt: (part, parts) =>
+      `Cloth ${sign.letter}, ${sign.name}, folded selvage to selvage and laid out to scale${partText(part, parts)}.`,
   });
 };
 

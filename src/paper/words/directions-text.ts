@@ -7,6 +7,8 @@ export interface Writing extends Figures {
   /** "B2" by place in the cloth's list. */
   readonly mark: (piece: number) => string;
   readonly pieces: readonly ClothPiece[];
+  /** Other than cloth or sheets as they are bought: folded in two layers, or ends of it at hand. */
+  readonly of?: 'fold' | 'ends';
 }
 
 /** How lengths and amounts of cloth are written. */
@@ -55,9 +57,12 @@ const leadText = (
 ): string => {
   const { part, height } = of;
   const strips = `${counted(height.count, 'strip')} ${writing.length(height.height)}`;
-  if (part.sheet === null) return `Cut ${strips} by the width of the cloth.`;
+  if (part.sheet === null)
+    return writing.of === 'fold'
+      ? `Fold the cloth selvage to selvage. Cut ${strips} across it, and cut on through both layers from the selvages: each cut gives two.`
+      : `Cut ${strips} by the width of the cloth.`;
   if (!of.isFirst) return `Then cut ${strips} across it.`;
-  const sheet = `Sheet ${of.place}${of.isOfSize ? ` (${writing.size([part.layout.width, part.layout.length])})` : ''}`;
+  const sheet = `${writing.of === 'ends' ? 'End at hand' : 'Sheet'} ${of.place}${of.isOfSize ? ` (${writing.size([part.layout.width, part.layout.length])})` : ''}`;
   return part.count === 1
     ? `${sheet}: cut ${strips} across it.`
     : `${sheet}, ${part.count} alike: from each cut ${strips} across it.`;

@@ -1,0 +1,83 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { type FabricPlan, planQuilt } from '#craft';
+import { directionTexts } from '#paper/words';
+import { cutBefore, ownDirections } from './cut-before.ts';
+
+/** So many squares cut 5 in, of cloth 40 in wide. */
+const clothOf = (count: number, cloth: object, cutting: object = {}): FabricPlan => {
+  const document = {
+    format: 'seamstead-quilt',
+    version: 1,
+    unit: 'in',
+    cutting,
+    fabrics: [{ id: 'dark', colour: '#4a3023', usableWidth: 40, ...cloth }],
+    blocks: [
+      {
+        id: 'square',
+        size: 4.5,
+        patches: {
+          grid: [1, 1],
+          list: [
+            {
+              points: [
+                [0, 0],
+                [1, 0],
+                [1, 1],
+                [0, 1],
+              ],
+              tone: 'dark',
+            },
+          ],
+        },
+      },
+    ],
+    top: { rows: [Array.from({ length: count }, () => ({ block: 'square' }))] },
+  };
+  const outcome = planQuilt(document, { budget: { steps: 0 } });
+  assert.ok(outcome.ok);
+  return outcome.value.fabrics[0] as FabricPlan;
+};
+
+const numbersIn = ({ parts }: FabricPlan['directions']): readonly number[] =>
+  parts.flatMap(({ heights }) => heights.flatMap(({ patterns }) => patterns.map(({ number }) => number)));
+
+test('a cloth cut as usual has nothing cut before', () => {
+  const cloth = clothOf(16, {});
+  assert.deepEqual(cutBefore(cloth), []);
+  assert.equal(ownDirections(cloth), cloth.directions);
+});
+
+test('ends come first, then strips on the fold, and all strips are numbered through', () => {
+  // by hand: an end of 10 × 10 takes four of 27 squares, so that four strips of eight become three; two of them are full and cut
+  // on the fold, the third with its seven is opened
+  const cloth = clothOf(27, { ends: [{ size: [10, 10] }] }, { fold: true });
+  const before = cutBefore(cloth);
+  assert.deepEqual(
+    before.map(({ of }) => of),
+    ['ends', 'fold'],
+  );
+  assert.deepEqual(
+    [...before.map(({ directions }) => numbersIn(directions)), numbersIn(ownDirections(cloth))],
+    [[1], [2], [3]],
+  );
+});
+
+test('what is cut of ends and on the fold is told as such', () => {
+  const cloth = clothOf(27, { ends: [{ size: [10, 10] }] }, { fold: true });
+  const figures = {
+    length: (value: number) => `${value} in`,
+    size: ([a, b]: readonly [number, number]) => `${a} × ${b} in`,
+    amount: (amount: number) => `${amount} yd`,
+    mark: () => 'A1',
+    pieces: cloth.pieces,
+  };
+  const [ends, fold] = cutBefore(cloth).map(
+    ({ of, directions }) => directionTexts(directions.parts, { ...figures, of })[0]?.lead,
+  );
+  assert.equal(ends, 'End at hand 1: cut 2 strips 5 in across it.');
+  assert.equal(
+    fold,
+    'Fold the cloth selvage to selvage. Cut 2 strips 5 in across it, and cut on through both layers from the selvages: each cut gives two.',
+  );
+});
