@@ -49,8 +49,7 @@ test('a cloth cut as usual has nothing cut before', () => {
 });
 
 test('ends come first, then strips on the fold, and all strips are numbered through', () => {
-  // by hand: an end of 10 × 10 takes four of 27 squares, so that four strips of eight become three; two of them are full and cut
-  // on the fold, the third with its seven is opened
+  // by hand: an end of 10 × 10 takes the three squares of the fourth strip, two above one; the three full strips are one kind
   const cloth = clothOf(27, { ends: [{ size: [10, 10] }] }, { fold: true });
   const before = cutBefore(cloth);
   assert.deepEqual(
@@ -59,7 +58,7 @@ test('ends come first, then strips on the fold, and all strips are numbered thro
   );
   assert.deepEqual(
     [...before.map(({ directions }) => numbersIn(directions)), numbersIn(ownDirections(cloth))],
-    [[1], [2], [3]],
+    [[1, 2], [3], []],
   );
 });
 
@@ -78,6 +77,6 @@ test('what is cut of ends and on the fold is told as such', () => {
   assert.equal(ends, 'End at hand 1: cut 2 strips 5 in across it.');
   assert.equal(
     fold,
-    'Fold the cloth selvage to selvage. Cut 2 strips 5 in across it, and cut on through both layers from the selvages: each cut gives two.',
+    'Fold the cloth selvage to selvage. Cut 3 strips 5 in across it, and cut on through both layers from the selvages: each cut gives two.',
   );
 });
