@@ -205,6 +205,8 @@ export const planCloths = (of: {
   readonly pieces: readonly WantedPiece[];
   readonly natures: Natures;
   readonly search: ClothSearch;
+  /** None: every piece lies as it is listed. */
+  readonly turning?: 'as-they-may' | 'none';
 }): { readonly fabrics: readonly FabricPlan[]; readonly problems: readonly CuttingProblem[] } => {
   const { lines, problems } = ledgerOf(of.pieces, of.natures);
   if (problems.length > 0) return { fabrics: [], problems };
@@ -214,8 +216,9 @@ export const planCloths = (of: {
   const values = valuesOf(lightness);
   const short: CuttingProblem[] = [];
   const fabrics = of.quilt.fabrics.flatMap((fabric): readonly FabricPlan[] => {
-    const mine = lines.get(fabric.id);
-    if (!mine) return [];
+    const own = lines.get(fabric.id);
+    if (!own) return [];
+    const mine = of.turning === 'none' ? own.map((line) => ({ ...line, mayTurn: false })) : own;
     const nature = of.natures.get(fabric.id) as ClothNature;
     const lay = (demands: readonly Demand[]) =>
       layDemands({ nature, demands, search: of.search, easing: easingFor(of.quilt), shop: shopStepFor(of.quilt) });

@@ -1,9 +1,7 @@
 // How would one cloth of a planned quilt be laid out, were it wider, sold otherwise, without an upright, or did no piece of it
 // turn? Blocks, top and sizes stay; strips joined across the cloth, panels and binding follow.
-import { type ClothNature, demandsOf, ledgerOf } from '#craft/cutting';
 import type { Fabric, Quilt } from '#craft/design';
-import { easingFor } from './cloth-ease.ts';
-import { type ClothSearch, layDemands, naturesOf } from './cloth-plan.ts';
+import { type ClothSearch, naturesOf, planCloths } from './cloth-plan.ts';
 import { piecesTaken } from './pieces-taken.ts';
 import type { FabricPlan, QuiltPlan } from './plan.ts';
 
@@ -17,8 +15,8 @@ export interface Recutting {
   readonly search: ClothSearch;
 }
 
-/** @returns null where a piece then has no room on the cloth */
-export const recut = ({ plan, fabric, as = {}, turning, search }: Recutting): FabricPlan['laid'] | null => {
+/** @returns null where a piece then has no room on the cloth, or not all of them on what there is of it */
+export const recut = ({ plan, fabric, as = {}, turning, search }: Recutting): FabricPlan | null => {
   const quilt: Quilt = {
     ...plan.quilt,
     fabrics: plan.quilt.fabrics.map((one) => (one.id === fabric ? { ...one, ...as } : one)),
@@ -26,18 +24,6 @@ export const recut = ({ plan, fabric, as = {}, turning, search }: Recutting): Fa
   const natures = naturesOf(quilt);
   const { set, drawn } = plan.top;
   const { pieces } = piecesTaken({ quilt, set, drawn, blocks: plan.blocks, natures });
-  const { lines, problems } = ledgerOf(
-    pieces.filter((piece) => piece.fabric === fabric),
-    natures,
-  );
-  if (problems.length > 0) return null;
-  const demands = demandsOf(lines.get(fabric) ?? []);
-  const laid = layDemands({
-    nature: natures.get(fabric) as ClothNature,
-    demands: turning === 'none' ? demands.map((demand) => ({ ...demand, mayTurn: false })) : demands,
-    search,
-    // the least length is the same whatever less work would cost
-    ...(quilt.layout === 'least' ? {} : { easing: easingFor(quilt) }),
-  });
-  return 'sheets' in laid && laid.left.length > 0 ? null : laid;
+  const mine = pieces.filter((piece) => piece.fabric === fabric);
+  return planCloths({ quilt, pieces: mine, natures, search, turning }).fabrics[0] ?? null;
 };

@@ -151,8 +151,7 @@ const purchaseUnder = (cloth: FabricPlan, trial: Trial, { plan, search }: Change
 
 const purchaseAs = (cloth: FabricPlan, trial: Trial, { plan, search }: ChangesTask): ClothPurchase | null => {
   const { as = {}, turning = 'as-they-may' } = trial;
-  const laid = recut({ plan, fabric: cloth.id, as, turning, search });
-  return laid && purchaseFor({ laid, buying: plan.quilt.buying, unit: plan.quilt.unit });
+  return recut({ plan, fabric: cloth.id, as, turning, search })?.buy ?? null;
 };
 
 /** How much cloth is commonly said to shrink in the wash: common practice, no source. */
