@@ -3,7 +3,7 @@ import type { Length } from '#craft/measure';
 import type { Sheet } from '#craft/sheets';
 import { gcdOf, type Kind } from '#craft/strips';
 import type { ClothSheet, Demand } from './cloth.ts';
-import { gridFor, unitsUp } from './grid.ts';
+import { type Grid, gridFor, unitsUp } from './grid.ts';
 import type { ScaledJob } from './kinds.ts';
 
 export interface ScaledSheets {
@@ -16,8 +16,8 @@ export interface ScaledSheets {
   readonly exact: boolean;
 }
 
-/** Units a side of a sheet is divided into at most; on finer grids pieces are rounded up to coarser ones. */
-const mostUnits = 4096;
+/** Units a side of a sheet is divided into at most; on finer grids pieces are rounded up to a coarser one. */
+const mostUnits = 8192;
 
 /** The grid is that of the pieces alone: sums of them fall on it, wherever a sheet ends. */
 export const scaledSheetsFor = (of: {
@@ -25,50 +25,42 @@ export const scaledSheetsFor = (of: {
   readonly demands: readonly Demand[];
 }): ScaledSheets => {
   const demands = of.demands.filter(({ count }) => count > 0);
-  const grid = gridFor(demands.flatMap(({ across, along }) => [across, along]));
-  const sides = of.sheets.flatMap(({ size }) => size.map((side) => downTo(side, grid.per)));
-  const kinds = merged(of.demands, (side) => unitsUp(side, grid));
-  const least = gcdOf(kinds.flatMap(({ kind }) => [kind.width, kind.height])) || 1;
-  const unit = Math.max(least, coarse(Math.max(1, ...sides), least));
-  const exact = grid.exact && unit === least;
-  const room = (side: Length): number => Math.floor(downTo(side, grid.per) / unit);
+  const fine = gridFor(demands.flatMap(({ across, along }) => [across, along]));
+  const merging = merged(of.demands, fine);
+  const least = gcdOf(merging.flatMap(({ kind }) => [kind.width, kind.height])) || 1;
+  const longest = Math.max(1, ...of.sheets.flatMap(({ size }) => size.map((side) => downTo(side, fine))));
+  const grid = longest / least <= mostUnits ? fine : { per: (fine.per * mostUnits) / longest, exact: false };
+  const unit = grid === fine ? least : 1;
+  const kinds = grid === fine ? merging : merged(of.demands, grid);
   const costs = gridFor(of.sheets.map(({ cost }) => cost));
   const job = {
-    width: Math.max(0, ...of.sheets.map(({ size }) => room(size[0]))),
-    kinds: kinds.map(({ kind }) => ({
-      ...kind,
-      width: Math.ceil(kind.width / unit),
-      height: Math.ceil(kind.height / unit),
-    })),
+    width: Math.floor(longest / unit),
+    kinds: kinds.map(({ kind }) => ({ ...kind, width: kind.width / unit, height: kind.height / unit })),
   };
   return {
     scaled: { job, grid, unit, demandsOf: kinds.map((k) => k.demands), loose: job },
     sheets: of.sheets.map(({ size, cost, stock }) => ({
-      width: room(size[0]),
-      height: room(size[1]),
+      width: Math.floor(downTo(size[0], grid) / unit),
+      height: Math.floor(downTo(size[1], grid) / unit),
       cost: unitsUp(cost, costs),
       stock,
     })),
     perCost: costs.per,
-    exact: exact && costs.exact,
+    exact: grid.exact && costs.exact,
   };
 };
 
 /** A side that lies within 1e-9 of a unit is on it. */
-const downTo = (side: Length, per: number): number => Math.floor((side + 1e-9) * per);
-
-/** The unit that brings the longest side to the most units; never a part of the finer one. */
-const coarse = (longest: number, unit: number): number =>
-  longest / unit <= mostUnits ? unit : Math.ceil(longest / mostUnits);
+const downTo = (side: Length, { per }: Grid): number => Math.floor((side + 1e-9) * per);
 
 const merged = (
   demands: readonly Demand[],
-  units: (side: Length) => number,
+  grid: Grid,
 ): readonly { readonly kind: Kind; readonly demands: readonly number[] }[] => {
   const found = new Map<string, { kind: Kind; demands: number[] }>();
   demands.forEach(({ across, along, count, mayTurn }, index) => {
     if (count === 0) return;
-    const [w, h] = [units(across), units(along)];
+    const [w, h] = [unitsUp(across, grid), unitsUp(along, grid)];
     const turns = mayTurn && w !== h;
     const [width, height] = turns ? [Math.min(w, h), Math.max(w, h)] : [w, h];
     const key = `${width} ${height} ${turns}`;

@@ -164,3 +164,140 @@ test('on small cases the number of sheets is the least of all layouts, and the b
   );
   assert.equal(met, tried);
 });
+
+const inches = (across: number, along: number) => [length(across), length(along)] as const;
+
+test('of several kinds of sheet the cheapest lot is taken, and each sheet says which it is', () => {
+  // by hand: a fat quarter of 20 1/2 by 17 1/2 takes twelve squares of 5 (four by three), a fat eighth of 20 1/2 by 8 1/2 four;
+  // for sixteen one of each, at 4 and 2 1/2
+  const laid = planSheets({
+    sheets: [
+      { size: inches(20.5, 17.5), cost: 4, stock: null },
+      { size: inches(20.5, 8.5), cost: 2.5, stock: null },
+    ],
+    demands: [square(5, 16)],
+    budget: { steps: 4 },
+  });
+  assert.deepEqual(
+    laid.sheets.map(({ kind, width, length: long }) => [kind, width, long]),
+    [
+      [0, 20.5, 17.5],
+      [1, 20.5, 8.5],
+    ],
+  );
+  assert.deepEqual([laid.cost, laid.costBound, laid.bound, laid.boundOf, laid.holds], [6.5, 6.5, 6.5, 'cost', 'yes']);
+});
+
+test('remnants at hand are used up first, and what they do not hold is bought', () => {
+  // by hand: a remnant of 10 by 10 takes four squares of 5; eight more fill one of 20 by 10
+  const sheets = [
+    { size: inches(20, 10), cost: 3, stock: null },
+    { size: inches(10, 10), cost: 0, stock: 1 },
+  ];
+  const laid = planSheets({ sheets, demands: [square(5, 12)], budget: { steps: 4 } });
+  assert.deepEqual([laid.cost, laid.costBound, laid.sheets.map(({ kind }) => kind)], [3, 3, [0, 1]]);
+});
+
+test('a stock that is too small leaves pieces, and says of which demand', () => {
+  // by hand: two sheets of 10 by 10 take four squares of 5 each; of 6 and 4 wanted two are left, the last ones
+  const laid = planSheets({
+    sheets: [{ size: inches(10, 10), cost: 1, stock: 2 }],
+    demands: [square(5, 6), { ...square(5, 4), mayTurn: false }],
+    budget: { steps: 4 },
+  });
+  assert.deepEqual([laid.holds, laid.left], ['no', [{ of: 1, count: 2 }]]);
+});
+
+test('a sheet that ends between the marks of its pieces is used up to the last of them', () => {
+  // by hand: 44.4 cm of an odd remnant are 1 mm and a third short of 44.533…; three pieces of 14.8 are 44.4
+  const laid = planSheets({
+    sheets: [{ size: inches(44.4 + 0.1 / 3, 10 + 1 / 7), cost: 1, stock: null }],
+    demands: [{ across: length(14.8), along: length(10), count: 3, mayTurn: false }],
+    budget: { steps: 4 },
+  });
+  assert.deepEqual([laid.sheets.length, laid.bound], [1, 1]);
+});
+
+test('pieces on no common grid lie within their sheets all the same', () => {
+  const odd = [Math.SQRT2 * 3, Math.PI, Math.E * 2];
+  const demands = odd.map(
+    (across, i): Demand => ({
+      across: length(across),
+      along: length(odd[(i + 1) % 3] as number),
+      count: 9,
+      mayTurn: true,
+    }),
+  );
+  const laid = planSheets({
+    sheets: [{ size: inches(17.5, 20.5), cost: 1, stock: null }],
+    demands,
+    budget: { steps: 2 },
+  });
+  for (const one of laid.sheets) {
+    const used = one.strips.reduce((sum, strip) => sum + strip.height, 0);
+    const counts = demands.map(
+      (demand, of): Demand => ({
+        ...demand,
+        count: one.strips.flatMap(({ parts }) => parts.flatMap(({ pieces }) => pieces.filter((p) => p.of === of)))
+          .length,
+      }),
+    );
+    assert.deepEqual(
+      checkLayout({ layout: { ...one, length: length(used) }, width: length(17.5), demands: counts }),
+      [],
+    );
+    assert.ok(used <= 20.5 + 1e-9);
+  }
+  assert.ok(laid.bound <= laid.sheets.length);
+});
+
+const several = fc.record({
+  sheets: fc.array(
+    fc.record({
+      size: fc
+        .tuple(fc.integer({ min: 24, max: 44 }), fc.integer({ min: 24, max: 44 }))
+        .map(([a, b]) => inches(a / 2, b / 2)),
+      cost: fc.integer({ min: 0, max: 12 }).map((quarters) => quarters / 4),
+      stock: fc.option(fc.integer({ min: 0, max: 6 })),
+    }),
+    { minLength: 1, maxLength: 3 },
+  ),
+  demands: task(9).map(({ demands }) => demands),
+});
+
+test('on several kinds of sheet every piece is laid once or told as left, within its sheet and the stock', () => {
+  fc.assert(
+    fc.property(several, ({ sheets, demands }) => {
+      const laid = planSheets({ sheets, demands, budget: { steps: 1 } });
+      const made = demands.map(() => 0);
+      for (const one of laid.sheets) {
+        assert.deepEqual([one.width, one.length], sheets[one.kind]?.size);
+        const used = one.strips.reduce((sum, strip) => sum + strip.height, 0);
+        assert.ok(used > 0 && used <= one.length + 1e-9);
+        const here = demands.map(
+          (demand, of): Demand => ({
+            ...demand,
+            count: one.strips.flatMap(({ parts }) => parts.flatMap(({ pieces }) => pieces.filter((p) => p.of === of)))
+              .length,
+          }),
+        );
+        here.forEach(({ count }, i) => {
+          made[i] = (made[i] as number) + count;
+        });
+        const layout = { ...one, length: length(used) };
+        assert.deepEqual(checkLayout({ layout, width: one.width, demands: here }), []);
+      }
+      for (const { of, count } of laid.left) made[of] = (made[of] as number) + count;
+      assert.deepEqual(
+        made,
+        demands.map(({ count }) => count),
+      );
+      sheets.forEach(({ stock }, kind) => {
+        assert.ok(stock === null || laid.sheets.filter((one) => one.kind === kind).length <= stock);
+      });
+      assert.equal(laid.holds === 'yes', laid.left.length === 0);
+      if (laid.holds === 'yes') assert.ok(laid.costBound <= laid.cost + 1e-9);
+    }),
+    { seed: 53, numRuns: 80 },
+  );
+});

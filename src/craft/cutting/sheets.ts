@@ -41,7 +41,8 @@ export const planSheets = (task: SheetTask): LaidSheets => {
     cost,
     ...boundsOf({ scale, task, found, cost, count: laid.length }),
     left: leftOf(scale, found, demands),
-    holds: found.holds,
+    // rounded pieces prove nothing
+    holds: found.holds === 'no' && !scale.exact ? 'not-found' : found.holds,
   };
 };
 

@@ -170,28 +170,28 @@ function* priced(state: State): Generator<SheetsFound, void, void> {
 interface Asking {
   /** Sheets besides those of the solution in fractions. */
   readonly others: number;
-  readonly nodes: number;
+  readonly effort: number;
   /** Steps before the solver is asked again. */
   readonly pause: number;
 }
 
 /** Our own choices: at first the sheets of the solution in fractions alone, then ever more seldom with more. */
-const firstAsking: Asking = { others: 0, nodes: 200, pause: 15 };
-const mostAsking: Asking = { others: 500, nodes: 1000, pause: 100 };
+const firstAsking: Asking = { others: 0, effort: 60_000, pause: 15 };
+const mostAsking: Asking = { others: 400, effort: 500_000, pause: 100 };
 
 /** Whole numbers of the best sheets so far, by the solver. */
-const chosen = (state: State, { others, nodes }: Asking): void => {
+const chosen = (state: State, { others, effort }: Asking): void => {
   const { task, pool, best, relaxation } = state;
   if (pool === null) return;
   const below = isWhole(best) ? costOf(task, best) : Number.POSITIVE_INFINITY;
   const patterns = [...relaxation.columns, ...pool.best(others)];
-  const plan = cheapestOf({ task, patterns, below, limits: { nodes } });
+  const plan = cheapestOf({ task, patterns, below, effort });
   if (plan !== null) keep(state, plan);
 };
 
-const nextAsking = ({ others, nodes, pause }: Asking): Asking => ({
+const nextAsking = ({ others, effort, pause }: Asking): Asking => ({
   others: Math.min(mostAsking.others, others === 0 ? 60 : 2 * others),
-  nodes: Math.min(mostAsking.nodes, 2 * nodes),
+  effort: Math.min(mostAsking.effort, 2 * effort),
   pause: Math.min(mostAsking.pause, Math.ceil(1.5 * pause)),
 });
 

@@ -1,6 +1,6 @@
 // Of the strips and ways to cut a sheet into strips found so far: which whole numbers of them hold all pieces at least cost?
 // Strips and sheets are chosen apart, so that strips of one plan come to lie on sheets of another.
-import { gcdOf, type IntegerProgram, type IntegerRow, type SolverLimits, type StripPattern } from '#craft/strips';
+import { gcdOf, type IntegerProgram, type IntegerRow, type StripPattern } from '#craft/strips';
 import type { SheetPattern, SheetTask } from './fill.ts';
 import type { Sheet } from './job.ts';
 import type { PatternUse, Plan } from './restart.ts';
@@ -23,8 +23,12 @@ export interface Choosing {
   readonly patterns: readonly SheetPattern[];
   /** What an answer must stay below. */
   readonly below: number;
-  readonly limits: SolverLimits;
+  /** Nodes times variables at most: about the time that it takes. */
+  readonly effort: number;
 }
+
+/** Below, the solver is not worth asking. */
+const fewestNodes = 10;
 
 /**
  * @returns a plan that holds everything and costs less, with pieces to spare; null where the solver found none
@@ -35,7 +39,9 @@ export const cheapestOf = (of: Choosing): Plan | null => {
   if (solver === null) return null;
   const strips = stripsOf(of);
   const divisions = divisionsOf(of.patterns);
-  const answer = solver.minimise(programFor(of, strips, divisions), of.limits);
+  const program = programFor(of, strips, divisions);
+  const nodes = Math.max(fewestNodes, Math.floor(of.effort / program.cost.length));
+  const answer = solver.minimise(program, { nodes });
   if (answer.status === 'none') return null;
   const uses = assembled({
     task,
