@@ -61,10 +61,16 @@ function* work(order: TwoStageOrder, task: Task, standing: Standing): Generator<
     if (done) break;
     yield;
   }
-  standing.accept(yield* dive({ master, cutoff: standing.length(), tries: 3, choices: 1000 }));
+  standing.accept(yield* dive({ master, cutoff: standing.length(), tries: triesFor(task), choices: 1000 }));
   yield;
   yield* improve(order.solver, task, standing, master);
 }
+
+/** With many kinds each strip tried out is dear, and strips laid anew bring more for the same work. */
+const triesFor = (task: Task): number => (task.kinds > manyKinds ? 1 : 3);
+const manyKinds = 60;
+/** Quiet turns between two dives from the top. */
+const restBetween = (task: Task): number => 3 + Math.floor(task.kinds / 10);
 
 /** What the ways to go on share. */
 interface Going {
@@ -95,9 +101,9 @@ function* improve(
   let quiet = 0;
   for (let turn = 1; !standing.isProven() && !(tree.isOver() && quiet > turnsToRest); turn++) {
     const before = standing.length();
-    for (let n = 0; n < 6 && !standing.isProven(); n++) yield* layAnew(going);
+    for (let n = 0; n < 6 + task.kinds / 5 && !standing.isProven(); n++) yield* layAnew(going);
     for (let n = 0; n < partsPerTurn(standing) && !standing.isProven() && !tree.isOver(); n++) yield* prove(going);
-    if (quiet % 3 === 2 && !standing.isProven()) yield* diveAgain(going, root);
+    if (quiet % restBetween(task) === 2 && !standing.isProven()) yield* diveAgain(going, root);
     quiet = standing.length() < before ? 0 : quiet + 1;
     helper.owed = Math.max(-mostSaved, helper.owed - pivotsPerTurn);
     if (standing.isProven() || !asking.isTime(turn, quiet)) continue;
@@ -137,8 +143,8 @@ function* layAnew({ task, standing, lossOf, pool, chance }: Going): Generator<vo
 const leastStanding = 0.02;
 
 /** From the top, by other choices. */
-function* diveAgain({ standing, pool, chance }: Going, master: Master): Generator<void, void, void> {
-  const tries = 2 + Math.floor(chance() * 3);
+function* diveAgain({ task, standing, pool, chance }: Going, master: Master): Generator<void, void, void> {
+  const tries = triesFor(task) + Math.floor(chance() * 2);
   const found = yield* dive({ master, cutoff: standing.length(), tries, choices: 100, chance });
   if (found !== null) pool.add(found.map((u) => u.column));
   standing.accept(found);
@@ -178,7 +184,11 @@ const askingFor = (of: {
       const columns = pool.best({ most: next.most, slack: cutoff - of.value });
       const answer = coverBy(helper, { task, columns, left: task.demand, floors, ceilings, cutoff }, next.nodes);
       if (answer.status === 'found') standing.accept(answer.uses);
-      next = { turn: Math.ceil(turn * 1.5), most: next.most * 1.3, nodes: next.nodes * 2 };
+      next = {
+        turn: Math.ceil(turn * 1.5),
+        most: Math.min(600, next.most * 1.3),
+        nodes: Math.min(200, next.nodes * 2),
+      };
     },
   };
 };
