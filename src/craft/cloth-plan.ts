@@ -396,6 +396,7 @@ const clothPiece = (line: ClothLine<Omit<PieceUse, 'count'>>): FabricPlan['piece
   diagonal: line.diagonal,
   way: line.way,
   outlines: line.outlines,
+  ...(line.motif ? { motif: true } : {}),
   for: line.uses,
 });
 

@@ -257,6 +257,8 @@ export interface ClothPiece {
   readonly way: StripWay | null;
   /** Where pieces nest in the rectangle: as they are cut, from its upper left corner; else none. */
   readonly outlines: readonly Polygon[];
+  /** Only of pieces that are cut with their middle on a motif. */
+  readonly motif?: true;
   readonly for: readonly PieceUse[];
 }
 

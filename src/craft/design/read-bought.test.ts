@@ -95,6 +95,9 @@ test('lengths of cloth are read bare, or with a count and a price, and keep the 
 const whole = [
   { bought: { sheets: [{ size: ['18', '21'], count: 2, price: 3.5, name: 'remnant' }, { size: ['10', '10'] }] } },
   { bought: { lengths: ['1 yd', { length: '1/2 yd', count: 3, price: 6 }] } },
+  { ends: [{ size: ['10', '30'], count: 2, name: 'from the apron' }, { size: ['5', '6'] }] },
+  { repeat: { along: '6', across: '4', motif: ['2', '3'] } },
+  { repeat: { along: '6 1/2', motif: ['0', '3'] } },
 ];
 
 for (const cloth of whole) {
@@ -106,6 +109,17 @@ for (const cloth of whole) {
     assert.deepEqual(again.value, read.value);
   });
 }
+
+test('the fold and the tones cut round a motif are written so that they read the same', () => {
+  const cloth = { repeat: { along: '6', motif: ['0', '3'] } };
+  const document = { ...(documentWith(cloth, { motifs: ['light'] }) as object), cutting: { fold: true } };
+  const read = readQuilt(document);
+  assert.ok(read.ok);
+  assert.deepEqual([read.value.onFold, read.value.blocks[0]?.motifs], [true, ['light']]);
+  const again = readQuilt(toDocument(read.value));
+  assert.ok(again.ok);
+  assert.deepEqual(again.value, read.value);
+});
 
 // each expectation was derived by hand from docs/document.md
 const refused: readonly (readonly [fact: string, cloth: object, problems: readonly string[]])[] = [
@@ -130,6 +144,23 @@ const refused: readonly (readonly [fact: string, cloth: object, problems: readon
     'a length that squaring leaves nothing of',
     { bought: { lengths: ['5 in', '6 in'] } },
     ['design/too-small /fabrics/0/bought/lengths/0'],
+  ],
+  [
+    'ends beside sheets',
+    { bought: 'fat-quarter', ends: [{ size: ['5', '5'] }] },
+    ['design/only-by-length /fabrics/0/ends'],
+  ],
+  [
+    'a repeat beside lengths',
+    { bought: { lengths: ['1 yd'] }, repeat: { along: '6', motif: ['0', '3'] } },
+    ['design/only-by-length /fabrics/0/repeat'],
+  ],
+  ['an end without width', { ends: [{ size: ['0', '5'] }] }, ['design/not-positive /fabrics/0/ends/0/size/0']],
+  ['half an end', { ends: [{ size: ['5', '5'], count: 0.5 }] }, ['design/wrong-type /fabrics/0/ends/0/count']],
+  [
+    'a motif across that lies beyond its repeat',
+    { repeat: { along: '6', across: '4', motif: ['5', '3'] } },
+    ['design/motif-beyond-repeat /fabrics/0/repeat/motif/0'],
   ],
   [
     'a kind with an unknown key',

@@ -1,6 +1,7 @@
 // The cutting chart of each cloth: what to do in which order, the table of pieces, the layout to scale.
 import type { ClothPiece, FabricPlan, QuiltPlan } from '#craft';
 import type { LaidSheets } from '#craft/cutting';
+import { toNumber } from '#ground/exact';
 import type { ClothSign, ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { cutMark, usesText } from '#paper/cutting';
@@ -98,7 +99,7 @@ const directionsOf = (of: ChartOf): ClothDirectionsText => {
   const directions = ownDirections(of.fabric);
   const writing = writingOf(of);
   return {
-    before: printDirections(of),
+    before: [...printDirections(of), ...motifDirections(of)],
     cuts: [
       ...cutBefore(of.fabric).flatMap((one) => directionTexts(one.directions.parts, { ...writing, of: one.of })),
       ...directionTexts(directions.parts, writing),
@@ -134,6 +135,19 @@ const printDirections = ({ plan, fabric }: ChartOf): readonly string[] => {
   const way = design.print === 'one-way' ? 'has a top, and it' : 'has two ends that look the same, and it';
   return [
     `The print ${way} runs ${top}. Lay the cloth as the arrow shows, and turn no piece: sizes are across the cloth, then along it.`,
+  ];
+};
+
+/** Which pieces lie round a motif, and where the cloth begins. */
+const motifDirections = ({ plan, fabric, sign }: ChartOf): readonly string[] => {
+  const repeat = plan.quilt.fabrics.find(({ id }) => id === fabric.id)?.repeat ?? null;
+  if (fabric.motifs === null || repeat === null) return [];
+  const { unit } = plan.quilt;
+  const marks = inWords(fabric.pieces.flatMap((piece, i) => (piece.motif ? [cutMark(sign.letter, i)] : [])));
+  const [across, along] = repeat.motif.map((value) => lengthOnPaper(toNumber(value), unit));
+  const first = repeat.across === null ? `${along} along the cloth` : `${across} across and ${along} along the cloth`;
+  return [
+    `Square the end of the cloth so that the middle of the first motif lies ${first} from its corner. Cut ${marks} with the middle of each piece on a motif, and the others from the cloth beside and between: measure from motif to motif, not from cut to cut.`,
   ];
 };
 

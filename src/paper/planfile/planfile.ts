@@ -183,6 +183,7 @@ const fabricEntry = (plan: QuiltPlan, of: FabricPlan): unknown => {
       diagonal: cloth.diagonal,
       ...(cloth.way ? stripEntry(cloth.way) : {}),
       ...(cloth.outlines.length > 0 ? { outlines: cloth.outlines.map((outline) => outline.map(pair)) } : {}),
+      ...(cloth.motif ? { motif: true } : {}),
       for: cloth.for,
     })),
     layout: 'sheets' in of.laid ? { sheets: of.laid.sheets } : of.laid.layout,
