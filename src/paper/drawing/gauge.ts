@@ -1,7 +1,7 @@
 // A paper gauge: one edge at true scale with the check sizes of a block marked on it, each with the steps after which a unit
 // measures so.
 import { at, type Polygon } from '#ground/plane';
-import { ink, lettering, softInk, textWidthPt } from './ink.ts';
+import { ink, softInk, textWidthPt } from './ink.ts';
 import { element, numberText } from './svg.ts';
 import type { WholeDrawing } from './tiles.ts';
 
@@ -56,9 +56,13 @@ export const gauge = (of: { readonly marks: readonly GaugeMark[]; readonly scale
           fill: 'none',
         }),
       ),
-      ...placed.map(({ text, x, row }) =>
-        lettering({ text, x: x - 3, y: headPt + (row + 0.55) * rowPt, sizePt, anchor: 'end' }),
-      ),
     ],
+    labels: placed.map(({ text, x, row }) => ({
+      text,
+      x: x - 3 - textWidthPt(text, sizePt) / 2,
+      y: headPt + (row + 0.55) * rowPt,
+      sizePt,
+      fill: ink,
+    })),
   };
 };

@@ -51,6 +51,22 @@ const groundUnder = (
   });
 };
 
+/** Letters with the middle of their line. */
+export interface Lettered {
+  readonly text: string;
+  readonly x: number;
+  readonly y: number;
+  readonly sizePt: number;
+  readonly fill: string;
+}
+
+/** Where the labels stand that find room inside their outlines; the others are left out. */
+export const labelsInside = (labels: readonly Labelled[]): readonly Lettered[] =>
+  labels.flatMap(({ text, outline, fill }) => {
+    const place = placeFor(text, outline);
+    return place === null ? [] : [{ text, x: place.at.x, y: place.at.y, sizePt: place.sizePt, fill }];
+  });
+
 /** Whether the label finds room inside its outline at the least size. */
 export const fitsInside = ({ text, outline }: Labelled): boolean => placeFor(text, outline) !== null;
 

@@ -3,8 +3,8 @@
 import type { Polygon } from '#ground/plane';
 import { boxOf, centroid } from '#ground/plane';
 import { arrow } from './arrow.ts';
-import { cutEdgePt, ink, softInk } from './ink.ts';
-import { drawLabels } from './label.ts';
+import { cutEdgePt, ink, lettering, softInk } from './ink.ts';
+import { type Lettered, labelsInside } from './label.ts';
 import { framed, pathOf } from './shape.ts';
 import type { Drawing } from './svg.ts';
 import { element, picture } from './svg.ts';
@@ -19,7 +19,10 @@ interface TemplatePicture {
   readonly alt: string;
 }
 
-export const drawTemplate = (of: TemplatePicture): Drawing => picture({ ...drawnTemplate(of), alt: of.alt });
+export const drawTemplate = (of: TemplatePicture): Drawing => {
+  const drawn = drawnTemplate(of);
+  return picture({ ...drawn, parts: [...drawn.parts, ...drawn.labels.map(lettering)], alt: of.alt });
+};
 
 /** A template drawn from 0, 0, with the room that it takes. */
 export const drawnTemplate = (
@@ -28,6 +31,7 @@ export const drawnTemplate = (
   readonly widthPt: number;
   readonly heightPt: number;
   readonly parts: readonly string[];
+  readonly labels: readonly Lettered[];
   readonly cut: Polygon;
 } => {
   const box = boxOf(of.template.points);
@@ -61,11 +65,7 @@ export const drawnTemplate = (
         heads: 'both',
         colour: softInk,
       }),
-      ...drawLabels({
-        labels: [{ text: of.label, outline: seam, fill: ink }],
-        bounds: boxOf(cut),
-        tooSmall: 'leave-out',
-      }),
     ],
+    labels: labelsInside([{ text: of.label, outline: seam, fill: ink }]),
   };
 };

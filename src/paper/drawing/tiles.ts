@@ -1,7 +1,8 @@
 // A drawing larger than a page, over several sheets at its own scale: each shows its part of the whole and a strip of its
 // neighbours', with lines and diamonds that lie on each other when the sheets are put together.
 import type { Box, Point, Polygon } from '#ground/plane';
-import { hairlinePt, lettering, softInk, thread } from './ink.ts';
+import { hairlinePt, lettering, softInk, textWidthPt, thread } from './ink.ts';
+import type { Lettered } from './label.ts';
 import type { Drawing } from './svg.ts';
 import { element, group, numberText, picture } from './svg.ts';
 
@@ -10,6 +11,8 @@ export interface WholeDrawing {
   readonly heightPt: number;
   /** Drawn from 0, 0. */
   readonly parts: readonly string[];
+  /** Drawn whole, on each sheet that has room for all of it. */
+  readonly labels: readonly Lettered[];
   /** What must be on some sheet: sheets that none of these reach are left out. */
   readonly outlines: readonly Polygon[];
 }
@@ -48,11 +51,37 @@ export const drawTiles = (of: {
     })),
   );
   const marks = joinMarks({ columns, rows, whole: [whole.widthPt, whole.heightPt] });
+  const lettersOn = lettersBy(
+    whole.labels,
+    windows.map(({ box }) => box),
+  );
   return windows
     .filter(({ box }) => whole.outlines.some((outline) => reaches(outline, box)))
     .map(({ row, column, box }, index) => {
       const sheet: SheetName = { number: index + 1, row, column };
-      return { sheet, drawing: drawWindow({ sheet, box, parts: [...whole.parts, ...marks], alt: of.alt(sheet) }) };
+      const parts = [...whole.parts, ...marks, ...lettersOn(box)];
+      return { sheet, drawing: drawWindow({ sheet, box, parts, alt: of.alt(sheet) }) };
+    });
+};
+
+/** A label that no sheet has room for stands on the one where its middle lies, moved in from the edge. */
+const lettersBy = (labels: readonly Lettered[], boxes: readonly Box[]): ((box: Box) => readonly string[]) => {
+  const edgePt = 2;
+  const written = (label: Lettered, x: number): string => lettering({ ...label, x });
+  const halfOf = ({ text, sizePt }: Lettered): number => textWidthPt(text, sizePt) / 2 + edgePt;
+  const isHeld = (label: Lettered, box: Box): boolean =>
+    label.x - halfOf(label) >= box.x &&
+    label.x + halfOf(label) <= box.x + box.width &&
+    label.y - label.sizePt >= box.y &&
+    label.y + label.sizePt <= box.y + box.height;
+  const isOn = (label: Lettered, box: Box): boolean =>
+    label.x >= box.x && label.x < box.x + box.width && label.y >= box.y && label.y < box.y + box.height;
+  return (box) =>
+    labels.flatMap((label) => {
+      if (isHeld(label, box)) return [written(label, label.x)];
+      if (boxes.some((other) => isHeld(label, other)) || boxes.find((other) => isOn(label, other)) !== box) return [];
+      const half = halfOf(label);
+      return [written(label, Math.min(Math.max(label.x, box.x + half), box.x + box.width - half))];
     });
 };
 

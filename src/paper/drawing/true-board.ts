@@ -6,7 +6,7 @@ import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { movedApart } from './apart.ts';
 import { cutEdgePt, ink, softInk } from './ink.ts';
-import { drawLabels } from './label.ts';
+import { labelsInside } from './label.ts';
 import { framed, pathOf } from './shape.ts';
 import { element } from './svg.ts';
 import type { WholeDrawing } from './tiles.ts';
@@ -50,17 +50,13 @@ export const trueBoard = (of: {
     widthPt: box.width * scale + 2 * padPt,
     heightPt: box.height * scale + 2 * padPt,
     outlines: laid.map(({ cut }) => cut),
-    parts: [
-      ...laid.flatMap(({ cut, seam }) => [line(cut, ink, cutEdgePt), line(seam, softInk, 0.6, '4 2')]),
-      ...drawLabels({
-        labels: laid.map(({ seam }, i) => {
-          const patch = block.patches[i];
-          const letter = patch === undefined ? '' : signOf(signs, patch.fabric).letter;
-          return { text: `${patch?.piece ?? ''} · ${letter}`, outline: seam, fill: ink };
-        }),
-        bounds: { x: 0, y: 0, width: 0, height: 0 },
-        tooSmall: 'leave-out',
+    parts: [...laid.flatMap(({ cut, seam }) => [line(cut, ink, cutEdgePt), line(seam, softInk, 0.6, '4 2')])],
+    labels: labelsInside(
+      laid.map(({ seam }, i) => {
+        const patch = block.patches[i];
+        const letter = patch === undefined ? '' : signOf(signs, patch.fabric).letter;
+        return { text: `${patch?.piece ?? ''} · ${letter}`, outline: seam, fill: ink };
       }),
-    ],
+    ),
   };
 };
