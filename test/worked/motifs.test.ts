@@ -38,7 +38,12 @@ test('every piece lies with its middle on a motif, row after row of them', () =>
     [2, 9],
     [6, 9],
   ]);
-  const { laid, buy, motifs } = only(plan.fabrics);
+  const { laid, buy, motifs, directions } = only(plan.fabrics);
+  // what falls off between them is in no place that could be named
+  assert.deepEqual(
+    directions.remnants.filter(({ from }) => from !== 'cloth-end'),
+    [],
+  );
   assert.deepEqual([laid.layout.length, laid.bound], [10.5, 10.5]);
   // by hand: 10 1/2 + 6 of the repeat + 2 of squaring are 18 1/2 in, five steps of 4 1/2
   assert.equal(buy.amount, 0.625);

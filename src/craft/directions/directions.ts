@@ -67,7 +67,10 @@ export interface DirectionsTask {
 /** @source docs/formulas.md#remnants */
 export const directionsFor = (task: DirectionsTask): ClothDirections => {
   const bare = 'sheets' in task.laid ? sheetParts(task.laid) : clothPart(task.laid.layout, task.allowances);
-  const remnants = remnantsOf(bare.flatMap(leftOf), task.unit);
+  // round motifs pieces stand apart, and what falls off lies between them
+  const standsApart = !('sheets' in task.laid) && task.laid.motifs !== undefined;
+  const left = bare.flatMap(leftOf).filter(({ from }) => !standsApart || from === 'cloth-end');
+  const remnants = remnantsOf(left, task.unit);
   const nameOf = namesIn(remnants);
   let number = 0;
   const parts = bare.map(
