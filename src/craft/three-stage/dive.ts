@@ -67,7 +67,7 @@ export const heightsLeft = (lies: Lies, left: Int32Array): ReadonlySet<number> =
 };
 
 /** One piece alone in a strip, of each kind: so that every demand can be met. */
-const singlesFor = (lies: Lies): readonly Strip[] => {
+export const singlesFor = (lies: Lies): readonly Strip[] => {
   const lieOf = new Map<number, number>();
   for (let lie = 0; lie < lies.size; lie++)
     if (lies.tall[lie] === lies.flat[lies.kind[lie] as number]) lieOf.set(lies.kind[lie] as number, lie);

@@ -15,9 +15,20 @@ export interface Linear {
   readonly done: boolean;
 }
 
+/** So many strips at least have this height or more. */
+export interface Level {
+  readonly height: number;
+  readonly least: number;
+}
+
 export interface LinearTask {
   readonly lies: Lies;
   readonly filler: Filler;
+  /** Pieces of each kind. */
+  readonly demand: Int32Array;
+  readonly levels: readonly Level[];
+  /** What a strip costs: its height, or where strips are counted the same for each, the greatest of `heights`. */
+  readonly cost: 'own-height' | 'one-height';
   /** Heights that strips may have, rising. */
   readonly heights: Int32Array;
   /** Strips to begin with; every kind is in one of them. */
@@ -25,22 +36,27 @@ export interface LinearTask {
 }
 
 /** One round of new strips a step. The bound holds for layouts of strips of the given heights. */
-export function* linearOver({ lies, filler, heights, strips }: LinearTask): Generator<Linear, Linear, void> {
-  const program = linearProgramFor(lies.demand);
+export function* linearOver(task: LinearTask): Generator<Linear, Linear, void> {
+  const { lies, demand, levels } = task;
+  const program = linearProgramFor([...demand, ...levels.map((level) => level.least)]);
   const columns: Strip[] = [];
-  for (const strip of new Set(strips)) addStrip({ program, columns, strip });
+  for (const strip of new Set(task.strips)) addStrip({ program, columns, strip, task });
   let bound = 0;
   let worth = lies.area.map((a) => a / lies.width);
   for (;;) {
     while (program.solve(pivotsAtOnce) === 'stopped') yield { bound, worth, support: [], done: false };
     const duals = program.duals().map((y) => Math.max(0, y));
-    const { fresh, excess } = betterStrips({ lies, filler, heights, worth: duals });
-    const total = duals.reduce((all, y, k) => all + y * (lies.demand[k] as number), 0);
+    const pieces = duals.slice(0, lies.kinds);
+    const above = levels.map((level, i) => ({ height: level.height, worth: duals[lies.kinds + i] as number }));
+    const { fresh, excess } = betterStrips({ task, worth: pieces, above });
+    const total =
+      pieces.reduce((all, y, k) => all + y * (demand[k] as number), 0) +
+      levels.reduce((all, level, i) => all + level.least * (duals[lies.kinds + i] as number), 0);
     if (total / excess > bound) {
       bound = total / excess;
-      worth = duals;
+      worth = pieces;
     }
-    for (const strip of fresh) addStrip({ program, columns, strip });
+    for (const strip of fresh) addStrip({ program, columns, strip, task });
     const support = program.support().map(([j, x]) => [columns[j] as Strip, x] as const);
     const linear = { bound, worth, support, done: fresh.length === 0 || total - bound < 1e-7 * total };
     if (linear.done) return linear;
@@ -48,15 +64,25 @@ export function* linearOver({ lies, filler, heights, strips }: LinearTask): Gene
   }
 }
 
-const addStrip = (of: { readonly program: LinearProgram; readonly columns: Strip[]; readonly strip: Strip }): void => {
-  const { program, columns, strip } = of;
+const addStrip = (of: {
+  readonly program: LinearProgram;
+  readonly columns: Strip[];
+  readonly strip: Strip;
+  readonly task: LinearTask;
+}): void => {
+  const { program, columns, strip, task } = of;
   const rows: number[] = [];
   const factors: number[] = [];
   for (let i = 0; i < strip.gives.length; i += 2) {
     rows.push(strip.gives[i] as number);
     factors.push(strip.gives[i + 1] as number);
   }
-  program.addColumn(strip.height, rows, factors);
+  task.levels.forEach((level, i) => {
+    if (strip.height < level.height) return;
+    rows.push(task.lies.kinds + i);
+    factors.push(1);
+  });
+  program.addColumn(task.cost === 'own-height' ? strip.height : (task.heights.at(-1) as number), rows, factors);
   columns.push(strip);
 };
 
@@ -73,15 +99,16 @@ const near = 1e-8;
  * @returns excess: the greatest worth of any strip by its height, at least 1; worths divided by it suit every strip
  */
 const betterStrips = (of: {
-  readonly lies: Lies;
-  readonly filler: Filler;
-  readonly heights: Int32Array;
+  readonly task: LinearTask;
   readonly worth: Float64Array;
+  /** What a strip is worth for being at least so high. */
+  readonly above: readonly { readonly height: number; readonly worth: number }[];
 }): { readonly fresh: readonly Strip[]; readonly excess: number } => {
-  const { lies, filler, heights, worth } = of;
-  const { stacks, across } = filler;
+  const { task, worth, above } = of;
+  const { lies, heights, demand } = task;
+  const { stacks, across } = task.filler;
   const highest = heights.at(-1) as number;
-  stacks.build({ worth, left: lies.demand, height: highest, widest: lies.width });
+  stacks.build({ worth, left: demand, height: highest, widest: lies.width });
   const found: { readonly rate: number; readonly strip: Strip }[] = [];
   let excess = 1;
   for (const height of heights) {
@@ -94,12 +121,13 @@ const betterStrips = (of: {
         id: place,
         wide: lies.wide[lie] as number,
         worth: value,
-        most: lies.demand[lies.kind[lie] as number] as number,
+        most: demand[lies.kind[lie] as number] as number,
       });
     }
-    const rate = across.best() / height;
+    const levels = above.reduce((all, level) => (level.height <= height ? all + level.worth : all), 0);
+    const rate = (across.best() + levels) / height;
     excess = Math.max(excess, rate);
-    if (rate <= 1 + near) continue;
+    if (rate <= 1 + near || across.best() === 0) continue;
     const chosen: number[] = [];
     across.read(chosen);
     const piles: number[][] = [];

@@ -10,6 +10,7 @@ import {
   type StripUse,
 } from '#craft/strips';
 import { improving } from './improve.ts';
+import { levelledOver } from './levels.ts';
 import { liesOf, type StripHeights } from './lies.ts';
 import { type Linear, linearOver } from './linear.ts';
 import { relaid } from './neighbours.ts';
@@ -51,7 +52,15 @@ const roundings = 12;
 function* guided(state: State): Generator<StripsFound, void, void> {
   const { lies, filler, chance, pool } = state;
   const strips = [...state.best];
-  const linear = linearOver({ lies, filler, heights: lies.heights, strips: state.best });
+  const linear = linearOver({
+    lies,
+    filler,
+    demand: lies.demand,
+    levels: [],
+    cost: 'own-height',
+    heights: lies.heights,
+    strips: state.best,
+  });
   let last: Linear;
   for (;;) {
     const { value, done } = linear.next();
@@ -73,7 +82,17 @@ function* guided(state: State): Generator<StripsFound, void, void> {
     );
     if (i % 4 === 3) yield foundIn(state);
   }
+  if (lies.stripHeights === 'any' || state.length > mostLevelled * (lies.heights.at(-1) as number)) return;
+  const known = [...new Set([...state.best, ...support.map(([strip]) => strip)])];
+  for (const bound of levelledOver({ lies, filler, strips: known })) {
+    raiseBound(state, bound, 'linear');
+    if (isProven(state)) return;
+    yield foundIn(state);
+  }
 }
+
+/** Layouts of more strips of the greatest height gain too little from counting strips. */
+const mostLevelled = 40;
 
 function* sliced(state: State): Generator<StripsFound, void, void> {
   for (const bound of slicesOver(state.lies)) {
