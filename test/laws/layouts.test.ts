@@ -23,8 +23,8 @@ import { searchTwoStages } from '#craft/two-stage';
 import { layoutFaults, placedPieces } from '../../bench/layouts/checked.ts';
 import { openSolver } from '../../src/cli/solver.ts';
 
-/** While fuzzing ten thousand random jobs, whatever number other laws are tried with. */
-const numRuns = (sample: number): number => (process.env.SEAMSTEAD_RUNS === undefined ? sample : 10_000);
+/** Of the bounds: while fuzzing ten thousand random jobs, whatever number other laws are tried with. */
+const boundRuns = process.env.SEAMSTEAD_RUNS === undefined ? 40 : 10_000;
 
 const kinds = fc.record({
   across: fc.integer({ min: 2, max: 30 }),
@@ -97,7 +97,7 @@ for (const [name, cutting] of Object.entries(cuttings)) {
         if (least < Number.POSITIVE_INFINITY)
           assert.ok(found.length >= least, `${found.length} below the least ${least}`);
       }),
-      { seed: 51, numRuns: numRuns(40) },
+      { seed: 51, numRuns: boundRuns },
     );
   });
 
@@ -109,7 +109,7 @@ for (const [name, cutting] of Object.entries(cuttings)) {
         const cut = placed.reduce((sum, { width, height }) => sum + width * height, 0);
         assert.equal(cut + leftOver(job, placed, long), job.width * long);
       }),
-      { seed: 52, numRuns: numRuns(40) },
+      { seed: 52, numRuns: 40 },
     );
   });
 
@@ -119,7 +119,7 @@ for (const [name, cutting] of Object.entries(cuttings)) {
         const [a, b] = [searchFor(job, cutting, solver), searchFor(job, cutting, solver)];
         assert.deepEqual(stepped(a, steps), stepped(b, steps));
       }),
-      { seed: 53, numRuns: numRuns(20) },
+      { seed: 53, numRuns: 20 },
     );
   });
 }
@@ -135,7 +135,7 @@ test('layouts: three stages are never longer than two, step for step', () => {
       for (const stripHeights of ['piece', 'any'] as const)
         assert.ok(through(job, { stages: 3, stripHeights }, 4 * steps) <= two);
     }),
-    { seed: 58, numRuns: numRuns(20) },
+    { seed: 58, numRuns: 20 },
   );
 });
 
@@ -165,7 +165,7 @@ test('planned cloth: exactly the pieces demanded, and no bound above the length'
       assert.deepEqual(checkLayout({ layout, width: length(job.width / 8), demands: demandsOf(job) }), []);
       assert.ok(bound <= layout.length);
     }),
-    { seed: 54, numRuns: numRuns(30) },
+    { seed: 54, numRuns: 30 },
   );
 });
 
@@ -177,7 +177,7 @@ test('planned cloth: the order in which pieces are listed changes neither length
       const [a, b] = [planned(job, demands), planned(job, turnedRound)];
       assert.deepEqual([a.layout.length, a.bound], [b.layout.length, b.bound]);
     }),
-    { seed: 55, numRuns: numRuns(30) },
+    { seed: 55, numRuns: 30 },
   );
 });
 
@@ -193,7 +193,7 @@ test('planned cloth: cloth and pieces of twice the size take twice the length', 
       const once = planned(job);
       assert.deepEqual([twice.layout.length, twice.bound], [2 * once.layout.length, 2 * once.bound]);
     }),
-    { seed: 56, numRuns: numRuns(30) },
+    { seed: 56, numRuns: 30 },
   );
 });
 
@@ -203,6 +203,6 @@ test('planned cloth: leave to turn never costs cloth', () => {
       const still = demandsOf(job).map((demand) => ({ ...demand, mayTurn: false }));
       assert.ok(planned(job).layout.length <= planned(job, still).layout.length);
     }),
-    { seed: 57, numRuns: numRuns(30) },
+    { seed: 57, numRuns: 30 },
   );
 });
