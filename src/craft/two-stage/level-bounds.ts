@@ -9,6 +9,7 @@ export interface LevelBounds {
   readonly byWidth: Int32Array;
   /** Strips needed by the ways in which those widths fit together; worked out when first asked for. */
   readonly byFitting: (level: number) => number;
+  readonly isKnown: (level: number) => boolean;
   readonly mayTurn: boolean;
 }
 
@@ -18,6 +19,7 @@ export const levelBoundsFor = (task: Task): LevelBounds => {
   return {
     mayTurn: task.lies.some((l) => l.turned),
     byWidth: stripsByWidth(task, task.demand),
+    isKnown: (level) => known.has(level),
     byFitting: (level) => {
       const found = known.get(level) ?? stripsFitting(task, level);
       known.set(level, found);
@@ -74,10 +76,14 @@ export const stripCounts = (master: Master): Float64Array => {
   return counts;
 };
 
-/** Asks for the strips that levels need, where the program's answer has fewer. @returns whether anything was asked */
+/** Levels looked at by fitting in one go: each is a program of its own. */
+const fittingsAtOnce = 2;
+
+/** Asks for the strips that levels need, where the program's answer has fewer. @returns whether there may be more to ask */
 export const askForStrips = (master: Master, bounds: LevelBounds): boolean => {
   const counts = stripCounts(master);
   let asked = false;
+  let fittings = 0;
   for (let level = 0; level < counts.length; level++) {
     const now = counts[level] as number;
     const whole = Math.ceil(now - 1e-6);
@@ -85,7 +91,9 @@ export const askForStrips = (master: Master, bounds: LevelBounds): boolean => {
     const wide = bounds.byWidth[level] as number;
     // pieces that turn leave the high strips: what those then need by fitting rarely reaches what the program takes
     const isFar = bounds.mayTurn && wide < whole - 1;
-    const needed = wide > now + 1e-6 || isFar ? wide : bounds.byFitting(level);
+    const isByWidth = wide > now + 1e-6 || isFar;
+    if (!isByWidth && !bounds.isKnown(level) && ++fittings > fittingsAtOnce) return true;
+    const needed = isByWidth ? wide : bounds.byFitting(level);
     if (needed <= now + 1e-6) continue;
     setFloor(master, level, needed);
     asked = true;
@@ -107,11 +115,16 @@ export const askByWidth = (master: Master): boolean => {
   return asked;
 };
 
+/** Of the tables of prices, filled between two yields. */
+const cellsAtOnce = 1e6;
+
 /** Solves with the rows of the level bounds, added as they are found to be short. */
 export function* solveWithLevels(master: Master, bounds: LevelBounds): Generator<Relaxed, Relaxed, void> {
   let best = 0;
+  const { room, lies } = master.task;
+  const rounds = Math.max(1, Math.min(6, Math.floor(cellsAtOnce / (room * lies.length))));
   for (;;) {
-    const relaxed = solveByColumns(master, { rounds: 6, cutoff: Number.POSITIVE_INFINITY });
+    const relaxed = solveByColumns(master, { rounds, cutoff: Number.POSITIVE_INFINITY });
     best = Math.max(best, relaxed.bound);
     const now = { ...relaxed, bound: best };
     if (relaxed.status === 'infeasible' || (relaxed.status === 'whole' && !askForStrips(master, bounds))) return now;

@@ -9,6 +9,7 @@ import {
   lowerBoundFor,
   type ShopStep,
   type StripSearch,
+  type StripsFound,
   type StripUse,
 } from '#craft/strips';
 import { type Chance, chanceFrom } from '#ground/chance';
@@ -36,6 +37,7 @@ export interface TwoStageOrder {
  * @source docs/formulas.md#layout
  */
 export function* searchTwoStages(order: TwoStageOrder): StripSearch {
+  if (order.job.kinds.every((k) => k.count === 0)) return nothing;
   const task = taskFor(order.job);
   const standing = standingFor({ task, shop: order.shop, start: plainStart(order.job) });
   standing.raise(standing.round(plainBound(order.job) / task.heightUnit), 'area');
@@ -48,6 +50,8 @@ export function* searchTwoStages(order: TwoStageOrder): StripSearch {
   }
   return standing.found();
 }
+
+const nothing: StripsFound = { strips: [], length: 0, bound: 0, boundKind: 'area' };
 
 function* work(order: TwoStageOrder, task: Task, standing: Standing): Generator<void, void, void> {
   const area = lowerBoundFor(order.job, standing.length() * task.heightUnit);
