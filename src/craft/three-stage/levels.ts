@@ -31,9 +31,9 @@ export function* levelledOver({ lies, filler, strips }: Levelled): Generator<num
       linearOver({ lies, filler, demand, levels: [], cost: 'one-height', heights: highest, strips: singles }),
     )) {
       count = Math.ceil(bound / (highest[0] as number) - 1e-6);
-      yield 0;
     }
     levels.push({ height, least: count });
+    yield 0;
   }
   // a level that asks for no more than the next one above it says nothing new
   const telling = levels.filter((level, i) => level.least > (levels[i + 1]?.least ?? 0));
