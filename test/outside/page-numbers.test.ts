@@ -1,0 +1,141 @@
+// Every figure that is printed is the plan's: cut sizes and counts, what to buy, how many to make, check sizes, read back from
+// the text of the printed pages of every example.
+
+import assert from 'node:assert/strict';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { test } from 'node:test';
+import { planQuilt, type QuiltPlan } from '#craft';
+import { type Chapter, clothSignsFor, patternPages } from '#paper';
+import { openPress } from '#print';
+import { said } from './pdf.ts';
+
+/** The text of some chapters as it is written, in one line. */
+const textOf = async (plan: QuiltPlan, chapters: readonly Chapter[]): Promise<string> => {
+  const folder = mkdtempSync(join(tmpdir(), 'seamstead-numbers-'));
+  const press = openPress();
+  try {
+    const path = join(folder, 'pages.pdf');
+    writeFileSync(path, (await press.pdf(patternPages(plan, { chapters }), { paper: 'letter' })).bytes);
+    return said('pdftotext', ['-raw', path, '-']).replace(/[\s\u00a0\u202f]+/g, ' ');
+  } finally {
+    press.close();
+    rmSync(folder, { recursive: true });
+  }
+};
+
+const glyphs: Readonly<Record<string, number>> = {
+  '¼': 1 / 4,
+  '½': 1 / 2,
+  '¾': 3 / 4,
+  '⅓': 1 / 3,
+  '⅔': 2 / 3,
+  '⅛': 1 / 8,
+  '⅜': 3 / 8,
+  '⅝': 5 / 8,
+  '⅞': 7 / 8,
+};
+
+const figure = String.raw`(?:(?:\d+(?:\.\d+)?\s?)?(?:[¼½¾⅓⅔⅛⅜⅝⅞]|[⁰¹²³⁴-⁹]+\s?[⁄/]\s?[₀-₉]+|\d+⁄\d+)|\d+(?:\.\d+)?)`;
+
+const digitsIn = (text: string): number =>
+  Number([...text].map((sign) => String('0123456789'.indexOf(sign) >= 0 ? sign : digitOf(sign))).join(''));
+
+const digitOf = (sign: string): number => Math.max('⁰¹²³⁴⁵⁶⁷⁸⁹'.indexOf(sign), '₀₁₂₃₄₅₆₇₈₉'.indexOf(sign));
+
+/** A length or amount as it is printed: "4⅞", "10.5", "3 ⁵⁄₁₆". */
+const valueOf = (text: string): number => {
+  const last = text.at(-1) ?? '';
+  if (last in glyphs) return Number(text.slice(0, -1).trim() || 0) + (glyphs[last] as number);
+  const slash = /([⁰¹²³⁴-⁹]+|\d+)\s?[⁄/]\s?([₀-₉]+|\d+)$/.exec(text);
+  if (slash) {
+    const whole = text.slice(0, slash.index).trim();
+    return Number(whole || 0) + digitsIn(slash[1] as string) / digitsIn(slash[2] as string);
+  }
+  return Number(text);
+};
+
+test('printed figures are read back as they are meant', () => {
+  // by hand
+  assert.deepEqual(['4⅞', '½', '10.5', '12', '3⁵⁄₁₆'].map(valueOf), [4.875, 0.5, 10.5, 12, 3.3125]);
+});
+
+/** Half of the finest mark: what "about" may be off by. */
+const near = (plan: QuiltPlan): number => (plan.quilt.unit === 'in' ? 1 / 16 : 0.05) + 1e-9;
+
+const planOf = (name: string): QuiltPlan => {
+  const planned = planQuilt(readFileSync(`examples/${name}`, 'utf8'), { budget: { steps: 0 } });
+  assert.ok(planned.ok, name);
+  return planned.value;
+};
+
+const all = (text: string, pattern: string): readonly RegExpMatchArray[] => [
+  ...text.matchAll(new RegExp(pattern, 'g')),
+];
+
+for (const name of readdirSync('examples').filter((file) => file.endsWith('.quilt.json'))) {
+  const plan = planOf(name);
+  const { unit } = plan.quilt;
+
+  test(`${name}: every check size and every count of a step is printed as planned`, async () => {
+    const text = await textOf(plan, ['blocks']);
+    const steps = plan.blocks.flatMap((block) => block.steps);
+    const sizes = all(text, `[Uu]nit (\\d+) measures (about )?(${figure}) × (${figure}) ${unit}\\.`);
+    assert.equal(sizes.length, steps.length);
+    sizes.forEach(([, number, about, across, down], i) => {
+      const step = steps[i];
+      assert.ok(step && step.makes === `#${number}`, `${number} stands for ${step?.makes}`);
+      [across, down].forEach((side, k) => {
+        const off = Math.abs(valueOf(side ?? '') - (step.unfinished[k] ?? 0));
+        assert.ok(off <= (about === undefined ? 1e-9 : near(plan)), `${step.id}: ${side} for ${step.unfinished[k]}`);
+      });
+    });
+    // 'make 24 (2 a block)'
+    const counts = all(text, String.raw`make (\d+)(?: \((\d+) a block\))?`).map(([, made]) => Number(made));
+    assert.deepEqual(
+      counts.toSorted((a, b) => a - b),
+      steps.map(({ total }) => total).toSorted((a, b) => a - b),
+    );
+    const makes = all(text, String.raw`Make (\d+) (?:about )?${figure} ×`).map(([, made]) => Number(made));
+    assert.deepEqual(
+      makes,
+      plan.blocks.filter(({ patches }) => patches.length > 0).map(({ count }) => count),
+    );
+  });
+
+  test(`${name}: every cut size and its number is printed as planned`, async () => {
+    const text = await textOf(plan, ['cutting']);
+    const signs = clothSignsFor(plan);
+    const rows = all(
+      text,
+      `\\b([A-Z]{1,2}\\d+) (\\d+) (${figure})(?: × (${figure}))? ${unit} (?:square|rectangle|box|strip|pair)`,
+    );
+    const printed = new Map(rows.map(([, mark, count, across, along]) => [mark, { count, across, along }]));
+    const lines = plan.fabrics.flatMap((fabric) =>
+      fabric.pieces.map((piece, i) => ({ piece, mark: `${signs.get(fabric.id)?.letter}${i + 1}` })),
+    );
+    assert.deepEqual([...printed.keys()].toSorted(), lines.map(({ mark }) => mark).toSorted());
+    for (const { piece, mark } of lines) {
+      const row = printed.get(mark);
+      const [across, along] = [valueOf(row?.across ?? ''), valueOf(row?.along ?? row?.across ?? '')];
+      assert.equal(Number(row?.count), piece.count, mark);
+      assert.ok(
+        Math.abs(across - piece.cut[0]) < 1e-9 && Math.abs(along - piece.cut[1]) < 1e-9,
+        `${mark}: ${across} × ${along} for ${piece.cut}`,
+      );
+    }
+  });
+
+  test(`${name}: what to buy of every cloth is printed as planned`, async () => {
+    const text = await textOf(plan, ['cloth']);
+    const signs = clothSignsFor(plan);
+    for (const { id, buy } of plan.fabrics) {
+      if (buy.unit === 'sheets') continue;
+      const sign = signs.get(id);
+      const row = new RegExp(`\\b${sign?.letter} ${sign?.name} (${figure}) ${buy.unit}\\b`).exec(text);
+      assert.ok(row, `${sign?.letter} ${sign?.name}`);
+      assert.ok(Math.abs(valueOf(row[1] as string) - buy.amount) < 1e-9, `${row[0]} for ${buy.amount}`);
+    }
+  });
+}
