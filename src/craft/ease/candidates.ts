@@ -4,9 +4,12 @@ import {
   type Job,
   ownStripsFor,
   patternKey,
+  patternOf,
+  type Run,
   type StackUse,
   type StripUse,
   stackKey,
+  stackOf,
   withoutSurplus,
 } from '#craft/strips';
 import { fillings, heightChoices, onHeights, partsOf, roughLengthOn, singleParts } from './by-height.ts';
@@ -37,7 +40,7 @@ export const candidatesFor = (of: {
     known.add(key);
     all.push({ strips, effort });
   };
-  const given = withoutSurplus(job, of.strips);
+  const given = tidied(job, withoutSurplus(job, of.strips));
   offer(given);
   offer(ownStripsFor(job).filter(({ times }) => times > 0));
   for (const parts of sourcesFor(job, given))
@@ -46,6 +49,22 @@ export const candidatesFor = (of: {
       for (const filling of fillings) offer(onHeights({ job, parts, heights, filling }));
     }
   return all;
+};
+
+/** A search may list one kind twice in a part, and one part twice in a strip: written once, strips alike are seen to be so. */
+const tidied = (job: Job, strips: readonly StripUse[]): readonly StripUse[] =>
+  strips.map(({ pattern, times }) => ({
+    pattern: patternOf(pattern.parts.map((part) => ({ ...part, stack: stackOf(job, togetherIn(part.stack.runs)) }))),
+    times,
+  }));
+
+const togetherIn = (runs: readonly Run[]): readonly Run[] => {
+  const kinds = new Map<string, Run>();
+  for (const run of runs) {
+    const key = `${run.kind} ${run.turned}`;
+    kinds.set(key, { ...run, times: run.times + (kinds.get(key)?.times ?? 0) });
+  }
+  return [...kinds.values()];
 };
 
 const sourcesFor = (job: Job, strips: readonly StripUse[]): readonly (readonly StackUse[])[] => {

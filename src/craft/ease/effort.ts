@@ -1,15 +1,6 @@
 // How much work is a layout for a person with a rotary cutter? Strip heights, measures to set the ruler to, ways to fill a
 // strip, strokes of the blade. Squares that are cut apart corner to corner take the same strokes in every layout: not counted.
-import {
-  heightOf,
-  type Job,
-  type Kind,
-  lengthOf,
-  patternKey,
-  type StripPattern,
-  type StripUse,
-  widthOf,
-} from '#craft/strips';
+import { heightOf, type Job, type Kind, lengthOf, type StripPattern, type StripUse, widthOf } from '#craft/strips';
 
 export interface Effort {
   readonly length: number;
@@ -32,7 +23,7 @@ export const effortOf = (job: Job, strips: readonly StripUse[]): Effort => {
     if (times === 0) continue;
     const cuts = cutsIn(job, pattern);
     for (const measure of cuts.measures) measures.add(measure);
-    patterns.add(patternKey(pattern));
+    patterns.add(sizesIn(job, pattern));
     heights.add(pattern.height);
     strokes += times * cuts.strokes;
   }
@@ -43,6 +34,34 @@ export const effortOf = (job: Job, strips: readonly StripUse[]): Effort => {
     patterns: patterns.size,
     strokes,
   };
+};
+
+/** What a strip is cut into, whatever the pieces are called: equal neighbours counted. */
+const sizesIn = (job: Job, { parts }: StripPattern): string =>
+  counted(
+    parts.map(({ stack, times }) => [
+      counted(
+        stack.runs.map(({ kind: index, turned, times: n }) => {
+          const kind = job.kinds[index] as Kind;
+          return [`${widthOf(kind, turned)}x${heightOf(kind, turned)}`, n];
+        }),
+      ),
+      times,
+    ]),
+  );
+
+const counted = (all: readonly (readonly [text: string, times: number])[]): string => {
+  let said = '';
+  let text = '';
+  let times = 0;
+  for (const [next, n] of all) {
+    if (next === text) times += n;
+    else {
+      said += `${times}*${text};`;
+      [text, times] = [next, n];
+    }
+  }
+  return `[${said}${times}*${text}]`;
 };
 
 /** Below zero when a is less work, whatever its length; the shorter of equal ones. */
