@@ -55,6 +55,7 @@ const fromStrips = (piece: PlannedPiece, all: readonly (ChosenWay | null)[], nat
     // as it lies in the strip, so that its grain is the strip's
     template: way.cutBy === 'template' ? { points: rowOutlines(way.row, 1)[0] ?? [], seamLine: way.seamLine } : null,
     way,
+    alone: piece.cut,
   };
   return { ...piece, cut };
 };

@@ -3,6 +3,7 @@ import {
   allowancesFor,
   type ClothLine,
   type ClothNature,
+  type Cut,
   type CuttingProblem,
   type Demand,
   demandsOf,
@@ -88,8 +89,8 @@ export const blockPieces = (of: {
         ({ fabric, turn, count }): WantedPiece => ({
           fabric,
           ...(motifs.includes(piece.tone) && of.natures.get(fabric)?.repeat !== undefined
-            ? { cut: { ...piece.cut, ways: [], pair: null }, motif: true }
-            : { cut: piece.cut }),
+            ? { cut: { ...templateOf(piece.cut), ways: [], pair: null }, motif: true }
+            : { cut: templateOf(piece.cut) }),
           lie: 'free',
           turn,
           count,
@@ -106,6 +107,9 @@ export const blockPieces = (of: {
       ),
     );
   });
+
+/** Whether it comes from strips is chosen for the cloths at hand, which need not be those that it was planned on. */
+const templateOf = (cut: Cut): Cut => cut.alone ?? cut;
 
 interface ClothUse {
   readonly fabric: string;

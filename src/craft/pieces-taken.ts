@@ -1,14 +1,16 @@
 // What is cut from each cloth for a drafted quilt, given how wide and of what nature its cloths are: pieces of blocks, top
 // and finish. Sizes and joining stay the same on any cloth; strips joined across it, panels and binding do not.
-import { type ClothNature, type CutRule, ledgerOf } from '#craft/cutting';
+import type { CutRule } from '#craft/cutting';
 import type { Quilt } from '#craft/design';
 import { length } from '#craft/measure';
 import type { SetTop } from '#craft/setting';
 import { toNumber } from '#ground/exact';
 import { chooseBorderLie } from './border-lie.ts';
-import { blockPieces, finishPieces, laidFor, type Natures, topPieces, type WantedPiece } from './cloth-plan.ts';
+import { blockPieces, finishPieces, type Natures, topPieces, type WantedPiece } from './cloth-plan.ts';
 import { planFinish } from './finish-plan.ts';
+import { nestedWell } from './nested-well.ts';
 import type { BlockPlan, FinishPlan, TopPlan } from './plan.ts';
+import { quickLength } from './quick-length.ts';
 import type { DrawnCloths } from './scrap-plan.ts';
 import { topPlanner } from './top-plan.ts';
 
@@ -45,8 +47,8 @@ export const piecesTaken = ({ quilt, set, drawn, blocks, natures }: QuiltToCut):
   return {
     top,
     finish,
-    pieces: [...inBlocks, ...topPieces(top, natures)],
-    asOn: (other) => [...inBlocks, ...topPieces(plannerOn(other)(lies), other)],
+    pieces: nestedWell([...inBlocks, ...topPieces(top, natures)], natures),
+    asOn: (other) => nestedWell([...inBlocks, ...topPieces(plannerOn(other)(lies), other)], other),
   };
 };
 
@@ -58,20 +60,4 @@ const motifsIn = (quilt: Quilt): ((block: string) => readonly string[]) => {
 export const pathsOf = (quilt: Quilt): ((block: string) => string) => {
   const known = new Map(quilt.blocks.map((b) => [b.id, b.path]));
   return (block) => known.get(block) as string;
-};
-
-const quickLength = (of: {
-  readonly fabric: string;
-  readonly natures: Natures;
-  readonly pieces: readonly WantedPiece[];
-}): number => {
-  const { lines, problems } = ledgerOf(
-    of.pieces.filter((p) => p.fabric === of.fabric),
-    of.natures,
-  );
-  if (problems.length > 0) return Number.POSITIVE_INFINITY;
-  const nature = of.natures.get(of.fabric) as ClothNature;
-  const laid = laidFor({ nature, lines: lines.get(of.fabric) ?? [], search: { steps: 0, solver: null } });
-  if (!('sheets' in laid)) return laid.layout.length;
-  return laid.left.length > 0 ? Number.POSITIVE_INFINITY : laid.cost;
 };

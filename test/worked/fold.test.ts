@@ -129,10 +129,11 @@ const layersOf = (plan: { readonly fabrics: readonly FabricPlan[] }): readonly n
 };
 
 test('mirror-image templates lie under one another only where both are wanted', () => {
-  // by hand: one of each hand are a pair, one of one hand is none; without a right side four alike are two boxes of two
+  // by hand: one of each hand are a pair, one of one hand is none; without a right side four
+  // alike lie side by side in one strip, two under two: in boxes of two the strip would be higher
   assert.deepEqual(layersOf(templates(1, 1)), [1, 0]);
   assert.deepEqual(layersOf(templates(1, 0)), [0, 0]);
-  assert.deepEqual(layersOf(templates(2, 2, { reversible: true })), [1, 0]);
+  assert.deepEqual(layersOf(templates(2, 2, { reversible: true })), [2, 0]);
 });
 
 test('a one-way print along the selvages is cut on the fold, one across them is not', () => {

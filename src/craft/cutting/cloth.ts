@@ -47,6 +47,8 @@ export interface Cut {
   readonly ways?: readonly StripWay[];
   /** Angled only: how it lies in its strip. */
   readonly way?: StripWay;
+  /** Angled only: the template that it would be cut by otherwise, with all its ways. */
+  readonly alone?: Cut;
 }
 
 /** What of a cloth decides how pieces lie on it. */

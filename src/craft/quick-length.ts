@@ -1,0 +1,20 @@
+// How much of one cloth do pieces take at a first glance? The first layout that is found: good enough to choose by.
+import { type ClothNature, ledgerOf } from '#craft/cutting';
+import { laidFor, type Natures, type WantedPiece } from './cloth-plan.ts';
+
+/** Length, of sheets what they cost; infinite where a piece has no room. */
+export const quickLength = (of: {
+  readonly fabric: string;
+  readonly natures: Natures;
+  readonly pieces: readonly WantedPiece[];
+}): number => {
+  const { lines, problems } = ledgerOf(
+    of.pieces.filter((p) => p.fabric === of.fabric),
+    of.natures,
+  );
+  if (problems.length > 0) return Number.POSITIVE_INFINITY;
+  const nature = of.natures.get(of.fabric) as ClothNature;
+  const laid = laidFor({ nature, lines: lines.get(of.fabric) ?? [], search: { steps: 0, solver: null } });
+  if (!('sheets' in laid)) return laid.layout.length;
+  return laid.left.length > 0 ? Number.POSITIVE_INFINITY : laid.cost;
+};
