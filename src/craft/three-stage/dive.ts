@@ -80,6 +80,8 @@ export interface Dive {
   readonly chance: Chance;
   readonly worth: Float64Array;
   readonly choice: Choice;
+  /** Heights that new strips may have. */
+  readonly heights: ReadonlySet<number>;
   readonly demand: Int32Array;
   /** Layouts as long as this are given up, as soon as the program sees it. */
   readonly limit: number;
@@ -99,6 +101,7 @@ export function* divedFrom({
   chance,
   worth,
   choice,
+  heights,
   demand,
   limit,
   seen,
@@ -129,8 +132,8 @@ export function* divedFrom({
     barred = out;
     for (let k = 0; k < left.length; k++) program.setLeast(k, left[k] as number);
     if (program.solve(400) !== 'optimal') break;
-    const heights = heightsLeft(lies, left);
-    for (let i = 0; i < pricedAgain && addPriced({ lies, filler, left, choice: own, heights }) > 0; i++)
+    const among = lies.stripHeights === 'any' ? heights : heightsLeft(lies, left);
+    for (let i = 0; i < pricedAgain && addPriced({ lies, filler, left, choice: own, heights: among }) > 0; i++)
       if (program.solve(400) !== 'optimal') break;
     yield;
   }
@@ -164,7 +167,7 @@ const favoured = (
 };
 
 const withRest = (
-  of: Omit<Dive, 'choice' | 'demand' | 'seen'> & { readonly left: Int32Array; readonly strips: Strip[] },
+  of: Omit<Dive, 'choice' | 'heights' | 'demand' | 'seen'> & { readonly left: Int32Array; readonly strips: Strip[] },
 ) => {
   const { lies, filler, chance, worth, left, strips, limit } = of;
   if (left.every((n) => n === 0)) return strips;

@@ -73,6 +73,8 @@ const known = 800;
 const dives = 8;
 /** Of these, so many are places from which strips are laid anew. */
 const begun = 2;
+/** Strips whose heights new strips may have, beside those of pieces. */
+const heightsFrom = 120;
 /** Rounds of new strips before the dives. */
 const pricedBefore = 20;
 
@@ -82,9 +84,10 @@ function* diving(state: State, round: number): Steps {
   const fits = (strip: Strip): boolean => timesWithin(strip, demand) > 0;
   const strips = [...new Set([...state.best, ...pool.best(worth, known)])].filter(fits);
   const choice = choiceAmong(lies, strips, demand);
+  const heights = new Set([...lies.heights, ...strips.slice(0, heightsFrom).map((strip) => strip.height)]);
   yield foundIn(state);
   for (let i = 0; i < pricedBefore; i++) {
-    if (addPriced({ lies, filler, left: demand.slice(), choice, heights: lies.heights }) === 0) break;
+    if (addPriced({ lies, filler, left: demand.slice(), choice, heights }) === 0) break;
     choice.program.solve();
     yield foundIn(state);
   }
@@ -92,7 +95,7 @@ function* diving(state: State, round: number): Steps {
   const found: (readonly Strip[])[] = [];
   for (let i = 0; i < dives; i++) {
     const limit = state.length + Math.ceil(state.length / 100);
-    const dive = divedFrom({ lies, filler, chance, worth: soft, choice, demand, limit, seen: pool.add });
+    const dive = divedFrom({ lies, filler, chance, worth: soft, choice, heights, demand, limit, seen: pool.add });
     for (;;) {
       const { value, done } = dive.next();
       if (done === true) {
