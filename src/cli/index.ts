@@ -1,6 +1,6 @@
 // The command line: reads what is wished for, runs it, and turns every end into an exit code.
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
-import { type Chapter, chapters } from '#paper';
+import { type Chapter, patternChapters, usualChapters } from '#paper';
 import { type Paper, PressFailure } from '#print';
 import { runBlocks } from './blocks-command.ts';
 import { runCheck } from './check-command.ts';
@@ -45,30 +45,42 @@ const paperNamed = (text: string): Paper => {
   throw new InvalidArgumentError('Allowed choices are letter, a4.');
 };
 
-const chaptersHelp = `chapters of the pattern, with commas between: ${chapters.join(', ')} (else all)`;
+const chapterNames = patternChapters.join(', ');
+const chaptersAllowed = `Allowed are all, or some of ${chapterNames}, with commas between.`;
+const onRequest = patternChapters.filter((chapter) => !usualChapters.includes(chapter)).join(', ');
+const chaptersHelp = `chapters of the pattern, with commas between, or all: ${chapterNames} (else all but ${onRequest})`;
 
 const chaptersNamed = (text: string): readonly Chapter[] => {
-  const names = text.split(',').map((name) => name.trim().toLowerCase());
-  const known = (name: string): name is Chapter => (chapters as readonly string[]).includes(name);
+  const names = listed(text.toLowerCase());
+  if (names === 'all') return patternChapters;
+  const known = (name: string): name is Chapter => (patternChapters as readonly string[]).includes(name);
   const wrong = names.filter((name) => !known(name));
-  if (wrong.length > 0) {
-    throw new InvalidArgumentError(`There is no chapter ${wrong.join(', ')}. Allowed are ${chapters.join(', ')}.`);
-  }
+  if (wrong.length > 0) throw new InvalidArgumentError(`There is no chapter ${wrong.join(', ')}. ${chaptersAllowed}`);
+  if (names.length === 0) throw new InvalidArgumentError(`It names no chapter. ${chaptersAllowed}`);
   return names.filter(known);
 };
 
-/** Names with commas between. */
-const listed = (text = ''): readonly string[] | 'all' => {
+/** Names with commas between, each once. */
+const listed = (text: string): readonly string[] | 'all' => {
   const names = text.split(',').map((name) => name.trim());
-  return names.includes('all') ? 'all' : names.filter((name) => name !== '');
+  return names.includes('all') ? 'all' : [...new Set(names.filter((name) => name !== ''))];
 };
+
+const idsNamed = (text: string): readonly string[] | 'all' => {
+  const ids = listed(text);
+  if (ids.length === 0) throw new InvalidArgumentError('It names none. Write ids with commas between, or all.');
+  return ids;
+};
+
+const handoutHelp = 'print a handout for the lesson on each of these blocks: ids with commas between, or all';
+const sizesHelp = 'other sizes of the document to print in the same pattern: ids with commas between, or all';
 
 interface PlanOptions {
   readonly out?: string;
   readonly paper: Paper;
   readonly chapters?: readonly Chapter[];
-  readonly handout?: string;
-  readonly sizes?: string;
+  readonly handout?: readonly string[] | 'all';
+  readonly sizes?: readonly string[] | 'all';
   readonly runSheet: boolean;
   readonly json: boolean;
 }
@@ -101,16 +113,14 @@ const programFor = (terminal: Terminal, ended: { exit: number }): Command => {
       new Option('--paper <size>', 'paper of the pattern: letter or a4').argParser(paperNamed).default('letter'),
     )
     .addOption(new Option('--chapters <names>', chaptersHelp).argParser(chaptersNamed))
-    .option(
-      '--handout <blocks>',
-      'print a handout for the lesson on each of these blocks: ids with commas between, or all',
-    )
-    .option(
-      '--sizes <ids>',
-      'other sizes of the document to print in the same pattern: ids with commas between, or all',
-    )
+    .addOption(new Option('--handout <blocks>', handoutHelp).argParser(idsNamed))
+    .addOption(new Option('--sizes <ids>', sizesHelp).argParser(idsNamed))
     .option('--run-sheet', "print the educator's run sheet of each block", false)
-    .addOption(new Option('--json', 'print the plan alone and write nothing').default(false).conflicts('out'))
+    .addOption(
+      new Option('--json', 'print the plan alone and write nothing')
+        .default(false)
+        .conflicts(['out', 'chapters', 'handout', 'sizes', 'runSheet']),
+    )
     .action(async (file: string, options: PlanOptions) => {
       ended.exit = await runPlan(
         {
@@ -118,8 +128,8 @@ const programFor = (terminal: Terminal, ended: { exit: number }): Command => {
           out: options.out ?? null,
           paper: options.paper,
           chapters: options.chapters ?? null,
-          handouts: listed(options.handout),
-          sizes: listed(options.sizes),
+          handouts: options.handout ?? [],
+          sizes: options.sizes ?? [],
           runSheet: options.runSheet ? 'printed' : 'none',
           json: options.json,
         },

@@ -6,6 +6,6 @@ export { cuttingCsv } from '#paper/cutting';
 export type { Drawing } from '#paper/drawing';
 export { drawBlock, drawQuilt } from '#paper/drawing';
 export type { Chapter, PatternFacts, PatternPages, PatternWishes } from '#paper/pages';
-export { chapters, handoutPages, lessonsOf, patternPages } from '#paper/pages';
+export { handoutPages, lessonsOf, patternChapters, patternPages, usualChapters } from '#paper/pages';
 export { planFileText, toPlanFile } from '#paper/planfile';
 export { summaryText } from '#paper/summary';

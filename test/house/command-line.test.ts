@@ -116,6 +116,30 @@ describe('seamstead plan', () => {
     }
   });
 
+  it('prints handouts, run sheets and chosen chapters beside or in the pattern', async () => {
+    const out = join(folder, 'taught');
+    const wishes = ['--chapters', 'cover, Glossary', '--handout', 'all', '--run-sheet'];
+    assert.equal((await run(['plan', pair, '--out', out, ...wishes])).exit, 0);
+    // the pair's blocks to sew, from the document
+    const { blocks } = JSON.parse(readFileSync(pair, 'utf8')) as { blocks: { id: string }[] };
+    const more = [...blocks.map(({ id }) => `handout-${id}.pdf`), 'run-sheet.pdf'];
+    assert.deepEqual(readdirSync(out).sort(), [...files, ...more].sort());
+    const pages = (name: string): number =>
+      [...readFileSync(join(out, name), 'latin1').matchAll(/\/MediaBox\b/g)].length;
+    assert.equal(pages('pattern.pdf'), 2);
+  });
+
+  it('writes the plan and the cut list of each size that is asked for', async () => {
+    const out = join(folder, 'sized');
+    const sized = join(root, 'examples/bramble-lane.quilt.json');
+    const { sizes } = JSON.parse(readFileSync(sized, 'utf8')) as { sizes: { id: string }[] };
+    const [first] = sizes;
+    assert.ok(first !== undefined && sizes.length > 1);
+    const ended = await run(['plan', sized, '--out', out, '--sizes', `${first.id},${first.id}`, '--chapters', 'cover']);
+    assert.deepEqual([ended.exit, ended.err], [0, '']);
+    assert.deepEqual(readdirSync(out).sort(), [...files, `cutting-${first.id}.csv`, `plan-${first.id}.json`].sort());
+  });
+
   it('shows progress to a person, and to nobody else', async () => {
     const watched = await run(['plan', pair, '--json'], { isWatched: true });
     assert.match(watched.err, /Planning/);
@@ -225,6 +249,29 @@ describe('wrong use', () => {
     ['a folder that cannot be made', ['plan', pair, '--out', join(under, 'x')], /Name another folder with --out\.\n$/],
     ['an unknown option', ['plan', pair, '--colour'], /unknown option '--colour'/],
     ['an unknown paper', ['plan', pair, '--paper', 'a3'], /'a3' is invalid\. Allowed choices are letter, a4\./],
+    [
+      'an unknown chapter',
+      ['plan', pair, '--chapters', 'cover,index'],
+      /There is no chapter index\. Allowed are all, or some of cover, quilt, cloth, .*run-sheet, with commas/,
+    ],
+    ['the head of a handout as a chapter', ['plan', pair, '--chapters', 'handout'], /There is no chapter handout\./],
+    ['no chapter', ['plan', pair, '--chapters', ' , '], /It names no chapter\./],
+    [
+      'a handout of an unknown block',
+      ['plan', pair, '--handout', 'attic'],
+      /^--handout: this quilt has no block to sew attic\. It has \w+(, \w+)*\.\n$/,
+    ],
+    [
+      'a handout of nothing',
+      ['plan', pair, '--handout', ''],
+      /It names none\. Write ids with commas between, or all\./,
+    ],
+    [
+      'a size of a quilt in one size',
+      ['plan', pair, '--sizes', 'baby'],
+      /^--sizes: this quilt has no size baby\. It has none at all\.\n$/,
+    ],
+    ['handouts that would be ignored', ['plan', pair, '--json', '--run-sheet'], /cannot be used with/],
     ['an option without its value', ['plan', pair, '--out'], /argument missing/],
     ['a folder that would be ignored', ['plan', pair, '--json', '--out', folder], /cannot be used with/],
     ['two documents at once', ['plan', pair, pair], /too many arguments/],

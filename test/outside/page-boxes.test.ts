@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { test } from 'node:test';
 import { planQuilt, planSize, type QuiltPlan } from '#craft';
-import { chapters, handoutPages, lessonsOf, type PatternPages, patternPages } from '#paper';
+import { handoutPages, lessonsOf, type PatternPages, patternChapters, patternPages } from '#paper';
 import { openPress, type Paper } from '#print';
 import { outside, overlapping, type PageOfWords, wordsOf } from './boxes.ts';
 
@@ -25,7 +25,7 @@ const sizesOf = ({ quilt }: QuiltPlan) =>
 
 /** Everything that can be printed of a plan. */
 const printsOf = (plan: QuiltPlan): readonly PatternPages[] => [
-  patternPages(plan, { sizes: sizesOf(plan), chapters: chapters.filter((chapter) => chapter !== 'handout') }),
+  patternPages(plan, { sizes: sizesOf(plan), chapters: patternChapters }),
   ...lessonsOf(plan)
     .slice(0, 2)
     .flatMap((block) => handoutPages({ plan, block, search: { steps: 0, solver: null } }) ?? []),

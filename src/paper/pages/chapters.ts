@@ -24,8 +24,11 @@ export const chapters = [
 
 export type Chapter = (typeof chapters)[number];
 
+/** What a pattern can have: all but the head of a handout, which belongs to one block. */
+export const patternChapters: readonly Chapter[] = chapters.filter((chapter) => chapter !== 'handout');
+
 /** Sheets to work on rather than to read, printed when they are asked for. */
-const onRequest: readonly Chapter[] = ['boards', 'swatches', 'colouring', 'labels', 'run-sheet', 'handout'];
+const onRequest: readonly Chapter[] = ['boards', 'swatches', 'colouring', 'labels', 'run-sheet'];
 
 /** What a pattern has when nothing else is asked for. */
-export const usualChapters: readonly Chapter[] = chapters.filter((chapter) => !onRequest.includes(chapter));
+export const usualChapters: readonly Chapter[] = patternChapters.filter((chapter) => !onRequest.includes(chapter));

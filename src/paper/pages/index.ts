@@ -1,6 +1,6 @@
 export { provenLines } from './amounts.ts';
 export { boughtText } from './bought.ts';
-export { type Chapter, chapters } from './chapters.ts';
+export { type Chapter, patternChapters, usualChapters } from './chapters.ts';
 export { quiltAlt } from './cover.ts';
 export type { PatternFacts } from './facts.ts';
 export { handoutPages } from './handout.ts';

@@ -5,7 +5,7 @@ import type { PurchaseChange } from '#craft/shopping';
 import { clothSignsFor } from '#paper/cloth';
 import { patternSources } from '#paper/typst';
 import { withBreaks } from './breakable.ts';
-import { type Chapter, chapters, usualChapters } from './chapters.ts';
+import { type Chapter, patternChapters, usualChapters } from './chapters.ts';
 import type { PatternFacts } from './facts.ts';
 import { factsOf } from './facts.ts';
 import { type SizedPlan, withAllCloths } from './sized.ts';
@@ -36,7 +36,7 @@ export const patternPages = (plan: QuiltPlan, wishes: PatternWishes = {}): Patte
     sizes,
     signs: clothSignsFor(withAllCloths(plan, sizes)),
     album: new Map(),
-    chapters: chapters.filter((chapter) => wanted.includes(chapter)),
+    chapters: patternChapters.filter((chapter) => wanted.includes(chapter)),
     changes: wishes.changes ?? [],
     handout: null,
   });
