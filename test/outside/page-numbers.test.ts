@@ -45,7 +45,7 @@ const digitsIn = (text: string): number =>
 const digitOf = (sign: string): number => Math.max('⁰¹²³⁴⁵⁶⁷⁸⁹'.indexOf(sign), '₀₁₂₃₄₅₆₇₈₉'.indexOf(sign));
 
 /** A length or amount as it is printed: "4⅞", "10.5", "3 ⁵⁄₁₆". */
-const valueOf = (text: string): number => {
+const amountOf = (text: string): number => {
   const last = text.at(-1) ?? '';
   if (last in glyphs) return Number(text.slice(0, -1).trim() || 0) + (glyphs[last] as number);
   const slash = /([⁰¹²³⁴-⁹]+|\d+)\s?[⁄/]\s?([₀-₉]+|\d+)$/.exec(text);
@@ -58,7 +58,7 @@ const valueOf = (text: string): number => {
 
 test('printed figures are read back as they are meant', () => {
   // by hand
-  assert.deepEqual(['4⅞', '½', '10.5', '12', '3⁵⁄₁₆'].map(valueOf), [4.875, 0.5, 10.5, 12, 3.3125]);
+  assert.deepEqual(['4⅞', '½', '10.5', '12', '3⁵⁄₁₆'].map(amountOf), [4.875, 0.5, 10.5, 12, 3.3125]);
 });
 
 /** Half of the finest mark: what "about" may be off by. */
@@ -87,7 +87,7 @@ for (const name of readdirSync('examples').filter((file) => file.endsWith('.quil
       const step = steps[i];
       assert.ok(step && step.makes === `#${number}`, `${number} stands for ${step?.makes}`);
       [across, down].forEach((side, k) => {
-        const off = Math.abs(valueOf(side ?? '') - (step.unfinished[k] ?? 0));
+        const off = Math.abs(amountOf(side ?? '') - (step.unfinished[k] ?? 0));
         assert.ok(off <= (about === undefined ? 1e-9 : near(plan)), `${step.id}: ${side} for ${step.unfinished[k]}`);
       });
     });
@@ -118,7 +118,7 @@ for (const name of readdirSync('examples').filter((file) => file.endsWith('.quil
     assert.deepEqual([...printed.keys()].toSorted(), lines.map(({ mark }) => mark).toSorted());
     for (const { piece, mark } of lines) {
       const row = printed.get(mark);
-      const [across, along] = [valueOf(row?.across ?? ''), valueOf(row?.along ?? row?.across ?? '')];
+      const [across, along] = [amountOf(row?.across ?? ''), amountOf(row?.along ?? row?.across ?? '')];
       assert.equal(Number(row?.count), piece.count, mark);
       assert.ok(
         Math.abs(across - piece.cut[0]) < 1e-9 && Math.abs(along - piece.cut[1]) < 1e-9,
@@ -135,7 +135,7 @@ for (const name of readdirSync('examples').filter((file) => file.endsWith('.quil
       const sign = signs.get(id);
       const row = new RegExp(`\\b${sign?.letter} ${sign?.name} (${figure}) ${buy.unit}\\b`).exec(text);
       assert.ok(row, `${sign?.letter} ${sign?.name}`);
-      assert.ok(Math.abs(valueOf(row[1] as string) - buy.amount) < 1e-9, `${row[0]} for ${buy.amount}`);
+      assert.ok(Math.abs(amountOf(row[1] as string) - buy.amount) < 1e-9, `${row[0]} for ${buy.amount}`);
     }
   });
 }

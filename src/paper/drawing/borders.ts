@@ -14,6 +14,8 @@ import { element, group, numberText, picture } from './svg.ts';
 import { drawThing, outlineInTop, penFor, type ThingPen } from './things.ts';
 
 const apartPt = 8;
+/** Room round it all: a number stands out on both sides of a narrow border. */
+const roomPt = 8;
 
 export const drawBorders = (of: {
   readonly plan: QuiltPlan;
@@ -23,9 +25,9 @@ export const drawBorders = (of: {
 }): Drawing => {
   const { plan } = of;
   const { set } = plan.top;
-  const away = apartPt * set.borders.length;
-  const scale = Math.min((of.fitPt[0] - 2 * away - 2) / set.width, (of.fitPt[1] - 2 * away - 2) / set.height);
-  const origin = { x: away + 1, y: away + 1 };
+  const away = apartPt * set.borders.length + roomPt;
+  const scale = Math.min((of.fitPt[0] - 2 * away) / set.width, (of.fitPt[1] - 2 * away) / set.height);
+  const origin = { x: away, y: away };
   const pen: ThingPen = { ...penFor({ ...of, scale }), pointers: 'none' };
   const middle = {
     x: set.middle.x * scale + origin.x,
@@ -35,8 +37,8 @@ export const drawBorders = (of: {
   };
   const parts = set.borders.flatMap((border, ring) => border.parts.map((part) => ({ part, ring })));
   return picture({
-    widthPt: set.width * scale + 2 * away + 2,
-    heightPt: set.height * scale + 2 * away + 2,
+    widthPt: set.width * scale + 2 * away,
+    heightPt: set.height * scale + 2 * away,
     alt: of.alt,
     parts: [
       set.borders.some(({ kind }) => kind === 'pieced')

@@ -64,7 +64,14 @@ export const drawStep = (of: StepPicture): Drawing => {
       threadOutline(second),
       ...drawPatches({ laid: second, signs, fill: 'colour' }),
       ...drawLabels({ labels: patchLabels(laid, signs), bounds, tooSmall: 'leave-out' }),
-      pressArrow({ step, seam: framed(step.line, frame), away: awayFromLeg(block, step), apart, from: shiftFirst }),
+      pressArrow({
+        step,
+        seam: framed(step.line, frame),
+        away: awayFromLeg(block, step),
+        apart,
+        from: shiftFirst,
+        into: step.pressTo === 1 ? second : first,
+      }),
       dimension({ from: { x: bounds.x, y: under }, to: { x: bounds.x + bounds.width, y: under }, text: across }),
       dimension({ from: { x: beside, y: bounds.y }, to: { x: beside, y: bounds.y + bounds.height }, text: down }),
     ],
@@ -102,6 +109,8 @@ const pressArrow = (of: {
   readonly away: Point;
   readonly apart: Point;
   readonly from: Point;
+  /** The part that the allowances are pressed toward. */
+  readonly into: readonly LaidPatch[];
 }): string => {
   const [a, b] = firstLeg(of.seam);
   // off the middle of the seam, where labels stand
@@ -113,5 +122,11 @@ const pressArrow = (of: {
   const out = (by: number) => ({ x: on.x + of.away.x * by, y: on.y + of.away.y * by });
   if (of.step.pressTo === 'open') return arrow({ from: out(-reach * 0.8), to: out(reach * 0.8), heads: 'both' });
   const toward = of.step.pressTo === 1 ? 1 : -1;
-  return arrow({ from: out(-toward * (standOffPt / 2 - 1)), to: out(toward * reach), heads: 'one' });
+  // the tip stays in the part, however narrow that is
+  const far = Math.max(
+    ...of.into.flatMap(({ outline }) =>
+      outline.map(({ x, y }) => toward * ((x - on.x) * of.away.x + (y - on.y) * of.away.y)),
+    ),
+  );
+  return arrow({ from: out(-toward * (standOffPt / 2 - 1)), to: out(toward * Math.min(reach, far)), heads: 'one' });
 };
