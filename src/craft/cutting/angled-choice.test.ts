@@ -125,6 +125,18 @@ test('five odd templates lie in two pairs and one alone', () => {
   );
 });
 
+test('a template turned by a half turn is the same, in a cloth whose print has no way', () => {
+  // by hand: two of each are four alike, two pairs on one line; under a print with a top they are two kinds
+  const odd: Polygon = [at(0, 0), at(6, 0), at(5, 3), at(0, 6)];
+  const half = odd.map((p) => at(6 - p.x, 6 - p.y));
+  const lines = (print: Print) => linesOf([wantOf(odd, 2), wantOf(half, 2)], cloth({ print }));
+  assert.deepEqual(
+    lines('none').map(({ gives, count }) => [gives, count]),
+    [[2, 2]],
+  );
+  assert.equal(lines('one-way').length, 2);
+});
+
 test('no side on the block’s edge comes to lie on the bias', () => {
   // by hand: the slanted side of the half hexagon lies along the edge of the block, so its parallel sides are slanted there
   const onEdge = half.map((p) => turned(p, -Math.PI / 3));

@@ -250,9 +250,11 @@ export const demandsOf = (lines: readonly ClothLine<object>[]): readonly Demand[
 export const twinsOf = (lines: readonly ClothLine<object>[]): readonly (number | null)[] => {
   const keyOf = ({ cut, mayTurn }: ClothLine<object>, face: string): string => JSON.stringify([cut, mayTurn, face]);
   const byFace = new Map(lines.map((line, i) => [line.onFold && keyOf(line, line.onFold.own), i]));
-  return lines.map((line, i) => {
+  const found = lines.map((line, i) => {
     if (line.onFold === null) return null;
     if (line.onFold.own === line.onFold.mirrored) return i;
     return byFace.get(keyOf(line, line.onFold.mirrored)) ?? null;
   });
+  // no line is the twin of two
+  return found.map((twin, i) => (twin !== null && found[twin] === i ? twin : null));
 };

@@ -41,7 +41,8 @@ export const lyingOf = (piece: PieceToLay, nature: ClothNature): Lying =>
   nature.print === 'none' || piece.turn === null ? freely(piece, nature) : upright(piece, piece.turn, nature);
 
 const freely = (piece: PieceToLay, nature: ClothNature): Lying => {
-  const faces = piece.cut.template ? facesOf(piece.cut.template.points, [0], nature) : [];
+  // turned by a half turn its grain lies as before, and so does its box
+  const faces = piece.cut.template ? facesOf(piece.cut.template.points, [0, 2], nature) : [];
   const cut = laid(piece, nature);
   return {
     cut,
