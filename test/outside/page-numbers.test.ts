@@ -91,8 +91,7 @@ for (const name of readdirSync('examples').filter((file) => file.endsWith('.quil
         assert.ok(off <= (about === undefined ? 1e-9 : near(plan)), `${step.id}: ${side} for ${step.unfinished[k]}`);
       });
     });
-    // 'make 24 (2 a block)'
-    const counts = all(text, String.raw`make (\d+)(?: \((\d+) a block\))?`).map(([, made]) => Number(made));
+    const counts = all(text, String.raw`make (\d+)`).map(([, made]) => Number(made));
     assert.deepEqual(
       counts.toSorted((a, b) => a - b),
       steps.map(({ total }) => total).toSorted((a, b) => a - b),

@@ -9,7 +9,7 @@ import type { Drawing } from './svg.ts';
 import { element, numberText, picture } from './svg.ts';
 
 const sidePt = 84;
-const betweenPt = 36;
+const betweenPt = 28;
 
 /** @param of.side how the square's size is written under it */
 export const drawBias = (of: { readonly sign: ClothSign; readonly side: string; readonly alt: string }): Drawing => {

@@ -163,12 +163,11 @@ const stepCard = (
   const machine = `${machineText(step)}${kindText(step, partnerOf(block, step))}`;
   const measures = checkSize(step.unfinished, of.plan.quilt);
   const drawn = { block, step, signs: of.signs, ruler: of.plan.quilt };
-  const makes = step.perBlock === 1 ? '' : ` (${step.perBlock} a block)`;
   return {
     number: String(step.number),
     heading,
-    make: `make ${countsText(at.counts, step.perBlock)}${makes}`,
-    machine,
+    make: `make ${countsText(at.counts, step.perBlock)}`,
+    machine: `${machine}${manyText(step, at.counts)}`,
     press,
     measures: `${capital(partName(step.makes))} measures ${measures}.`,
     board: shown(
@@ -191,6 +190,16 @@ const stepCard = (
       }),
     ),
   };
+};
+
+/** How like units are sewn: straight seams in a chain, others one by one. */
+const manyText = ({ kind, perBlock }: PlannedStep, counts: Counts): string => {
+  const most = Math.max(...counts) * perBlock;
+  const share = perBlock === 1 ? '' : `${perBlock} a block`;
+  if (most === 1) return '';
+  if (kind !== 'straight') return share === '' ? '' : ` There are ${share}.`;
+  const all = counts.length > 1 ? 'all of them' : most === 2 ? 'both' : `all ${most}`;
+  return ` Chain ${all}${share === '' ? '' : `, ${share}`}.`;
 };
 
 /** The step that closes a seam begun here, or that began the seam closed here. */

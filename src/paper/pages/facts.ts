@@ -22,7 +22,7 @@ import type { ClothCutting } from './cutting.ts';
 import { cuttingCharts } from './cutting.ts';
 import type { FinishPart } from './finish.ts';
 import { finishParts } from './finish.ts';
-import { glossary, type Term } from './glossary.ts';
+import { glossaryOf, type Term } from './glossary.ts';
 import type { HandoutHead } from './handout-head.ts';
 import { totalLines } from './money.ts';
 import { notionsOf } from './notions.ts';
@@ -94,17 +94,17 @@ export const factsOf = (of: {
   const has = (chapter: Chapter): boolean => chapters.includes(chapter);
   const { quilt } = plan;
   const swatches = swatchesFor(signs, album);
-  return {
+  const facts: PatternFacts = {
     chapters,
     title: quilt.title.trim() === '' ? 'A quilt without a name' : quilt.title,
     designer: quilt.designer,
-    maker: quilt.notes
+    maker: (has('cloth') ? quilt.notes : '')
       .split('\n')
       .map((line) => line.trim())
       .filter((line) => line !== ''),
     // a block in several colourings has one note in each
-    notices: [...new Set(plan.notes.map((note) => noteText(note, quilt.unit)))],
-    before: beforeYouStart(plan),
+    notices: has('cloth') ? [...new Set(plan.notes.map((note) => noteText(note, quilt.unit)))] : [],
+    before: has('cloth') ? beforeYouStart(plan) : [],
     handout: of.handout,
     cover: has('cover') ? coverOf({ plan, signs, swatches, album }) : null,
     sizes: sizePages({ sizes, signs, swatches, album, has }),
@@ -119,17 +119,24 @@ export const factsOf = (of: {
     pieceKey: has('pieces') ? pieceKey({ plan, signs, album }) : [],
     colouring: has('colouring') ? colouringPage({ plan, signs, album }) : null,
     labels: has('labels') ? pieceLabels(plan, signs) : [],
-    glossary: has('glossary') ? glossary : [],
+    glossary: [],
     runSheets: has('run-sheet') ? runSheets({ plan, signs, album }) : [],
-    corrections: correctionsOf(plan),
+    corrections: has('corrections') ? correctionsOf(plan) : [],
     cutting: has('cutting') ? cuttingCharts({ plan, signs, swatches, album }) : [],
     blocks: has('blocks') ? blockPages({ plan, sizes, signs, album }) : [],
     top: has('top') ? topPages({ plan, signs, album }) : null,
     finish: has('finishing') ? finishParts({ plan, signs, album }) : [],
     templates: has('templates') ? templateSheets({ plan, signs, album }) : [],
     boards: has('boards') ? trueSizeSheets({ plan, signs, album }) : [],
-    cautions,
+    cautions: has('cautions') ? cautions : [],
   };
+  return has('glossary') ? { ...facts, glossary: glossaryOf(textsIn(facts)) } : facts;
+};
+
+/** Every text in a JSON value. */
+const textsIn = (part: unknown): readonly string[] => {
+  if (typeof part === 'string') return [part];
+  return part === null || typeof part !== 'object' ? [] : Object.values(part).flatMap(textsIn);
 };
 
 const beforeYouStart = (plan: QuiltPlan): readonly string[] => {

@@ -2,6 +2,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { documentOf, faultInIds, faultInXml, planOf, specimenDocument } from '#paper/specimen';
 import { withBreaks } from './breakable.ts';
+import { glossaryOf } from './glossary.ts';
 import { handoutPages } from './handout.ts';
 import { kindText, machineText, pressText, stepHeading } from './naming.ts';
 import { patternPages } from './pattern.ts';
@@ -218,4 +219,31 @@ test('a handout has one block, its own cutting, and the cloth letters of the who
     uses.join('; '),
   );
   assert.equal(handoutPages({ plan, block: 'none of these', search: { steps: 0, solver: null } }), null);
+});
+
+test('the glossary explains the words that the pages use, in any of their forms, and no others', () => {
+  const words = glossaryOf(['Press toward unit 4.', 'mitred borders', 'Stop the machine', 'Trim 3 sashes.']).map(
+    ({ word }) => word,
+  );
+  // by hand: "Stop" is no top, "machine" no chain; neither log nor template is named
+  assert.deepEqual(words, ['Border', 'Mitre', 'Press', 'Sashing', 'Unit']);
+  const used = pages.facts.glossary.map(({ word }) => word);
+  assert.ok(used.includes('Board') && used.includes('Press'));
+  assert.ok(!used.includes('Setting triangle') && !used.includes('Scrappy'));
+  assert.deepEqual(used, used.toSorted(), 'in the order of the alphabet');
+});
+
+test('like units are chained, with how many there are and how many a block takes', () => {
+  const texts = pages.facts.blocks.flatMap(({ steps }) => steps.map(({ machine }) => machine));
+  const chained = plan.blocks.flatMap(({ steps }) => steps.map(({ total }) => total > 1));
+  // every seam of the specimen is straight
+  assert.deepEqual(
+    texts.map((text) => / Chain (both|all \d+)(, \d+ a block)?\.$/.test(text)),
+    chained,
+  );
+});
+
+test('a caution, a note or a correction stands only where its chapter is printed', () => {
+  const { facts } = patternPages(planOf(documentOf({ notes: 'Ours' })), { chapters: ['cover'] });
+  assert.deepEqual([facts.cautions, facts.before, facts.maker, facts.glossary], [[], [], [], []]);
 });

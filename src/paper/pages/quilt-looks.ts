@@ -73,7 +73,7 @@ export const colouringPage = (of: LooksOf): ColouringPage => ({
       alt: `${altOf(of.plan)} In line alone, to colour in.`,
     }),
   ),
-  blocks: blocksOnce(of.plan).map((block, i) => {
+  blocks: blocksOnce(of.plan).map((block, i, all) => {
     const title = entryTitle(of.plan, { block: block.id, colouring: 'default', mirror: false });
     return {
       title,
@@ -83,7 +83,8 @@ export const colouringPage = (of: LooksOf): ColouringPage => ({
         drawBlock({
           ...looking(of, 'line'),
           block,
-          fitPt: [columnPt, columnPt],
+          // alone it takes the page
+          fitPt: all.length === 1 ? [measurePt, measurePt] : [columnPt, columnPt],
           alt: `${title} in line alone, to colour in.`,
         }),
       ),

@@ -54,6 +54,7 @@ const runSheetOf = (of: SheetsOf, block: BlockPlan, place: number): RunSheet => 
   const title = entryTitle(plan, { block: block.id, colouring: block.colouring, mirror: block.mirror });
   const minutes = block.steps.map((step) => lessonMinutesOf({ seam: step.seam, unit: plan.quilt.unit }));
   const stepOuts = block.steps.filter(isNew);
+  const prompts = promptsOf(block);
   return {
     title,
     minutes: `About ${minutes.reduce((sum, one) => sum + one, opening)} minutes, ${opening} of them for the start; our own estimate.`,
@@ -92,7 +93,7 @@ const runSheetOf = (of: SheetsOf, block: BlockPlan, place: number): RunSheet => 
       number: String(step.number),
       show: `${stepHeading(step)}. ${pressText(step)}`,
       measure: checkSize(step.unfinished, plan.quilt),
-      say: promptFor(block, step),
+      say: prompts[i] ?? '',
       minutes: String(minutes[i]),
     })),
   };
@@ -116,18 +117,39 @@ const steadyPrompts = [
   'Ruler on the unit before the next piece: too small now stays too small.',
 ] as const;
 
-/** One thing to say aloud at each step: the first that fits. */
-const promptFor = (block: BlockPlan, step: PlannedStep): string => {
-  const last = step.number === block.steps.length;
+/** What fits a step, the most telling first. */
+const promptsFor = (block: BlockPlan, step: PlannedStep): readonly string[] => {
   const before = block.steps[step.number - 2];
-  if (step.kind === 'partial-begin') return 'Stop half way. Who remembers which step closes this seam?';
-  if (step.kind === 'partial-close') return 'Here the open seam is closed: fold the unit out of the way first.';
-  if (step.kind === 'set-in') return 'Needle down at the mark, lift the foot, turn. Nothing is forced.';
-  if (last)
-    return `Measure it: ${block.count === 1 ? 'that is the block' : `that is one of ${block.count}`}. Who is off, and by how much?`;
-  if (step.stopsAt.length > 0) return 'Sew to the mark and no further: a piece is set in there later.';
-  if (step.perBlock > 1) return `Feed all ${step.perBlock} through in one chain, then snip them apart.`;
-  if (before === undefined) return 'Which piece is next, and which way round? Lay it on before you look at the page.';
-  if (before.pressTo !== step.pressTo) return 'The press arrow points the other way this time. Why?';
-  return steadyPrompts[step.number % steadyPrompts.length] as string;
+  const many = step.perBlock === 2 ? 'both' : `all ${step.perBlock}`;
+  const said = (holds: boolean, prompt: string): readonly string[] => (holds ? [prompt] : []);
+  return [
+    ...said(step.kind === 'partial-begin', 'Stop half way. Who remembers which step closes this seam?'),
+    ...said(step.kind === 'partial-close', 'Here the open seam is closed: fold the unit out of the way first.'),
+    ...said(step.kind === 'set-in', 'Needle down at the mark, lift the foot, turn. Nothing is forced.'),
+    ...said(
+      step.number === block.steps.length,
+      `Measure it: ${block.count === 1 ? 'that is the block' : `that is one of ${block.count}`}. Who is off, and by how much?`,
+    ),
+    ...said(step.stopsAt.length > 0, 'Sew to the mark and no further: a piece is set in there later.'),
+    ...said(step.perBlock > 1, `Feed ${many} through in one chain, then snip them apart.`),
+    ...said(before === undefined, 'Which piece is next, and which way round? Lay it on before you look at the page.'),
+    ...said(
+      before !== undefined && before.pressTo !== step.pressTo,
+      'The press arrow points the other way this time. Why?',
+    ),
+  ];
+};
+
+/** How many steps lie between one prompt and its next use, where there is another to take. */
+const apart = 3;
+
+/** One thing to say aloud at each step: the most telling that was not said just before. */
+const promptsOf = (block: BlockPlan): readonly string[] => {
+  const said: string[] = [];
+  for (const step of block.steps) {
+    const turn = step.number % steadyPrompts.length;
+    const all = [...promptsFor(block, step), ...steadyPrompts.slice(turn), ...steadyPrompts.slice(0, turn)];
+    said.push(all.find((prompt) => !said.slice(-apart).includes(prompt)) ?? all[0] ?? '');
+  }
+  return said;
 };

@@ -23,14 +23,14 @@ interface SheetsOf {
   readonly album: Album;
 }
 
-/** One entry a block: colourings and mirror images have the same pieces. */
-export const trueSizeSheets = (of: SheetsOf): readonly TrueSheet[] =>
-  of.plan.blocks.flatMap((block, place) => {
-    const isFirst = of.plan.blocks.findIndex(({ id }) => id === block.id) === place;
-    return isFirst && block.patches.length > 0
-      ? [...boardSheets(of, block, place), ...gaugeSheets(of, block, place)]
-      : [];
-  });
+/** One entry a block: colourings and mirror images have the same pieces. Gauges first: they share a page. */
+export const trueSizeSheets = (of: SheetsOf): readonly TrueSheet[] => {
+  const { blocks } = of.plan;
+  const drawn = [...blocks.entries()].filter(
+    ([place, { id, patches }]) => patches.length > 0 && blocks.findIndex((other) => other.id === id) === place,
+  );
+  return [gaugeSheets, boardSheets].flatMap((sheets) => drawn.flatMap(([place, block]) => sheets(of, block, place)));
+};
 
 const titleOf = ({ plan }: SheetsOf, { id, colouring, mirror }: BlockPlan): string =>
   entryTitle(plan, { block: id, colouring, mirror });

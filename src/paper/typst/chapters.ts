@@ -19,10 +19,11 @@ export const chaptersTypst = `
   if d.easier.len() > 0 { block(above: 5pt, below: 10pt, { text(fill: soft)[Less work, if you like:]; list(..d.easier.map(e => text(fill: soft, e))) }) }
 }
 
-#let cutting(name, charts) = [
+// most: the height up to which the chart of a cloth is kept on one page
+#let cutting(name, charts, most: 620pt) = [
   #heading(level: 1, name)
   Cut in the order given: long and wide pieces first. Measure twice; keep pieces of one mark together with their mark.
-  #for c in charts { together[
+  #for c in charts { together(most)[
     #heading(level: 2, {box(baseline: 4pt, picture(c.picture)); h(7pt); c.name; h(1fr); text(font: sans, size: 10pt, weight: 400, fill: soft, c.buy)})
     #directed(c.directions)
     #for l in c.layouts { block(above: 10pt, below: 10pt, breakable: false, picture(l)) }
@@ -62,7 +63,7 @@ export const chaptersTypst = `
   #for r in b.remarks { par(text(size: 9pt, fill: soft, r)) }
   #if b.steps.len() > 0 [
     == Steps
-    #block(below: 10pt, sticky: true, text(size: 9pt, fill: soft)[Left: on the board, the next piece in a red outline, the arrow pointing where the seam is pressed. Right: at the machine, the next piece on top, wrong side up, the seam line dashed at your right hand. Make all of one step before the next.])
+    #block(below: 10pt, sticky: true, text(size: 9pt, fill: soft)[Left: on the board, the next piece in a red outline, the arrow pointing where the seam is pressed. Right: at the machine, the next piece on top, wrong side up, the seam line dashed at your right hand. Make all of one step before the next. To chain them is to feed them one after another without cutting the thread.])
     #grid(columns: (1fr, 1fr), column-gutter: gutter, row-gutter: 8pt, ..b.steps.map(card))
   ]
 ]
@@ -84,15 +85,33 @@ export const chaptersTypst = `
   ]
 }
 
+// a narrow picture stands to the right of its words, a wide one below them
 #let part(p) = {
   heading(level: 2, p.heading)
-  for l in p.lines { par(l) }
-  if "picture" in p { block(above: 10pt, below: 10pt, picture(p.picture)) }
+  let words = for l in p.lines { par(l) }
+  if "picture" not in p { words
+  } else if p.picture.widthPt <= 200 {
+    grid(columns: (1fr, auto), column-gutter: gutter, words, picture(p.picture))
+  } else {
+    words
+    block(above: 10pt, below: 10pt, picture(p.picture))
+  }
 }
 
 #let parts(name, all) = [
   #heading(level: 1, name)
   #for p in all { if "picture" in p { block(breakable: false, above: 18pt, part(p)) } else { part(p) } }
+]
+
+// all cautions in little room, for a handout
+#let cautionsInBrief(all) = block(breakable: false, above: 28pt)[
+  #heading(level: 1, "Cautions")
+  #set text(size: 9pt)
+  #set par(leading: 0.5em, spacing: 0.6em)
+  #show heading.where(level: 2): it => block(above: 0pt, below: 4pt, text(size: 10.5pt, it.body))
+  #halved(all, p => 40 + p.lines.map(l => l.len()).sum(), some => for p in some {
+    block(breakable: false, below: 9pt, { heading(level: 2, p.heading); for l in p.lines { par(l) } })
+  })
 ]
 
 #let checkSquare(size, words) = block(breakable: false, stack(dir: ltr, spacing: 8pt,
@@ -104,7 +123,7 @@ export const chaptersTypst = `
 ]
 
 #let boards(facts) = [
-  = Boards and gauges at true size
+  = Gauges and boards at true size
   #trueScale
   #for b in facts.boards {
     block(breakable: false, above: 16pt)[

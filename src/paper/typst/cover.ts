@@ -49,11 +49,16 @@ export const coverTypst = `
     == Mind
     #for n in facts.notices { warned(n) }
   ]
-  == Notions
-  #grid(columns: (auto, 1fr), column-gutter: 18pt, row-gutter: 8pt,
-    ..facts.notions.map(p => (text(fill: soft, p.heading), for l in p.lines { par(l) })).flatten())
-  == Before you start
-  #list(..facts.before)
+  #block(breakable: false, above: 18pt, grid(columns: (1fr, 1fr), column-gutter: gutter,
+    {
+      heading(level: 2, "Notions")
+      grid(columns: (auto, 1fr), column-gutter: 12pt, row-gutter: 8pt,
+        ..facts.notions.map(p => (text(fill: soft, p.heading), for l in p.lines { par(l) })).flatten())
+    },
+    {
+      heading(level: 2, "Before you start")
+      list(..facts.before)
+    }))
   #if facts.maker.len() > 0 [
     == From the maker
     #for p in facts.maker { par(p) }

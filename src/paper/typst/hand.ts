@@ -33,10 +33,23 @@ export const handTypst = `
   if signs.len() > 48 { signs.slice(0, 47).join() + "…" } else { words }
 }
 
-// kept on one page where it fits one
-#let together(body) = context {
+// kept on one page where it is no higher than that
+#let together(most, body) = context {
   let whole = measure(block(width: wide, body)).height
-  block(width: 100%, above: 18pt, breakable: whole > 620pt, body)
+  block(width: 100%, above: 18pt, breakable: whole > most, body)
+}
+
+// two columns of about the same length, read one after the other
+#let halved(all, lengthOf, written) = {
+  let whole = all.map(lengthOf).sum(default: 0)
+  let before = 0
+  let left = ()
+  let right = ()
+  for one in all {
+    if before + lengthOf(one) / 2 <= whole / 2 { left.push(one) } else { right.push(one) }
+    before += lengthOf(one)
+  }
+  grid(columns: (1fr, 1fr), column-gutter: gutter, written(left), written(right))
 }
 
 #let warned(body) = block(width: 100%, inset: (left: 9pt, y: 3pt), stroke: (left: 2pt + thread), body)
@@ -52,11 +65,15 @@ export const handTypst = `
     paper: paper,
     margin: (x: side, top: 64pt, bottom: 56pt),
     header: context if here().page() > 1 {
-      let before = query(heading.where(level: 1)).filter(h => h.location().page() <= here().page())
+      // the chapter that the page begins with, or goes on with
+      let all = query(heading.where(level: 1))
+      let earlier = all.filter(h => h.location().page() < here().page())
+      let atTop = all.filter(h => h.location().page() == here().page() and h.location().position().y < 120pt)
+      let named = if atTop.len() > 0 { atTop.first() } else if earlier.len() > 0 { earlier.last() }
       set text(size: 8.5pt, fill: soft)
       grid(columns: (1fr, auto), column-gutter: 16pt,
         short(title),
-        if before.len() > 0 { { let name = before.last().body; if name.has("text") { short(name.text) } else { name } } })
+        if named != none { { let name = named.body; if name.has("text") { short(name.text) } else { name } } })
       v(-5pt)
       hairline
     },

@@ -8,7 +8,7 @@ const mainTypst = `
 #import "/hand.typ": hand
 #import "/cover.typ": cloths, cover
 #import "/sheets.typ": colouring, colourways, corrections, glossary, handoutHead, labels, pieceKey, quiltLooks, runSheet, swatchPage
-#import "/chapters.typ": blockPages, boards, cutting, parts, templates, top
+#import "/chapters.typ": blockPages, boards, cautionsInBrief, cutting, parts, templates, top
 #let facts = json("/facts.json")
 #set document(title: facts.title, author: if facts.designer == "" { () } else { facts.designer }, date: none)
 #show: body => hand(facts.title, sys.inputs.at("paper", default: "us-letter"), facts.handout != none, body)
@@ -19,7 +19,7 @@ const mainTypst = `
   cloth: () => cloths(facts),
   colourways: () => colourways(facts.colourways),
   cutting: () => {
-    cutting("Cutting", facts.cutting)
+    cutting("Cutting", facts.cutting, most: if facts.handout == none { 620pt } else { 330pt })
     for s in facts.sizes { cutting("Cutting: " + s.title, s.cutting) }
   },
   pieces: () => pieceKey(facts.pieceKey),
@@ -40,7 +40,7 @@ const mainTypst = `
   glossary: () => glossary(facts.glossary),
   run-sheet: () => for s in facts.runSheets { runSheet(s) },
   corrections: () => corrections(facts),
-  cautions: () => parts("Cautions", facts.cautions),
+  cautions: () => if facts.handout == none { parts("Cautions", facts.cautions) } else { cautionsInBrief(facts.cautions) },
 )
 #for name in facts.chapters { (chapter.at(name))() }
 `;

@@ -16,8 +16,8 @@ export const sheetsTypst = `
     captioned(looks.hatched)[Each cloth with its hatch, to find your place on a page printed in grey.])
 ]
 
-#let keyed(p) = block(breakable: false, width: 100%, {
-  block(height: 90pt, width: 100%, align(left + bottom, picture(p.picture)))
+#let keyed(p, roomPt) = block(breakable: false, width: 100%, {
+  block(height: roomPt * 1pt, width: 100%, align(left + bottom, picture(p.picture)))
   set text(size: 9pt)
   set par(leading: 0.5em, spacing: 0.4em)
   par({ strong(p.label); h(6pt); p.cut })
@@ -30,7 +30,7 @@ export const sheetsTypst = `
   Every kind of piece as it is cut, to scale within its block, seam allowance and all. The mark is the one on the cutting pages.
   #for b in blocks {
     heading(level: 2, b.title)
-    grid(columns: (1fr, 1fr, 1fr, 1fr), column-gutter: 16pt, row-gutter: 14pt, ..b.pieces.map(keyed))
+    grid(columns: (1fr, 1fr, 1fr, 1fr), column-gutter: 16pt, row-gutter: 14pt, ..b.pieces.map(p => keyed(p, b.roomPt)))
   }
 ]
 
@@ -51,7 +51,7 @@ export const sheetsTypst = `
   #align(center, picture(c.quilt))
   #if c.blocks.len() > 0 [
     #pagebreak()
-    #grid(columns: (1fr, 1fr), column-gutter: gutter, row-gutter: 20pt,
+    #grid(columns: if c.blocks.len() == 1 { (1fr,) } else { (1fr, 1fr) }, column-gutter: gutter, row-gutter: 20pt,
       ..c.blocks.map(b => block(breakable: false, { text(font: serif, weight: 600, b.title); parbreak(); picture(b.picture) })))
   ]
 ]
@@ -71,12 +71,11 @@ export const sheetsTypst = `
 
 #let glossary(terms) = [
   = Words
-  #let half = calc.ceil(terms.len() / 2)
-  #let written(some) = {
+  #if terms.len() == 0 [These pages use no words of the trade that need explaining.]
+  #halved(terms, t => 30 + t.word.len() + t.meaning.len(), some => {
     set text(size: 9.5pt)
     for t in some { block(breakable: false, below: 9pt, { strong(t.word); [: ]; t.meaning }) }
-  }
-  #grid(columns: (1fr, 1fr), column-gutter: gutter, written(terms.slice(0, half)), written(terms.slice(half)))
+  })
 ]
 
 // short as it mostly is, it goes below what stands before it

@@ -1,0 +1,27 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { clothSignsFor } from '#paper/cloth';
+import { documentOf, planOf } from '#paper/specimen';
+import { runSheets } from './run-sheet.ts';
+
+const nine = { id: 'nine', from: 'nine-patch', size: '6', colourings: { default: { light: 'oat', dark: 'bark' } } };
+const plan = planOf(documentOf({ blocks: [nine], top: { rows: [[{ block: 'nine' }, { block: 'nine' }]] } }));
+const [sheet] = runSheets({ plan, signs: clothSignsFor(plan), album: new Map() });
+
+test('a run sheet has a line for each step, and something new to say at each', () => {
+  assert.ok(sheet !== undefined);
+  assert.equal(sheet.rows.length, plan.blocks[0]?.steps.length);
+  const said = sheet.rows.map(({ say }) => say);
+  said.forEach((prompt, i) => {
+    assert.ok(prompt !== '' && !said.slice(Math.max(0, i - 2), i).includes(prompt), `${i + 1}: ${prompt}`);
+  });
+});
+
+test('each unit is sewn once beforehand, and what it takes is counted from all of them', () => {
+  assert.ok(sheet !== undefined);
+  const units = sheet.stepOuts.map(({ unit }) => unit);
+  assert.deepEqual(units, [...new Set(units)]);
+  // by hand: a step-out of every unit holds at least the whole block's nine pieces, the last one being the block
+  const pieces = sheet.cut.reduce((sum, { count }) => sum + Number(count), 0);
+  assert.ok(pieces > 9, `${pieces}`);
+});
