@@ -40,6 +40,8 @@ export const gauge = (of: { readonly marks: readonly GaugeMark[]; readonly scale
     // a long word at a short mark stands out on the left
     widthPt: long + 2 * padPt,
     heightPt: heightPt + headPt + padPt,
+    labelsAre: 'at-marks',
+    overlapPt: 18,
     outlines: [bar],
     parts: [
       element('path', {

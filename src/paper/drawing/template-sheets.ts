@@ -1,7 +1,7 @@
 // A template larger than a page, over several sheets at true scale.
 import type { Polygon } from '#ground/plane';
 import { drawnTemplate } from './template.ts';
-import { drawTiles, type SheetName, type Tile } from './tiles.ts';
+import { drawTiles, type SheetName, type Tile, wideOverlapPt } from './tiles.ts';
 
 export interface TemplateSheetsPicture {
   readonly template: { readonly points: Polygon; readonly seamLine: Polygon };
@@ -15,5 +15,9 @@ export interface TemplateSheetsPicture {
 
 export const drawTemplateSheets = (of: TemplateSheetsPicture): readonly Tile[] => {
   const whole = drawnTemplate({ ...of, alt: '' });
-  return drawTiles({ whole: { ...whole, outlines: [whole.cut] }, fitPt: of.fitPt, alt: of.alt });
+  return drawTiles({
+    whole: { ...whole, labelsAre: 'free', overlapPt: wideOverlapPt, outlines: [whole.cut] },
+    fitPt: of.fitPt,
+    alt: of.alt,
+  });
 };

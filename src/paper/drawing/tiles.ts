@@ -1,7 +1,7 @@
 // A drawing larger than a page, over several sheets at its own scale: each shows its part of the whole and a strip of its
 // neighbours', with lines and diamonds that lie on each other when the sheets are put together.
 import type { Box, Point, Polygon } from '#ground/plane';
-import { hairlinePt, lettering, softInk, textWidthPt, thread } from './ink.ts';
+import { lettering, softInk, textWidthPt, thread } from './ink.ts';
 import type { Lettered } from './label.ts';
 import type { Drawing } from './svg.ts';
 import { element, group, numberText, picture } from './svg.ts';
@@ -13,6 +13,10 @@ export interface WholeDrawing {
   readonly parts: readonly string[];
   /** Drawn whole, on each sheet that has room for all of it. */
   readonly labels: readonly Lettered[];
+  /** Whether a label may step aside from a join, or says something of the mark beside it. */
+  readonly labelsAre: 'free' | 'at-marks';
+  /** What two sheets share, the join in its middle. */
+  readonly overlapPt: number;
   /** What must be on some sheet: sheets that none of these reach are left out. */
   readonly outlines: readonly Polygon[];
 }
@@ -29,9 +33,10 @@ export interface Tile {
   readonly drawing: Drawing;
 }
 
-/** Half an inch: what two sheets share, the line in its middle. */
-const overlapPt = 36;
+/** Half an inch: what two sheets share of a drawing that has room for it. */
+export const wideOverlapPt = 36;
 const captionPt = 12;
+const framePt = 0.4;
 
 export const drawTiles = (of: {
   readonly whole: WholeDrawing;
@@ -40,9 +45,10 @@ export const drawTiles = (of: {
   readonly alt: (sheet: SheetName) => string;
 }): readonly Tile[] => {
   const { whole } = of;
+  const { overlapPt } = whole;
   const room = [of.fitPt[0], of.fitPt[1] - captionPt] as const;
-  const columns = spansOf(whole.widthPt, room[0]);
-  const rows = spansOf(whole.heightPt, room[1]);
+  const columns = spansOf(whole.widthPt, { room: room[0], overlapPt, clear: whole.labels.map(acrossOf) });
+  const rows = spansOf(whole.heightPt, { room: room[1], overlapPt, clear: whole.labels.map(downOf) });
   const windows = rows.flatMap((down, row) =>
     columns.map((across, column) => ({
       row: row + 1,
@@ -50,9 +56,11 @@ export const drawTiles = (of: {
       box: { x: across.from, y: down.from, width: across.to - across.from, height: down.to - down.from },
     })),
   );
-  const marks = joinMarks({ columns, rows, whole: [whole.widthPt, whole.heightPt] });
+  const marks = joinMarks({ columns, rows, overlapPt, whole: [whole.widthPt, whole.heightPt] });
   const lettersOn = lettersBy(
-    whole.labels,
+    whole.labelsAre === 'free'
+      ? whole.labels.map((label) => besideJoins(label, middlesOf(columns, overlapPt)))
+      : whole.labels,
     windows.map(({ box }) => box),
   );
   return windows
@@ -62,6 +70,13 @@ export const drawTiles = (of: {
       const parts = [...whole.parts, ...marks, ...lettersOn(box)];
       return { sheet, drawing: drawWindow({ sheet, box, parts, alt: of.alt(sheet) }) };
     });
+};
+
+/** A label that would lie on an upright join stands right of it. */
+const besideJoins = (label: Lettered, joins: readonly number[]): Lettered => {
+  const half = textWidthPt(label.text, label.sizePt) / 2;
+  const join = joins.find((x) => Math.abs(label.x - x) < half + 1);
+  return join === undefined ? label : { ...label, x: join + half + 6 };
 };
 
 /** A label that no sheet has room for stands on the one where its middle lies, moved in from the edge. */
@@ -90,28 +105,74 @@ interface Span {
   readonly to: number;
 }
 
-/** Equal stretches that overlap, as few as fit. */
-const spansOf = (whole: number, room: number): readonly Span[] => {
-  if (whole <= room) return [{ from: 0, to: whole }];
-  const count = Math.ceil((whole - overlapPt) / (room - overlapPt));
-  const step = (whole - overlapPt) / count;
-  return Array.from({ length: count }, (_, i) => ({ from: i * step, to: (i + 1) * step + overlapPt }));
+/** Where a label stands, with a little room. */
+const acrossOf = ({ text, x, sizePt }: Lettered): Span => {
+  const half = textWidthPt(text, sizePt) / 2 + 2;
+  return { from: x - half, to: x + half };
 };
+
+const downOf = ({ y, sizePt }: Lettered): Span => ({ from: y - sizePt * 0.7, to: y + sizePt * 0.7 });
+
+/** Stretches that overlap, as few as fit: of about equal length, the strips that they share clear of labels where that can be. */
+const spansOf = (
+  whole: number,
+  of: { readonly room: number; readonly overlapPt: number; readonly clear: readonly Span[] },
+): readonly Span[] => {
+  const { overlapPt } = of;
+  if (whole <= of.room) return [{ from: 0, to: whole }];
+  const count = Math.ceil((whole - overlapPt) / (of.room - overlapPt));
+  const step = (whole - overlapPt) / count;
+  const spans: Span[] = [];
+  for (let i = 0, from = 0; i < count; i++) {
+    const isLast = i === count - 1;
+    // what is left after this one must fit into the others
+    const least = whole - (count - i - 1) * (of.room - overlapPt);
+    const wished = (i + 1) * step + overlapPt;
+    const to = isLast ? whole : clearEnd({ ...of, wished, least, most: from + of.room });
+    spans.push({ from, to });
+    from = to - overlapPt;
+  }
+  return spans;
+};
+
+/** The end near the wished one, in whole points from it, where the strip that is shared covers least of the labels. */
+const clearEnd = (of: {
+  readonly wished: number;
+  readonly least: number;
+  readonly most: number;
+  readonly overlapPt: number;
+  readonly clear: readonly Span[];
+}): number => {
+  const wished = Math.min(Math.max(of.wished, of.least), of.most);
+  const far = Math.ceil(of.most - of.least);
+  const ends = Array.from({ length: 2 * far + 1 }, (_, k) => wished + (k % 2 === 0 ? k / 2 : -(k + 1) / 2))
+    .filter((to) => to >= of.least && to <= of.most)
+    .map((to) => ({ to, covers: coveredBy({ from: to - of.overlapPt, to }, of.clear) }));
+  const fewest = Math.min(...ends.map(({ covers }) => covers));
+  return ends.find(({ covers }) => covers <= fewest + 1e-6)?.to ?? wished;
+};
+
+const coveredBy = (strip: Span, spans: readonly Span[]): number =>
+  spans.reduce((sum, { from, to }) => sum + Math.max(0, Math.min(to, strip.to) - Math.max(from, strip.from)), 0);
+
+/** Where two sheets are laid on each other. */
+const middlesOf = (spans: readonly Span[], overlapPt: number): readonly number[] =>
+  spans.slice(1).map(({ from }) => from + overlapPt / 2);
 
 const joinMarks = (of: {
   readonly columns: readonly Span[];
   readonly rows: readonly Span[];
+  readonly overlapPt: number;
   readonly whole: readonly [number, number];
 }): readonly string[] => {
-  const middles = (spans: readonly Span[]): readonly number[] => spans.slice(1).map(({ from }) => from + overlapPt / 2);
   const quarters = (spans: readonly Span[]): readonly number[] =>
     spans.flatMap(({ from, to }) => [0.25, 0.75].map((share) => from + (to - from) * share));
   return [
-    ...middles(of.columns).flatMap((x) => [
+    ...middlesOf(of.columns, of.overlapPt).flatMap((x) => [
       joinLine({ x, y: 0 }, { x, y: of.whole[1] }),
       ...quarters(of.rows).map((y) => diamond({ x, y })),
     ]),
-    ...middles(of.rows).flatMap((y) => [
+    ...middlesOf(of.rows, of.overlapPt).flatMap((y) => [
       joinLine({ x: 0, y }, { x: of.whole[0], y }),
       ...quarters(of.columns).map((x) => diamond({ x, y })),
     ]),
@@ -144,6 +205,8 @@ const drawWindow = (of: {
   const { box, sheet } = of;
   const id = 'sheet';
   const edge = { x: box.x, y: box.y, width: box.width, height: box.height };
+  const inset = framePt / 2;
+  const frame = { x: box.x + inset, y: box.y + inset, width: box.width - 2 * inset, height: box.height - 2 * inset };
   return picture({
     widthPt: box.width,
     heightPt: box.height + captionPt,
@@ -161,7 +224,7 @@ const drawWindow = (of: {
       group({ transform: `translate(${numberText(-box.x)} ${numberText(captionPt - box.y)})` }, [
         group({ 'clip-path': `url(#${id})` }, [
           ...of.parts,
-          element('rect', { ...edge, fill: 'none', stroke: softInk, 'stroke-width': hairlinePt }),
+          element('rect', { ...frame, fill: 'none', stroke: softInk, 'stroke-width': framePt }),
         ]),
       ]),
     ],

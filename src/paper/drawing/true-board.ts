@@ -9,7 +9,7 @@ import { cutEdgePt, ink, softInk } from './ink.ts';
 import { labelsInside } from './label.ts';
 import { framed, pathOf } from './shape.ts';
 import { element } from './svg.ts';
-import type { WholeDrawing } from './tiles.ts';
+import { type WholeDrawing, wideOverlapPt } from './tiles.ts';
 
 const padPt = 4;
 /** White between two pieces. */
@@ -49,6 +49,8 @@ export const trueBoard = (of: {
   return {
     widthPt: box.width * scale + 2 * padPt,
     heightPt: box.height * scale + 2 * padPt,
+    labelsAre: 'free',
+    overlapPt: wideOverlapPt,
     outlines: laid.map(({ cut }) => cut),
     parts: [...laid.flatMap(({ cut, seam }) => [line(cut, ink, cutEdgePt), line(seam, softInk, 0.6, '4 2')])],
     labels: labelsInside(
