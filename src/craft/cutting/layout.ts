@@ -84,8 +84,14 @@ const searched = (scaled: ScaledJob, { budget, solver, shop }: LayoutTask): Foun
     solver: solver ?? null,
   });
   search.advance(budget.steps);
-  const { strips, bound, boundKind } = search.found();
-  return { scaled, strips: withoutSurplus(job, strips), bound, boundKind };
+  const { strips, length: found, bound, boundKind } = search.found();
+  // a search that was led a few steps only may have looked for a layout alone
+  const area = bound < found ? lowerBoundFor(job, found) : 0;
+  return {
+    scaled,
+    strips: withoutSurplus(job, strips),
+    ...(area > bound ? { bound: area, boundKind: 'area' } : { bound, boundKind }),
+  };
 };
 
 /** The same search as if no piece might turn, so that leave to turn never costs cloth. */
