@@ -10,6 +10,7 @@ import { deep, everyClass, flat, kitSized, printGaps, printPurchases, quiltSized
 import { printReference } from './layouts/reference.ts';
 import { printSheets } from './layouts/sheet-sized.ts';
 import { examplePlans, printPlans } from './plans.ts';
+import { printPrinting } from './printing/speed.ts';
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,
@@ -33,6 +34,7 @@ const solver = await openSolver();
 
 const parts: readonly { readonly name: string; readonly title: string; readonly run: () => unknown }[] = [
   { name: 'plans', title: 'Plans of the example quilts', run: () => printPlans(solver) },
+  { name: 'printing', title: 'Printed patterns', run: () => printPrinting() },
   {
     name: 'examples',
     title: 'Cloths of the example quilts, beside each kind of piece on strips of its own',
