@@ -65,10 +65,11 @@ export const drawTiles = (of: {
   );
   return windows
     .filter(({ box }) => whole.outlines.some((outline) => reaches(outline, box)))
-    .map(({ row, column, box }, index) => {
+    .map(({ row, column, box }, index, { length }) => {
       const sheet: SheetName = { number: index + 1, row, column };
       const parts = [...whole.parts, ...marks, ...lettersOn(box)];
-      return { sheet, drawing: drawWindow({ sheet, box, parts, alt: of.alt(sheet) }) };
+      const caption = length === 1 ? '' : `Sheet ${sheet.number}: row ${row}, place ${column}`;
+      return { sheet, drawing: drawWindow({ caption, box, parts, alt: of.alt(sheet) }) };
     });
 };
 
@@ -82,7 +83,17 @@ const besideJoins = (label: Lettered, joins: readonly number[]): Lettered => {
 /** A label that no sheet has room for stands on the one where its middle lies, moved in from the edge. */
 const lettersBy = (labels: readonly Lettered[], boxes: readonly Box[]): ((box: Box) => readonly string[]) => {
   const edgePt = 2;
-  const written = (label: Lettered, x: number): string => lettering({ ...label, x });
+  // white behind it, where the lines on which sheets join run through
+  const written = (label: Lettered, x: number): string =>
+    (boxes.length === 1
+      ? ''
+      : element('rect', {
+          x: x - textWidthPt(label.text, label.sizePt) / 2,
+          y: label.y - label.sizePt / 2,
+          width: textWidthPt(label.text, label.sizePt),
+          height: label.sizePt,
+          fill: '#ffffff',
+        })) + lettering({ ...label, x });
   const halfOf = ({ text, sizePt }: Lettered): number => textWidthPt(text, sizePt) / 2 + edgePt;
   const isHeld = (label: Lettered, box: Box): boolean =>
     label.x - halfOf(label) >= box.x &&
@@ -197,31 +208,28 @@ const diamond = ({ x, y }: Point): string =>
   });
 
 const drawWindow = (of: {
-  readonly sheet: SheetName;
+  /** Empty for a drawing that is whole on its sheet. */
+  readonly caption: string;
   readonly box: Box;
   readonly parts: readonly string[];
   readonly alt: string;
 }): Drawing => {
-  const { box, sheet } = of;
+  const { box, caption } = of;
   const id = 'sheet';
+  const headPt = caption === '' ? 0 : captionPt;
   const edge = { x: box.x, y: box.y, width: box.width, height: box.height };
   const inset = framePt / 2;
   const frame = { x: box.x + inset, y: box.y + inset, width: box.width - 2 * inset, height: box.height - 2 * inset };
   return picture({
     widthPt: box.width,
-    heightPt: box.height + captionPt,
+    heightPt: box.height + headPt,
     alt: of.alt,
     parts: [
       element('defs', {}, element('clipPath', { id }, element('rect', edge))),
-      lettering({
-        text: `Sheet ${sheet.number}: row ${sheet.row}, place ${sheet.column}`,
-        x: 0,
-        y: captionPt / 2 - 1,
-        sizePt: 8,
-        anchor: 'start',
-        weight: 600,
-      }),
-      group({ transform: `translate(${numberText(-box.x)} ${numberText(captionPt - box.y)})` }, [
+      ...(caption === ''
+        ? []
+        : [lettering({ text: caption, x: 0, y: captionPt / 2 - 1, sizePt: 8, anchor: 'start', weight: 600 })]),
+      group({ transform: `translate(${numberText(-box.x)} ${numberText(headPt - box.y)})` }, [
         group({ 'clip-path': `url(#${id})` }, [
           ...of.parts,
           element('rect', { ...frame, fill: 'none', stroke: softInk, 'stroke-width': framePt }),

@@ -11,7 +11,7 @@ import { type Amounts, amountsOf } from './amounts.ts';
 import type { BlockPages } from './block.ts';
 import { blockPages } from './block.ts';
 import { cautions } from './cautions.ts';
-import type { Chapter } from './chapters.ts';
+import { type Chapter, usualChapters } from './chapters.ts';
 import type { ClothToBuy } from './cloth.ts';
 import { clothToBuy, swatchesFor, valueLadder } from './cloth.ts';
 import { type ColourwayPages, colourwayPages } from './colourways.ts';
@@ -130,8 +130,13 @@ export const factsOf = (of: {
     boards: has('boards') ? trueSizeSheets({ plan, signs, album }) : [],
     cautions: has('cautions') ? cautions : [],
   };
-  return has('glossary') ? { ...facts, glossary: glossaryOf(textsIn(facts)) } : facts;
+  if (!has('glossary')) return facts;
+  // alone it is the glossary of the pattern as it is usually printed
+  const read = chapters.length > 1 ? facts : factsOf({ ...of, album: new Map(), chapters: withoutGlossary });
+  return { ...facts, glossary: glossaryOf(textsIn(read)) };
 };
+
+const withoutGlossary = usualChapters.filter((chapter) => chapter !== 'glossary');
 
 /** Every text in a JSON value. */
 const textsIn = (part: unknown): readonly string[] => {

@@ -233,6 +233,13 @@ test('the glossary explains the words that the pages use, in any of their forms,
   assert.deepEqual(used, used.toSorted(), 'in the order of the alphabet');
 });
 
+test('printed alone, the glossary is that of the usual pattern', () => {
+  const alone = patternPages(plan, { chapters: ['glossary'] });
+  assert.deepEqual(alone.facts.glossary, pages.facts.glossary);
+  // what it read for that leaves no picture: a chapter of words has the swatches and no more
+  assert.deepEqual(alone.pictures.size, patternPages(plan, { chapters: ['cautions'] }).pictures.size);
+});
+
 test('like units are chained, with how many there are and how many a block takes', () => {
   const texts = pages.facts.blocks.flatMap(({ steps }) => steps.map(({ machine }) => machine));
   const chained = plan.blocks.flatMap(({ steps }) => steps.map(({ total }) => total > 1));
