@@ -164,9 +164,10 @@ export interface LaidSheets {
   readonly layout: Layout;
   /** Of all sheets taken. */
   readonly cost: number;
-  /** No layout of all these pieces takes fewer sheets, where all cost the same; else none costs less. */
+  /** No layout of all these pieces takes fewer sheets. */
   readonly bound: number;
-  readonly boundOf: 'sheets' | 'cost';
+  /** What was kept least: the number of sheets, where all cost the same; else the cost, of equal cost the number. */
+  readonly kept: 'sheets' | 'cost';
   /** No layout of all these pieces costs less. */
   readonly costBound: number;
   readonly boundKind: BoundKind;

@@ -33,7 +33,7 @@ test('sheets are proven least where the bound is their number', () => {
     layout: sheet,
     cost: 3,
     bound,
-    boundOf: 'sheets',
+    kept: 'sheets',
     costBound: bound,
     boundKind: 'area',
     left: [],

@@ -23,11 +23,15 @@ export interface PurchaseOf {
 
 /** @source docs/formulas.md#buying */
 export const purchaseFor = ({ laid, buying, unit }: PurchaseOf): ClothPurchase => {
-  if ('sheets' in laid) return { amount: laid.sheets.length, unit: 'sheets', proven: laid.bound >= laid.sheets.length };
+  if ('sheets' in laid) return { amount: laid.sheets.length, unit: 'sheets', proven: isLeast(laid) };
   const bought = amountToBuy({ length: laid.layout.length, buying, unit });
   const least = amountToBuy({ length: laid.bound, buying, unit });
   return { ...bought, proven: least.amount === bought.amount };
 };
+
+/** Of sheets that cost differently the cost is what counts. */
+const isLeast = ({ kept, bound, sheets, cost, costBound }: LaidSheets): boolean =>
+  kept === 'cost' ? costBound >= cost - 1e-9 : bound >= sheets.length;
 
 /** Where a bought length goes, all in the document's unit; `cut`, `squaring`, `shrinkage` and `rounding` add up to it. */
 export interface Allowances {

@@ -185,7 +185,8 @@ test('of several kinds of sheet the cheapest lot is taken, and each sheet says w
       [1, 20.5, 8.5],
     ],
   );
-  assert.deepEqual([laid.cost, laid.costBound, laid.bound, laid.boundOf, laid.holds], [6.5, 6.5, 6.5, 'cost', 'yes']);
+  // 400 square inches are more than the 358 3/4 of the larger sheet
+  assert.deepEqual([laid.cost, laid.costBound, laid.bound, laid.kept, laid.holds], [6.5, 6.5, 2, 'cost', 'yes']);
 });
 
 test('remnants at hand are used up first, and what they do not hold is bought', () => {

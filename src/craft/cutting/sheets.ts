@@ -109,25 +109,41 @@ const boundsOf = (of: {
   readonly found: SheetsFound;
   readonly cost: number;
   readonly count: number;
-}): Pick<LaidSheets, 'bound' | 'boundOf' | 'costBound' | 'boundKind'> => {
+}): Pick<LaidSheets, 'bound' | 'kept' | 'costBound' | 'boundKind'> => {
   const { scale, task, found, cost, count } = of;
   const whole = found.holds === 'yes';
   const searchedBound = scale.exact ? found.bound / scale.perCost : 0;
   const [first, ...others] = task.sheets;
-  const boundOf = others.every((other) => other.cost === first?.cost) ? 'sheets' : 'cost';
-  if (first === undefined || boundOf === 'cost' || first.cost === 0) {
+  const counted = leastOf(task.sheets, task.demands);
+  const kept = others.every((other) => other.cost === first?.cost) ? 'sheets' : 'cost';
+  if (first === undefined || kept === 'cost' || first.cost === 0) {
     const costBound = whole ? Math.min(searchedBound, cost) : searchedBound;
-    return { bound: costBound, boundOf: 'cost', costBound, boundKind: found.boundKind };
+    return { bound: whole ? Math.min(count, counted) : counted, kept: 'cost', costBound, boundKind: 'area' };
   }
   const inSheets = Math.ceil(searchedBound / first.cost - 1e-9);
-  const counted = others.length === 0 ? leastSheets({ size: first.size, demands: task.demands }) : 0;
   const bound = whole ? Math.min(count, Math.max(inSheets, counted)) : Math.max(inSheets, counted);
   return {
     bound,
-    boundOf,
+    kept,
     costBound: bound * first.cost,
     boundKind: counted >= inSheets ? 'area' : found.boundKind,
   };
+};
+
+/** Any layout is one on as many sheets that every kind fits in; and the largest kinds hold the area in the fewest. */
+const leastOf = (sheets: readonly ClothSheet[], demands: readonly Demand[]): number => {
+  const side = (which: 0 | 1): Length => length(Math.max(0, ...sheets.map(({ size }) => size[which])));
+  const enclosed = leastSheets({ size: [side(0), side(1)], demands });
+  const area = demands.reduce((sum, { across, along, count }) => sum + across * along * count, 0);
+  let missing = area * (1 - 1e-9);
+  let count = 0;
+  for (const { size, stock } of sheets.toSorted((a, b) => b.size[0] * b.size[1] - a.size[0] * a.size[1])) {
+    const each = size[0] * size[1];
+    const taken = Math.min(stock ?? Number.POSITIVE_INFINITY, Math.max(0, Math.ceil(missing / each)));
+    count += taken;
+    missing -= taken * each;
+  }
+  return Math.max(enclosed, count);
 };
 
 /** Pieces of a kind are taken by its demands in their order; what is left is the last ones'. */

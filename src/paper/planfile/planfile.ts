@@ -191,7 +191,7 @@ const fabricEntry = (plan: QuiltPlan, of: FabricPlan): unknown => {
     bound: of.laid.bound,
     boundKind: of.laid.boundKind,
     ...(of.parts !== null && 'sheets' in of.laid
-      ? { stock: { of: of.laid.boundOf, cost: of.laid.cost, costBound: of.laid.costBound } }
+      ? { stock: { of: of.laid.kept, cost: of.laid.cost, costBound: of.laid.costBound } }
       : {}),
     buy: of.buy,
     ...(of.parts === null ? {} : { parts: of.parts }),
