@@ -12,8 +12,6 @@ import { cutText } from './cut-text.ts';
 
 export interface KeyedBlock {
   readonly title: string;
-  /** Height of its tallest piece as it is drawn. */
-  readonly roomPt: number;
   readonly pieces: readonly KeyedPiece[];
 }
 
@@ -33,12 +31,11 @@ interface KeyOf {
 }
 
 export const pieceKey = (of: KeyOf): readonly KeyedBlock[] =>
-  of.plan.blocks.flatMap((block, i) => {
-    if (block.pieces.length === 0) return [];
-    const pieces = piecesOf(of, block, i + 1);
-    const roomPt = Math.max(...pieces.map(({ picture }) => picture.heightPt));
-    return [{ title: entryTitle(of.plan, entryOf(block)), roomPt, pieces }];
-  });
+  of.plan.blocks.flatMap((block, i) =>
+    block.pieces.length === 0
+      ? []
+      : [{ title: entryTitle(of.plan, entryOf(block)), pieces: piecesOf(of, block, i + 1) }],
+  );
 
 const entryOf = ({ id, colouring, mirror }: BlockPlan) => ({ block: id, colouring, mirror });
 

@@ -16,21 +16,28 @@ export const sheetsTypst = `
     captioned(looks.hatched)[Each cloth with its hatch, to find your place on a page printed in grey.])
 ]
 
-#let keyed(p, roomPt) = block(breakable: false, width: 100%, {
-  block(height: roomPt * 1pt, width: 100%, align(left + bottom, picture(p.picture)))
+#let keyed(p) = {
   set text(size: 9pt)
   set par(leading: 0.5em, spacing: 0.4em)
   par({ strong(p.label); h(6pt); p.cut })
   for c in p.cloths { par(text(fill: soft, c)) }
   par(text(fill: soft, p.count))
-})
+}
+
+// pictures stand on one line, their words below it; a row is as high as its tallest piece
+#let keyedRow(pieces) = block(breakable: false, above: 0pt, below: 14pt,
+  grid(columns: (1fr, 1fr, 1fr, 1fr), column-gutter: 16pt, row-gutter: 6pt,
+    ..range(4).map(i => if i < pieces.len() { align(left + bottom, picture(pieces.at(i).picture)) }),
+    ..pieces.map(keyed)))
 
 #let pieceKey(blocks) = [
   = Piece key
   Every kind of piece as it is cut, to scale within its block, seam allowance and all. The mark is the one on the cutting pages.
   #for b in blocks {
-    heading(level: 2, b.title)
-    grid(columns: (1fr, 1fr, 1fr, 1fr), column-gutter: 16pt, row-gutter: 14pt, ..b.pieces.map(p => keyed(p, b.roomPt)))
+    block(breakable: b.pieces.len() > 12, width: 100%, above: 18pt, {
+      heading(level: 2, b.title)
+      for row in b.pieces.chunks(4) { keyedRow(row) }
+    })
   }
 ]
 
