@@ -174,7 +174,7 @@ const layoutOf = ({ facts, pictures }: PatternPages): Drawn => {
 };
 
 const gaugeOf = ({ facts, pictures }: PatternPages): Drawn => {
-  const sheet = facts.boards[0];
+  const sheet = facts.boards?.sheets[0];
   if (sheet === undefined) throw new Error('a pattern without a gauge');
   return { ...sheet.picture, svg: pictures.get(sheet.picture.name) ?? '' };
 };

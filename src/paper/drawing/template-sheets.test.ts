@@ -16,7 +16,7 @@ const sheetsOf = (points: typeof square) =>
   });
 
 test('a square of 20 in goes over 4 × 3 sheets, each within the page', () => {
-  // by hand: 1448 pt on sheets of 480 that share 36: ⌈1412/444⌉ = 4 across; on 598 high: ⌈1412/562⌉ = 3 down
+  // by hand: 1448 pt on sheets of 480 that share 36: ⌈1412/444⌉ = 4 across; on 610 high: ⌈1412/574⌉ = 3 down
   const sheets = sheetsOf(square);
   assert.equal(sheets.length, 12);
   assert.deepEqual(sheets.at(-1)?.sheet, { number: 12, row: 3, column: 4 });

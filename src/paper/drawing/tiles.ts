@@ -35,7 +35,6 @@ export interface Tile {
 
 /** Half an inch: what two sheets share of a drawing that has room for it. */
 export const wideOverlapPt = 36;
-const captionPt = 12;
 const framePt = 0.4;
 
 export const drawTiles = (of: {
@@ -46,9 +45,8 @@ export const drawTiles = (of: {
 }): readonly Tile[] => {
   const { whole } = of;
   const { overlapPt } = whole;
-  const room = [of.fitPt[0], of.fitPt[1] - captionPt] as const;
-  const columns = spansOf(whole.widthPt, { room: room[0], overlapPt, clear: whole.labels.map(acrossOf) });
-  const rows = spansOf(whole.heightPt, { room: room[1], overlapPt, clear: whole.labels.map(downOf) });
+  const columns = spansOf(whole.widthPt, { room: of.fitPt[0], overlapPt, clear: whole.labels.map(acrossOf) });
+  const rows = spansOf(whole.heightPt, { room: of.fitPt[1], overlapPt, clear: whole.labels.map(downOf) });
   const windows = rows.flatMap((down, row) =>
     columns.map((across, column) => ({
       row: row + 1,
@@ -65,11 +63,10 @@ export const drawTiles = (of: {
   );
   return windows
     .filter(({ box }) => whole.outlines.some((outline) => reaches(outline, box)))
-    .map(({ row, column, box }, index, { length }) => {
+    .map(({ row, column, box }, index) => {
       const sheet: SheetName = { number: index + 1, row, column };
       const parts = [...whole.parts, ...marks, ...lettersOn(box)];
-      const caption = length === 1 ? '' : `Sheet ${sheet.number}: row ${row}, place ${column}`;
-      return { sheet, drawing: drawWindow({ caption, box, parts, alt: of.alt(sheet) }) };
+      return { sheet, drawing: drawWindow({ box, parts, alt: of.alt(sheet) }) };
     });
 };
 
@@ -207,29 +204,19 @@ const diamond = ({ x, y }: Point): string =>
     fill: 'none',
   });
 
-const drawWindow = (of: {
-  /** Empty for a drawing that is whole on its sheet. */
-  readonly caption: string;
-  readonly box: Box;
-  readonly parts: readonly string[];
-  readonly alt: string;
-}): Drawing => {
-  const { box, caption } = of;
+const drawWindow = (of: { readonly box: Box; readonly parts: readonly string[]; readonly alt: string }): Drawing => {
+  const { box } = of;
   const id = 'sheet';
-  const headPt = caption === '' ? 0 : captionPt;
   const edge = { x: box.x, y: box.y, width: box.width, height: box.height };
   const inset = framePt / 2;
   const frame = { x: box.x + inset, y: box.y + inset, width: box.width - 2 * inset, height: box.height - 2 * inset };
   return picture({
     widthPt: box.width,
-    heightPt: box.height + headPt,
+    heightPt: box.height,
     alt: of.alt,
     parts: [
       element('defs', {}, element('clipPath', { id }, element('rect', edge))),
-      ...(caption === ''
-        ? []
-        : [lettering({ text: caption, x: 0, y: captionPt / 2 - 1, sizePt: 8, anchor: 'start', weight: 600 })]),
-      group({ transform: `translate(${numberText(-box.x)} ${numberText(headPt - box.y)})` }, [
+      group({ transform: `translate(${numberText(-box.x)} ${numberText(-box.y)})` }, [
         group({ 'clip-path': `url(#${id})` }, [
           ...of.parts,
           element('rect', { ...frame, fill: 'none', stroke: softInk, 'stroke-width': framePt }),

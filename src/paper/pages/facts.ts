@@ -36,7 +36,7 @@ import type { TemplateSheet } from './template.ts';
 import { templateSheets } from './template.ts';
 import type { TopPages } from './top.ts';
 import { topPages } from './top.ts';
-import { type TrueSheet, trueSizeSheets } from './true-size.ts';
+import { type TrueSize, trueSize } from './true-size.ts';
 
 /** What the pages show; of a chapter that is not wanted nothing but an empty list. */
 export interface PatternFacts {
@@ -76,7 +76,7 @@ export interface PatternFacts {
   readonly top: TopPages | null;
   readonly finish: readonly FinishPart[];
   readonly templates: readonly TemplateSheet[];
-  readonly boards: readonly TrueSheet[];
+  readonly boards: TrueSize | null;
   readonly cautions: readonly FinishPart[];
 }
 
@@ -127,7 +127,7 @@ export const factsOf = (of: {
     top: has('top') ? topPages({ plan, signs, album }) : null,
     finish: has('finishing') ? finishParts({ plan, signs, album }) : [],
     templates: has('templates') ? templateSheets({ plan, signs, album }) : [],
-    boards: has('boards') ? trueSizeSheets({ plan, signs, album }) : [],
+    boards: has('boards') ? trueSize({ plan, signs, album }) : null,
     cautions: has('cautions') ? cautions : [],
   };
   if (!has('glossary')) return facts;

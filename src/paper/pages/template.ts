@@ -15,9 +15,12 @@ import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
 import { inWords } from './in-words.ts';
 import { measurePt } from './measure.ts';
+import { sheetText } from './sheet-text.ts';
 
 export interface TemplateSheet {
   readonly title: string;
+  /** Which sheet of several it is; empty where one is all. */
+  readonly sheet: string;
   readonly text: string;
   readonly picture: Picture;
 }
@@ -67,7 +70,8 @@ const pieceSheets = (of: SheetsOf, at: Templated): readonly TemplateSheet[] => {
     if (sheets.length <= mostSheets) {
       const joined = `true scale, on ${sheets.length} sheets: trim them to their frames, lay dotted line on dotted line so that the diamonds meet, and tape them`;
       return sheets.map(({ sheet, drawing }) => ({
-        title: `${title}, sheet ${sheet.number} of ${sheets.length}`,
+        title,
+        sheet: sheetText(sheet, sheets.length),
         text: sheet.number === 1 ? text(joined) : '',
         picture: shown(of.album, `${name}-${sheet.number}`, drawing),
       }));
@@ -81,7 +85,7 @@ const pieceSheets = (of: SheetsOf, at: Templated): readonly TemplateSheet[] => {
     scale: scale.points,
     alt: `Template ${title}, ${share}: cut line, dashed seam line, arrow along the straight grain.`,
   });
-  return [{ title, text: text(share), picture: shown(of.album, name, drawing) }];
+  return [{ title, sheet: '', text: text(share), picture: shown(of.album, name, drawing) }];
 };
 
 /** More than a maker would put together: our own figure. */

@@ -9,11 +9,19 @@ import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
 import { inWords } from './in-words.ts';
 import { measurePt } from './measure.ts';
+import { sheetText } from './sheet-text.ts';
 import { pointsPer } from './template.ts';
 
-export interface TrueSheet {
+export interface TrueSize {
+  /** What gauges and boards are for, and how their sheets are put together: said once for all of them. */
+  readonly words: readonly string[];
+  readonly sheets: readonly TrueSheet[];
+}
+
+interface TrueSheet {
   readonly title: string;
-  readonly text: string;
+  /** Which sheet of several it is; empty where one is all. */
+  readonly sheet: string;
   readonly picture: Picture;
 }
 
@@ -24,13 +32,29 @@ interface SheetsOf {
 }
 
 /** One entry a block: colourings and mirror images have the same pieces. Gauges first: they share a page. */
-export const trueSizeSheets = (of: SheetsOf): readonly TrueSheet[] => {
+export const trueSize = (of: SheetsOf): TrueSize => {
   const { blocks } = of.plan;
   const drawn = [...blocks.entries()].filter(
     ([place, { id, patches }]) => patches.length > 0 && blocks.findIndex((other) => other.id === id) === place,
   );
-  return [gaugeSheets, boardSheets].flatMap((sheets) => drawn.flatMap(([place, block]) => sheets(of, block, place)));
+  const gauges = drawn.flatMap(([place, block]) => gaugeSheets(of, block, place));
+  const boards = drawn.flatMap(([place, block]) => boardSheets(of, block, place));
+  const sheets = [...gauges, ...boards];
+  return {
+    words: [
+      ...(gauges.length === 0 ? [] : [gaugeWords]),
+      ...(boards.length === 0 ? [] : [boardWords]),
+      ...(sheets.every(({ sheet }) => sheet === '') ? [] : [joinWords]),
+    ],
+    sheets,
+  };
 };
+
+const gaugeWords =
+  'A gauge: cut it out along the top edge and lay its left end on the edge of the unit; after each step the unit’s other edge comes to the mark with the number of that step.';
+const boardWords = 'A board: lay each cut piece on its outline. Full line: cut edge. Dashed line: seam.';
+const joinWords =
+  'What goes over several sheets: trim them to their frames, lay dotted line on dotted line so that the diamonds meet, and tape them.';
 
 const titleOf = ({ plan }: SheetsOf, { id, colouring, mirror }: BlockPlan): string =>
   entryTitle(plan, { block: id, colouring, mirror });
@@ -42,7 +66,6 @@ const boardSheets = (of: SheetsOf, block: BlockPlan, place: number): readonly Tr
     whole: trueBoard({ block, signs, seam: toNumber(plan.quilt.seam), scale }),
     title: `${titleOf(of, block)}, board`,
     name: `true-board-${place + 1}`,
-    text: 'True size: lay each cut piece on its outline. Full line: cut edge. Dashed line: seam.',
     says: 'all pieces in place at true size, cut edges and seam lines, each with its label and the letter of its cloth',
   });
 };
@@ -63,7 +86,6 @@ const gaugeSheets = (of: SheetsOf, block: BlockPlan, place: number): readonly Tr
     whole: gauge({ marks, scale: pointsPer[of.plan.quilt.unit] }),
     title: `${titleOf(of, block)}, gauge`,
     name: `gauge-${place + 1}`,
-    text: 'Cut out along the top edge and lay the left end on the edge of the unit: after each step its other edge comes to the mark with the number of that step.',
     says: `a ruler at true size with a mark for each check size: ${inWords(marks.map(({ text }) => text))}`,
   });
 };
@@ -75,8 +97,8 @@ const shortList = (numbers: readonly string[]): string => {
   return all.length > 3 && last - first === all.length - 1 ? `${first} to ${last}` : all.join(', ');
 };
 
-/** Room below heading and words on Letter. */
-const tallestSheetPt = 590;
+/** Room below a heading on a Letter page of its own. */
+const tallestSheetPt = 644;
 
 const tiled = (
   { album }: SheetsOf,
@@ -84,7 +106,6 @@ const tiled = (
     readonly whole: WholeDrawing;
     readonly title: string;
     readonly name: string;
-    readonly text: string;
     readonly says: string;
   },
 ): readonly TrueSheet[] => {
@@ -93,11 +114,9 @@ const tiled = (
     fitPt: [measurePt, tallestSheetPt],
     alt: ({ number, row, column }) => `${of.title}: ${of.says}. Sheet ${number}: row ${row}, place ${column}.`,
   });
-  const together =
-    ' Trim the sheets to their frames, lay dotted line on dotted line so that the diamonds meet, and tape them.';
   return tiles.map(({ sheet, drawing }) => ({
-    title: tiles.length === 1 ? of.title : `${of.title}, sheet ${sheet.number} of ${tiles.length}`,
-    text: sheet.number === 1 ? `${of.text}${tiles.length === 1 ? '' : together}` : '',
+    title: of.title,
+    sheet: sheetText(sheet, tiles.length),
     picture: shown(album, `${of.name}-${sheet.number}`, drawing),
   }));
 };

@@ -122,15 +122,15 @@ export const chaptersTypst = `
   #grid(columns: (auto, auto), column-gutter: 30pt, checkSquare(1in, [1 in]), checkSquare(2.5cm, [2.5 cm]))
 ]
 
+// one line high, so that the room below it is known
+#let sheetHeading(s) = heading(level: 2, { short(s.title); if s.sheet != "" { [ ]; h(1fr); text(font: sans, size: 9pt, weight: 400, fill: soft, s.sheet) } })
+
 #let boards(facts) = [
   = Gauges and boards at true size
   #trueScale
-  #for b in facts.boards {
-    block(breakable: false, above: 16pt)[
-      #heading(level: 2, b.title)
-      #if b.text != "" { par(b.text) }
-      #picture(b.picture)
-    ]
+  #for l in facts.boards.words { par(l) }
+  #for b in facts.boards.sheets {
+    block(breakable: false, above: 16pt, { sheetHeading(b); picture(b.picture) })
   }
 ]
 
@@ -140,7 +140,7 @@ export const chaptersTypst = `
   Full line: cut. Dashed line: seam. Arrow: straight grain.
   #for t in facts.templates {
     block(breakable: false, above: 16pt)[
-      #heading(level: 2, t.title)
+      #sheetHeading(t)
       #if t.text != "" { par(t.text) }
       #picture(t.picture)
     ]
