@@ -1,12 +1,13 @@
 export { drawBacking } from './backing.ts';
 export { drawBias } from './bias.ts';
+export { drawBindingCorner } from './binding-corner.ts';
 export { drawBlock } from './block.ts';
 export { drawBoard } from './board.ts';
 export { drawBorders } from './borders.ts';
 export { drawCloth } from './cloth.ts';
 export { asFirstPlaced } from './drawn.ts';
 export { gauge } from './gauge.ts';
-export { drawMachine } from './machine.ts';
+export { drawMachine, isAnyEdge } from './machine.ts';
 export { drawNested } from './nested.ts';
 export { cutOutline, drawPiece } from './piece.ts';
 export { printWay } from './print-arrow.ts';

@@ -2,6 +2,7 @@
 // at the right hand, the
 // next part on top wrong side up, right edges together, the seam line dashed.
 
+import type { Side } from '#craft/design';
 import type { Point, Polygon } from '#ground/plane';
 import { boxOf } from '#ground/plane';
 import type { ClothSign } from '#paper/cloth';
@@ -71,7 +72,7 @@ export const drawMachine = (of: StepPicture & { readonly seam: number }): Drawin
         tooSmall: 'leave-out',
       }),
       seamLine(framed(sewnOf(block, step).map(turned), frame)),
-      turnMark(step.machineTurn, edgePt + roomX / 2),
+      turnMark(step, edgePt + roomX / 2),
     ],
   });
 };
@@ -139,15 +140,31 @@ const isCovered = (outline: Polygon, by: readonly Polygon[]): boolean => {
 const turnTexts: ReadonlyMap<number, string> = new Map([
   [45, '⅛ turn'],
   [90, '¼ turn'],
+  [135, '⅜ turn'],
   [180, '½ turn'],
+  [225, '⅜ turn'],
   [270, '¼ turn'],
   [315, '⅛ turn'],
 ]);
 
+interface Turned {
+  readonly join: readonly [string, string];
+  readonly side: Side;
+  readonly machineTurn: number;
+}
+
+/** A single square looks the same from every side, so it is laid as it is taken up, whatever side the next piece goes to. */
+export const isAnyEdge = ({ join, side, machineTurn }: Turned): boolean =>
+  machineTurn === 0 && side !== 'right' && !join[0].startsWith('#');
+
 /** A small arc with its head, and how far; more than half a turn clockwise is drawn as less the other way. */
-const turnMark = (turn: number, middle: number): string => {
+const turnMark = (step: Turned, middle: number): string => {
+  const { machineTurn: turn } = step;
   const y = 7;
-  if (turn === 0) return lettering({ text: 'no turn', x: middle, y, sizePt: 7, fill: softInk });
+  if (turn === 0) {
+    const text = isAnyEdge(step) ? 'any edge' : 'no turn';
+    return lettering({ text, x: middle, y, sizePt: 7, fill: softInk });
+  }
   const x = middle - 14;
   const arc =
     element('path', {

@@ -12,7 +12,7 @@ export interface Ruler {
   readonly ruler: Rational;
 }
 
-/** "6½ in"; "about 4⅞ in" where the true length is no fraction of an inch, or lies between the marks of a centimetre ruler. */
+/** "6½ in"; "about 4⅞ in" where no ruler has a mark for the true length: inches are halved, and halved again down to sixty-fourths. */
 export const checkLength = (value: number, ruler: Ruler): string => {
   const { mark, isNear } = read(value, ruler);
   return `${isNear ? 'about\u00a0' : ''}${lengthOnPaper(mark, ruler.unit)}`;
@@ -27,6 +27,6 @@ export const checkSize = (size: readonly [number, number], ruler: Ruler): string
 
 const read = (value: number, { unit, ruler }: Ruler): { readonly mark: number; readonly isNear: boolean } => {
   const marked = toNearestMark(length(value), ruler);
-  const isReadable = marked.way === 'on' || (unit === 'in' && !figureOnPaper(value, unit).includes('.'));
+  const isReadable = marked.way === 'on' || (unit === 'in' && Math.abs(value * 64 - Math.round(value * 64)) < 1e-6);
   return isReadable ? { mark: value, isNear: false } : { mark: marked.size, isNear: true };
 };

@@ -24,7 +24,9 @@ test('a check size that no ruler shows is given to the nearest mark and said to 
   assert.equal(checkSize([3 + Math.SQRT2 / 2, 2.5], inches), 'about\u00a03¾ × 2½\u00a0in');
 });
 
-test('a check size that is a fraction off the marks is given as it is', () => {
-  assert.equal(checkLength(3 + 5 / 6, inches), '3\u00a0⁵⁄₆\u00a0in');
+test('a check size between the marks of the document is given as it is where an inch ruler can show it', () => {
+  assert.equal(checkLength(3 + 5 / 16, inches), '3\u00a0⁵⁄₁₆\u00a0in');
+  // by hand: no inch ruler has sixths; 3.8333 is nearest to 3⅞
+  assert.equal(checkLength(3 + 5 / 6, inches), 'about\u00a03⅞\u00a0in');
   assert.equal(checkSize([4.5, 4.5], inches), '4½ × 4½\u00a0in');
 });

@@ -11,6 +11,7 @@ import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
 import { cutText } from './cut-text.ts';
 import { inWords } from './in-words.ts';
+import { marksOfPiece } from './marks.ts';
 import { columnPt } from './measure.ts';
 import { kindText, machineText, partName, pressText, stepHeading } from './naming.ts';
 import { blocksOfAll, countsText, type SizedPlan } from './sized.ts';
@@ -29,6 +30,8 @@ export interface BlockPages {
   /** What is unusual about its seams; null for straight ones. */
   readonly warning: string | null;
   readonly remarks: readonly string[];
+  /** How the pictures and words of the steps are read: in full at the first block. */
+  readonly reading: string;
   readonly steps: readonly StepCard[];
 }
 
@@ -55,16 +58,24 @@ type Counts = readonly number[];
 
 /** A block made elsewhere has no chapter: the notes say what it must measure. */
 export const blockPages = (of: ChapterOf): readonly BlockPages[] =>
-  blocksOfAll(of.plan, of.sizes).flatMap(({ plan, block, counts }, index) =>
-    block.patches.length === 0
-      ? []
-      : [blockChapter({ ...of, plan }, { block: asFirstPlaced(plan, block), place: index + 1, counts })],
-  );
+  blocksOfAll(of.plan, of.sizes)
+    .flatMap(({ plan, block, counts }, index) =>
+      block.patches.length === 0
+        ? []
+        : [blockChapter({ ...of, plan }, { block: asFirstPlaced(plan, block), place: index + 1, counts })],
+    )
+    .map((chapter, index) => ({ ...chapter, reading: index === 0 ? readingText : shortReadingText }));
+
+const readingText =
+  'Left: on the board, the next piece in a red outline; the arrow points where the seam is pressed. Right: at the machine, the next piece turned over onto the unit like the page of a book, wrong side up, its seam line dashed at your right hand. A piece is turned from how it lies on the board, a unit from how it came off the machine: with its newest part at the right. Make one block alone first and measure it; then all of one step before the next. To chain them is to feed them one after another without cutting the thread.';
+
+const shortReadingText =
+  'Left: on the board. Right: at the machine, a piece turned from how it lies on the board, a unit from how it came off the machine. How steps are read is told in full at the first block.';
 
 const blockChapter = (
   of: ChapterOf,
   at: { readonly block: BlockPlan; readonly place: number; readonly counts: Counts },
-): BlockPages => {
+): Omit<BlockPages, 'reading'> => {
   const { block, place, counts } = at;
   const { unit } = of.plan.quilt;
   const title = entryTitle(of.plan, { block: block.id, colouring: block.colouring, mirror: block.mirror });
@@ -85,7 +96,7 @@ const blockChapter = (
     ),
     pieces: block.pieces.map((piece) => ({
       label: piece.label,
-      cloth: clothsText(of, piece),
+      cloth: clothsText(of, block, piece),
       count:
         counts.length === 1
           ? `${piece.perBlock} × ${block.count} = ${piece.perBlock * block.count}`
@@ -95,7 +106,9 @@ const blockChapter = (
     warning: warningFor(block, title),
     remarks: [
       ...scrappyRemark(block),
+      ...turnedRemark(of, block),
       ...grainRemark(block),
+      ...slantRemark(block),
       ...(block.joining === 'straight' && block.leastUnits === 'searched'
         ? ['The order was found by a search: there may be one with fewer different units.']
         : []),
@@ -107,12 +120,17 @@ const blockChapter = (
 const clothLetters = (signs: ClothSigns, { fabrics }: PlannedPiece): readonly string[] =>
   fabrics.map(({ fabric }) => signOf(signs, fabric).letter);
 
-/** "B", or of a scrappy piece "B 12, C 11, D 12": how many of each for all blocks. */
-/** A cloth's letter with its name, for pieces have letters too. */
-const clothsText = ({ signs, plan }: ChapterOf, piece: PlannedPiece): string =>
-  piece.fabrics.length === 1
-    ? `${signOf(signs, piece.fabric).letter} · ${plan.quilt.fabrics.find(({ id }) => id === piece.fabric)?.name}`
-    : piece.fabrics.map(({ fabric, count }) => `${signOf(signs, fabric).letter}\u00a0${count}`).join(', ');
+/** "B2 · Oat": the marks of the piece with the name of its cloth; of a scrappy piece "12 of B2, 11 of C1", for all blocks. */
+const clothsText = (of: ChapterOf, block: BlockPlan, piece: PlannedPiece): string => {
+  const named = (fabric: string): string => {
+    const marks = marksOfPiece(of, { block, piece, fabric });
+    // each size of the quilt has marks of its own
+    return marks.length === 0 || of.sizes.length > 0 ? signOf(of.signs, fabric).letter : marks.join(', ');
+  };
+  return piece.fabrics.length === 1
+    ? `${named(piece.fabric)} · ${signOf(of.signs, piece.fabric).name}`
+    : piece.fabrics.map(({ fabric, count }) => `${count}\u00a0of\u00a0${named(fabric)}`).join(', ');
+};
 
 const scrappyRemark = ({ pieces }: BlockPlan): readonly string[] => {
   const labels = pieces.filter(({ fabrics }) => fabrics.length > 1).map(({ label }) => label);
@@ -122,6 +140,51 @@ const scrappyRemark = ({ pieces }: BlockPlan): readonly string[] => {
     `${inWords(labels)} ${are} from block to block, so that no two neighbours are alike. Drawn is the first block of the top; the picture of the quilt shows them all. Cut the pieces first, then choose them for each block from there.`,
   ];
 };
+
+/** Pieces whose print must stand upright are cut for the way that their block is turned in the quilt. */
+const turnedRemark = (of: ChapterOf, block: BlockPlan): readonly string[] => {
+  if (of.sizes.length > 0) return [];
+  const turns = turnsOf(of.plan, block);
+  const lists = turns.map(({ turn }) =>
+    block.pieces.flatMap((piece) => {
+      const all = piece.fabrics.flatMap(({ fabric }) => marksOfPiece(of, { block, piece, fabric }));
+      const own = piece.fabrics.flatMap(({ fabric }) => marksOfPiece(of, { block, piece, fabric, turn }));
+      return own.length === 0 || all.length < 2 ? [] : [`${piece.label} from ${inWords(own)}`];
+    }),
+  );
+  if (new Set(lists.map((list) => list.join())).size < 2) return [];
+  const told = turns.map(
+    ({ turn, count }, i) =>
+      `for ${count === 1 ? 'the one' : `the ${count}`} ${turn === 0 ? 'not turned' : `turned ${turn}°`} take ${inWords(lists[i] ?? [])}`,
+  );
+  return [
+    `The print must stand upright in the quilt, where these blocks are turned: ${told.join('; ')}. Pin the turn to each block: clockwise, as the pictures of the top show.`,
+  ];
+};
+
+/** How often a block stands in the top turned so. */
+const turnsOf = (
+  { top }: QuiltPlan,
+  block: BlockPlan,
+): readonly { readonly turn: 0 | 90 | 180 | 270; readonly count: number }[] =>
+  ([0, 90, 180, 270] as const).flatMap((turn) => {
+    const count = top.set.placed.filter(
+      (placed) =>
+        placed.block === block.id &&
+        placed.colouring === block.colouring &&
+        placed.mirror === block.mirror &&
+        placed.turn === turn,
+    ).length;
+    return count === 0 ? [] : [{ turn, count }];
+  });
+
+/** What slanted edges ask for. */
+const slantRemark = ({ pieces }: BlockPlan): readonly string[] =>
+  pieces.every(({ cut }) => cut.shape === 'square' || cut.shape === 'rectangle')
+    ? []
+    : [
+        'Lay slanted edges under the needle without pulling: they stretch. Where a slanted seam ends, small points stand out past the edge after pressing: cut them off even with it.',
+      ];
 
 /** Pieces that look the same turned, with one side on the straight grain. */
 const grainRemark = ({ pieces }: BlockPlan): readonly string[] => {
@@ -160,7 +223,7 @@ const stepCard = (
   const { seam } = of.plan.quilt;
   const heading = stepHeading(step);
   const press = pressText(step);
-  const machine = `${machineText(step)}${kindText(step, partnerOf(block, step))}`;
+  const machine = `${machineText(step, newestOf(block, step))}${kindText(step, partnerOf(block, step))}`;
   const measures = checkSize(step.unfinished, of.plan.quilt);
   const drawn = { block, step, signs: of.signs, ruler: of.plan.quilt };
   return {
@@ -200,6 +263,21 @@ const manyText = ({ kind, perBlock }: PlannedStep, counts: Counts): string => {
   if (kind !== 'straight') return share === '' ? '' : ` There are ${share}.`;
   const all = counts.length > 1 ? 'all of them' : most === 2 ? 'both' : `all ${most}`;
   return ` Chain ${all}${share === '' ? '' : `, ${share}`}.`;
+};
+
+/** What the first part was given last, as people can tell it: "C", or "the C sewn last" where it has others. */
+const newestOf = (block: BlockPlan, { join }: PlannedStep): string | null => {
+  const made = block.steps.find(({ makes }) => makes === join[0]);
+  if (made === undefined || made.join[0] === made.join[1]) return null;
+  const name = partName(made.join[1]);
+  return isIn(block, made.join[1], made.join[0]) ? `the ${name} sewn last` : name;
+};
+
+/** Whether a part went into a unit on the way, or is that unit. */
+const isIn = (block: BlockPlan, part: string, unit: string): boolean => {
+  if (part === unit) return true;
+  const made = block.steps.find(({ makes }) => makes === unit);
+  return made?.join.some((one) => isIn(block, part, one)) ?? false;
 };
 
 /** The step that closes a seam begun here, or that began the seam closed here. */

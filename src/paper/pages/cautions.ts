@@ -1,7 +1,7 @@
 // The page of cautions: where the work can hurt, in plain words. Closed storing of cutters is taught in
 // extension leaflets; the infant sleep line follows the public advice of paediatricians (no soft bedding in the
 // first year); the rest is common practice, no source.
-import type { FinishPart } from './finish.ts';
+import type { FinishPart } from './finish-part.ts';
 
 export const cautions: readonly FinishPart[] = [
   {

@@ -20,8 +20,8 @@ import type { Cover } from './cover.ts';
 import { coverOf } from './cover.ts';
 import type { ClothCutting } from './cutting.ts';
 import { cuttingCharts } from './cutting.ts';
-import type { FinishPart } from './finish.ts';
 import { finishParts } from './finish.ts';
+import type { FinishPart } from './finish-part.ts';
 import { glossaryOf, type Term } from './glossary.ts';
 import type { HandoutHead } from './handout-head.ts';
 import { totalLines } from './money.ts';
@@ -115,7 +115,7 @@ export const factsOf = (of: {
     amounts: has('cloth') ? amountsOf({ plan, signs, changes: of.changes }) : null,
     values: has('cloth') ? valueLadder(signs, album) : null,
     looks: has('quilt') ? quiltLooks({ plan, signs, album }) : null,
-    notions: has('cloth') ? notionsOf(plan) : [],
+    notions: has('cloth') ? notionsOf(plan, sizes) : [],
     pieceKey: has('pieces') ? pieceKey({ plan, signs, album }) : [],
     colouring: has('colouring') ? colouringPage({ plan, signs, album }) : null,
     labels: has('labels') ? pieceLabels(plan, signs) : [],
@@ -150,7 +150,8 @@ const beforeYouStart = (plan: QuiltPlan): readonly string[] => {
   return [
     `All seams are ${lengthOnPaper(toNumber(seam), unit)}, and every cut size has its seam allowances in it.`,
     `The amounts allow ${lengthOnPaper(toNumber(buying.squaring), unit)} at each end for squaring up${shrinkage > 0 ? ` and ${figureOnPaper(shrinkage * 100, 'in')} % for shrinkage` : ''}, and are rounded up to what a shop cuts.`,
-    'Sew one block before you cut the rest, and measure it after every seam: the check sizes show where it strays.',
+    'Once the pieces of one block are cut, sew it, and measure it after every seam: the check sizes show where it strays. Then cut the rest.',
     'Letters tell the cloths apart, in the drawings with a hatch besides, so that the pages can be read in grey. A mark such as B2 is the second size cut from cloth B.',
+    'In a block each piece has a letter of its own, which its board and the piece key show: piece A need not be of cloth A.',
   ];
 };

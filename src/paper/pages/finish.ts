@@ -1,43 +1,32 @@
 // Finishing: backing, batting, quilting, binding, the label.
 import type { QuiltPlan } from '#craft';
-import type { EvenLines } from '#craft/finishing';
+import { type EvenLines, joinAllowance } from '#craft/finishing';
 import { toNumber, zero } from '#ground/exact';
-import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
-import { drawBacking, drawBias, drawQuilting } from '#paper/drawing';
+import { drawBacking, drawQuilting } from '#paper/drawing';
 import { checkLength, checkSize, lengthOnPaper, sizeOnPaper } from '#paper/lengths';
-import type { Album, Picture } from './album.ts';
+import type { Picture } from './album.ts';
 import { shown } from './album.ts';
-
-export interface FinishPart {
-  readonly heading: string;
-  readonly lines: readonly string[];
-  readonly picture?: Picture;
-}
-
-interface FinishOf {
-  readonly plan: QuiltPlan;
-  readonly signs: ClothSigns;
-  readonly album: Album;
-}
+import { binding } from './binding.ts';
+import { clothText, type FinishOf, type FinishPart, takenMarks } from './finish-part.ts';
 
 export const finishParts = (of: FinishOf): readonly FinishPart[] => {
-  const { plan, signs } = of;
+  const { plan } = of;
   return [
-    { ...backing(plan, signs), ...backingPicture(of) },
+    { ...backing(of), ...backingPicture(of) },
     batting(plan),
     {
       heading: 'Layering and quilting',
       lines: [
-        'Lay the backing wrong side up and smooth it flat; then the batting; then the top, right side up, in the middle.',
+        'Lay the backing wrong side up and tape its edges down, flat but not stretched; then the batting; then the top, pressed, right side up, in the middle.',
         'Baste the three layers with pins or thread, from the middle outward, a hand apart. Count the pins in and out.',
-        'Quilt from the middle outward. Then trim batting and backing even with the top and square the corners.',
+        'To quilt is to sew through all three layers: with the walking foot and a stitch a little longer than for seams, from the middle outward. Then trim batting and backing even with the top and square the corners.',
       ],
     },
     ...quiltingLines(of),
-    ...sleeve(plan, signs),
-    { ...binding(plan, signs), ...biasPicture(of) },
-    label(plan, signs),
+    ...sleeve(of),
+    ...binding(of),
+    label(of),
     ...bed(plan),
   ];
 };
@@ -65,7 +54,7 @@ const quiltingLines = ({ plan, album }: FinishOf): readonly FinishPart[] => {
         drawQuilting({
           plan,
           lines: batting.lines,
-          fitPt: [200, 150],
+          fitPt: [180, 128],
           alt: `Straight quilting lines over the top: ${words}.`,
         }),
       ),
@@ -81,37 +70,29 @@ const backingPicture = ({ plan, signs, album }: FinishOf): { readonly picture?: 
     plan,
     backing: of,
     sign: signOf(signs, of.fabric),
-    fitPt: [200, 150],
+    fitPt: [180, 128],
     alt: `The backing in ${of.panels} panels, seams ${run}; the top lies in its middle, its edge dashed.`,
   });
   return { picture: shown(album, 'backing', drawing) };
 };
 
-const biasPicture = ({ plan, signs, album }: FinishOf): { readonly picture?: Picture } => {
-  const of = plan.finish.binding;
-  if (of === null || of.bias === null) return {};
-  const drawing = drawBias({
-    sign: signOf(signs, of.fabric),
-    side: lengthOnPaper(of.bias.side, plan.quilt.unit),
-    alt: 'A square cut from corner to corner; its two halves joined to a slanted sheet along a straight-grain edge; lines on the sheet along its bias edges.',
-  });
-  return { picture: shown(album, 'bias', drawing) };
-};
-
 /** Sewn with the binding: the raw edges of the sleeve are caught in it. */
-const sleeve = (plan: QuiltPlan, signs: ClothSigns): readonly FinishPart[] => {
+const sleeve = (chapter: FinishOf): readonly FinishPart[] => {
+  const { plan, signs } = chapter;
   const of = plan.finish.sleeve;
   const { unit } = plan.quilt;
   if (of === null) return [];
   const joined =
     of.cuts.length < 2
       ? []
-      : [`Join it end to end from ${of.cuts.map((cut) => sizeOnPaper(cut, unit)).join(' and ')}.`];
+      : [
+          `Join it end to end from ${of.cuts.map((cut) => sizeOnPaper(cut, unit)).join(' and ')}, and press the seam open.`,
+        ];
   return [
     {
       heading: 'Hanging sleeve',
       lines: [
-        `Cut a strip ${sizeOnPaper(of.cut, unit)} from ${clothText(signs, of.fabric)}.`,
+        `Take ${takenMarks(chapter, { role: 'sleeve', fabric: of.fabric })}, for a strip of ${sizeOnPaper(of.cut, unit)} in ${clothText(signs, of.fabric)}.`,
         ...joined,
         `Turn each end in twice and sew it: the sleeve is then ${checkLength(of.finished[0], plan.quilt)} long. Fold it along its length, wrong sides together, and lay its raw edges even with the upper edge of the back, in the middle, before the binding is sewn on.`,
         'When the binding is on, push the lower fold up a little, so that the rod has room and the front stays flat, and sew the fold to the back by hand; no stitch goes through to the front.',
@@ -120,7 +101,8 @@ const sleeve = (plan: QuiltPlan, signs: ClothSigns): readonly FinishPart[] => {
   ];
 };
 
-const label = (plan: QuiltPlan, signs: ClothSigns): FinishPart => {
+const label = (chapter: FinishOf): FinishPart => {
+  const { plan, signs } = chapter;
   const of = plan.finish.label;
   const { unit } = plan.quilt;
   const words = 'the name of the quilt, who made it, when and where';
@@ -128,7 +110,7 @@ const label = (plan: QuiltPlan, signs: ClothSigns): FinishPart => {
   return {
     heading: 'Label',
     lines: [
-      `Cut the label ${sizeOnPaper(of.cut, unit)} from ${clothText(signs, of.fabric)}: ${sizeOnPaper(of.finished, unit)} when its edges are turned under.`,
+      `Take ${takenMarks(chapter, { role: 'label', fabric: of.fabric })}, ${sizeOnPaper(of.cut, unit)} of ${clothText(signs, of.fabric)}: ${sizeOnPaper(of.finished, unit)} when its edges are turned under.`,
       `Write on it ${words}, and sew it to the back.`,
     ],
   };
@@ -159,12 +141,8 @@ const bed = (plan: QuiltPlan): readonly FinishPart[] => {
   ];
 };
 
-const clothText = (signs: ClothSigns, fabric: string): string => {
-  const sign = signOf(signs, fabric);
-  return `cloth ${sign.letter}, ${sign.name}`;
-};
-
-const backing = (plan: QuiltPlan, signs: ClothSigns): FinishPart => {
+const backing = (chapter: FinishOf): FinishPart => {
+  const { plan, signs } = chapter;
   const of = plan.finish.backing;
   const { unit } = plan.quilt;
   if (of === null)
@@ -176,7 +154,7 @@ const backing = (plan: QuiltPlan, signs: ClothSigns): FinishPart => {
   const cuts = [...new Map(of.cuts.map((cut) => [cut.join(), cut])).values()];
   const counted = cuts.map((cut) => {
     const count = of.cuts.filter((other) => other.join() === cut.join()).length;
-    return `${count} of ${sizeOnPaper(cut, unit)}`;
+    return `${count} of ${sizeOnPaper(cut, unit)} (${takenMarks(chapter, { role: 'backing', fabric: of.fabric, cut })})`;
   });
   if (of.panels === 1) {
     return {
@@ -188,7 +166,7 @@ const backing = (plan: QuiltPlan, signs: ClothSigns): FinishPart => {
     heading: 'Backing',
     lines: [
       `The backing is ${size}, in ${of.panels} panels of ${clothText(signs, of.fabric)} (across the cloth × along it): ${counted.join(', ')}.`,
-      `Cut off the selvages, join the panels along their long sides, and press the seams open. The seams run ${of.run === 'upright' ? 'from top to bottom' : 'from side to side'}.`,
+      `Cut off the selvages, join the panels along their long sides with allowances of ${checkLength(joinAllowance(unit), plan.quilt)}, and press the seams open. The seams run ${of.run === 'upright' ? 'from top to bottom' : 'from side to side'}.`,
     ],
   };
 };
@@ -208,40 +186,5 @@ const batting = (plan: QuiltPlan): FinishPart => {
   return {
     heading: 'Batting',
     lines: [`Cut the batting ${checkSize([of.width, of.height], plan.quilt)}. ${bought}`],
-  };
-};
-
-const binding = (plan: QuiltPlan, signs: ClothSigns): FinishPart => {
-  const of = plan.finish.binding;
-  const { unit } = plan.quilt;
-  if (of === null) return { heading: 'Binding', lines: ['This pattern plans no binding.'] };
-  if (of.bias !== null) return biasBinding(plan, signs);
-  const joins = of.joins === 1 ? '1 join' : `${of.joins} joins`;
-  return {
-    heading: 'Binding',
-    lines: [
-      `Cut ${of.strips} ${of.strips === 1 ? 'strip' : 'strips'} ${lengthOnPaper(of.cut, unit)} by the width of ${clothText(signs, of.fabric)}.`,
-      ...(of.joins === 0 ? [] : [`Join them end to end with ${joins} at 45°, trim, and press the seams open.`]),
-      `That gives ${lengthOnPaper(of.gives, unit)}; round the quilt and for the tails it takes ${checkLength(of.length, plan.quilt)}.`,
-      'Fold the binding in half along its length, wrong sides together, and press. Sew it to the front with raw edges even, folding a mitre at each corner; join the tails; turn it to the back and sew it down.',
-    ],
-  };
-};
-
-const biasBinding = (plan: QuiltPlan, signs: ClothSigns): FinishPart => {
-  const of = plan.finish.binding;
-  const { unit } = plan.quilt;
-  if (of === null || of.bias === null) return { heading: 'Binding', lines: [] };
-  const { side, squares } = of.bias;
-  return {
-    heading: 'Binding on the bias',
-    lines: [
-      `Cut ${squares === 1 ? 'a square' : `${squares} squares`} of ${lengthOnPaper(side, unit)} from ${clothText(signs, of.fabric)}.`,
-      `Cut ${squares === 1 ? 'it' : 'each'} once, corner to corner. Sew the two triangles together along two straight-grain edges, right sides facing, so that they make a slanted sheet; press the seam open.`,
-      `Draw lines ${lengthOnPaper(of.cut, unit)} apart along the bias edges. Sew the two straight-grain edges to a tube with the lines one step out of line, and cut along the lines: one long strip.`,
-      ...(of.joins === 0 ? [] : [`Join what the squares give end to end at 45°.`]),
-      `That gives ${checkLength(of.gives, plan.quilt)}, the seams counted; round the quilt and for the tails it takes ${checkLength(of.length, plan.quilt)}.`,
-      'Handle it gently: a bias edge stretches. Fold it in half along its length, wrong sides together, and sew it on as any binding.',
-    ],
   };
 };

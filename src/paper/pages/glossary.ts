@@ -90,6 +90,11 @@ const known: readonly KnownTerm[] = [
     meaning: 'to set the iron down and lift it; pushing it stretches the pieces.',
   },
   {
+    word: 'Quilt',
+    seen: /\bto quilt\b|\bquilting\b/i,
+    meaning: 'as a verb: to sew through top, batting and backing together.',
+  },
+  {
     word: 'Right side, wrong side',
     seen: /\b(right sides?|wrong sides?) (up|together|facing)\b/i,
     meaning: 'the face of a cloth, and its back.',
@@ -131,6 +136,7 @@ const known: readonly KnownTerm[] = [
   },
   { word: 'Stroke', seen: /\bstrokes?\b/i, meaning: 'one pass of the cutter along the ruler.' },
   { word: 'Sub-cut', seen: /\bsub-cuts?\b/i, meaning: 'a cut across a strip.' },
+  { word: 'Tail', seen: /\btails?\b/i, meaning: 'an end of the binding that hangs loose until both are joined.' },
   { word: 'Template', seen: /\btemplates?\b/i, meaning: 'a shape to cut round, printed at true size.' },
   { word: 'Top', seen: /\btop\b/i, meaning: 'the pieced upper layer of the quilt.' },
   { word: 'Unit', seen: /\bunits?\b/i, meaning: 'pieces that are already joined.' },

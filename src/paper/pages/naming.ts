@@ -2,6 +2,7 @@
 import type { PlannedStep } from '#craft';
 import type { Side } from '#craft/design';
 import { never } from '#ground/outcome';
+import { isAnyEdge } from '#paper/drawing';
 
 /** A piece's label as it is; "#4" is unit 4. */
 export const partName = (name: string): string => (name.startsWith('#') ? `unit ${name.slice(1)}` : name);
@@ -54,25 +55,48 @@ export const pressText = ({ join, side, pressTo }: Joining): string => {
 const turnWords: ReadonlyMap<number, string> = new Map([
   [45, 'an eighth of a turn clockwise'],
   [90, 'a quarter turn clockwise'],
+  [135, 'three eighths of a turn clockwise'],
   [180, 'half a turn'],
+  [225, 'three eighths of a turn counterclockwise'],
   [270, 'a quarter turn counterclockwise'],
   [315, 'an eighth of a turn counterclockwise'],
 ]);
 
-/** What to do at the machine before sewing. */
-export const machineText = (of: {
-  readonly kind?: PlannedStep['kind'];
-  readonly join: readonly [string, string];
-  readonly machineTurn: number;
-}): string => {
-  const first = partName(of.join[0]);
-  const second = partName(of.join[1]);
-  const turn =
-    of.machineTurn === 0
-      ? `Leave ${first} as it lies`
-      : `Turn ${first} ${turnWords.get(of.machineTurn) ?? `until its edge for ${second} is at your right`}`;
+/** Where the part sewn last, which came off the machine at the right, lies after a turn. */
+const turnedTo: ReadonlyMap<number, string> = new Map([
+  [0, 'at the right'],
+  [45, 'at the lower right'],
+  [90, 'at the bottom'],
+  [135, 'at the lower left'],
+  [180, 'at the left'],
+  [225, 'at the upper left'],
+  [270, 'at the top'],
+  [315, 'at the upper right'],
+]);
+
+/**
+ * What to do at the machine before sewing.
+ *
+ * @param newest what the unit was last given, as its own step calls it; null for a single piece, and for a unit of two alike
+ */
+export const machineText = (of: MachineStep, newest: string | null): string => {
+  const second = of.join[0] === of.join[1] ? `the other ${partName(of.join[1])}` : partName(of.join[1]);
   const lay = of.kind === 'partial-close' ? `fold ${second} back over` : `lay ${second} on`;
-  return `${turn}; ${lay} it, right sides together, right edges even.`;
+  return `${turnText(of, newest)}; ${lay} it, right sides together, right edges even.`;
+};
+
+type MachineStep = Omit<Joining, 'pressTo'> & { readonly machineTurn: number };
+
+const turnText = (of: MachineStep, newest: string | null): string => {
+  const [first, second] = [partName(of.join[0]), partName(of.join[1])];
+  if (isAnyEdge(of)) return `${first} is square: take any edge`;
+  const place = turnedTo.get(of.machineTurn);
+  const lies = newest === null || place === undefined ? '' : `, ${newest} ${place}`;
+  if (of.machineTurn === 0) return `Leave ${first} as it ${first === of.join[0] ? 'lies' : 'was sewn'}${lies}`;
+  const turn = turnWords.get(of.machineTurn);
+  return turn === undefined
+    ? `Turn ${first} until its edge for ${second} is at your right`
+    : `Turn ${first} ${turn}${lies}`;
 };
 
 /**

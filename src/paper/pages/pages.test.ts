@@ -60,10 +60,27 @@ test('two parts of one name are told apart by their place', () => {
 
 test('three quarters clockwise is said as the hands do it', () => {
   assert.match(
-    machineText({ join: ['#2', 'D'], machineTurn: 270 }),
-    /^Turn unit 2 a quarter turn counterclockwise; lay D on it/,
+    machineText({ join: ['#2', 'D'], side: 'right', machineTurn: 270 }, 'C'),
+    /^Turn unit 2 a quarter turn counterclockwise, C at the top; lay D on it/,
   );
-  assert.match(machineText({ join: ['A', 'B'], machineTurn: 0 }), /^Leave A as it lies/);
+  assert.match(machineText({ join: ['A', 'B'], side: 'right', machineTurn: 0 }, null), /^Leave A as it lies; lay B/);
+  assert.match(machineText({ join: ['A', 'A'], side: 'right', machineTurn: 0 }, null), /; lay the other A on it/);
+});
+
+test('a square takes its first neighbour on any edge, and a unit says where its newest part lies', () => {
+  assert.match(
+    machineText({ join: ['A', 'B'], side: 'left', machineTurn: 0 }, null),
+    /^A is square: take any edge; lay B/,
+  );
+  // by hand: what was sewn at the right hand lies there still, and three eighths on at the lower left
+  assert.match(
+    machineText({ join: ['#4', 'C'], side: 'right', machineTurn: 0 }, 'D'),
+    /^Leave unit 4 as it was sewn, D at the right;/,
+  );
+  assert.match(
+    machineText({ join: ['#1', 'C'], side: 'left', machineTurn: 135 }, 'B'),
+    /^Turn unit 1 three eighths of a turn clockwise, B at the lower left;/,
+  );
 });
 
 const ring = {

@@ -4,11 +4,12 @@ import type { BlockPlan, PlannedPiece, QuiltPlan } from '#craft';
 import { boxOf } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
-import { cutMark, entryTitle } from '#paper/cutting';
+import { entryTitle } from '#paper/cutting';
 import { cutOutline, drawPiece } from '#paper/drawing';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
 import { cutText } from './cut-text.ts';
+import { marksOfPiece } from './marks.ts';
 
 export interface KeyedBlock {
   readonly title: string;
@@ -72,15 +73,9 @@ const piecesOf = (of: KeyOf, block: BlockPlan, place: number): readonly KeyedPie
 };
 
 /** The marks under which the piece lies on the cutting pages, cloth by cloth. */
-const clothsOf = ({ plan, signs }: KeyOf, block: BlockPlan, piece: PlannedPiece): readonly string[] =>
+const clothsOf = (of: KeyOf, block: BlockPlan, piece: PlannedPiece): readonly string[] =>
   piece.fabrics.map(({ fabric }) => {
-    const { letter, name } = signOf(signs, fabric);
-    const lines = plan.fabrics.find(({ id }) => id === fabric)?.pieces ?? [];
-    const marks = lines.flatMap((line, i) => (line.for.some(isFor(block, piece)) ? [cutMark(letter, i)] : []));
+    const { letter, name } = signOf(of.signs, fabric);
+    const marks = marksOfPiece(of, { block, piece, fabric });
     return `${marks.length === 0 ? letter : marks.join(', ')} · ${name}`;
   });
-
-const isFor =
-  (entry: BlockPlan, { label }: PlannedPiece) =>
-  (use: QuiltPlan['fabrics'][number]['pieces'][number]['for'][number]): boolean =>
-    use.block === entry.id && use.colouring === entry.colouring && use.mirror === entry.mirror && use.label === label;

@@ -6,7 +6,8 @@ import { shown } from './album.ts';
 import type { Swatch } from './cloth.ts';
 import { quiltAlt } from './cover.ts';
 import { type ClothCutting, cuttingCharts } from './cutting.ts';
-import { type FinishPart, finishParts } from './finish.ts';
+import { finishParts } from './finish.ts';
+import type { FinishPart } from './finish-part.ts';
 import { type SizedPlan, sizeOf, sizeTitle } from './sized.ts';
 import { type TopPages, topPages } from './top.ts';
 

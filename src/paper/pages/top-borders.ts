@@ -1,5 +1,5 @@
 // The borders: in which order they are sewn on, what they are made of, and how each kind is measured and sewn.
-import type { QuiltPlan } from '#craft';
+import type { QuiltPlan, TopPiece } from '#craft';
 import { type BorderRing, type RoundPart, thingsOf } from '#craft/setting';
 import { toNumber } from '#ground/exact';
 import { signOf } from '#paper/cloth';
@@ -7,7 +7,7 @@ import { entryTitle } from '#paper/cutting';
 import { drawBorders } from '#paper/drawing';
 import { checkSize, lengthOnPaper, sizeOnPaper } from '#paper/lengths';
 import { shown } from './album.ts';
-import { capital, joinedText, pieceOfStrip, roleNouns } from './top-names.ts';
+import { capital, madeText, pieceOfStrip, roleNouns } from './top-names.ts';
 import type { TopChapter, TopPart } from './top-part.ts';
 import { topPart } from './top-part.ts';
 
@@ -20,7 +20,7 @@ export const borderParts = (of: TopChapter): readonly TopPart[] => {
   return [
     topPart({
       heading: 'Borders',
-      list: [...generalAdvice(borders), ...borders.flatMap((ring, place) => kindAdvice(plan, ring, place))],
+      list: [...generalAdvice(plan, borders), ...borders.flatMap((ring, place) => kindAdvice(plan, ring, place))],
       picture: shown(
         of.album,
         'borders',
@@ -36,43 +36,58 @@ export const borderParts = (of: TopChapter): readonly TopPart[] => {
   ];
 };
 
-const generalAdvice = (borders: readonly BorderRing[]): readonly string[] => [
-  'Measure the quilt through the middle in three places: near one edge, in the middle, near the other edge. Not along the edge, which stretches.',
-  ...(borders.every(({ kind }) => kind === 'mitred') ? [] : [meanAdvice(borders)]),
+const generalAdvice = (plan: QuiltPlan, borders: readonly BorderRing[]): readonly string[] => [
+  'Sew the strips on in the order of their numbers. Before each pair, 1 and 2, 3 and 4 and so on, measure the quilt the way the strips will lie, through the middle in three places: near one edge, in the middle, near the other edge. Not along the edge, which stretches.',
+  ...(borders.every(({ kind }) => kind === 'mitred') ? [] : [meanAdvice(plan, borders)]),
   'Pin the middles and the ends first, then in between, easing in what is over. Press toward the border.',
+  ...(plan.top.pieces.some(({ role, joinedFrom }) => inBorders.has(role) && joinedFrom.length > 1)
+    ? ['Where a strip is joined end to end, sew straight across it and press the seam open.']
+    : []),
 ];
 
+const inBorders: ReadonlySet<TopPiece['role']> = new Set(['border', 'spacer']);
+
+/** How much a quilt may be over its border and still be eased in: common practice, no source. */
+const easedIn = { in: '½\u00a0in', cm: '1\u00a0cm' } as const;
+
 /** A mitred strip is longer than its side, so the mean is not its length. */
-const meanAdvice = (borders: readonly BorderRing[]): string => {
-  const which = borders.some(({ kind }) => kind === 'mitred') ? 'Unless a border is mitred, cut' : 'Cut';
-  return `${which} the two borders for that direction to the mean of the three, whatever the figure below says: then the quilt lies flat. The figures below are what a quilt without error measures.`;
+const meanAdvice = ({ quilt }: QuiltPlan, borders: readonly BorderRing[]): string => {
+  const which = borders.some(({ kind }) => kind === 'mitred') ? 'Unless the border is mitred, cut' : 'Cut';
+  return `The sizes below are what a quilt without error measures. ${which} both strips of a pair down to the mean of your three where that is less. Where it is more, by up to ${easedIn[quilt.unit]}, ease the quilt in along the strip; by more, look first for seams that are too narrow. Two strips of one length make the quilt lie flat.`;
 };
 
 /** What holds for one ring beyond that; butted strips need nothing more. */
 const kindAdvice = (plan: QuiltPlan, ring: BorderRing, place: number): readonly string[] => {
-  const name = `Border ${ring.border + 1}`;
+  const numbers = numbersOf(plan.top.set.borders, place);
   const seam = lengthOnPaper(toNumber(plan.quilt.seam), plan.quilt.unit);
   switch (ring.kind) {
     case 'butted':
       return [];
     case 'squares':
       return [
-        `${name} has a square in each corner: measure both ways before the first strip is sewn on. The strips at top and bottom are as long as the quilt is wide without this border; join their squares to them first.`,
+        `The border of ${numbers} has a square in each corner: measure both ways before the first strip is sewn on. The strips at top and bottom are as long as the quilt is wide without this border; join their squares to them first.`,
       ];
     case 'mitred':
       return [
-        `${name} is mitred. Cut the strips as planned, or longer by what the quilt measures over plan, the middle of each to the middle of its side: what is over at the ends is for the corners. Begin and end each of the four seams ${seam} from the corner of the quilt.`,
+        `The border of ${numbers} is mitred. Its strips are longer than their sides: the middle of each goes to the middle of its side, and what is over at the ends is for the corners. Begin and end each of the four seams ${seam} from the corner of the quilt, on the seam line of the next side.`,
         'Then fold the quilt at a corner, right sides together, so that the two strips lie on each other; draw the line from the end of the seam to the outer corner at 45°; sew from the seam outward, look, trim to an allowance, and press open.',
       ];
     case 'spacer':
       return [
-        `The spacer strips inside border ${ring.border + 1} make its blocks fit. When they are on, trim so that the quilt measures ${sizeAfter(plan, place)}.`,
+        `The spacer strips ${numbers} make the next border of blocks fit. When they are on, trim so that the quilt measures ${sizeAfter(plan, place)}.`,
       ];
     case 'pieced':
       return [
-        `${name} is made of blocks: join them in rows first. A row that comes out long or short is mended in its own seams, a hair in each of several. Press toward the quilt or the spacer, away from the blocks.`,
+        `The border of ${numbers} is made of blocks: join them in rows first. A row that comes out long or short is mended in its own seams, a hair in each of several. Press toward the quilt or the spacer, away from the blocks.`,
       ];
   }
+};
+
+/** "5 to 8": the numbers of a ring's strips in the picture and the table. */
+const numbersOf = (borders: readonly BorderRing[], place: number): string => {
+  const before = borders.slice(0, place).reduce((sum, { parts }) => sum + parts.length, 0);
+  const count = borders[place]?.parts.length ?? 0;
+  return count === 1 ? `${before + 1}` : `${before + 1} to ${before + count}`;
 };
 
 /** What the quilt measures with a ring on. */
@@ -83,7 +98,8 @@ const sizeAfter = (plan: QuiltPlan, ring: number): string => {
   return last === undefined ? 'as planned' : checkSize(last.unfinished, plan.quilt);
 };
 
-const partLine = ({ plan, signs }: TopChapter, { side, assembly }: RoundPart, order: number): readonly string[] => {
+const partLine = (of: TopChapter, { side, assembly }: RoundPart, order: number): readonly string[] => {
+  const { plan, signs } = of;
   const things = thingsOf(assembly);
   const strips = [
     ...new Map(
@@ -100,7 +116,7 @@ const partLine = ({ plan, signs }: TopChapter, { side, assembly }: RoundPart, or
   const counts = [...new Set(blocks)].map((title) => `${blocks.filter((one) => one === title).length} × ${title}`);
   const isPlain = strips.length === 1 && blocks.length === 0;
   const cuts = strips.map((piece) => {
-    const cut = joinedText(plan, piece) ?? sizeOnPaper(piece.cut.size, plan.quilt.unit);
+    const cut = madeText(of, piece, sizeOnPaper(piece.cut.size, plan.quilt.unit));
     return isPlain ? cut : `${roleNouns[piece.role]} ${piece.label} ${cut}`;
   });
   return [

@@ -2,6 +2,9 @@
 import type { QuiltPlan, TopPiece } from '#craft';
 import type { StripRole, TopThing } from '#craft/setting';
 import { sizeOnPaper } from '#paper/lengths';
+import { inWords } from './in-words.ts';
+import { marksOfTopPiece } from './marks.ts';
+import type { TopChapter } from './top-part.ts';
 
 export const roleNouns: Readonly<Record<StripRole, string>> = {
   sash: 'sash',
@@ -38,10 +41,16 @@ export const pieceOfStrip = (plan: QuiltPlan, strip: number): TopPiece => {
   return piece;
 };
 
-/** How a strip longer than its cloth is put together; null when it is cut in one piece. */
-export const joinedText = (plan: QuiltPlan, piece: TopPiece): string | null => {
-  if (piece.joinedFrom.length < 2) return null;
-  const { unit } = plan.quilt;
-  const from = piece.joinedFrom.map((size) => sizeOnPaper(size, unit)).join(' and ');
-  return `${sizeOnPaper(piece.cut.size, unit)}, joined end to end from ${from}`;
+/** How a piece is come by: "4½ × 75¼ in (E1)"; one longer than its cloth is put together: "…, C3 and C5 joined end to end". */
+export const madeText = (of: Omit<TopChapter, 'album'>, piece: TopPiece, cut: string): string => {
+  const { unit } = of.plan.quilt;
+  if (piece.joinedFrom.length < 2) {
+    const marks = marksOfTopPiece(of, piece);
+    return marks.length === 0 ? cut : `${cut} (${marks.join(', ')})`;
+  }
+  const from = piece.joinedFrom.map((size) => {
+    const marks = marksOfTopPiece(of, piece, size);
+    return marks.length === 0 ? sizeOnPaper(size, unit) : marks.join(' or ');
+  });
+  return `${sizeOnPaper(piece.cut.size, unit)}, ${inWords(from)} joined end to end`;
 };

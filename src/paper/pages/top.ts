@@ -8,7 +8,7 @@ import { shown } from './album.ts';
 import { cutText } from './cut-text.ts';
 import { measurePt } from './measure.ts';
 import { borderParts } from './top-borders.ts';
-import { capital, joinedText, roleNouns } from './top-names.ts';
+import { capital, madeText, roleNouns } from './top-names.ts';
 import type { TopChapter, TopPart } from './top-part.ts';
 import { topPart } from './top-part.ts';
 import { rowParts, rowsAlt } from './top-rows.ts';
@@ -88,12 +88,13 @@ const plainPieces = (of: TopChapter): readonly TopPart[] => {
   ];
 };
 
-const pieceLine = ({ plan, signs }: TopChapter, piece: TopPiece): readonly string[] => [
-  piece.label,
-  `${capital(roleNouns[piece.role])}, cloth ${signOf(signs, piece.fabric).letter}`,
-  String(piece.count),
-  joinedText(plan, piece) ??
-    (piece.cut.shape === 'rectangle' || piece.cut.shape === 'square'
-      ? sizeOnPaper(piece.cut.size, plan.quilt.unit)
-      : cutText(piece, plan)),
-];
+const pieceLine = (of: TopChapter, piece: TopPiece): readonly string[] => {
+  const { plan, signs } = of;
+  const isSquare = piece.cut.shape === 'rectangle' || piece.cut.shape === 'square';
+  return [
+    piece.label,
+    `${capital(roleNouns[piece.role])}, cloth ${signOf(signs, piece.fabric).letter}`,
+    String(piece.count),
+    madeText(of, piece, isSquare ? sizeOnPaper(piece.cut.size, plan.quilt.unit) : cutText(piece, plan)),
+  ];
+};

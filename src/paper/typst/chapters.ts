@@ -22,6 +22,8 @@ export const chaptersTypst = `
 // most: the height up to which the chart of a cloth is kept on one page
 #let cutting(name, charts, most: 620pt) = [
   #heading(level: 1, name)
+  Press the cloth, fold it selvage to selvage so that the fold hangs straight, and cut one end square to the fold. A strip is cut from selvage to selvage; cut its selvages off, lay it as drawn, and sub-cut it from left to right. A part is a length of a strip that is cut again. Sizes are across the cloth, then along its selvages.
+
   Cut in the order given: long and wide pieces first. Measure twice; keep pieces of one mark together with their mark.
   #for c in charts { together(most)[
     #heading(level: 2, {box(baseline: 4pt, picture(c.picture)); h(7pt); c.name; h(1fr); text(font: sans, size: 10pt, weight: 400, fill: soft, c.buy)})
@@ -63,7 +65,7 @@ export const chaptersTypst = `
   #for r in b.remarks { par(text(size: 9pt, fill: soft, r)) }
   #if b.steps.len() > 0 [
     == Steps
-    #block(below: 10pt, sticky: true, text(size: 9pt, fill: soft)[Left: on the board, the next piece in a red outline, the arrow pointing where the seam is pressed. Right: at the machine, the next piece on top, wrong side up, the seam line dashed at your right hand. Make all of one step before the next. To chain them is to feed them one after another without cutting the thread.])
+    #block(below: 10pt, sticky: true, text(size: 9pt, fill: soft, b.reading))
     #grid(columns: (1fr, 1fr), column-gutter: gutter, row-gutter: 8pt, ..b.steps.map(card))
   ]
 ]
