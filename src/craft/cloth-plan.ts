@@ -323,26 +323,19 @@ const boughtFor = (of: {
   const { buying, unit } = of.quilt;
   if ('sheets' in laid && stockOf(fabric, of.quilt) !== undefined)
     return { ...stockBought(laid, { fabric, buying, unit }), allowances: null };
-  const asBought = withRepeat(laid, fabric);
-  const buy = purchaseFor({ laid: asBought, buying, unit });
+  const buy = purchaseFor({ laid, buying, unit });
   return {
     buy,
     parts: null,
-    allowances: allowancesFor({ laid: asBought, buying, unit }),
+    allowances: allowancesFor({ laid, buying, unit }),
     cost: costOfCloth(fabric, buy.amount),
   };
 };
 
 const motifsIn = (laid: FabricPlan['laid'], anywhere: () => FabricPlan['laid']): FabricPlan['motifs'] =>
-  'sheets' in laid || laid.motifs === undefined ? null : { pieces: laid.motifs, anywhere: anywhere().layout.length };
-
-/** A shop cuts anywhere in the repeat: up to one of it goes before the motifs' corner is reached. */
-const withRepeat = (laid: FabricPlan['laid'], { repeat }: Fabric): FabricPlan['laid'] => {
-  if ('sheets' in laid || laid.motifs === undefined || repeat === null) return laid;
-  const more = toNumber(repeat.along);
-  const layout = { ...laid.layout, length: length(laid.layout.length + more) };
-  return { ...laid, layout, bound: length(laid.bound + more) };
-};
+  'sheets' in laid || laid.motifs === undefined
+    ? null
+    : { pieces: laid.motifs.pieces, centred: laid.layout.length, anywhere: anywhere().layout.length };
 
 const stockShort = (of: {
   readonly quilt: Quilt;

@@ -7,7 +7,7 @@ import type { FabricPlan } from './plan.ts';
 
 /** One for each cloth of which pieces are cut round a motif. */
 export const motifNotes = (quilt: Quilt, fabrics: readonly FabricPlan[]): readonly Note[] =>
-  fabrics.flatMap(({ id, motifs, laid }): readonly Note[] => {
+  fabrics.flatMap(({ id, motifs }): readonly Note[] => {
     const place = quilt.fabrics.findIndex((fabric) => fabric.id === id);
     const repeat = quilt.fabrics[place]?.repeat ?? null;
     if (motifs === null || repeat === null) return [];
@@ -18,7 +18,7 @@ export const motifNotes = (quilt: Quilt, fabrics: readonly FabricPlan[]): readon
         path: `/fabrics/${place}/repeat`,
         fabric: id,
         pieces: motifs.pieces,
-        centred: laid.layout.length,
+        centred: motifs.centred,
         anywhere: tidy(motifs.anywhere),
         repeat: tidy(toNumber(repeat.along)),
       },

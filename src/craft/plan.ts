@@ -166,8 +166,11 @@ export interface FabricPlan {
   readonly parts: readonly BoughtPart[] | null;
   /** What lies on ends of the cloth that are at hand, and so not in `laid`; null where the document has none. */
   readonly ends: EndsPlan | null;
-  /** Pieces with their middle on a motif, and the length of the layout were they anywhere; null where none is. */
-  readonly motifs: { readonly pieces: number; readonly anywhere: Length } | null;
+  /**
+   * Pieces with their middle on a motif, and lengths of the layout so and were they anywhere, with nothing on ends at hand; null where
+   * none is.
+   */
+  readonly motifs: { readonly pieces: number; readonly centred: Length; readonly anywhere: Length } | null;
   /** What cutting on the fold costs and saves; null for sheets, and where nothing can be cut so. */
   readonly fold: FoldPlan | null;
   /** Where the bought length goes; null for sheets. */

@@ -6,6 +6,7 @@ import fc from 'fast-check';
 import { planQuilt, type QuiltPlan } from '#craft';
 import { type Demand, planLayout, planOnMotifs } from '#craft/cutting';
 import { length } from '#craft/measure';
+import { type Cupboard, clothFits, purchaseChanges } from '#craft/shopping';
 import { noteText, problemText } from '#paper/words';
 import { only, plainBlock, planned, quilt, setOf, type Written } from '../documents/documents.ts';
 
@@ -48,10 +49,29 @@ test('every piece lies with its middle on a motif, row after row of them', () =>
   // by hand: 10 1/2 + 6 of the repeat + 2 of squaring are 18 1/2 in, five steps of 4 1/2
   assert.equal(buy.amount, 0.625);
   // by hand: anywhere, six squares lie in a row of 3 in
-  assert.deepEqual(motifs, { pieces: 7, anywhere: 6 });
+  assert.deepEqual(motifs, { pieces: 7, centred: 10.5, anywhere: 6 });
   const note = plan.notes.find(({ code }) => code === 'cutting/on-motifs');
   assert.ok(note);
   assert.match(noteText(note, 'in'), /^7 pieces of “dark” lie with their middle on a motif, and that takes 4½ in more/);
+});
+
+test('what is asked of the cloth otherwise, and what is at hand, counts one repeat as the purchase does', () => {
+  const plan = planned(squares(7, { along: '6', across: '4', motif: ['2', '3'] }));
+  const changes = purchaseChanges({ plan, search: { steps: 2, solver: null } });
+  const told = changes.map(({ code, difference }) => [code, difference]);
+  // by hand: 10 1/2 + 6 + 2 = 18 1/2 in, 5/8 yd (22 1/2); 5 % more are 19.425, the same; without squaring 16 1/2, 1/2 yd; what
+  // lies on a fat quarter's motifs is not known; rows of ten from 22 in on would take 4 1/2 + 6 + 2, 3/8 yd (13 1/2)
+  assert.deepEqual(told, [
+    ['shopping/usable-width', -0.25],
+    ['shopping/usable-width', -0.25],
+    ['shopping/straight-ends', -0.125],
+  ]);
+  const hand = new Map([['dark', { kind: 'length', length: length(18) }]]) as Cupboard;
+  // by hand: 18 in lack half an inch of 18 1/2
+  assert.deepEqual(
+    clothFits(plan, hand).map(({ needs, lacks }) => [needs, lacks]),
+    [[18.5, 0.5]],
+  );
 });
 
 test('motifs that run across leave pieces side by side', () => {

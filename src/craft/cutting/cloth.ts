@@ -120,8 +120,11 @@ export interface LaidOut {
   readonly boundKind: 'area' | 'linear' | 'integer';
   /** Layouts that are ever longer and ever less work, this one among them, where they were asked for. */
   readonly ladder?: readonly EaseRung[];
-  /** Pieces that lie on a motif, where any must: the layout then counts from the motifs' corner, and has cloth between its strips. */
-  readonly motifs?: number;
+  /**
+   * Where pieces must lie on a motif: how many, and the way along from one motif to the next. The layout then counts from the
+   * motifs' corner, and has cloth between its strips.
+   */
+  readonly motifs?: { readonly pieces: number; readonly repeat: Length };
 }
 
 /** What a layout asks of a person with a rotary cutter. */

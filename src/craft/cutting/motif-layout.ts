@@ -31,7 +31,10 @@ export const planOnMotifs = (task: MotifTask): LaidOut => {
     layout: { width: task.width, length: long, strips: best },
     bound: length(Math.min(long, motifBound(task))),
     boundKind: 'area',
-    motifs: task.demands.reduce((sum, { motif, count }) => sum + (motif ? count : 0), 0),
+    motifs: {
+      pieces: task.demands.reduce((sum, { motif, count }) => sum + (motif ? count : 0), 0),
+      repeat: task.repeat.along,
+    },
   };
 };
 

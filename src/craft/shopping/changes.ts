@@ -68,7 +68,7 @@ const changesOf = (cloth: FabricPlan, task: ChangesTask): readonly PurchaseChang
   if (fabric.bought.kind !== 'yardage' && fabric.bought.kind !== 'sheets') return [];
   const tried = [
     ...widthChanges(cloth, fabric, task),
-    ...layoutTrials(fabric, quilt.unit).flatMap((trial) => changed(cloth, trial, task)),
+    ...layoutTrials(cloth, fabric, quilt.unit).flatMap((trial) => changed(cloth, trial, task)),
     ...buyingChanges(cloth, quilt),
   ];
   return tried.toSorted((a, b) => Math.abs(b.difference ?? 0) - Math.abs(a.difference ?? 0));
@@ -105,7 +105,7 @@ const widthChanges = (cloth: FabricPlan, fabric: Fabric, task: ChangesTask): rea
   });
 };
 
-const layoutTrials = (fabric: Fabric, unit: Unit): readonly Trial[] => {
+const layoutTrials = (cloth: FabricPlan, fabric: Fabric, unit: Unit): readonly Trial[] => {
   const byLength = fabric.bought.kind === 'yardage';
   const [width] = usual[unit].widths;
   const quarter = { kind: 'sheets', name: 'fat-quarter', size: fatQuarter(unit) } as const;
@@ -114,17 +114,24 @@ const layoutTrials = (fabric: Fabric, unit: Unit): readonly Trial[] => {
     ...(fabric.print === 'none'
       ? []
       : [{ change: { code: 'shopping/any-way' }, as: { print: 'none' }, way: 'no-more' } as const]),
-    byLength
-      ? {
-          change: { code: 'shopping/in-fat-quarters' },
-          as: { bought: quarter, usableWidth: quarter.size[0] },
-          way: 'either',
-        }
-      : {
-          change: { code: 'shopping/by-length', width: length(toNumber(width as Rational)) },
-          as: { bought: { kind: 'yardage' }, usableWidth: width as Rational },
-          way: 'either',
-        },
+    ...(byLength
+      ? // where the motifs of a sheet lie is not known
+        cloth.motifs !== null
+        ? []
+        : [
+            {
+              change: { code: 'shopping/in-fat-quarters' },
+              as: { bought: quarter, usableWidth: quarter.size[0] },
+              way: 'either',
+            } as const,
+          ]
+      : [
+          {
+            change: { code: 'shopping/by-length', width: length(toNumber(width as Rational)) },
+            as: { bought: { kind: 'yardage' }, usableWidth: width as Rational },
+            way: 'either',
+          } as const,
+        ]),
   ];
 };
 

@@ -1,6 +1,6 @@
 // Does the cloth at hand do for a planned quilt? What each cloth needs, what is left of it, and what is lacking.
 import type { FabricPlan, QuiltPlan } from '#craft';
-import { type ClothPurchase, neededFor } from '#craft/cutting';
+import { asTaken, type ClothPurchase, type LaidOut, neededFor } from '#craft/cutting';
 import { type Length, tidy } from '#craft/measure';
 import { toNumber } from '#ground/exact';
 import type { AtHand, Cupboard } from './at-hand.ts';
@@ -32,9 +32,12 @@ export const isEnough = (fits: readonly ClothFit[]): boolean => fits.every(({ la
 const near = 1e-9;
 
 const clothFit = ({ id, laid, buy }: FabricPlan, { quilt }: QuiltPlan, hand: AtHand | null): ClothFit => {
-  const withEnds = (long: Length): number => (long <= 0 ? 0 : toNumber(neededFor(long, quilt.buying)));
+  const needed = (long: Length, of: LaidOut): number =>
+    long <= 0 ? 0 : toNumber(neededFor(asTaken(long, of), quilt.buying));
   const [needs, least] =
-    'sheets' in laid ? [laid.sheets.length, laid.bound] : [withEnds(laid.layout.length), withEnds(laid.bound)];
+    'sheets' in laid
+      ? [laid.sheets.length, laid.bound]
+      : [needed(laid.layout.length, laid), needed(laid.bound, laid)];
   const of = 'sheets' in laid ? 'sheets' : 'length';
   if (hand === null) return { fabric: id, of, needs, has: null, left: 0, lacks: 0, buy, proven: false };
   const has = hand.kind === 'length' ? hand.length : hand.count;
