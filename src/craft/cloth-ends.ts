@@ -32,7 +32,8 @@ export const layWithEnds = (task: EndsTask): { readonly laid: LaidOut; readonly 
   const { fabric, quilt, laid, nature, demands } = task;
   if (fabric.ends.length === 0) return null;
   const { buying, unit } = quilt;
-  const purchase = (long: LaidOut['layout']['length']): number => amountToBuy({ length: asTaken(long, laid), buying, unit }).amount;
+  const purchase = (long: LaidOut['layout']['length']): number =>
+    amountToBuy({ length: asTaken(long, laid), buying, unit }).amount;
   const found = planWithEnds({
     width: nature.width,
     demands,

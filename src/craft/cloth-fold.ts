@@ -11,7 +11,7 @@ import {
   twinsOf,
 } from '#craft/cutting';
 import type { Fabric, Quilt } from '#craft/design';
-import { type ClothDirections, directionsFor } from '#craft/directions';
+import { type ClothDirections, directionsFor, type RightEnd, workOf } from '#craft/directions';
 import { type Length, tidy } from '#craft/measure';
 import { costOfCloth } from './cloth-ease.ts';
 import type { Note } from './notes.ts';
@@ -51,11 +51,11 @@ export const layOnFold = (task: FoldTask): { readonly laid: LaidOut; readonly fo
   if (first === undefined) return { laid, fold: null };
   const opened = {
     ...figuresOf(layout.length, task),
-    strokes: strokesOf(directionsFor({ laid, allowances: null, unit: quilt.unit })),
+    strokes: directionsFor({ laid, allowances: null, unit: quilt.unit }).effort.strokes,
   };
   const { way } = first;
   const chosen = quilt.onFold
-    ? { folded: way.folded, open: way.open, directions: directionsOf(way.folded, task) }
+    ? { folded: way.folded, open: way.open, directions: directionsOf(way.folded, 'fold', task) }
     : null;
   return {
     laid: chosen === null ? laid : { layout: way.layout, bound: laid.bound, boundKind: laid.boundKind },
@@ -76,19 +76,18 @@ const figuresOf = (long: Length, { quilt, fabric }: FoldTask): Omit<FoldWay, 'st
   return { length: long, amount, cost: costOfCloth(fabric, amount) };
 };
 
-const directionsOf = (layout: Layout, { quilt }: FoldTask): ClothDirections =>
-  directionsFor({ laid: laidAs(layout), allowances: null, unit: quilt.unit });
+const directionsOf = (layout: Layout, end: RightEnd, { quilt }: FoldTask): ClothDirections =>
+  directionsFor({ laid: laidAs(layout), allowances: null, unit: quilt.unit, end });
 
 /** For directions, which do not ask how good a layout is. */
 export const laidAs = (layout: Layout): LaidOut => ({ layout, bound: layout.length, boundKind: 'area' });
-
-const strokesOf = ({ effort }: ClothDirections): number => effort.strokes;
 
 const weighed = (way: FoldedWay, task: FoldTask): Weighed => ({
   way,
   told: {
     ...figuresOf(way.layout.length, task),
-    strokes: strokesOf(directionsOf(way.folded, task)) + strokesOf(directionsOf(way.open, task)),
+    strokes: workOf([...directionsOf(way.folded, 'fold', task).parts, ...directionsOf(way.open, 'edge', task).parts])
+      .strokes,
   },
 });
 

@@ -14,7 +14,14 @@ export { type ClothLedger, type ClothLine, demandsOf, ledgerOf, twinsOf, type Wa
 export { joinedOnCloth, joinedStrip } from './lengths.ts';
 export { type MotifTask, planOnMotifs } from './motif-layout.ts';
 export type { CuttingProblem } from './problems.ts';
-export { type Allowances, allowancesFor, asTaken, type ClothPurchase, type PurchaseOf, purchaseFor } from './purchase.ts';
+export {
+  type Allowances,
+  allowancesFor,
+  asTaken,
+  type ClothPurchase,
+  type PurchaseOf,
+  purchaseFor,
+} from './purchase.ts';
 export type { CutRule } from './rule.ts';
 export { planSheets, type SheetTask } from './sheets.ts';
 export { onSmallerSheets } from './smaller-sheets.ts';

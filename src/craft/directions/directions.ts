@@ -2,7 +2,8 @@
 import type { Allowances, LaidOut, LaidSheets, Layout, Strip } from '#craft/cutting';
 import { type Length, length, type Unit } from '#craft/measure';
 import { areaLeft, type Left, namesIn, type Remnant, remnantsOf } from './remnants.ts';
-import { type Offcut, type StripCut, stripCutsFor } from './strip-cuts.ts';
+import { type Offcut, type RightEnd, type StripCut, stripCutsFor } from './strip-cuts.ts';
+import { type CutEffort, workOf } from './work.ts';
 
 export interface ClothDirections {
   /** Cloth by the length is one part; of sheets those that are cut alike. */
@@ -16,14 +17,6 @@ export interface ClothDirections {
     readonly remnants: number;
     readonly waste: number;
   };
-}
-
-/** What one layout asks of a person; strokes that cut squares apart are not counted. */
-export interface CutEffort {
-  readonly heights: number;
-  readonly settings: number;
-  readonly patterns: number;
-  readonly strokes: number;
 }
 
 export interface CutPart {
@@ -62,11 +55,13 @@ export interface DirectionsTask {
   /** Of cloth by the length: where the bought length goes. Without it nothing is left beyond the layout. */
   readonly allowances: Allowances | null;
   readonly unit: Unit;
+  /** Folded selvage to selvage: the layout ends at the fold. */
+  readonly end?: RightEnd;
 }
 
 /** @source docs/formulas.md#remnants */
 export const directionsFor = (task: DirectionsTask): ClothDirections => {
-  const bare = 'sheets' in task.laid ? sheetParts(task.laid) : clothPart(task.laid.layout, task.allowances);
+  const bare = 'sheets' in task.laid ? sheetParts(task.laid) : clothPart(task.laid.layout, task);
   // round motifs pieces stand apart, and what falls off lies between them
   const standsApart = !('sheets' in task.laid) && task.laid.motifs !== undefined;
   const left = bare.flatMap(leftOf).filter(({ from }) => !standsApart || from === 'cloth-end');
@@ -92,7 +87,7 @@ export const directionsFor = (task: DirectionsTask): ClothDirections => {
       end: end && { size: end.size, remnant: nameOf(end) },
     }),
   );
-  return { parts, effort: effortIn(bare), remnants, area: areasOf(task, remnants) };
+  return { parts, effort: workOf(parts), remnants, area: areasOf(task, remnants) };
 };
 
 interface BarePart {
@@ -106,16 +101,17 @@ interface BareHeight extends Omit<HeightCut, 'patterns'> {
 
 interface BarePattern extends Omit<PatternCut, 'number' | 'offcuts'> {
   readonly offcuts: readonly Offcut[];
-  readonly strokes: number;
-  readonly measures: readonly Length[];
 }
 
-const clothPart = (layout: Layout, allowances: Allowances | null): readonly BarePart[] => {
+const clothPart = (
+  layout: Layout,
+  { allowances, end = 'edge' }: Pick<DirectionsTask, 'allowances' | 'end'>,
+): readonly BarePart[] => {
   const spare = allowances?.spare ?? 0;
   if (layout.strips.length === 0) return [];
   return [
     {
-      part: { count: 1, sheet: null, layout, heights: heightsOf(layout) },
+      part: { count: 1, sheet: null, layout, heights: heightsOf(layout, end) },
       end: spare > 1e-9 ? { from: 'cloth-end', size: [layout.width, length(spare)], count: 1 } : null,
     },
   ];
@@ -131,7 +127,7 @@ const sheetParts = ({ sheets }: LaidSheets): readonly BarePart[] => {
     const [sheet] = same as [(typeof sheets)[number]];
     const used = sheet.strips.reduce((low, { at, height }) => Math.max(low, at + height), 0);
     return {
-      part: { count: same.length, sheet: sheet.kind, layout: sheet, heights: heightsOf(sheet) },
+      part: { count: same.length, sheet: sheet.kind, layout: sheet, heights: heightsOf(sheet, 'edge') },
       end:
         sheet.length - used > 1e-9
           ? { from: 'sheet-end', size: [sheet.width, length(sheet.length - used)], count: same.length }
@@ -141,7 +137,7 @@ const sheetParts = ({ sheets }: LaidSheets): readonly BarePart[] => {
 };
 
 /** Strips of one height together, of those the ones filled alike, each in the order of its first strip. */
-const heightsOf = (layout: Layout): readonly BareHeight[] => {
+const heightsOf = (layout: Layout, end: RightEnd): readonly BareHeight[] => {
   const heights = new Map<Length, Map<string, { readonly strip: Strip; count: number }>>();
   for (const strip of layout.strips) {
     const patterns = heights.get(strip.height) ?? new Map<string, { readonly strip: Strip; count: number }>();
@@ -157,7 +153,7 @@ const heightsOf = (layout: Layout): readonly BareHeight[] => {
     patterns: [...patterns.values()].map(({ strip, count }) => ({
       count,
       strip,
-      ...stripCutsFor(strip, layout.width),
+      ...stripCutsFor(strip, { width: layout.width, end }),
     })),
   }));
 };
@@ -170,27 +166,6 @@ const leftOf = ({ part, end }: BarePart): readonly Left[] => [
   ),
   ...(end ? [end] : []),
 ];
-
-const effortIn = (parts: readonly BarePart[]): CutEffort => {
-  const heights = parts.flatMap(({ part }) => part.heights);
-  const patterns = heights.flatMap((height) => height.patterns);
-  const strokes = parts.reduce(
-    (all, { part }) =>
-      all +
-      part.count * part.heights.reduce((sum, h) => sum + h.patterns.reduce((n, p) => n + p.count * p.strokes, 0), 0),
-    0,
-  );
-  return {
-    heights: new Set(heights.map(({ height }) => height)).size,
-    settings: new Set(patterns.flatMap(({ measures }) => measures.map((m) => Math.round(m * 1e6)))).size,
-    patterns: new Set(patterns.map(({ strip }) => sizesIn(strip))).size,
-    strokes,
-  };
-};
-
-/** What a strip is cut into, whatever the pieces are for. */
-const sizesIn = ({ parts }: Strip): string =>
-  JSON.stringify(parts.map(({ width, pieces }) => [width, pieces.map(({ cut }) => cut)]));
 
 const areasOf = ({ laid, allowances }: DirectionsTask, remnants: readonly Remnant[]): ClothDirections['area'] => {
   const { layout } = laid;

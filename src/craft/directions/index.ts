@@ -1,6 +1,5 @@
 export {
   type ClothDirections,
-  type CutEffort,
   type CutPart,
   type DirectionsTask,
   directionsFor,
@@ -8,4 +7,5 @@ export {
   type PatternCut,
 } from './directions.ts';
 export type { Remnant } from './remnants.ts';
-export type { Offcut, PartRun, StripCut } from './strip-cuts.ts';
+export type { Offcut, PartRun, RightEnd, StripCut } from './strip-cuts.ts';
+export { type CutEffort, workOf } from './work.ts';

@@ -40,54 +40,46 @@ export interface Offcut {
 export interface StripCuts {
   readonly cuts: readonly StripCut[];
   readonly offcuts: readonly Offcut[];
-  /** With the strip's own. */
-  readonly strokes: number;
-  /** The strip's height first; one may stand there twice. */
-  readonly measures: readonly Length[];
 }
+
+/** Where a strip ends on the right: a fold is no edge, and what ends at it is cut along it. */
+export type RightEnd = 'edge' | 'fold';
 
 const near = 1e-9;
 const isSame = (a: number, b: number): boolean => Math.abs(a - b) <= near;
 
-/** @param width usable, of the cloth or sheet */
-export const stripCutsFor = (strip: Strip, width: Length): StripCuts => {
+/** @param width usable, of the cloth or sheet as it lies */
+export const stripCutsFor = (
+  strip: Strip,
+  { width, end }: { readonly width: Length; readonly end: RightEnd },
+): StripCuts => {
   const cuts: StripCut[] = [];
   const offcuts: Offcut[] = [];
-  const measures: Length[] = [strip.height];
-  let strokes = 1;
   let rest = strip.height as number;
   let across = 0;
   const groups = likeParts(strip.parts);
   groups.forEach((parts, i) => {
     const toCome = groups.slice(i).flat();
     const tallest = Math.max(...toCome.map(depthOf));
-    if (tallest < rest - near && toCome.length >= 2) {
+    // for one part alone a stroke within it does the same
+    if (tallest < rest - near && toCome.filter((part) => isSame(depthOf(part), tallest)).length >= 2) {
       cuts.push({ cut: 'narrow', at: tidy(across), to: tidy(tallest) });
       offcuts.push(offcut('narrowing', [across, tallest], [width - across, rest - tallest]));
-      measures.push(tidy(tallest));
-      strokes++;
       rest = tallest;
     }
     const [part] = parts as [StripPart];
     const at = across;
     across += parts.length * part.width;
-    const endsCloth = i === groups.length - 1 && isSame(across, width);
+    const endsCloth = end === 'edge' && i === groups.length - 1 && isSame(across, width);
     const beside = endsCloth ? parts.length - 1 : parts.length;
     const runs = runsIn(part, rest);
     cuts.push({ cut: 'parts', at: tidy(at), width: part.width, count: parts.length, strokes: beside, runs });
-    if (beside > 0) measures.push(part.width);
-    strokes += beside;
-    for (const run of runs) {
-      strokes += parts.length * (run.below + (run.trimmed ? 1 : 0));
-      if (run.below > 0) measures.push(run.cut[1]);
-      if (run.trimmed) measures.push(run.cut[0]);
-    }
     parts.forEach((_, n) => {
       offcuts.push(...offcutsIn({ part, runs, rest, at: at + n * part.width }));
     });
   });
   if (width - across > near) offcuts.push(offcut('end', [across, 0], [width - across, rest]));
-  return { cuts, offcuts, strokes, measures };
+  return { cuts, offcuts };
 };
 
 const offcut = (from: Offcut['from'], at: readonly [number, number], size: readonly [number, number]): Offcut => ({

@@ -48,8 +48,8 @@ test('a piece as wide as the cloth takes the stroke of its strip alone', () => {
 });
 
 test('the rest of a strip is narrowed once for all lower parts, and a pile is cut across', () => {
-  // derived by hand: strip at 8; two of 6 wide; the rest narrowed from 8 to 7; three piles of two 3 high: a stroke each beside
-  // them, two strokes in each, for 6 is not 7; one of 4 wide and 7 high. 1 + 2 + 1 + 3 + 6 + 1 = 14
+  // derived by hand: strip at 8; two of 6 wide; one of 4 wide, with a stroke below its 7; the rest narrowed from 8 to 6 for three
+  // piles of two 3 high: a stroke beside each and one in it. 1 + 2 + 2 + 1 + 3 + 3
   const job: Job = { width: 40, kinds: [kind(6, 8, 2), kind(5, 3, 6), kind(4, 7, 1)] };
   const { pattern } = strip(job, [
     [0, 1, 2],
@@ -61,11 +61,27 @@ test('the rest of a strip is narrowed once for all lower parts, and a pile is cu
     [8, 7, 6],
   );
   const { strokes, measures } = cutsIn(job, pattern);
-  // and once more for the three piles: from 7 to 6, where each pile then takes one stroke, 1 + 2 + 1 + 1 + 1 + 3 + 3
   assert.equal(strokes, 12);
   assert.deepEqual(
     [...new Set(measures)].sort((a, b) => a - b),
     [3, 4, 5, 6, 7, 8],
+  );
+});
+
+test('a strip is not narrowed for one part alone', () => {
+  // derived by hand: strip at 8; beside one of 7 wide; a pile of two 9 wide and 3 high: beside it and below each; one of 4 wide and 5
+  // high: beside it and below it. 1 + 1 + 3 + 2; the ruler is never set to 6, what the pile is high
+  const job: Job = { width: 40, kinds: [kind(7, 8, 1), kind(9, 3, 2), kind(4, 5, 1)] };
+  const { pattern } = strip(job, [
+    [0, 1, 1],
+    [1, 2, 1],
+    [2, 1, 1],
+  ]);
+  const { strokes, measures } = cutsIn(job, pattern);
+  assert.equal(strokes, 7);
+  assert.deepEqual(
+    [...new Set(measures)].sort((a, b) => a - b),
+    [3, 4, 5, 7, 8, 9],
   );
 });
 

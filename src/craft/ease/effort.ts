@@ -82,8 +82,8 @@ export interface StripCuts {
 }
 
 /**
- * Strokes for one strip and the measures they are cut at: the strip itself; where two parts or more to come are lower, one
- * stroke that narrows the rest of the strip; one for each part, but for the last where it ends with the cloth; in a
+ * Strokes for one strip and the measures they are cut at: the strip itself; where the tallest of the parts to come are lower and
+ * two or more, one stroke that narrows the rest of the strip; one for each part, but for the last where it ends with the cloth; in a
  * part one below each piece that does not end with the strip, and one for each run of pieces narrower than the part.
  *
  * @source docs/formulas.md#effort
@@ -97,7 +97,8 @@ export const cutsIn = (job: Job, pattern: StripPattern): StripCuts => {
   parts.forEach(({ stack, times }, i) => {
     const toCome = parts.slice(i);
     const tallest = Math.max(...toCome.map((p) => p.stack.height));
-    if (tallest < rest && toCome.reduce((n, p) => n + p.times, 0) >= 2) {
+    // for one part alone a stroke within it does the same
+    if (tallest < rest && toCome.reduce((n, p) => n + (p.stack.height === tallest ? p.times : 0), 0) >= 2) {
       strokes++;
       measures.push(tallest);
       rest = tallest;

@@ -35,9 +35,7 @@ const clothFit = ({ id, laid, buy }: FabricPlan, { quilt }: QuiltPlan, hand: AtH
   const needed = (long: Length, of: LaidOut): number =>
     long <= 0 ? 0 : toNumber(neededFor(asTaken(long, of), quilt.buying));
   const [needs, least] =
-    'sheets' in laid
-      ? [laid.sheets.length, laid.bound]
-      : [needed(laid.layout.length, laid), needed(laid.bound, laid)];
+    'sheets' in laid ? [laid.sheets.length, laid.bound] : [needed(laid.layout.length, laid), needed(laid.bound, laid)];
   const of = 'sheets' in laid ? 'sheets' : 'length';
   if (hand === null) return { fabric: id, of, needs, has: null, left: 0, lacks: 0, buy, proven: false };
   const has = hand.kind === 'length' ? hand.length : hand.count;

@@ -28,6 +28,7 @@ test('sheets that are cut alike are drawn once, with their number; every piece o
     unit: 'in',
     print: printWay(plan, brick),
     fitPt: [480, 560],
+    caption: () => ({ noun: 'Sheet', size: '' }),
     alt: (part, parts) => `${part}/${parts}`,
   });
   const text = drawings.map(({ svg }) => svg).join('');

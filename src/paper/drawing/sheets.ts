@@ -1,9 +1,8 @@
 // Sheets of cloth laid out for cutting, to scale, side by side: sheets that are cut alike once with their number.
-import type { Layout, Strip } from '#craft/cutting';
+import type { Strip } from '#craft/cutting';
 import type { ClothDirections, CutPart, PatternCut } from '#craft/directions';
 import type { Unit } from '#craft/measure';
 import type { ClothSign } from '#paper/cloth';
-import { sizeOnPaper } from '#paper/lengths';
 import { marksIn, pieceRect } from './cut-marks.ts';
 import { cutEdgePt, hairlinePt, hush, inkOn, lettering, softInk } from './ink.ts';
 import { drawRemnant, drawRemnants } from './offcuts.ts';
@@ -18,6 +17,8 @@ export interface SheetsPicture {
   readonly unit: Unit;
   readonly print: PrintWay | null;
   readonly fitPt: readonly [width: number, height: number];
+  /** "Sheet", "Length", and its size where there are several; by kind. */
+  readonly caption: (kind: number) => { readonly noun: string; readonly size: string };
   readonly alt: (part: number, parts: number) => string;
 }
 
@@ -35,8 +36,6 @@ export const drawSheets = (of: SheetsPicture): readonly Drawing[] => {
     width: Math.max(...kinds.map(({ layout }) => layout.width)),
     length: Math.max(...kinds.map(({ layout }) => layout.length)),
   };
-  const isEven = kinds.every(({ layout }) => layout.width === largest.width && layout.length === largest.length);
-  const sizeOf = ({ width, length }: Layout): string => (isEven ? '' : ` · ${sizeOnPaper([width, length], of.unit)}`);
   const abreast = Math.min(mostAbreast, kinds.length);
   const scale = Math.min(
     mostScale[of.unit],
@@ -61,7 +60,7 @@ export const drawSheets = (of: SheetsPicture): readonly Drawing[] => {
           const x = (at % abreast) * column;
           const y = Math.floor(at / abreast) * rowPt + head;
           return group({ transform: `translate(${numberText(x)} ${numberText(y)})` }, [
-            ...drawSheet(of, { kind, number: index * onePage + at + 1, scale, size: sizeOf(kind.layout) }),
+            ...drawSheet(of, { kind, number: index * onePage + at + 1, scale }),
           ]);
         }),
       ],
@@ -77,11 +76,11 @@ const printPt = 22;
 
 const drawSheet = (
   of: SheetsPicture,
-  /** `size` is told where there are several. */
-  at: { readonly kind: CutPart; readonly number: number; readonly scale: number; readonly size: string },
+  at: { readonly kind: CutPart; readonly number: number; readonly scale: number },
 ): readonly string[] => {
   const { layout: sheet, count } = at.kind;
   const { scale } = at;
+  const { noun, size } = of.caption(at.kind.sheet ?? 0);
   const patternOf = patternsBy(at.kind);
   const strips = sheet.strips.map((strip) =>
     drawStrip({ of, strip, pattern: patternOf(strip), scale, width: sheet.width }),
@@ -89,7 +88,7 @@ const drawSheet = (
   const unmarked = strips.map((strip) => strip.unmarked).filter((text) => text !== '');
   return [
     lettering({
-      text: `Sheet ${at.number}${count === 1 ? '' : ` × ${count}`}${at.size}`,
+      text: `${noun} ${at.number}${count === 1 ? '' : ` × ${count}`}${size === '' ? '' : ` · ${size}`}`,
       x: 1,
       y: captionPt / 2 - 1,
       sizePt: 8,

@@ -1,11 +1,13 @@
 // What is in each amount of cloth: where its length goes, whether less could do, and what would change it.
 import type { FabricPlan, QuiltPlan } from '#craft';
 import { type PurchaseChange, strongestOf } from '#craft/shopping';
+import { toNumber } from '#ground/exact';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { checkLength, lengthOnPaper, withTrueFractions } from '#paper/lengths';
 import { changeText } from '#paper/words';
 import { inWords } from './in-words.ts';
+import { countedSheets, sheetNamesOf } from './sheet-names.ts';
 
 export interface Amounts {
   readonly head: readonly string[];
@@ -43,14 +45,20 @@ export const amountsOf = (of: {
   };
 };
 
-const figuresOf = (plan: QuiltPlan, { allowances, laid }: FabricPlan, shrinks: boolean): readonly string[] => {
+const figuresOf = (plan: QuiltPlan, fabric: FabricPlan, shrinks: boolean): readonly string[] => {
+  const { allowances, laid } = fabric;
   const { unit } = plan.quilt;
-  if (allowances === null) {
-    const count = 'sheets' in laid ? laid.sheets.length : 0;
-    return [`${count} ${count === 1 ? 'sheet' : 'sheets'}`, '–', ...(shrinks ? ['–'] : []), '–'];
+  if ('sheets' in laid) {
+    // of each length both ends are squared up; what shrinks and is left over differs from one to the next
+    const isLengths = sheetNamesOf(plan, fabric)(0).noun === 'length';
+    const ends = isLengths ? lengthOnPaper(2 * laid.sheets.length * toNumber(plan.quilt.buying.squaring), unit) : '–';
+    return [countedSheets(plan, fabric, laid), ends, ...(shrinks ? ['–'] : []), '–'];
   }
+  // nothing is bought where ends at hand hold everything
+  if (allowances === null) return ['–', '–', ...(shrinks ? ['–'] : []), '–'];
+  const repeat = allowances.cut - laid.layout.length;
   return [
-    lengthOnPaper(allowances.cut, unit),
+    `${lengthOnPaper(laid.layout.length, unit)}${repeat > 1e-9 ? ` and one repeat, ${lengthOnPaper(repeat, unit)}` : ''}`,
     lengthOnPaper(allowances.squaring, unit),
     ...(shrinks ? [checkLength(allowances.shrinkage, plan.quilt)] : []),
     checkLength(allowances.spare, plan.quilt),
@@ -66,12 +74,35 @@ const changesText = (plan: QuiltPlan, changes: readonly PurchaseChange[]): strin
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** Of which cloths no layout could do with less. */
+/** Of which cloths no layout could do with less; where kinds of sheet differ, with fewer of them or at a lower cost. */
 export const provenLines = (plan: QuiltPlan, signs: ClothSigns): readonly string[] => {
-  const letters = plan.fabrics.flatMap(({ id, buy }) => (buy.proven ? [signOf(signs, id).letter] : []));
-  if (letters.length === 0) return [];
-  if (letters.length === plan.fabrics.length)
-    return ['No way of laying out these pieces does with less of any cloth: that is proven.'];
-  const names = `${letters.length === 1 ? 'cloth' : 'cloths'} ${inWords(letters)}`;
-  return [`No way of laying out these pieces does with less of ${names}: that is proven.`];
+  const proven = plan.fabrics.filter(({ buy }) => buy.proven);
+  if (proven.length === 0) return [];
+  const named = (kept: Kept): string | null => {
+    const letters = proven
+      .filter((fabric) => keptLeast(plan, fabric) === kept)
+      .map(({ id }) => signOf(signs, id).letter);
+    if (letters.length === 0) return null;
+    return letters.length === plan.fabrics.length
+      ? 'any cloth'
+      : `${letters.length === 1 ? 'cloth' : 'cloths'} ${inWords(letters)}`;
+  };
+  const ways = [
+    ['does with less of', named('amount')],
+    ['takes fewer sheets of', named('sheets')],
+    ['costs less in', named('cost')],
+  ].flatMap(([verb, cloths]) => (cloths === null ? [] : [`${verb} ${cloths}`]));
+  return [`No way of laying out these pieces ${inWords(ways, 'or')}: that is proven.`];
+};
+
+/** What is kept least of a cloth: what is bought of it, whatever its price; the number of sheets that differ in size; or what they cost. */
+type Kept = 'amount' | 'sheets' | 'cost';
+
+const keptLeast = (plan: QuiltPlan, { id, laid }: FabricPlan): Kept => {
+  const fabric = plan.quilt.fabrics.find((one) => one.id === id);
+  if (fabric === undefined || !('sheets' in laid)) return 'amount';
+  const { bought, price } = fabric;
+  if (bought.kind === 'stock' && bought.sheets.length > 1) return laid.kept;
+  if (bought.kind !== 'lengths' || bought.lengths.length === 1) return 'amount';
+  return bought.lengths.every((kind) => (kind.price ?? price) !== null) ? 'cost' : 'amount';
 };

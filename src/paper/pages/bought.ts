@@ -7,6 +7,7 @@ import { amountText } from '#paper/words';
 import { inWords } from './in-words.ts';
 
 export const boughtText = (plan: QuiltPlan, { id, buy, parts }: Pick<FabricPlan, 'id' | 'buy' | 'parts'>): string => {
+  if (buy.amount === 0) return 'none';
   if (parts !== null && parts.length > 0) return inWords(parts.map((part) => partText(part, { plan, buy })));
   const bought = plan.quilt.fabrics.find((fabric) => fabric.id === id)?.bought;
   if (buy.unit !== 'sheets' || bought?.kind !== 'sheets') return withTrueFractions(amountText(buy.amount, buy.unit));
@@ -15,12 +16,15 @@ export const boughtText = (plan: QuiltPlan, { id, buy, parts }: Pick<FabricPlan,
 
 /** "2 × remnant (18 × 21 in)", "3 × 1 yd". */
 const partText = (part: BoughtPart, of: { readonly plan: QuiltPlan; readonly buy: FabricPlan['buy'] }): string => {
-  const { unit, buying } = of.plan.quilt;
+  const { unit } = of.plan.quilt;
   const count = figureOnPaper(part.count, 'in');
   if (of.buy.unit === 'sheets') return `${count} × ${part.name ?? 'sheet'} (${sizeOnPaper(part.size, unit)})`;
-  const sold = part.size[1] / toNumber(unitsIn(buying.step.unit, unit));
-  return `${count} × ${withTrueFractions(amountText(sold, buying.step.unit))}`;
+  return `${count} × ${soldText(of.plan, part.size[1])}`;
 };
+
+/** A length as the shop sells it: "½ yd". */
+export const soldText = ({ quilt: { unit, buying } }: QuiltPlan, long: number): string =>
+  withTrueFractions(amountText(long / toNumber(unitsIn(buying.step.unit, unit)), buying.step.unit));
 
 /** One sheet of a cloth, as the shop calls it. */
 export const sheetNouns = { 'fat-quarter': 'fat quarter', 'fat-eighth': 'fat eighth', sheet: 'sheet' } as const;

@@ -76,11 +76,12 @@ const widthText = (plan: QuiltPlan, { id, parts }: FabricPlan): string => {
   if (fabric === undefined) return '';
   const { unit } = plan.quilt;
   const { bought } = fabric;
-  if (bought.kind === 'stock') return (parts ?? []).map(({ size }) => sizeOnPaper(size, unit)).join(', ');
   const usable =
-    bought.kind === 'sheets'
-      ? sizeOnPaper([toNumber(bought.size[0]), toNumber(bought.size[1])], unit)
-      : lengthOnPaper(toNumber(fabric.usableWidth), unit);
+    bought.kind === 'stock'
+      ? (parts ?? []).map(({ size }) => sizeOnPaper(size, unit)).join(', ')
+      : bought.kind === 'sheets'
+        ? sizeOnPaper([toNumber(bought.size[0]), toNumber(bought.size[1])], unit)
+        : lengthOnPaper(toNumber(fabric.usableWidth), unit);
   return fabric.print === 'none' ? usable : `${usable}, ${fabric.print} print`;
 };
 

@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { type FabricPlan, planQuilt } from '#craft';
 import { directionTexts } from '#paper/words';
-import { cutBefore, ownDirections } from './cut-before.ts';
+import { cutBefore, ownDirections, workInAll } from './cut-before.ts';
 
 /** So many squares cut 5 in, of cloth 40 in wide. */
 const clothOf = (count: number, cloth: object, cutting: object = {}): FabricPlan => {
@@ -70,13 +70,22 @@ test('what is cut of ends and on the fold is told as such', () => {
     amount: (amount: number) => `${amount} yd`,
     mark: () => 'A1',
     pieces: cloth.pieces,
+    sheet: () => ({ noun: 'end at hand', kind: 'scrap, 10 × 10 in' }) as const,
   };
   const [ends, fold] = cutBefore(cloth).map(
-    ({ of, directions }) => directionTexts(directions.parts, { ...figures, of })[0]?.lead,
+    ({ of, directions }) =>
+      directionTexts(directions.parts, of === 'fold' ? { ...figures, of: 'folded' } : figures)[0]?.lead,
   );
-  assert.equal(ends, 'End at hand 1: cut 2 strips 5 in across it.');
+  assert.equal(ends, 'End at hand 1 (scrap, 10 × 10 in): cut 2 strips 5 in across it.');
   assert.equal(
     fold,
     'Fold the cloth selvage to selvage. Cut 3 strips 5 in across it, and cut on through both layers from the selvages: each cut gives two.',
   );
+});
+
+test('ends at hand and the fold count in the work of a cloth', () => {
+  // by hand: of the end two strips and three squares, the first strip ending with it: 2 + 1 + 1; three strips on the fold, four squares in each: 3 + 12
+  const cloth = clothOf(27, { ends: [{ size: [10, 10] }] }, { fold: true });
+  assert.deepEqual(cloth.directions.effort.strokes, 0);
+  assert.deepEqual(workInAll(cloth), { heights: 1, settings: 1, patterns: 3, strokes: 19 });
 });

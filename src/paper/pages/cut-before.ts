@@ -1,7 +1,7 @@
 // What of a cloth is cut before the rest: ends at hand, and strips on the fold. Strips are numbered through.
 import type { FabricPlan } from '#craft';
 import type { Layout } from '#craft/cutting';
-import type { ClothDirections } from '#craft/directions';
+import { type ClothDirections, type CutEffort, workOf } from '#craft/directions';
 
 export interface CutBefore {
   readonly of: 'ends' | 'fold';
@@ -32,6 +32,10 @@ export const ownDirections = (fabric: FabricPlan): ClothDirections => {
   const before = cutBefore(fabric).reduce((sum, { directions }) => sum + stripsIn(directions), 0);
   return before === 0 ? fabric.directions : numbered(fabric.directions, before);
 };
+
+/** Ends at hand and the fold counted in. */
+export const workInAll = (fabric: FabricPlan): CutEffort =>
+  workOf([...cutBefore(fabric), { directions: fabric.directions }].flatMap(({ directions }) => directions.parts));
 
 const stripsIn = (directions: ClothDirections | null): number =>
   (directions?.parts ?? []).reduce(

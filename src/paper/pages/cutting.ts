@@ -14,10 +14,11 @@ import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
 import { boughtText } from './bought.ts';
 import type { Swatch } from './cloth.ts';
-import { type CutBefore, cutBefore, ownDirections } from './cut-before.ts';
+import { type CutBefore, cutBefore, ownDirections, workInAll } from './cut-before.ts';
 import { inWords } from './in-words.ts';
 import { measurePt, tallestPt } from './measure.ts';
 import { nestedDirection, nestedPictures, nestedShape } from './nested.ts';
+import { countedSheets, endNamesOf, type SheetNames, sheetNamesOf } from './sheet-names.ts';
 
 export interface ClothCutting extends Swatch {
   readonly buy: string;
@@ -101,16 +102,21 @@ const directionsOf = (of: ChartOf): ClothDirectionsText => {
   return {
     before: [...printDirections(of), ...motifDirections(of)],
     cuts: [
-      ...cutBefore(of.fabric).flatMap((one) => directionTexts(one.directions.parts, { ...writing, of: one.of })),
-      ...directionTexts(directions.parts, writing),
+      ...cutBefore(of.fabric).flatMap((one) =>
+        directionTexts(
+          one.directions.parts,
+          one.of === 'fold' ? { ...writing, of: 'folded' } : { ...writing, sheet: endNamesOf(of.plan, of.fabric) },
+        ),
+      ),
+      ...directionTexts(directions.parts, of.fabric.fold?.chosen ? { ...writing, of: 'opened' } : writing),
     ],
     apart: pieces.flatMap((piece, index) => {
       const mark = cutMark(of.sign.letter, index);
       const nested = nestedDirection(mark, piece, of.plan.quilt.unit);
       return nested === null ? triangleDirection(mark, piece) : [nested];
     }),
-    kept: remnantsText(directions.remnants, writing),
-    effort: effortText(directions.effort),
+    kept: remnantsText(directions.remnants, { ...writing, noun: writing.sheet(0).noun }),
+    effort: effortText(workInAll(of.fabric)),
     easier: easierTexts(ladder, writing),
   };
 };
@@ -124,6 +130,7 @@ const writingOf = ({ plan, fabric, sign }: ChartOf): Writing => {
     amount: (amount, of) => withTrueFractions(amountText(amount, of)),
     mark: (piece) => cutMark(sign.letter, piece),
     pieces: fabric.pieces,
+    sheet: sheetNamesOf(plan, fabric),
   };
 };
 
@@ -213,6 +220,7 @@ const drawingsBefore = ({ plan, fabric, sign }: ChartOf, one: CutBefore): readon
     return drawSheets({
       ...how,
       directions,
+      caption: captionOf(endNamesOf(plan, fabric)),
       alt: (part, parts) =>
         `Cloth ${sign.letter}, ${sign.name}: ends at hand laid out to scale${partText(part, parts)}.`,
     });
@@ -226,15 +234,23 @@ const drawingsBefore = ({ plan, fabric, sign }: ChartOf, one: CutBefore): readon
   });
 };
 
+const captionOf =
+  (names: SheetNames) =>
+  (kind: number): { readonly noun: string; readonly size: string } => {
+    const { noun, size } = names(kind);
+    return { noun: `${noun.slice(0, 1).toUpperCase()}${noun.slice(1)}`, size };
+  };
+
 const sheetDrawings = ({ plan, fabric, sign }: ChartOf, laid: LaidSheets): readonly Drawing[] =>
   drawSheets({
     directions: fabric.directions,
+    caption: captionOf(sheetNamesOf(plan, fabric)),
     sign,
     unit: plan.quilt.unit,
     print: printWay(plan, fabric),
     fitPt,
     alt: (part, parts) =>
-      `Cloth ${sign.letter}, ${sign.name}: ${laid.sheets.length} sheets laid out to scale${partText(part, parts)}, those cut alike drawn once.${keptText(fabric)}`,
+      `Cloth ${sign.letter}, ${sign.name}: ${countedSheets(plan, fabric, laid)} laid out to scale${partText(part, parts)}, those cut alike drawn once.${keptText(fabric)}`,
   });
 
 const keptText = ({ directions }: FabricPlan): string => {

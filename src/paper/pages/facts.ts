@@ -147,9 +147,18 @@ const textsIn = (part: unknown): readonly string[] => {
 const beforeYouStart = (plan: QuiltPlan): readonly string[] => {
   const { unit, seam, buying } = plan.quilt;
   const shrinkage = toNumber(buying.shrinkage);
+  const inSheets = plan.fabrics.some(({ buy }) => buy.unit === 'sheets');
+  const byLength = plan.fabrics.some(({ buy }) => buy.unit !== 'sheets' && buy.amount > 0);
   return [
     `All seams are ${lengthOnPaper(toNumber(seam), unit)}, and every cut size has its seam allowances in it.`,
-    `The amounts allow ${lengthOnPaper(toNumber(buying.squaring), unit)} at each end for squaring up${shrinkage > 0 ? ` and ${figureOnPaper(shrinkage * 100, 'in')} % for shrinkage` : ''}, and are rounded up to what a shop cuts.`,
+    ...(byLength
+      ? [
+          `The amounts allow ${lengthOnPaper(toNumber(buying.squaring), unit)} at each end for squaring up${shrinkage > 0 ? ` and ${figureOnPaper(shrinkage * 100, 'in')} % for shrinkage` : ''}, and are rounded up to what a shop cuts.`,
+        ]
+      : []),
+    ...(inSheets
+      ? ['Sheets of cloth are laid out to their edges, as large as is stated: measure them before you cut, squared up.']
+      : []),
     'Once the pieces of one block are cut, sew it, and measure it after every seam: the check sizes show where it strays. Then cut the rest.',
     'Letters tell the cloths apart, in the drawings with a hatch besides, so that the pages can be read in grey. A mark such as B2 is the second size cut from cloth B.',
     'In a block each piece has a letter of its own, which its board and the piece key show: piece A need not be of cloth A.',

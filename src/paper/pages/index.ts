@@ -2,6 +2,7 @@ export { provenLines } from './amounts.ts';
 export { boughtText } from './bought.ts';
 export { type Chapter, patternChapters, usualChapters } from './chapters.ts';
 export { quiltAlt } from './cover.ts';
+export { cutBefore, workInAll } from './cut-before.ts';
 export type { PatternFacts } from './facts.ts';
 export { handoutPages } from './handout.ts';
 export { lessonsOf } from './handout-head.ts';

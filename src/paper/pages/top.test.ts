@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { documentOf, planOf, specimenDocument } from '#paper/specimen';
+import type { PatternFacts } from './facts.ts';
 import { patternPages } from './pattern.ts';
 
 const [cabin, fly] = specimenDocument.blocks;
@@ -118,6 +119,43 @@ test('a scrappy piece is listed with the number cut from each of its cloths, whi
     [8, 8],
   );
   assert.ok(block?.remarks.some((line) => line.includes('scrappy')));
+});
+
+test('what a cloth comes in is called what it is, with what tells one kind from another', () => {
+  const leadsOf = (
+    bought: unknown,
+    more: object = {},
+  ): { readonly leads: readonly string[]; readonly pages: PatternFacts } => {
+    const fabrics = specimenDocument.fabrics.map(({ id, name, colour }) =>
+      id === 'brick' ? { id, name, colour, ...(bought === null ? {} : { bought }), ...more } : { id, name, colour },
+    );
+    const { facts } = patternPages(planOf(documentOf({ fabrics })));
+    const cutting = facts.cutting.find(({ name }) => name === 'Brick');
+    return { leads: (cutting?.directions.cuts ?? []).map(({ lead }) => lead), pages: facts };
+  };
+  const lengths = leadsOf({ lengths: ['1/4 yd', { length: '1 yd', price: 9 }] });
+  assert.match(lengths.leads[0] ?? '', /^Length 1 \(¼\u00a0yd\): cut /);
+  // by hand: a length is squared up at both ends
+  const row = lengths.pages.amounts?.rows.find(([letter]) => letter === 'A');
+  assert.deepEqual(row?.slice(1, 4), ['1 length', '2\u00a0in', '–']);
+  const remnants = { sheets: [{ size: ['20', '20'], count: 1, name: 'curtain' }, { size: ['9', '9'] }] };
+  assert.match(leadsOf(remnants).leads[0] ?? '', /^Sheet 1 \(curtain, 20\u00a0×\u00a020\u00a0in\): cut /);
+  assert.match(leadsOf({ sheets: [{ size: ['20', '20'] }] }).leads[0] ?? '', /^Sheet 1: cut /);
+  const ends = leadsOf(null, { ends: [{ size: ['40', '30'], name: 'left over' }] });
+  assert.match(ends.leads[0] ?? '', /^End at hand 1 \(left over, 40\u00a0×\u00a030\u00a0in\): cut /);
+  assert.ok(ends.pages.before.some((line) => line.startsWith('The amounts allow')));
+  // where all is in sheets there are no ends to square up
+  const quarters = specimenDocument.fabrics.map(({ id, name, colour }) => ({
+    id,
+    name,
+    colour,
+    bought: 'fat-quarter',
+  }));
+  const { before } = patternPages(planOf(documentOf({ fabrics: quarters, finish: {} }))).facts;
+  assert.deepEqual(
+    before.filter((line) => /amounts|Sheets/.test(line)).map((line) => line.slice(0, 15)),
+    ['Sheets of cloth'],
+  );
 });
 
 test('cloth bought in sheets is asked for by their name, and each sheet told once', () => {

@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import type { QuiltPlan } from '#craft';
 import { documentOf, planOf, specimenDocument } from '#paper/specimen';
 import { columns, wrapped } from './lines.ts';
 import { summaryText } from './summary.ts';
@@ -97,4 +98,62 @@ test('what would change a purchase stands under the cloths, where somebody asked
     },
   ]);
   assert.match(text, /What would change it:\n {2}[A-C] {2}with no piece turned it takes ⅛ yd more\n/);
+});
+
+/** One block of one cloth, four squares cut 2 1/2 in to a row. */
+const squares = (fabric: object, more: object = {}): QuiltPlan =>
+  planOf({
+    ...specimenDocument,
+    fabrics: [{ id: 'oat', colour: '#efe6d0', ...fabric }],
+    blocks: [{ id: 'four', size: '4', patches: { grid: [1, 1], list: [{ points: corners, tone: 'oat' }] } }],
+    top: { set: 'straight', rows: [[{ block: 'four' }, { block: 'four' }]] },
+    finish: {},
+    ...more,
+  });
+
+const corners = [
+  [0, 0],
+  [1, 0],
+  [1, 1],
+  [0, 1],
+];
+
+test('what is proven of a cloth is told as what was kept least of it', () => {
+  const provenIn = (fabric: object): string | undefined =>
+    /No way of laying out these pieces (.*?): that is\s+proven\./s
+      .exec(summaryText(squares(fabric)))?.[1]
+      ?.replaceAll(/\s+/g, ' ');
+  // by hand: two squares cut 4 1/2 in; one sheet of 10 × 10 holds both, and costs less than one of 5 × 5
+  const sheets = [
+    { size: ['10', '10'], price: 2 },
+    { size: ['5', '5'], price: 3 },
+  ];
+  assert.equal(provenIn({ bought: { sheets } }), 'costs less in any cloth');
+  assert.equal(
+    provenIn({ bought: { sheets: sheets.map(({ size }) => ({ size })) } }),
+    'takes fewer sheets of any cloth',
+  );
+  assert.equal(provenIn({ bought: { sheet: ['5', '5'] } }), 'does with less of any cloth');
+  const lengths = ['1/4 yd', '1/2 yd'];
+  assert.equal(provenIn({ bought: { lengths } }), 'does with less of any cloth');
+  assert.equal(provenIn({ bought: { lengths }, price: 8 }), 'costs less in any cloth');
+});
+
+test('what is cut on the fold or of ends at hand stands in the way of cutting, and none is bought of a cloth that ends hold', () => {
+  // by hand: two squares cut 4 1/2 in are one strip, a pair on the fold: the strip, and a stroke beside the square
+  const folded = summaryText(squares({}, { cutting: { fold: true } }));
+  assert.match(folded, /A: on the fold 1 strip 4½ in; 1 ruler setting, 2 strokes/);
+  const ends = summaryText(squares({ ends: [{ size: ['10', '5'] }] }));
+  assert.match(ends, /A {2}none {2}oat/);
+  assert.match(ends, /A: from ends at hand 1 strip 4½ in; 1 ruler setting, 3 strokes/);
+});
+
+test('one of a thing is one, and a quilt of which nothing is cut says so', () => {
+  const text = summaryText(squares({}));
+  assert.match(text, /^8 in × 4 in finished · 1 seam · about \d+ minutes · beginner$/m);
+  const binding = summaryText(squares({}, { finish: { binding: { fabric: 'oat' } } }));
+  // by hand: 2 · (8 + 4) in and the tails are less than 40 in
+  assert.match(binding, /Binding 1 strip of 2½ in,/);
+  const elsewhere = summaryText(squares({}, { blocks: [{ id: 'four', size: '4', made: 'elsewhere' }] }));
+  assert.match(elsewhere, /CLOTH TO BUY\n {2}None: nothing of this quilt is cut here\./);
 });

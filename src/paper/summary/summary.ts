@@ -4,7 +4,7 @@ import { type PurchaseChange, strongestOf } from '#craft/shopping';
 import { clothSignsFor, signOf } from '#paper/cloth';
 import { cutMark, entryTitle, usesText } from '#paper/cutting';
 import { checkLength } from '#paper/lengths';
-import { boughtText, provenLines, skillOf, topShape, totalLines } from '#paper/pages';
+import { boughtText, cutBefore, provenLines, skillOf, topShape, totalLines, workInAll } from '#paper/pages';
 import { amountText, changeText, lengthText, noteText, sizeText, stripsText } from '#paper/words';
 import { columns, heading, wrapped } from './lines.ts';
 
@@ -19,7 +19,7 @@ export const summaryText = (plan: QuiltPlan, changes: readonly PurchaseChange[] 
   return [
     ...wrapped(quilt.title, ''),
     ...wrapped(
-      `${size} finished · ${time.seams} seams · about ${hoursText(time.minutes)} · ${skill.level.toLowerCase()}`,
+      `${size} finished · ${counted(time.seams, 'seam')} · about ${hoursText(time.minutes)} · ${skill.level.toLowerCase()}`,
       '',
     ),
     '',
@@ -49,17 +49,19 @@ export const summaryText = (plan: QuiltPlan, changes: readonly PurchaseChange[] 
 };
 
 const hoursText = (minutes: number): string => {
-  if (minutes < 90) return `${Math.round(minutes)} minutes`;
+  // nothing is done in no time
+  if (minutes < 90) return counted(Math.max(1, Math.round(minutes)), 'minute');
   return `${Math.round(minutes / 60)} hours`;
 };
 
 const cloths = (plan: QuiltPlan): readonly string[] => {
+  if (plan.fabrics.length === 0) return ['  None: nothing of this quilt is cut here.'];
   const signs = clothSignsFor(plan);
   return columns(
     plan.fabrics.map((fabric) => {
       const sign = signOf(signs, fabric.id);
       const bought = boughtText(plan, fabric).replaceAll('\u00a0', ' ');
-      if (fabric.parts === null) return [sign.letter, bought, sign.name];
+      if (fabric.parts === null || fabric.parts.length === 0) return [sign.letter, bought, sign.name];
       return [sign.letter, amountText(fabric.buy.amount, fabric.buy.unit), `${sign.name}: ${bought}`];
     }),
   );
@@ -93,16 +95,25 @@ const cutApart: Readonly<Record<FabricPlan['pieces'][number]['shape'], readonly 
 
 const mostKept = 2;
 
-/** "A: 8 strips 2½ in; 2 ruler settings, 48 strokes; keep R1, 29½ × 3½ in": the way of it, in short. */
-const howCut = (plan: QuiltPlan, { directions }: FabricPlan, letter: string): string => {
+/** "A: 8 strips 2½ in; 2 ruler settings, 48 strokes; keep R1, 29½ × 3½ in": the way of it, in short; what is cut before the rest first. */
+const howCut = (plan: QuiltPlan, fabric: FabricPlan, letter: string): string => {
   const { unit } = plan.quilt;
+  const { directions } = fabric;
   const length = (value: number): string => lengthText(value, unit);
-  const { settings, strokes } = directions.effort;
+  const { settings, strokes } = workInAll(fabric);
+  const before = cutBefore(fabric).map(
+    (one) =>
+      `${one.of === 'fold' ? 'on the fold' : 'from ends at hand'} ${stripsText(one.directions.parts, { length })}`,
+  );
+  const own =
+    directions.parts.length === 0
+      ? []
+      : [`${fabric.fold?.chosen ? 'opened ' : ''}${stripsText(directions.parts, { length })}`];
   const kept = directions.remnants
     .slice(0, mostKept)
     .map(({ name, size, count }) => `${name}, ${count === 1 ? '' : `${count} of `}${sizeText(size, unit)}`);
   return [
-    `${letter}: ${stripsText(directions.parts, { length })}`,
+    `${letter}: ${[...before, ...own].join('; ')}`,
     `${counted(settings, 'ruler setting')}, ${counted(strokes, 'stroke')}`,
     ...(kept.length === 0 ? [] : [`keep ${kept.join('; ')}`]),
   ].join('; ');
@@ -169,7 +180,7 @@ const finish = (plan: QuiltPlan): readonly string[] => {
 const bindingLine = (plan: QuiltPlan, of: NonNullable<QuiltPlan['finish']['binding']>): string => {
   const { unit } = plan.quilt;
   const needed = `${checked(plan, of.length)} needed`;
-  if (of.bias === null) return `  Binding ${of.strips} strips of ${lengthText(of.cut, unit)}, ${needed}`;
+  if (of.bias === null) return `  Binding ${counted(of.strips, 'strip')} of ${lengthText(of.cut, unit)}, ${needed}`;
   const { squares, side } = of.bias;
   return `  Binding ${lengthText(of.cut, unit)} wide on the bias from ${counted(squares, 'square')} of ${lengthText(side, unit)}, ${needed}`;
 };

@@ -27,8 +27,8 @@ export const cuttingText = (
   const { fabric, needs } = problem;
   if (problem.code === 'cutting/larger-than-sheet')
     return {
-      what: `A piece is cut ${sizeText(needs, unit)}, but a sheet of ${quoted(fabric)} is only ${sizeText(problem.sheet, unit)}.`,
-      mend: 'Divide the piece, take larger sheets, or buy the cloth by the length.',
+      what: `A piece is cut ${sizeText(needs, unit)}, but the largest of what ${quoted(fabric)} comes in has only ${sizeText(problem.sheet, unit)} of usable cloth.`,
+      mend: 'Divide the piece, name a larger sheet or a longer length, or let the cloth be bought as yardage.',
     };
   return {
     what: `A piece is cut ${sizeText(needs, unit)}, but ${quoted(fabric)} is only ${lengthText(problem.usable, unit)} wide between its selvages.`,

@@ -24,6 +24,7 @@ const writing = (pieces: readonly ClothPiece[]): Writing => ({
   amount: amountText,
   mark: (of) => `B${of + 1}`,
   pieces,
+  sheet: () => ({ noun: 'sheet', kind: '' }),
 });
 
 const laid = (pieces: readonly ClothPiece[]): LaidOut =>
@@ -85,12 +86,13 @@ const strip = (
 };
 
 test('several cuts of one strip are numbered: narrowing, piles and trimming among them', () => {
-  // derived by hand: two of 6; the rest from 6 down to 5; a pile of 5 wide, of which the lower piece is narrower; and one of 3
-  const pieces = [piece(6, 6, 2), piece(5, 3, 1), piece(4, 2, 1), piece(3, 3, 1)];
+  // derived by hand: two of 6; a pile of 5 wide, of which the lower piece is narrower; the rest from 6 down to 3 for two of 3
+  const pieces = [piece(6, 6, 2), piece(5, 3, 1), piece(4, 2, 1), piece(3, 3, 2)];
   const laid = strip(6, [
     [6, [6, 6, 0]],
     [6, [6, 6, 0]],
     [5, [5, 3, 1], [4, 2, 2]],
+    [3, [3, 3, 3]],
     [3, [3, 3, 3]],
   ]);
   const { parts } = directionsFor({ laid, allowances: null, unit: 'in' });
@@ -101,10 +103,40 @@ test('several cuts of one strip are numbered: narrowing, piles and trimming amon
     height?.strips[0]?.cuts.map(({ number, text }) => `${number} ${text}`),
     [
       '1.1 sub-cut 2 squares 6 in (B1).',
-      '1.2 cut the rest of the strip down to 5 in.',
-      '1.3 sub-cut 1 part 5 in wide and from it cut 1 rectangle 5 × 3 in (B2) and 1 rectangle 4 × 2 in (B3), trimmed to 4 in wide.',
-      '1.4 sub-cut 1 part 3 in wide and from it cut 1 square 3 in (B4).',
+      '1.2 sub-cut 1 part 5 in wide and from it cut 1 rectangle 5 × 3 in (B2) and 1 rectangle 4 × 2 in (B3), trimmed to 4 in wide.',
+      '1.3 cut the rest of the strip down to 3 in.',
+      '1.4 sub-cut 2 squares 3 in (B4).',
     ],
+  );
+});
+
+test('the fold is told once, then what is cut of it, then that the cloth is opened', () => {
+  const pieces = [piece(20, 4, 1), piece(5, 2, 2)];
+  const onFold = directionsFor({
+    laid: planLayout({
+      width: length(20),
+      demands: pieces.map(({ cut, count }) => ({ across: cut[0], along: cut[1], count, mayTurn: false })),
+      budget: { steps: 0 },
+    }),
+    allowances: null,
+    unit: 'in',
+    end: 'fold',
+  });
+  const told = directionTexts(onFold.parts, { ...writing(pieces), of: 'folded' });
+  assert.deepEqual(
+    told.map(({ lead }) => lead),
+    [
+      'Fold the cloth selvage to selvage. Cut 1 strip 4 in across it, and cut on through both layers from the selvages: each cut gives two.',
+      'Then cut 1 strip 2 in across both layers.',
+    ],
+  );
+  // by hand: 20 in of 20 in end at the fold, and there the two pieces hang together until they are cut apart
+  assert.equal(told[0]?.strips[0]?.text, 'From it sub-cut 1 rectangle 20 × 4 in (B1).');
+  assert.deepEqual(
+    directionTexts(directed([piece(40, 4, 1), piece(5, 2, 2)]).parts, { ...writing(pieces), of: 'opened' }).map(
+      ({ lead }) => lead,
+    ),
+    ['Open the cloth, and cut 1 strip 4 in by the width of the cloth.', 'Cut 1 strip 2 in by the width of the cloth.'],
   );
 });
 

@@ -7,8 +7,17 @@ export interface Writing extends Figures {
   /** "B2" by place in the cloth's list. */
   readonly mark: (piece: number) => string;
   readonly pieces: readonly ClothPiece[];
-  /** Other than cloth or sheets as they are bought: folded in two layers, or ends of it at hand. */
-  readonly of?: 'fold' | 'ends';
+  /** Folded in two layers, or opened after that; missing for what is never folded. */
+  readonly of?: 'folded' | 'opened';
+  /** What a part is cut from, by its kind, where that is not cloth by the length. */
+  readonly sheet: (kind: number) => SheetName;
+}
+
+/** Of sheets, of lengths as they are bought, of ends at hand. */
+export interface SheetName {
+  readonly noun: 'sheet' | 'length' | 'end at hand';
+  /** What tells its kind from others: a size, a name or both; "" where all are alike. */
+  readonly kind: string;
 }
 
 /** How lengths and amounts of cloth are written. */
@@ -33,11 +42,9 @@ export interface StripText {
 }
 
 export const directionTexts = (parts: readonly CutPart[], writing: Writing): readonly DirectionText[] => {
-  const sizes = new Set(parts.map(({ layout }) => `${layout.width} ${layout.length}`));
-  const isOfSize = sizes.size > 1;
   return parts.flatMap((part, i) =>
     part.heights.map((height, first) => ({
-      lead: leadText({ part, place: i + 1, height, isFirst: first === 0, isOfSize }, writing),
+      lead: leadText({ part, place: i + 1, height, isFirst: first === 0 }, writing),
       strips: height.patterns.map((pattern) => patternText(pattern, height, writing)),
     })),
   );
@@ -51,21 +58,30 @@ const leadText = (
     readonly place: number;
     readonly height: HeightCut;
     readonly isFirst: boolean;
-    readonly isOfSize: boolean;
   },
   writing: Writing,
 ): string => {
   const { part, height } = of;
   const strips = `${counted(height.count, 'strip')} ${writing.length(height.height)}`;
-  if (part.sheet === null)
-    return writing.of === 'fold'
-      ? `Fold the cloth selvage to selvage. Cut ${strips} across it, and cut on through both layers from the selvages: each cut gives two.`
-      : `Cut ${strips} by the width of the cloth.`;
+  if (part.sheet === null) return clothLead(strips, { isFirst: of.isFirst, of: writing.of });
   if (!of.isFirst) return `Then cut ${strips} across it.`;
-  const sheet = `${writing.of === 'ends' ? 'End at hand' : 'Sheet'} ${of.place}${of.isOfSize ? ` (${writing.size([part.layout.width, part.layout.length])})` : ''}`;
+  const { noun, kind } = writing.sheet(part.sheet);
+  const sheet = `${upper(noun)} ${of.place}${kind === '' ? '' : ` (${kind})`}`;
   return part.count === 1
     ? `${sheet}: cut ${strips} across it.`
     : `${sheet}, ${part.count} alike: from each cut ${strips} across it.`;
+};
+
+const clothLead = (
+  strips: string,
+  { isFirst, of }: { readonly isFirst: boolean; readonly of: Writing['of'] },
+): string => {
+  if (of === 'folded')
+    return isFirst
+      ? `Fold the cloth selvage to selvage. Cut ${strips} across it, and cut on through both layers from the selvages: each cut gives two.`
+      : `Then cut ${strips} across both layers.`;
+  const cut = `ut ${strips} by the width of the cloth.`;
+  return of === 'opened' && isFirst ? `Open the cloth, and c${cut}` : `C${cut}`;
 };
 
 const patternText = (pattern: PatternCut, height: HeightCut, writing: Writing): StripText => {
@@ -141,13 +157,20 @@ const fromWords: Readonly<Record<Remnant['from'], readonly [one: string, many: s
   'sheet-end': ['the end of a sheet', 'ends of sheets'],
 };
 
+/** Of cloth in lengths. */
+const lengthEnds = ['the end of a length', 'ends of lengths'] as const;
+
 const mostRemnants = 6;
 
 /** "R1, 40 × 7 in, the end of the cloth; R2, 3 of 4 × 2½ in, ends of strips"; "" where nothing is worth keeping. */
-export const remnantsText = (remnants: readonly Remnant[], writing: Pick<Figures, 'size'>): string => {
+export const remnantsText = (
+  remnants: readonly Remnant[],
+  writing: Pick<Writing, 'size'> & { readonly noun?: SheetName['noun'] },
+): string => {
   const said = remnants.slice(0, mostRemnants).map(({ name, from, size, count }) => {
     const many = count === 1 ? '' : `${count} of `;
-    return `${name}, ${many}${writing.size(size)}, ${fromWords[from][count === 1 ? 0 : 1]}`;
+    const words = from === 'sheet-end' && writing.noun === 'length' ? lengthEnds : fromWords[from];
+    return `${name}, ${many}${writing.size(size)}, ${words[count === 1 ? 0 : 1]}`;
   });
   const more = remnants.slice(mostRemnants).reduce((all, { count }) => all + count, 0);
   return [...said, ...(more > 0 ? [`${more} smaller ${more === 1 ? 'one' : 'ones'}`] : [])].join('; ');

@@ -6,6 +6,7 @@ export {
   effortText,
   type Figures,
   remnantsText,
+  type SheetName,
   stripsText,
   type Writing,
 } from './directions-text.ts';
