@@ -1,6 +1,7 @@
 // In which order is one strip cut, what is the ruler set to, and what falls off? From the strip as it is laid out; by
 // the same count as effort (docs/formulas.md#effort).
 import type { Strip, StripPart } from '#craft/cutting';
+import { partsToNarrow } from '#craft/ease';
 import { type Length, tidy } from '#craft/measure';
 
 /** Pieces of one size one below another in a part. */
@@ -61,8 +62,8 @@ export const stripCutsFor = (
   groups.forEach((parts, i) => {
     const toCome = groups.slice(i).flat();
     const tallest = Math.max(...toCome.map(depthOf));
-    // for one part alone a stroke within it does the same
-    if (tallest < rest - near && toCome.filter((part) => isSame(depthOf(part), tallest)).length >= 2) {
+    const least = partsToNarrow(rest, tallest);
+    if (tallest < rest - near && toCome.filter((part) => depthOf(part) >= least).length >= 2) {
       cuts.push({ cut: 'narrow', at: tidy(across), to: tidy(tallest) });
       offcuts.push(offcut('narrowing', [across, tallest], [width - across, rest - tallest]));
       rest = tallest;

@@ -83,6 +83,15 @@ test('a strip is not narrowed for one part alone', () => {
     [...new Set(measures)].sort((a, b) => a - b),
     [3, 4, 5, 7, 8, 9],
   );
+  // where half of its height falls off or more, that stays whole: beside the first; to 4; beside a pile of two 9 wide and 2 high,
+  // and between them; beside one of 4 wide, and below its 3. 1 + 1 + 1 + 2 + 2
+  const low: Job = { width: 40, kinds: [kind(7, 8, 1), kind(9, 2, 2), kind(4, 3, 1)] };
+  const whole = strip(low, [
+    [0, 1, 1],
+    [1, 2, 1],
+    [2, 1, 1],
+  ]);
+  assert.deepEqual(cutsIn(low, whole.pattern), { strokes: 7, measures: [8, 7, 4, 9, 2, 4, 3] });
 });
 
 test('pieces narrower than their part are trimmed with one stroke for all of a width', () => {

@@ -82,8 +82,8 @@ export interface StripCuts {
 }
 
 /**
- * Strokes for one strip and the measures they are cut at: the strip itself; where the tallest of the parts to come are lower and
- * two or more, one stroke that narrows the rest of the strip; one for each part, but for the last where it ends with the cloth; in a
+ * Strokes for one strip and the measures they are cut at: the strip itself; where parts to come are lower
+ * (`partsToNarrow`), one stroke that narrows the rest of the strip; one for each part, but for the last where it ends with the cloth; in a
  * part one below each piece that does not end with the strip, and one for each run of pieces narrower than the part.
  *
  * @source docs/formulas.md#effort
@@ -97,8 +97,8 @@ export const cutsIn = (job: Job, pattern: StripPattern): StripCuts => {
   parts.forEach(({ stack, times }, i) => {
     const toCome = parts.slice(i);
     const tallest = Math.max(...toCome.map((p) => p.stack.height));
-    // for one part alone a stroke within it does the same
-    if (tallest < rest && toCome.reduce((n, p) => n + (p.stack.height === tallest ? p.times : 0), 0) >= 2) {
+    const least = partsToNarrow(rest, tallest);
+    if (tallest < rest && toCome.reduce((n, p) => n + (p.stack.height >= least ? p.times : 0), 0) >= 2) {
       strokes++;
       measures.push(tallest);
       rest = tallest;
@@ -113,6 +113,16 @@ export const cutsIn = (job: Job, pattern: StripPattern): StripCuts => {
   });
   return { strokes, measures };
 };
+
+/**
+ * How high two parts to come must be for the rest of their strip to be narrowed to the tallest of them. For one alone a stroke
+ * within it does the same, at a measure that the ruler is set to already; where at least half falls off, it stays whole.
+ *
+ * @returns in the unit of the heights; a billionth is no difference
+ * @source docs/formulas.md#effort
+ */
+export const partsToNarrow = (rest: number, tallest: number): number =>
+  2 * tallest <= rest + 1e-9 ? 0 : tallest - 1e-9;
 
 const cutsInPart = (job: Job, stack: StripPattern['parts'][number]['stack'], rest: number): StripCuts => {
   const measures: number[] = [];
