@@ -27,7 +27,7 @@ import type { HandoutHead } from './handout-head.ts';
 import { totalLines } from './money.ts';
 import { notionsOf } from './notions.ts';
 import { type KeyedBlock, pieceKey } from './piece-key.ts';
-import { type PieceLabel, pieceLabels } from './piece-labels.ts';
+import { type LabelSheet, labelSheets } from './piece-labels.ts';
 import { type ColouringPage, colouringPage, type QuiltLooks, quiltLooks } from './quilt-looks.ts';
 import { type RunSheet, runSheets } from './run-sheet.ts';
 import { type SizedPlan, sizeOf, sizeTitle } from './sized.ts';
@@ -66,7 +66,7 @@ export interface PatternFacts {
   readonly notions: readonly FinishPart[];
   readonly pieceKey: readonly KeyedBlock[];
   readonly colouring: ColouringPage | null;
-  readonly labels: readonly PieceLabel[];
+  readonly labels: readonly LabelSheet[];
   readonly glossary: readonly Term[];
   readonly runSheets: readonly RunSheet[];
   readonly corrections: readonly Correction[];
@@ -116,9 +116,9 @@ export const factsOf = (of: {
     values: has('cloth') ? valueLadder(signs, album) : null,
     looks: has('quilt') ? quiltLooks({ plan, signs, album }) : null,
     notions: has('cloth') ? notionsOf(plan, sizes) : [],
-    pieceKey: has('pieces') ? pieceKey({ plan, signs, album }) : [],
+    pieceKey: has('pieces') ? pieceKey({ plan, sizes, signs, album }) : [],
     colouring: has('colouring') ? colouringPage({ plan, signs, album }) : null,
-    labels: has('labels') ? pieceLabels(plan, signs) : [],
+    labels: has('labels') ? labelSheets({ plan, sizes, signs }) : [],
     glossary: [],
     runSheets: has('run-sheet') ? runSheets({ plan, signs, album }) : [],
     corrections: has('corrections') ? correctionsOf(plan) : [],

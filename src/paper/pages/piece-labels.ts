@@ -4,6 +4,7 @@ import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { cutMark, stripText, usesText } from '#paper/cutting';
 import { sizeOnPaper } from '#paper/lengths';
+import { type SizedPlan, sizeOf, sizeTitle } from './sized.ts';
 
 export interface PieceLabel {
   readonly mark: string;
@@ -13,7 +14,23 @@ export interface PieceLabel {
   readonly usedFor: string;
 }
 
-export const pieceLabels = (plan: QuiltPlan, signs: ClothSigns): readonly PieceLabel[] =>
+/** The labels of one size of the quilt. */
+export interface LabelSheet {
+  /** Null where the pattern has one size. */
+  readonly title: string | null;
+  readonly labels: readonly PieceLabel[];
+}
+
+export const labelSheets = (of: {
+  readonly plan: QuiltPlan;
+  readonly sizes: readonly SizedPlan[];
+  readonly signs: ClothSigns;
+}): readonly LabelSheet[] => [
+  { title: of.sizes.length === 0 ? null : sizeOf(of.plan), labels: pieceLabels(of.plan, of.signs) },
+  ...of.sizes.map((size) => ({ title: sizeTitle(size), labels: pieceLabels(size.plan, of.signs) })),
+];
+
+const pieceLabels = (plan: QuiltPlan, signs: ClothSigns): readonly PieceLabel[] =>
   plan.fabrics.flatMap((fabric) => {
     const { letter, name } = signOf(signs, fabric.id);
     return fabric.pieces.map((piece, i) => ({

@@ -13,11 +13,14 @@ export const sizeTitle = ({ title, plan }: SizedPlan): string => `${title}, ${si
 
 export const sizeOf = ({ top, quilt }: QuiltPlan): string => checkSize([top.set.width, top.set.height], quilt);
 
-/** The entry of the same block, colouring and mirroring in another size; 0 of them where it has none. */
-export const countIn = (plan: QuiltPlan, entry: BlockPlan): number =>
+/** The entry of the same block, colouring and mirroring in another size. */
+export const sameEntry = (plan: QuiltPlan, entry: BlockPlan): BlockPlan | undefined =>
   plan.blocks.find(
     ({ id, colouring, mirror }) => id === entry.id && colouring === entry.colouring && mirror === entry.mirror,
-  )?.count ?? 0;
+  );
+
+/** 0 where that size has none. */
+export const countIn = (plan: QuiltPlan, entry: BlockPlan): number => sameEntry(plan, entry)?.count ?? 0;
 
 /** Every cloth that any of the sizes uses, in the document's order, so that one list of letters serves all. */
 export const withAllCloths = (plan: QuiltPlan, sizes: readonly SizedPlan[]): QuiltPlan => {

@@ -91,6 +91,25 @@ test('each size has a chapter of cutting, of its top and of finishing, named by 
   assert.ok(facts.sizes.every(({ cutting, top, finish }) => cutting.length > 0 && top !== null && finish.length > 0));
 });
 
+test('every size has labels for its own piles, and the piece key names the pile of each', () => {
+  const sheets = patternPages(plan, { sizes: [{ title: 'Small', plan: small }], chapters: ['labels', 'pieces'] }).facts;
+  assert.deepEqual(
+    sheets.labels.map(({ title }) => title),
+    ['20 × 16\u00a0in', 'Small, 12 × 12\u00a0in'],
+  );
+  [plan, small].forEach((own, i) => {
+    assert.deepEqual(
+      sheets.labels[i]?.labels.map(({ cut }) => cut.match(/^\d+/)?.[0]),
+      own.fabrics.flatMap(({ pieces }) => pieces.map(({ count }) => String(count))),
+    );
+  });
+  // by hand: one piece of oat a block, 20 blocks and 4
+  const [first] = sheets.pieceKey[0]?.pieces ?? [];
+  assert.match(first?.cloths[0] ?? '', /^Oat: 20\u00a0of\u00a0B\d+ · 4\u00a0of\u00a0B\d+$/);
+  assert.equal(first?.count, '20 · 4 in all');
+  assert.equal(patternPages(plan, { chapters: ['labels'] }).facts.labels[0]?.title, null);
+});
+
 test('colourways stand beside the quilt as drawn, letter by letter', () => {
   assert.deepEqual(
     facts.colourways?.pictures.map(({ title }) => title),

@@ -1,6 +1,7 @@
 // The rows of the top, level or on point: what each holds, how it is pressed, and how the rows are joined.
 import type { QuiltPlan, TopStep } from '#craft';
 import { toNumber } from '#ground/exact';
+import { entryTitle } from '#paper/cutting';
 import { isSlanted, rowPressOf, rowStepsOf, sameRowBefore } from '#paper/drawing';
 import { checkLength, checkSize, lengthOnPaper } from '#paper/lengths';
 import { partName } from './naming.ts';
@@ -48,8 +49,18 @@ export const rowsAlt = (plan: QuiltPlan): string =>
     )
     .join(' ');
 
-const holds = (plan: QuiltPlan, row: number): string =>
-  countedNames((plan.top.set.rows[row]?.parts ?? []).map((part) => nounOf(plan, part)));
+/** "3 × Nine patch, 2 × Shoo fly, 4 sashes": blocks by their names where there are several to tell apart. */
+const holds = (plan: QuiltPlan, row: number): string => {
+  const parts = plan.top.set.rows[row]?.parts ?? [];
+  const titles = parts.flatMap((part) => {
+    const placed = 'block' in part ? plan.top.set.placed[part.block] : undefined;
+    return placed === undefined ? [] : [entryTitle(plan, placed)];
+  });
+  if (plan.blocks.length < 2 || titles.length === 0) return countedNames(parts.map((part) => nounOf(plan, part)));
+  const named = [...new Set(titles)].map((title) => `${titles.filter((one) => one === title).length} × ${title}`);
+  const strips = parts.filter((part) => !('block' in part)).map((part) => nounOf(plan, part));
+  return [...named, ...(strips.length === 0 ? [] : [countedNames(strips)])].join(', ');
+};
 
 const rowLine = (plan: QuiltPlan, row: number): readonly string[] => {
   const steps = rowStepsOf(plan, row);

@@ -36,7 +36,7 @@ export const coverTypst = `
     facts.cloths.map(c => (picture(c.picture), c.name, strong(c.buy), ..c.others.map(strong), c.width, c.usedFor) + if priced { (c.price,) }))
   #for l in facts.total { par(l) }
   #if facts.amounts != none { block(breakable: false, above: 16pt)[
-    == What is in each amount
+    #heading(level: 2, if others > 0 { "What is in each amount: " + facts.sizeHeads.first() } else { "What is in each amount" })
     #let a = facts.amounts
     #ruled(columns: (auto,) * (a.head.len() - 1) + (1fr,), a.head, a.rows.map(r => (strong(r.at(0)), ..r.slice(1))))
     #for l in a.remarks { par(l) }

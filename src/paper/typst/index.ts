@@ -12,6 +12,8 @@ const mainTypst = `
 #let facts = json("/facts.json")
 #set document(title: facts.title, author: if facts.designer == "" { () } else { facts.designer }, date: none)
 #show: body => hand(facts.title, sys.inputs.at("paper", default: "us-letter"), facts.handout != none, body)
+// with other sizes beside it, the quilt as drawn is named by its own
+#let named(chapter) = if facts.sizeHeads.len() > 0 { chapter + ": " + facts.sizeHeads.first() } else { chapter }
 #let chapter = (
   cover: () => cover(facts),
   handout: () => handoutHead(facts.handout),
@@ -19,17 +21,17 @@ const mainTypst = `
   cloth: () => cloths(facts),
   colourways: () => colourways(facts.colourways),
   cutting: () => {
-    cutting("Cutting", facts.cutting, most: if facts.handout == none { 620pt } else { 330pt })
+    cutting(named("Cutting"), facts.cutting, most: if facts.handout == none { 620pt } else { 330pt })
     for s in facts.sizes { cutting("Cutting: " + s.title, s.cutting) }
   },
-  pieces: () => pieceKey(facts.pieceKey),
+  pieces: () => pieceKey(facts.pieceKey, facts.sizeHeads),
   blocks: () => for b in facts.blocks { blockPages(b, facts.sizeHeads) },
   top: () => {
-    top("The top", facts.top)
+    top(named("The top"), facts.top)
     for s in facts.sizes { top("The top: " + s.title, s.top) }
   },
   finishing: () => {
-    parts("Finishing", facts.finish)
+    parts(named("Finishing"), facts.finish)
     for s in facts.sizes { parts("Finishing: " + s.title, s.finish) }
   },
   templates: () => templates(facts),

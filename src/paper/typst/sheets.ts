@@ -30,9 +30,9 @@ export const sheetsTypst = `
     ..range(4).map(i => if i < pieces.len() { align(left + bottom, picture(pieces.at(i).picture)) }),
     ..pieces.map(keyed)))
 
-#let pieceKey(blocks) = [
+#let pieceKey(blocks, heads) = [
   = Piece key
-  Every kind of piece as it is cut, to scale within its block, seam allowance and all. The mark is the one on the cutting pages.
+  Every kind of piece as it is cut, to scale within its block, seam allowance and all. The mark is the one on the cutting pages#if heads.len() > 0 [ of each size: numbers and marks stand for #heads.join(" · ")].
   #for b in blocks {
     block(breakable: b.pieces.len() > 12, width: 100%, above: 18pt, {
       heading(level: 2, b.title)
@@ -63,17 +63,21 @@ export const sheetsTypst = `
   ]
 ]
 
-#let labels(all) = [
-  = Labels for the pieces
-  One for each mark: cut them apart along the lines and pin each to its pile.
-  #v(4pt)
-  #grid(columns: (1fr, 1fr, 1fr), stroke: (paint: line, thickness: 0.5pt, dash: "dashed"), inset: 8pt,
+#let labelGrid(all) = grid(columns: (1fr, 1fr, 1fr), stroke: (paint: line, thickness: 0.5pt, dash: "dashed"), inset: 8pt,
     ..all.map(l => block(breakable: false, width: 100%, height: 66pt, clip: true, {
       set par(leading: 0.45em, spacing: 0.45em)
       par({ text(font: serif, weight: 600, size: 16pt, l.mark); h(6pt); text(size: 9.5pt, l.cloth) })
       par(text(size: 9pt, l.cut))
       par(text(size: 8.5pt, fill: soft, l.usedFor))
     })))
+
+#let labels(sheets) = [
+  = Labels for the pieces
+  One for each mark: cut them apart along the lines and pin each to its pile.
+  #for s in sheets {
+    if s.title != none { heading(level: 2, s.title) } else { v(4pt) }
+    labelGrid(s.labels)
+  }
 ]
 
 #let glossary(terms) = [
