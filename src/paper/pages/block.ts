@@ -67,7 +67,7 @@ export const blockPages = (of: ChapterOf): readonly BlockPages[] =>
     .map((chapter, index) => ({ ...chapter, reading: index === 0 ? readingText : shortReadingText }));
 
 const readingText =
-  'Left: on the board, the next piece in a red outline; the arrow points where the seam is pressed. Right: at the machine, the next piece turned over onto the unit like the page of a book, wrong side up, its seam line dashed at your right hand. A piece is turned from how it lies on the board, a unit from how it came off the machine: with its newest part at the right. Make one block alone first and measure it; then all of one step before the next. To chain them is to feed them one after another without cutting the thread.';
+  'Left: on the board, the next piece in a red outline; the arrow points where the seam is pressed. Right: at the machine, that piece turned over onto the unit like a page, its seam line dashed at your right hand. A piece is turned from how it lies on the board, a unit from how it came off the machine, its newest part at the right. Make one block alone first and measure it; then all of one step before the next. To chain them is to feed them one after another without cutting the thread.';
 
 const shortReadingText =
   'Left: on the board. Right: at the machine, a piece turned from how it lies on the board, a unit from how it came off the machine. How steps are read is told in full at the first block.';

@@ -140,9 +140,12 @@ const printDirections = ({ plan, fabric }: ChartOf): readonly string[] => {
   if (design === undefined || design.print === 'none') return [];
   const top = design.printRuns === 'lengthwise' ? 'along the selvages' : 'from selvage to selvage';
   const way = design.print === 'one-way' ? 'has a top, and it' : 'has two ends that look the same, and it';
+  const leans = plan.notes.some(
+    (note) => note.code === 'cutting/print-upright' && note.fabric === fabric.id && note.leans,
+  );
   const isTurned = fabric.pieces.some((piece) => piece.for.some(({ turn }) => turn !== null && turn !== 0));
   return [
-    `The print ${way} runs ${top}. Lay the cloth as the arrow shows, and turn no piece.${isTurned ? ' “Turned” behind a piece: for blocks that are turned so, clockwise, in the quilt; keep these apart.' : ''}`,
+    `The print ${way} runs ${top}. Lay the cloth as the arrow shows, and turn no piece${leans ? '' : ': in the quilt each stands as it was cut'}.${isTurned ? ' “Turned” behind a piece: for blocks that are turned so, clockwise, in the quilt; keep these apart.' : ''}`,
   ];
 };
 

@@ -5,7 +5,6 @@ import type { PurchaseChange } from '#craft/shopping';
 import { toNumber } from '#ground/exact';
 import type { ClothSigns } from '#paper/cloth';
 import { figureOnPaper, lengthOnPaper } from '#paper/lengths';
-import { noteText } from '#paper/words';
 import type { Album, Picture } from './album.ts';
 import { type Amounts, amountsOf } from './amounts.ts';
 import type { BlockPages } from './block.ts';
@@ -25,6 +24,7 @@ import type { FinishPart } from './finish-part.ts';
 import { glossaryOf, type Term } from './glossary.ts';
 import type { HandoutHead } from './handout-head.ts';
 import { totalLines } from './money.ts';
+import { noticesOf } from './notices.ts';
 import { notionsOf } from './notions.ts';
 import { type KeyedBlock, pieceKey } from './piece-key.ts';
 import { type LabelSheet, labelSheets } from './piece-labels.ts';
@@ -102,8 +102,7 @@ export const factsOf = (of: {
       .split('\n')
       .map((line) => line.trim())
       .filter((line) => line !== ''),
-    // a block in several colourings has one note in each
-    notices: has('cloth') ? [...new Set(plan.notes.map((note) => noteText(note, quilt.unit)))] : [],
+    notices: has('cloth') ? noticesOf(plan) : [],
     before: has('cloth') ? beforeYouStart(plan) : [],
     handout: of.handout,
     cover: has('cover') ? coverOf({ plan, signs, swatches, album }) : null,

@@ -92,7 +92,7 @@ const sleeve = (chapter: FinishOf): readonly FinishPart[] => {
     {
       heading: 'Hanging sleeve',
       lines: [
-        `Take ${takenMarks(chapter, { role: 'sleeve', fabric: of.fabric })}, for a strip of ${sizeOnPaper(of.cut, unit)} in ${clothText(signs, of.fabric)}.`,
+        `Take ${takenMarks(chapter, { role: 'sleeve', fabric: of.fabric })} of ${clothText(signs, of.fabric)}, for a strip of ${sizeOnPaper(of.cut, unit)}.`,
         ...joined,
         `Turn each end in twice and sew it: the sleeve is then ${checkLength(of.finished[0], plan.quilt)} long. Fold it along its length, wrong sides together, and lay its raw edges even with the upper edge of the back, in the middle, before the binding is sewn on.`,
         'When the binding is on, push the lower fold up a little, so that the rod has room and the front stays flat, and sew the fold to the back by hand; no stitch goes through to the front.',
@@ -157,9 +157,15 @@ const backing = (chapter: FinishOf): FinishPart => {
     return `${count} of ${sizeOnPaper(cut, unit)} (${takenMarks(chapter, { role: 'backing', fabric: of.fabric, cut })})`;
   });
   if (of.panels === 1) {
+    const [cut] = of.cuts;
+    const marks = takenMarks(chapter, { role: 'backing', fabric: of.fabric });
+    // of a piece as wide across the cloth as the backing is, the selvages run down
+    const isUpright = cut === undefined || Math.abs(cut[0] - of.width) < 1e-6;
     return {
       heading: 'Backing',
-      lines: [`The backing is one piece of ${clothText(signs, of.fabric)}: ${counted.join(', ')}. It is ${size}.`],
+      lines: [
+        `The backing is one piece, ${marks} of ${clothText(signs, of.fabric)}: it lies ${size}, its selvages from ${isUpright ? 'top to bottom' : 'side to side'}.`,
+      ],
     };
   }
   return {

@@ -66,7 +66,7 @@ const runSheetOf = (of: SheetsOf, block: BlockPlan, place: number): RunSheet => 
     table: [
       `The board of one ${title} laid out, every piece with its label, and one more set cut to sew from.`,
       'The step-outs below in order, each pinned to its number.',
-      'Machine, iron and board where the class sees them; ruler, seam test strips, pins, a closed cutter on its mat.',
+      'Machine, iron and board where the class sees them; ruler, two strips to try the seam on, pins, a closed cutter on its mat.',
     ],
     stepOuts: stepOuts.map((step) => ({
       unit: partName(step.makes),

@@ -20,11 +20,12 @@ export const chaptersTypst = `
 }
 
 // most: the height up to which the chart of a cloth is kept on one page
-#let cutting(name, charts, most: 620pt) = [
+// how: said once, before the first of several sizes
+#let cutting(name, charts, most: 620pt, lesson: false, how: true) = [
   #heading(level: 1, name)
-  Press the cloth, fold it selvage to selvage so that the fold hangs straight, and cut one end square to the fold. A strip is cut from selvage to selvage; cut its selvages off, lay it as drawn, and sub-cut it from left to right. A part is a length of a strip that is cut again. Sizes are across the cloth, then along its selvages.
-
-  Cut in the order given: long and wide pieces first. Measure twice; keep pieces of one mark together with their mark.
+  #if lesson { par[For the blocks of this lesson alone: its amounts and marks are its own, and differ from those of the whole pattern.] }
+  #if how { par[Press the cloth, fold it selvage to selvage so that the fold hangs straight, and cut one end square to the fold. A strip is cut from selvage to selvage; cut its selvages off, lay it as drawn, and sub-cut it from left to right. A part is a length of a strip that is cut again. Sizes are across the cloth, then along its selvages.] }
+  #if how { par[Cut in the order given: long and wide pieces first. Measure twice; keep pieces of one mark together with their mark.] }
   #for c in charts { together(most)[
     #heading(level: 2, {box(baseline: 4pt, picture(c.picture)); h(7pt); c.name; h(1fr); text(font: sans, size: 10pt, weight: 400, fill: soft, c.buy)})
     #directed(c.directions)

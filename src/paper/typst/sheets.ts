@@ -113,7 +113,7 @@ export const sheetsTypst = `
   == Sew beforehand
   So that every stage can be shown: one of each, sewn and pressed.
   #ruled(columns: (auto, 1fr, auto), ([Unit], [Shows], [Measures]), s.stepOuts.map(o => (strong(o.unit), o.shows, o.size)))
-  Cut for all of them:
+  Cut for them, besides the set on the board and the one to sew from:
   #ruled(columns: (auto, auto, 1fr, auto), ([Piece], [Cloth], [Cut], [Pieces]), s.cut.map(c => (strong(c.label), c.cloth, c.cut, c.count)))
   == In class
   #ruled(columns: (auto, 1.2fr, auto, 1fr, auto), align: left + top, ([Step], [Show], [Measures], [Say], [Min.]),

@@ -369,7 +369,7 @@ export const designText = (problem: DesignProblem): WhatAndMend => {
     }
     case 'design/top-too-large':
       return {
-        what: `The top comes to ${pair(problem.found, problem.unit)}; at most ${exact(problem.most, problem.unit)} are possible each way.`,
+        what: `The top comes to ${pair(problem.found, problem.unit)}; at most ${exact(problem.most, problem.unit)} is possible each way.`,
         mend: 'Check the sizes of the blocks and borders, or divide the quilt.',
       };
     case 'design/binding-too-wide':

@@ -53,7 +53,7 @@ test('each other note names its block', () => {
   ];
   assert.equal(
     noteText({ ...note, code: 'design/unused-tone', level: 'warning', colouring: 'night', tone: 'l9' }, 'in'),
-    'Colouring “night” of block “cabin” names the tone “l9”, which the block does not have.',
+    'Colouring “night” of block “cabin” names the tone “l9”, which the block does not have. Look for a slip in its name, or take it out.',
   );
   for (const text of texts) assert.match(text, /^Block “cabin” .*\.$/);
   assert.match(texts[0] as string, / 5 inside corners/);

@@ -39,7 +39,9 @@ export const noteText = (note: Note, unit: Unit): string => {
         more > 1e-9
           ? `that takes ${figure(more)} more of it (${figure(note.upright)} against ${figure(note.anyWay)})`
           : 'that takes no more of it';
-      return `The print of ${quoted(note.fabric)} stands upright in the quilt, and ${cost}.${note.leans ? ' In blocks set on point it follows the block and leans.' : ''}`;
+      return note.leans
+        ? `The print of ${quoted(note.fabric)} stands upright in its blocks, and ${cost}. Blocks set on point lean, and it leans with them.`
+        : `The print of ${quoted(note.fabric)} stands upright in the quilt, and ${cost}.`;
     }
     case 'cutting/ends-save':
       return note.used === 0
@@ -63,14 +65,14 @@ export const noteText = (note: Note, unit: Unit): string => {
         const lacks = note.lacks[i] ?? 0;
         return lacks > 1e-9 ? [`${lengthText(lacks, unit)} in ${way}`] : [];
       });
-      return `For its bed, with drop and tuck, the quilt should be ${sizeText(note.wanted, unit)}: it lacks ${ways.join(' and ')}.`;
+      return `For its bed, with drop and tuck, the quilt should be ${sizeText(note.wanted, unit)}: it lacks ${ways.join(' and ')}. A border or more blocks would make it up.`;
     }
     case 'fabric/values-near': {
       const { light, dark } = note;
       const named = ({ tones, fabrics, lightness }: typeof light): string =>
         `${listed(fabrics)} (${tones.length === 1 ? 'tone' : 'tones'} ${listed(tones)}), lightness ${Math.round(lightness)}`;
       const where = note.colourway === undefined ? '' : `In the colourway ${quoted(note.colourway)}: `;
-      return `${where}${where === '' ? 'L' : 'l'}ight and dark do not read apart in block ${quoted(note.block)}, colouring ${quoted(note.colouring)}: ${named(light)}, against ${named(dark)}. A difference of 15 or more is seen at a glance.`;
+      return `${where}${where === '' ? 'L' : 'l'}ight and dark do not read apart in block ${quoted(note.block)}, colouring ${quoted(note.colouring)}: ${named(light)}, against ${named(dark)}. A difference of 15 or more is seen at a glance: take a lighter or a darker cloth.`;
     }
     case 'fabric/equal-neighbours':
       return `${note.equal} of ${note.of} pairs of scrappy neighbours are cut from one cloth: the lists of their tones are too short to part them all. A longer list would.`;
@@ -83,7 +85,7 @@ export const noteText = (note: Note, unit: Unit): string => {
     case 'piecing/searched':
       return `Block ${quoted(note.block)} has ${note.patches} patches: its sewing order is the best one found, not proven to need the fewest different units.`;
     case 'design/unused-tone':
-      return `Colouring ${quoted(note.colouring)} of block ${quoted(note.block)} names the tone ${quoted(note.tone)}, which the block does not have.`;
+      return `Colouring ${quoted(note.colouring)} of block ${quoted(note.block)} names the tone ${quoted(note.tone)}, which the block does not have. Look for a slip in its name, or take it out.`;
     case 'cutting/top-off-marks': {
       const { size, exact, role } = note;
       const off = `${smallText(Math.abs(size - exact), unit)} too ${size > exact ? 'large' : 'small'}`;
@@ -94,7 +96,7 @@ export const noteText = (note: Note, unit: Unit): string => {
     case 'setting/sashing-all-round':
       return 'On point the sashing goes all round every block, along the setting triangles too.';
     case 'design/unused-block':
-      return `Block ${quoted(note.block)} is described but the top never uses it, so nothing is cut for it.`;
+      return `Block ${quoted(note.block)} is described but the top never uses it, so nothing is cut for it. Set it into the top, or take it out.`;
     default:
       return never(note);
   }
