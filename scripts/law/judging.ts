@@ -63,7 +63,7 @@ function judgeName(file: string): { line: number; says: string }[] {
 function judgeImport(from: string, layer: Layer, isTest: boolean): string | null {
   if (from.startsWith('..')) return `${from} climbs out of its folder: cross folders by name`;
   if (from.startsWith('.')) {
-    const inFolder = dirname(from) === '.' && basename(from).endsWith('.ts');
+    const inFolder = dirname(from) === '.' && /\.(tsx?|css)$/.test(basename(from));
     return inFolder ? null : `${from} is no file of this folder: write ./x.ts, or cross folders by name`;
   }
   if (from.startsWith('#')) return judgeCrossing(from, layer);
