@@ -2,7 +2,7 @@
 // hundred seeds, about two hours. A word or more names the parts to run: npm run bench -- purchases kits.
 
 import { parseArgs } from 'node:util';
-import { openSolver } from '../src/cli/solver.ts';
+import { openSolver } from '#solver';
 import { printExamples } from './layouts/example-quilts.ts';
 import { printGrowth } from './layouts/growth.ts';
 import { printInBrowser } from './layouts/in-browser.ts';

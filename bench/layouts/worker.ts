@@ -2,7 +2,7 @@
 
 import { searchLayout } from '#craft/layout';
 import type { Cutting, Job } from '#craft/strips';
-import { openSolver } from '../../src/cli/solver.ts';
+import { openSolver } from '#solver';
 
 export interface WorkerTask {
   readonly job: Job;

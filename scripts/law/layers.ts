@@ -21,22 +21,28 @@ export const layers: readonly Layer[] = [
     packages: ['@myriaddreamin/typst-ts-node-compiler', 'sharp'],
     pure: false,
   },
+  { name: 'solver', restsOn: ['ground', 'craft'], packages: ['highs'], pure: false },
   { name: 'wire', restsOn: ['ground', 'craft'], packages: [], pure: true },
   {
     name: 'shop',
-    restsOn: ['ground', 'craft', 'paper', 'print', 'wire'],
-    packages: ['fastify', '@fastify/static', 'highs'],
+    restsOn: ['ground', 'craft', 'paper', 'print', 'wire', 'solver'],
+    packages: ['fastify', '@fastify/static'],
     pure: false,
   },
   // a room of the workroom that runs without a page; it stands before its layer, which would let it do more
   { name: 'workroom/editing', restsOn: ['ground', 'craft'], packages: ['immer'], pure: true },
   {
     name: 'workroom',
-    restsOn: ['ground', 'craft', 'paper', 'wire'],
+    restsOn: ['ground', 'craft', 'paper', 'wire', 'solver'],
     packages: ['react', 'react-dom', 'react-aria-components', 'comlink', 'highs'],
     pure: false,
   },
-  { name: 'cli', restsOn: ['ground', 'craft', 'paper', 'print'], packages: ['commander', 'highs'], pure: false },
+  {
+    name: 'cli',
+    restsOn: ['ground', 'craft', 'paper', 'print', 'shop', 'solver'],
+    packages: ['commander'],
+    pure: false,
+  },
 ];
 
 /** Words that name a drawer for odds and ends, not an idea. */

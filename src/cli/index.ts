@@ -8,6 +8,7 @@ import { runDraw } from './draw-command.ts';
 import { runLargest } from './largest-command.ts';
 import { runLayout } from './layout-command.ts';
 import { runPlan } from './plan-command.ts';
+import { runServe } from './serve-command.ts';
 import { runSizes } from './sizes-command.ts';
 import { exits, NotText, print, type Terminal, WrongUse } from './terminal.ts';
 
@@ -204,5 +205,23 @@ const programFor = (terminal: Terminal, ended: { exit: number }): Command => {
       const { problem = null, seconds, json } = options;
       ended.exit = await runLayout({ file, problem, seconds, json }, terminal);
     });
+  program
+    .command('serve')
+    .description('open the workroom: draft, set and colour a quilt in the browser')
+    .addOption(
+      new Option('--port <port>', 'first port to try; the next free one is taken').default(4310).argParser(portNamed),
+    )
+    .option('--network', 'let other machines of this network in, not this one alone', false)
+    .option('--pages <folder>', 'folder of the built workroom (else the one beside this program)')
+    .action(async (options: { port: number; network: boolean; pages?: string }) => {
+      const { port, network, pages = null } = options;
+      ended.exit = await runServe({ port, reach: network ? 'network' : 'this-machine', pages }, terminal);
+    });
   return program;
+};
+
+const portNamed = (text: string): number => {
+  const port = /^\d{1,5}$/.test(text) ? Number(text) : -1;
+  if (port >= 0 && port <= 65535) return port;
+  throw new InvalidArgumentError('A port is a whole number from 0 to 65535.');
 };

@@ -6,9 +6,9 @@ import { toDocument } from '#craft/design';
 import { type LargestFound, type LargestTask, readCupboard, searchLargest, type WrittenAmount } from '#craft/shopping';
 import { largestText, rowsText, toLargestFile } from '#paper/shopping';
 import { cupboardProblemText } from '#paper/words';
+import { openSolver } from '#solver';
 import { calledName, readDocument } from './documents.ts';
 import { problemLines } from './problems.ts';
-import { openSolver } from './solver.ts';
 import { exits, print, progressOn, type Terminal, WrongUse } from './terminal.ts';
 import { writeAll } from './write-all.ts';
 

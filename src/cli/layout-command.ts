@@ -12,10 +12,10 @@ import {
 import type { Outcome } from '#ground/outcome';
 import { layoutFileText, layoutSummary } from '#paper/layout-file';
 import { instanceText } from '#paper/words';
+import { openSolver } from '#solver';
 import { calledName, readDocument } from './documents.ts';
 import { type InstanceFound, searchFor } from './layout-search.ts';
 import { textLines } from './problems.ts';
-import { openSolver } from './solver.ts';
 import { exits, print, progressOn, type Terminal, WrongUse } from './terminal.ts';
 
 export interface LayoutWishes {
@@ -38,7 +38,7 @@ export const runLayout = async (wishes: LayoutWishes, terminal: Terminal): Promi
   if (!asked.ok) return refuse(asked.problems, asked.more);
   const { instance, problem, cut } = asked.value;
   let begun = performance.now();
-  const solver = await openSolver(() => seconds - (performance.now() - begun) / 1000);
+  const solver = await openSolver({ secondsLeft: () => seconds - (performance.now() - begun) / 1000 });
   const progress = progressOn(terminal.stderr);
   progress.say('Laying out …');
   const search = searchFor({ problem, cut, solver });

@@ -19,9 +19,9 @@ import {
 import { quiltAlt } from '#paper/pages';
 import { sizeText } from '#paper/words';
 import { openPress, type Paper, pngOf } from '#print';
+import { openSolver } from '#solver';
 import { calledName, nameOf, readDocument } from './documents.ts';
 import { problemLines } from './problems.ts';
-import { openSolver } from './solver.ts';
 import { exits, print, progressOn, type Terminal, WrongUse } from './terminal.ts';
 import { writeAll } from './write-all.ts';
 

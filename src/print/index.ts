@@ -1,5 +1,5 @@
 export type { PressFault } from './failure.ts';
 export { PressFailure } from './failure.ts';
 export { pngOf } from './png.ts';
-export type { Paper, Press, Printed } from './press.ts';
+export type { PagesPicture, Paper, Press, Printed } from './press.ts';
 export { openPress } from './press.ts';

@@ -27,6 +27,14 @@ test('the pattern prints on Letter and on A4, tagged, and the same twice', async
   }
 });
 
+test('the same pages are had as one picture, each of the paper’s size', async () => {
+  const { svg, pages: count, sizePt } = await press.pictures(pages, { paper: 'letter' });
+  assert.equal(count, (await press.pdf(pages, { paper: 'letter' })).pages);
+  // Letter, 8½ × 11 in, in points
+  assert.deepEqual(sizePt, [612, 792]);
+  assert.ok(svg.startsWith('<svg'));
+});
+
 test('words that look like code, and signs that no font of ours has, still print', async () => {
   const title = '#panic("x") $x^2$ [*b*] @ref \\ <tag> "quotes" // ← ‘so’ 🧵 עברית';
   const named = specimenDocument.fabrics.map((fabric) => ({ ...fabric, name: title }));

@@ -19,7 +19,17 @@ export interface Printed {
 export interface Press {
   /** Tagged PDF (PDF/UA-1); the same pages give the same bytes. Throws PressFailure. */
   readonly pdf: (pages: PatternPages, options: { readonly paper: Paper }) => Promise<Printed>;
+  /** The same pages to look at on a screen. Throws PressFailure. */
+  readonly pictures: (pages: PatternPages, options: { readonly paper: Paper }) => Promise<PagesPicture>;
   readonly close: () => void;
+}
+
+/** All pages in one picture, one under the other, each of the paper's size. */
+export interface PagesPicture {
+  readonly svg: string;
+  readonly pages: number;
+  /** Of one page. */
+  readonly sizePt: readonly [width: number, height: number];
 }
 
 const root = '/seamstead-pages';
@@ -30,19 +40,27 @@ export const openPress = (): Press => {
   const compiler = NodeCompiler.create({ workspace: root, fontArgs: [{ fontPaths: [...files] }] });
   const covered = new Set(files.flatMap((file) => [...coverageOf(file)]));
   let isOpen = true;
+  const run = async <T>(pages: PatternPages, paper: Paper, take: (compiled: Compiled) => T): Promise<T> => {
+    if (!isOpen) throw new Error('the press is closed');
+    try {
+      return take(compiled(compiler, { pages, paper, covered }));
+    } finally {
+      compiler.resetShadow();
+      // both are needed, or memory grows with every document: native handles are freed only when the
+      // event loop turns
+      compiler.evictCache(5);
+      await new Promise((resolve) => setImmediate(resolve));
+    }
+  };
   return {
-    pdf: async (pages, { paper }) => {
-      if (!isOpen) throw new Error('the press is closed');
-      try {
-        return printed(compiler, { pages, paper, covered });
-      } finally {
-        compiler.resetShadow();
-        // both are needed, or memory grows with every document: native handles are freed only when the
-        // event loop turns
-        compiler.evictCache(5);
-        await new Promise((resolve) => setImmediate(resolve));
-      }
-    },
+    pdf: (pages, { paper }) =>
+      run(pages, paper, ({ document, missing }) => ({
+        bytes: written(compiler, document),
+        pages: document.numOfPages,
+        missingSigns: missing,
+      })),
+    pictures: (pages, { paper }) =>
+      run(pages, paper, ({ document }) => picturesOf(compiler.plainSvg(document), document.numOfPages)),
     close: () => {
       isOpen = false;
       compiler.evictCache(0);
@@ -50,26 +68,39 @@ export const openPress = (): Press => {
   };
 };
 
-const printed = (
+type TypstDocument = Parameters<NodeCompiler['pdf']>[0];
+
+interface Compiled {
+  readonly document: Extract<TypstDocument, { readonly numOfPages: number }>;
+  readonly missing: readonly string[];
+}
+
+const compiled = (
   compiler: NodeCompiler,
   of: { readonly pages: PatternPages; readonly paper: Paper; readonly covered: ReadonlySet<number> },
-): Printed => {
+): Compiled => {
   const { pages, paper } = of;
   const facts = allDrawable(pages.facts, of.covered);
   const file = (path: string, text: string) => compiler.mapShadow(`${root}${path}`, Buffer.from(text));
   for (const [path, text] of Object.entries(pages.sources)) file(path, text);
   for (const [name, svg] of pages.pictures) file(`/pictures/${name}.svg`, svg);
   file('/facts.json', JSON.stringify(facts.value));
-  const compiled = compiler.compile({ mainFilePath: `${root}/main.typ`, inputs: { paper: typstPaper[paper] } });
-  const document = compiled.result;
-  if (document === null || compiled.hasError()) throw new PressFailure(faultsIn(compiler, compiled.takeError()));
+  const run = compiler.compile({ mainFilePath: `${root}/main.typ`, inputs: { paper: typstPaper[paper] } });
+  const document = run.result;
+  if (document === null || run.hasError()) throw new PressFailure(faultsIn(compiler, run.takeError()));
   // a warning is an unknown font or a thing that does not fit: as good as a fault
-  const warnings = faultsIn(compiler, compiled.takeWarnings());
+  const warnings = faultsIn(compiler, run.takeWarnings());
   if (warnings.length > 0) throw new PressFailure(warnings);
-  return { bytes: written(compiler, document), pages: document.numOfPages, missingSigns: facts.missing };
+  return { document, missing: facts.missing };
 };
 
-const written = (compiler: NodeCompiler, document: Parameters<NodeCompiler['pdf']>[0]): Uint8Array => {
+const picturesOf = (svg: string, pages: number): PagesPicture => {
+  const [, width, height] = /viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg) ?? [];
+  if (width === undefined || height === undefined) throw new Error('the picture of the pages has no size');
+  return { svg, pages, sizePt: [Number(width), Number(height) / pages] };
+};
+
+const written = (compiler: NodeCompiler, document: TypstDocument): Uint8Array => {
   try {
     return compiler.pdf(document, { pdfStandard: 'ua-1', creationTimestamp: 0 });
   } catch (error) {

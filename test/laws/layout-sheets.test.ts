@@ -6,8 +6,8 @@ import fc from 'fast-check';
 import { fewPiecesOnSheets } from '#craft/few-pieces';
 import { type Sheet, type SheetSearch, type SheetsFound, searchSheets } from '#craft/sheets';
 import type { Cutting, Kind } from '#craft/strips';
+import { openSolver } from '#solver';
 import { sheetFaults } from '../../bench/layouts/checked.ts';
-import { openSolver } from '../../src/cli/solver.ts';
 
 const kinds: fc.Arbitrary<readonly Kind[]> = fc.array(
   fc

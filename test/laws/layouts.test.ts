@@ -20,8 +20,8 @@ import {
 } from '#craft/strips';
 import { searchThreeStages } from '#craft/three-stage';
 import { searchTwoStages } from '#craft/two-stage';
+import { openSolver } from '#solver';
 import { layoutFaults, placedPieces } from '../../bench/layouts/checked.ts';
-import { openSolver } from '../../src/cli/solver.ts';
 
 /** Of the bounds: while fuzzing ten thousand random jobs, whatever number other laws are tried with. */
 const boundRuns = process.env.SEAMSTEAD_RUNS === undefined ? 40 : 10_000;

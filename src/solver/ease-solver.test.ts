@@ -4,7 +4,7 @@ import { test } from 'node:test';
 import fc from 'fast-check';
 import { compareEase, type Effort, eased, effortOf } from '#craft/ease';
 import { type Job, lengthOf, ownStripsFor, patternOf, type StripPattern, type StripUse, stackOf } from '#craft/strips';
-import { openSolver } from './solver.ts';
+import { openSolver } from './index.ts';
 
 const solver = await openSolver();
 

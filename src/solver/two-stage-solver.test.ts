@@ -3,7 +3,7 @@ import { test } from 'node:test';
 import fc from 'fast-check';
 import { countsOf, type Job, type Kind, lengthOf, type StripsFound, widthOf } from '#craft/strips';
 import { searchTwoStages } from '#craft/two-stage';
-import { openSolver } from './solver.ts';
+import { openSolver } from './index.ts';
 
 const solver = await openSolver();
 

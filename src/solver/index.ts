@@ -5,14 +5,19 @@ import { costOf, type IntegerProgram, type IntegerSolver, isSolution, type Solve
 
 type Highs = Awaited<ReturnType<typeof loadHighs>>;
 
-/**
- * Loads the solver (about 40 ms); keep the answer, it may be asked any number of times.
- *
- * @param secondsLeft where a person waits: no answer is looked for longer than that, whatever the limits, and then the same program may
- *   have another answer
- */
-export const openSolver = async (secondsLeft: (() => number) | null = null): Promise<IntegerSolver> => {
-  const highs = await loadHighs();
+export interface SolverWishes {
+  /**
+   * Where a person waits: no answer is looked for longer than that, whatever the limits, and then the same program may have
+   * another answer.
+   */
+  readonly secondsLeft?: () => number;
+  /** Address of the compiled solver, where it does not lie beside its script: in a page. */
+  readonly wasm?: string;
+}
+
+/** Loads the solver (about 40 ms); keep the answer, it may be asked any number of times. */
+export const openSolver = async ({ secondsLeft, wasm }: SolverWishes = {}): Promise<IntegerSolver> => {
+  const highs = await loadHighs(wasm === undefined ? {} : { locateFile: () => wasm });
   return {
     minimise: (program, limits) => {
       const seconds = secondsLeft?.() ?? null;

@@ -4,7 +4,7 @@ import { checkLayout, type Demand, planLayout } from '#craft/cutting';
 import { length } from '#craft/measure';
 import { costOf, type IntegerProgram, isSolution } from '#craft/strips';
 import { chanceFrom } from '#ground/chance';
-import { openSolver } from './solver.ts';
+import { openSolver } from './index.ts';
 
 const solver = await openSolver();
 const limits = { nodes: 1000 };

@@ -1,0 +1,37 @@
+// Quilts kept for as long as the page is open: where a browser allows no storage, and where several tabs are tried in a test.
+import { afterSave, byLastChanged, type KeptQuilt, lineOf, type Store } from './store.ts';
+
+/** @returns opens stores on one shelf: each is a tab of its own */
+export const memoryShelf = (): (() => Store) => {
+  const kept = new Map<string, KeptQuilt>();
+  const watchers = new Map<number, (id: string) => void>();
+  let opened = 0;
+  return () => {
+    const me = opened++;
+    const tell = (id: string): void => {
+      for (const [other, see] of watchers) if (other !== me) see(id);
+    };
+    return {
+      lasts: 'in-page',
+      list: async () => byLastChanged([...kept.values()].map(lineOf)),
+      read: async (id) => kept.get(id) ?? null,
+      save: async (save) => {
+        const { saved, next } = afterSave(kept.get(save.id) ?? null, save);
+        if (saved.outcome === 'saved' && next !== null) {
+          kept.set(save.id, next);
+          tell(save.id);
+        }
+        return saved;
+      },
+      remove: async (id) => {
+        kept.delete(id);
+        tell(id);
+      },
+      watch: (see) => {
+        watchers.set(me, see);
+        return () => void watchers.delete(me);
+      },
+      close: () => void watchers.delete(me),
+    };
+  };
+};
