@@ -40,7 +40,7 @@ const asked = parts.filter(isAsked);
 
 try {
   installPackages(root, console.log);
-  if (asked.some(({ name }) => name === 'outside')) readyOutsideTools(console.log);
+  if (asked.some(({ name }) => ['outside', 'browser'].includes(name))) readyOutsideTools(console.log);
 } catch (error) {
   giveUp(error);
 }

@@ -29,8 +29,9 @@ export const layers: readonly Layer[] = [
     packages: ['fastify', '@fastify/static'],
     pure: false,
   },
-  // a room of the workroom that runs without a page; it stands before its layer, which would let it do more
+  // rooms of the workroom that run without a page; they stand before their layer, which would let them do more
   { name: 'workroom/editing', restsOn: ['ground', 'craft'], packages: ['immer'], pure: true },
+  { name: 'workroom/asking', restsOn: ['ground', 'craft', 'paper', 'workroom'], packages: [], pure: true },
   {
     name: 'workroom',
     restsOn: ['ground', 'craft', 'paper', 'wire', 'solver'],

@@ -15,6 +15,7 @@ export const groups = {
   laws: 'test/laws',
   house: 'test/house',
   outside: 'test/outside',
+  browser: 'test/browser',
 };
 
 /** Test files of a group whose path holds one of the words; all of them when there are no words. */

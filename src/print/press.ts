@@ -97,8 +97,11 @@ const compiled = (
 const picturesOf = (svg: string, pages: number): PagesPicture => {
   const [, width, height] = /viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg) ?? [];
   if (width === undefined || height === undefined) throw new Error('the picture of the pages has no size');
-  return { svg, pages, sizePt: [Number(width), Number(height) / pages] };
+  return { svg, pages, sizePt: [thousandths(Number(width)), thousandths(Number(height) / pages)] };
 };
+
+/** The pages' sum is written with what adding leaves over. */
+const thousandths = (pt: number): number => Math.round(pt * 1000) / 1000;
 
 const written = (compiler: NodeCompiler, document: TypstDocument): Uint8Array => {
   try {

@@ -27,7 +27,7 @@ function filesUnder(folder: string): string[] {
 export const proseFiles = allFiles.filter(
   (file) => file.endsWith('.md') && (!file.includes('/') || file.startsWith('docs/')),
 );
-export const sourceFiles = allFiles.filter((file) => /^(src|test|scripts|bench)\/.*\.m?ts$/.test(file));
+export const sourceFiles = allFiles.filter((file) => /^(src|test|scripts|bench)\/.*\.(m?ts|tsx)$/.test(file));
 
 /** Each match of the pattern's first group in the files, with its place. */
 export const mentions = (files: readonly string[], pattern: RegExp, within: 'line' | 'code' = 'line'): Mention[] =>

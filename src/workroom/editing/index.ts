@@ -2,6 +2,5 @@
 export { patchesBetween } from './between.ts';
 export { isSame, type Json, type JsonObject } from './json.ts';
 export { merged } from './merge.ts';
-export { inverseOf, type Patch, PatchMisfit, type Path, patched } from './patch.ts';
-export { rebased } from './rebase.ts';
+export type { Patch } from './patch.ts';
 export { beginEditing, canRedo, canUndo, type Edit, type Editing, edited, redone, type Step, undone } from './steps.ts';

@@ -1,0 +1,1 @@
+export function readyWorkroom(root: string, say: (line: string) => void): Promise<string>;

@@ -1,0 +1,121 @@
+// What the workroom asks of a document, and what comes back: plain values, so that a worker can send them.
+import type { Unit } from '#craft/measure';
+
+export interface WorkroomProblem {
+  /** A pointer into the document. */
+  readonly where: string;
+  readonly what: string;
+  readonly mend: string;
+}
+
+export type Reply<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly problems: readonly WorkroomProblem[]; readonly more: number };
+
+/** How far a plan is taken: its first good layouts, or the best that the search finds. */
+export type Care = 'first' | 'best';
+
+export interface QuiltAnswer {
+  readonly care: Care;
+  readonly unit: Unit;
+  readonly figures: JobFigures;
+  readonly picture: QuiltPicture;
+  /** Used cloths, from light to dark. */
+  readonly cloths: readonly ClothAnswer[];
+  readonly notes: readonly WorkroomNote[];
+}
+
+/** Lengths in the document's unit. */
+export interface JobFigures {
+  readonly blocks: number;
+  readonly top: readonly [width: number, height: number];
+  readonly cloths: number;
+  /** Whether light and dark read apart in every block. */
+  readonly values: 'apart' | 'near';
+  /** What is bought, by unit. */
+  readonly buy: readonly { readonly amount: number; readonly unit: 'yd' | 'm' | 'sheets' }[];
+  /** Of the cloth that is laid out, the share that no piece is cut from. */
+  readonly leftOver: number;
+  readonly seams: number;
+  readonly minutes: number;
+  /** What goes round the quilt, and what lies under it; null where the document has none. */
+  readonly binding: number | null;
+  readonly backing: readonly [width: number, height: number] | null;
+}
+
+export interface WorkroomNote {
+  readonly level: 'note' | 'warning';
+  readonly path: string;
+  readonly text: string;
+}
+
+export interface ClothAnswer {
+  readonly id: string;
+  /** CIE L*. */
+  readonly lightness: number;
+  readonly value: 'light' | 'medium' | 'dark';
+  readonly buy: { readonly amount: number; readonly unit: 'yd' | 'm' | 'sheets' };
+}
+
+export interface QuiltPicture {
+  readonly width: number;
+  readonly height: number;
+  readonly entries: readonly BlockPicture[];
+  readonly placed: readonly PlacedPicture[];
+  readonly strips: readonly StripPicture[];
+  readonly cloths: readonly { readonly id: string; readonly name: string; readonly colour: string }[];
+}
+
+/** A block as it is made: in one colouring, mirrored or not, from its upper left corner. */
+export interface BlockPicture {
+  readonly id: string;
+  readonly title: string;
+  readonly colouring: string;
+  readonly mirror: boolean;
+  readonly size: readonly [width: number, height: number];
+  readonly patches: readonly PatchPicture[];
+}
+
+export interface PatchPicture {
+  /** x, y, x, y …, clockwise. */
+  readonly points: readonly number[];
+  readonly fabric: string;
+  readonly tone: string;
+  readonly label: string;
+  /** Cut size. */
+  readonly cut: readonly [number, number];
+}
+
+export interface PlacedPicture {
+  /** Index into the entries. */
+  readonly entry: number;
+  readonly at: readonly [x: number, y: number];
+  /** Of the box round the turned outline. */
+  readonly size: readonly [width: number, height: number];
+  readonly turn: number;
+  /** Where tones are drawn from lists: the cloth of each patch here; else null. */
+  readonly fabrics: readonly string[] | null;
+  /** In a straight set: its row and its place in it, from 0; else null. */
+  readonly cell: readonly [row: number, place: number] | null;
+}
+
+export interface StripPicture {
+  readonly points: readonly number[];
+  readonly fabric: string;
+  readonly role: string;
+  readonly path: string;
+}
+
+/** One block of a document by itself, whether the top uses it or not. */
+export interface BlockAnswer {
+  readonly unit: Unit;
+  readonly picture: BlockPicture;
+  readonly cloths: QuiltPicture['cloths'];
+  readonly unfinished: readonly [number, number];
+  readonly joining: 'straight' | 'partial' | 'set-in';
+  readonly pieces: number;
+  readonly steps: number;
+  readonly notes: readonly WorkroomNote[];
+  /** Widths near its own at which every cut falls on a mark, itself among them if it is one. */
+  readonly friendly: readonly (readonly [number, number])[];
+}

@@ -1,0 +1,47 @@
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { test } from 'node:test';
+import type { JsonObject } from '#workroom/editing';
+import { askBlock, askQuilt, askText } from './asking.ts';
+
+const harvest = readFileSync('examples/harvest-home-throw.quilt.json', 'utf8');
+const document = JSON.parse(harvest) as JsonObject;
+
+test('the figures of the throw are those of its plan, and can be sent', () => {
+  const reply = askQuilt(document, null);
+  assert.ok(reply.ok);
+  const { figures, picture, cloths } = structuredClone(reply.value);
+  // the document: 6 × 6 blocks of 9 in, borders of 1½ and 3½ in: 54 + 3 + 7 = 64 in
+  assert.deepEqual(figures.top, [64, 64]);
+  // 36 blocks of 13 pieces take 12 seams each, 6 rows of 5, 5 between rows, 8 of the borders: README prints the sum
+  assert.equal(figures.seams, 36 * 12 + 30 + 5 + 8);
+  assert.equal(picture.placed.length, 36);
+  assert.deepEqual(picture.placed[7]?.cell, [1, 1]);
+  assert.equal(picture.entries[0]?.patches.length, 13);
+  assert.equal(cloths[0]?.id, 'oat');
+  assert.ok(figures.leftOver > 0 && figures.leftOver < 0.5);
+});
+
+test('a block by itself is answered whatever else is wrong with the quilt', () => {
+  const broken = { ...document, top: { rows: [[{ block: 'nothing' }]] } };
+  assert.equal(askQuilt(broken, null).ok, false);
+  const reply = askBlock(broken, 'cabin');
+  assert.ok(reply.ok);
+  // a centre of 3 in and three rounds of 1 in
+  assert.deepEqual(reply.value.picture.size, [9, 9]);
+  assert.equal(reply.value.joining, 'straight');
+  assert.equal(reply.value.steps, 12);
+  assert.deepEqual(reply.value.picture.patches[0]?.cut, [3.5, 3.5]);
+});
+
+test('a problem is told with its place and how to mend it', () => {
+  const reply = askQuilt({ ...document, blocks: [] }, null);
+  assert.ok(!reply.ok);
+  assert.ok(reply.problems.every(({ where, what, mend }) => where !== '' && what !== '' && mend !== ''));
+});
+
+test('a text that is no document is refused with its problems', () => {
+  assert.equal(askText(harvest).ok, true);
+  assert.equal(askText('{"format": "other"}').ok, false);
+  assert.equal(askText('not at all').ok, false);
+});

@@ -1,0 +1,108 @@
+// The questions that the workroom puts to a document, answered by the same road that the command line and the pages take. Pure: it
+// runs in a worker and in a test alike.
+import { type Problem, planQuilt, type QuiltPlan } from '#craft';
+import { rulerSizes } from '#craft/accuracy';
+import { parseQuilt } from '#craft/design';
+import { draftBlock } from '#craft/drafting';
+import { length } from '#craft/measure';
+import type { IntegerSolver } from '#craft/strips';
+import { toNumber } from '#ground/exact';
+import type { Outcome } from '#ground/outcome';
+import { noteText, problemText } from '#paper/words';
+import type { JsonObject } from '#workroom/editing';
+import type { BlockAnswer, QuiltAnswer, Reply, WorkroomNote } from './answer.ts';
+import { blockPicture, clothsOf, figuresOf, pictureOf } from './pictured.ts';
+
+/** @param solver null: the first good layouts, without a search */
+export const askQuilt = (document: JsonObject, solver: IntegerSolver | null): Reply<QuiltAnswer> => {
+  const planned = planQuilt(document, solver === null ? { budget: { steps: 0 } } : { solver });
+  if (!planned.ok) return refusedIn(planned);
+  const plan = planned.value;
+  return {
+    ok: true,
+    value: {
+      care: solver === null ? 'first' : 'best',
+      unit: plan.quilt.unit,
+      figures: figuresOf(plan),
+      picture: pictureOf(plan),
+      cloths: plan.fabrics
+        .map(({ id, lightness, value, buy: { amount, unit } }) => ({ id, lightness, value, buy: { amount, unit } }))
+        .toSorted((a, b) => b.lightness - a.lightness || (a.id < b.id ? -1 : 1)),
+      notes: notesOf(plan),
+    },
+  };
+};
+
+/** One block by itself, with the blocks that lie in its centre. */
+export const askBlock = (document: JsonObject, id: string): Reply<BlockAnswer> => {
+  const planned = planQuilt(alone(document, id), { budget: { steps: 0 } });
+  if (!planned.ok) return refusedIn(planned);
+  const plan = planned.value;
+  const [block] = plan.blocks;
+  if (block === undefined) throw new Error(`the plan of the block ${id} is empty`);
+  return {
+    ok: true,
+    value: {
+      unit: plan.quilt.unit,
+      picture: blockPicture(block),
+      cloths: clothsOf(plan.quilt),
+      unfinished: block.unfinished,
+      joining: block.joining,
+      pieces: block.pieces.reduce((all, { perBlock }) => all + perBlock, 0),
+      steps: block.steps.length,
+      notes: notesOf(plan),
+      friendly: friendlySizes(plan, id),
+    },
+  };
+};
+
+/** Whether a text is a document that can be opened: what is wrong with it, if anything. */
+export const askText = (text: string): Reply<JsonObject> => {
+  const read = parseQuilt(text);
+  return read.ok ? { ok: true, value: JSON.parse(text) as JsonObject } : refusedIn(read);
+};
+
+const refusedIn = (
+  refused: Extract<Outcome<unknown, Problem>, { readonly ok: false }>,
+): Extract<Reply<never>, { ok: false }> => ({
+  ok: false,
+  problems: refused.problems.map(problemText),
+  more: refused.more,
+});
+
+const notesOf = ({ notes, quilt }: QuiltPlan): readonly WorkroomNote[] =>
+  notes.map((note) => ({ level: note.level, path: note.path, text: noteText(note, quilt.unit) }));
+
+const alone = (document: JsonObject, id: string): JsonObject => {
+  const { finish: _, colourways: __, sizes: ___, ...rest } = document;
+  const blocks = blocksIn(document);
+  const wanted = [id];
+  for (const name of wanted) {
+    const centre = centreIn(blocks.find((block) => block.id === name));
+    if (centre !== null && !wanted.includes(centre)) wanted.push(centre);
+  }
+  const kept = blocks.filter((block) => wanted.includes(String(block.id)));
+  return { ...rest, blocks: kept, top: { rows: [[{ block: id }]] } };
+};
+
+const blocksIn = ({ blocks }: JsonObject): readonly JsonObject[] =>
+  Array.isArray(blocks) ? (blocks as readonly JsonObject[]) : [];
+
+/** The block in a log cabin's centre. */
+const centreIn = (block: JsonObject | undefined): string | null => {
+  const recipe = block?.recipe as { readonly centre?: { readonly block?: unknown } } | undefined;
+  const name = recipe?.centre?.block;
+  return typeof name === 'string' ? name : null;
+};
+
+/** Sizes on either side of its own. */
+const each = 2;
+
+const friendlySizes = ({ quilt }: QuiltPlan, id: string): BlockAnswer['friendly'] => {
+  const design = quilt.blocks.find((block) => block.id === id);
+  if (design === undefined) return [];
+  const drafted = draftBlock(design);
+  if (!drafted.ok || drafted.value.patches.length === 0) return [];
+  const rule = { seam: length(toNumber(quilt.seam)), ruler: quilt.ruler };
+  return rulerSizes({ block: drafted.value, near: drafted.value.size[0], rule, each }).sizes;
+};

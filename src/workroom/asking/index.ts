@@ -1,0 +1,4 @@
+// Asking: what a document answers, worked out by the one road from design to plan. Pure; only a worker and tests come in by this
+// door as more than types.
+export type * from './answer.ts';
+export { askBlock, askQuilt, askText } from './asking.ts';

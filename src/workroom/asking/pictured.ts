@@ -1,0 +1,98 @@
+// A plan as shapes to draw: every block once, and where it lies.
+import type { BlockPlan, QuiltPlan } from '#craft';
+import { type Polygon, signedArea } from '#ground/plane';
+import type { BlockPicture, JobFigures, PlacedPicture, QuiltPicture } from './answer.ts';
+
+export const pictureOf = ({ quilt, top, blocks }: QuiltPlan): QuiltPicture => {
+  const { set, drawn } = top;
+  const entryOf = new Map(blocks.map((entry, index) => [keyOf({ ...entry, block: entry.id }), index]));
+  const cells = quilt.top.set === 'straight' ? cellsOf(set) : new Map<number, readonly [number, number]>();
+  return {
+    width: set.width,
+    height: set.height,
+    entries: blocks.map(blockPicture),
+    placed: set.placed.map((placed, place): PlacedPicture => {
+      const { at, size, turn } = placed;
+      const entry = entryOf.get(keyOf(placed));
+      if (entry === undefined) throw new Error(`the plan lists no entry for the block ${placed.block}`);
+      return { entry, at, size, turn, fabrics: drawn[place] ?? null, cell: cells.get(place) ?? null };
+    }),
+    strips: set.strips.map(({ points, fabric, role, path }) => ({ points: flat(points), fabric, role, path })),
+    cloths: clothsOf(quilt),
+  };
+};
+
+export const clothsOf = ({ fabrics }: QuiltPlan['quilt']): QuiltPicture['cloths'] =>
+  fabrics.map(({ id, name, colour }) => ({ id, name: name || id, colour }));
+
+const keyOf = ({
+  block,
+  colouring,
+  mirror,
+}: {
+  readonly block: string;
+  readonly colouring: string;
+  readonly mirror: boolean;
+}) => JSON.stringify([block, colouring, mirror]);
+
+export const blockPicture = (block: BlockPlan): BlockPicture => {
+  const pieces = new Map(block.pieces.map((piece) => [piece.label, piece]));
+  return {
+    id: block.id,
+    title: block.title || block.id,
+    colouring: block.colouring,
+    mirror: block.mirror,
+    size: block.finished,
+    patches: block.patches.map(({ piece, fabric, points }) => ({
+      points: flat(points),
+      fabric,
+      tone: pieces.get(piece)?.tone ?? '',
+      label: piece,
+      cut: pieces.get(piece)?.cut.size ?? [0, 0],
+    })),
+  };
+};
+
+const flat = (points: Polygon): readonly number[] => points.flatMap(({ x, y }) => [x, y]);
+
+/** Places of a straight set as its document has them: sashes count for nothing. */
+const cellsOf = ({ rows, strips }: QuiltPlan['top']['set']): ReadonlyMap<number, readonly [number, number]> => {
+  const cells = new Map<number, readonly [number, number]>();
+  for (const [row, { parts }] of rows.filter(({ kind }) => kind === 'blocks').entries()) {
+    const places = parts.filter((part) => 'block' in part || strips[part.strip]?.role === 'plain');
+    for (const [place, part] of places.entries()) if ('block' in part) cells.set(part.block, [row, place]);
+  }
+  return cells;
+};
+
+export const figuresOf = (plan: QuiltPlan): JobFigures => {
+  const { quilt, top, fabrics, finish, time, notes } = plan;
+  const buy = new Map<'yd' | 'm' | 'sheets', number>();
+  for (const { buy: bought } of fabrics) buy.set(bought.unit, (buy.get(bought.unit) ?? 0) + bought.amount);
+  return {
+    blocks: quilt.blocks.length,
+    top: [top.set.width, top.set.height],
+    cloths: fabrics.length,
+    values: notes.some(({ code }) => code === 'fabric/values-near') ? 'near' : 'apart',
+    buy: [...buy].map(([unit, amount]) => ({ unit, amount })),
+    leftOver: leftOverOf(plan),
+    seams: time.seams,
+    minutes: time.minutes,
+    binding: finish.binding?.length ?? null,
+    backing: finish.backing === null ? null : [finish.backing.width, finish.backing.height],
+  };
+};
+
+const leftOverOf = ({ fabrics }: QuiltPlan): number => {
+  let laid = 0;
+  let used = 0;
+  for (const { laid: on, pieces } of fabrics) {
+    const lengths = 'sheets' in on ? on.sheets : [on.layout];
+    for (const { width, length } of lengths) laid += width * length;
+    for (const { cut, count, outlines } of pieces) {
+      const nested = outlines.reduce((all, outline) => all + Math.abs(signedArea(outline)), 0);
+      used += count * (nested > 0 ? nested : cut[0] * cut[1]);
+    }
+  }
+  return laid > 0 ? Math.max(0, 1 - used / laid) : 0;
+};

@@ -1,0 +1,41 @@
+// The book of commands in the page: views offer what they can do, and keys reach it.
+import { createContext, useContext, useEffect, useSyncExternalStore } from 'react';
+import { type Command, type CommandBook, commandBook } from './book.ts';
+import { isTyping, keysOf } from './keys.ts';
+
+const Book = createContext<CommandBook>(commandBook());
+export const CommandsProvider = Book.Provider;
+
+export const useBook = (): CommandBook => useContext(Book);
+
+/** While the view stands, these can be done. Hand in a list that changes only when it must. */
+export const useCommands = (commands: readonly Command[]): void => {
+  const book = useBook();
+  useEffect(() => book.offer(commands), [book, commands]);
+};
+
+export const useAllCommands = (): readonly Command[] => {
+  const book = useBook();
+  return useSyncExternalStore(book.subscribe, book.all);
+};
+
+/** Keys run commands; single keys only where shortcuts are on, and never while one types. */
+export const useShortcuts = (shortcuts: 'on' | 'off'): void => {
+  const book = useBook();
+  useEffect(() => {
+    const press = (event: KeyboardEvent): void => {
+      if (event.defaultPrevented) return;
+      const isHeld = event.ctrlKey || event.metaKey;
+      if (shortcuts === 'off' || (!isHeld && isTyping(event.target))) return;
+      if (document.querySelector('[role=dialog]') !== null) return;
+      const command = book.forKeys(keysOf(event));
+      if (command === null) return;
+      // a field has its own undo while one types in it
+      if (isHeld && isTyping(event.target) && ['undo', 'redo'].includes(command.id)) return;
+      event.preventDefault();
+      command.run();
+    };
+    window.addEventListener('keydown', press);
+    return () => window.removeEventListener('keydown', press);
+  }, [book, shortcuts]);
+};

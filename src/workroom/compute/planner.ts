@@ -1,0 +1,140 @@
+// Asks the workers, newest first: an edit is answered by the first good layouts at once, and by the best ones when the maker
+// rests. A search that an edit has overtaken is ended; an answer older than what is shown is dropped.
+import { type Remote, wrap } from 'comlink';
+import type { BlockAnswer, QuiltAnswer, Reply } from '#workroom/asking';
+import type { JsonObject } from '#workroom/editing';
+import type { Door } from './worker.ts';
+
+export interface PlannerState {
+  /** Of the newest document that was answered; null before the first answer. */
+  readonly reply: Reply<QuiltAnswer> | null;
+  /** The last answer that was no refusal: what to draw while a problem stands. */
+  readonly lastGood: QuiltAnswer | null;
+  /** It is asked, and not answered yet, whether first layouts or best. */
+  readonly working: 'first' | 'best' | null;
+}
+
+export interface Planner {
+  readonly state: () => PlannerState;
+  readonly subscribe: (see: () => void) => () => void;
+  readonly ask: (document: JsonObject) => void;
+  /** Ends the search for better layouts; the first ones stand. */
+  readonly stopSearch: () => void;
+  /** One block by itself, worked out beside all else. */
+  readonly block: (document: JsonObject, id: string) => Promise<Reply<BlockAnswer>>;
+  readonly text: (text: string) => Promise<Reply<JsonObject>>;
+  /** A quilt that is not the one on the desk, for its picture; worked out beside all else. */
+  readonly picture: (document: JsonObject) => Promise<Reply<QuiltAnswer>>;
+  /** Another quilt comes onto the desk. */
+  readonly forget: () => void;
+  readonly close: () => void;
+}
+
+interface Hand {
+  readonly door: Remote<Door>;
+  readonly end: () => void;
+}
+
+const hire = (): Hand => {
+  const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
+  return { door: wrap<Door>(worker), end: () => worker.terminate() };
+};
+
+/** How long after the last edit the search begins. */
+const restMs = 600;
+
+export const openPlanner = (): Planner => {
+  const quick = hire();
+  let other: Hand | null = null;
+  const beside = (): Hand => {
+    other ??= hire();
+    return other;
+  };
+  let searcher: Hand | null = null;
+  let isSearching = false;
+  let rest: ReturnType<typeof setTimeout> | undefined;
+  let asked = 0;
+  /** Answers to what was asked before this are of another quilt. */
+  let oldest = 0;
+  let waiting: { readonly document: JsonObject; readonly number: number } | null = null;
+  let isAsking = false;
+  let state: PlannerState = { reply: null, lastGood: null, working: null };
+  const watchers = new Set<() => void>();
+
+  const become = (next: Partial<PlannerState>): void => {
+    state = { ...state, ...next };
+    for (const see of watchers) see();
+  };
+  const shown = (reply: Reply<QuiltAnswer>): Partial<PlannerState> =>
+    reply.ok ? { reply, lastGood: reply.value } : { reply };
+
+  const endSearch = (): void => {
+    clearTimeout(rest);
+    if (!isSearching) return;
+    // the worker cannot hear while it searches: it is let go, and another comes when it is needed
+    searcher?.end();
+    searcher = null;
+    isSearching = false;
+  };
+
+  const search = async (document: JsonObject, number: number): Promise<void> => {
+    searcher ??= hire();
+    isSearching = true;
+    become({ working: 'best' });
+    const reply = await searcher.door.quilt(document, 'best');
+    isSearching = false;
+    if (number === asked) become({ ...shown(reply), working: null });
+  };
+
+  const answerNext = async (): Promise<void> => {
+    isAsking = true;
+    try {
+      while (waiting !== null) {
+        const { document, number } = waiting;
+        waiting = null;
+        const reply = await quick.door.quilt(document, 'first');
+        const isNewest = number === asked;
+        if (number < oldest) continue;
+        become({ ...shown(reply), working: isNewest ? null : 'first' });
+        if (isNewest && reply.ok) rest = setTimeout(() => void search(document, number), restMs);
+      }
+    } finally {
+      isAsking = false;
+    }
+  };
+
+  return {
+    state: () => state,
+    subscribe: (see) => {
+      watchers.add(see);
+      return () => void watchers.delete(see);
+    },
+    ask: (document) => {
+      endSearch();
+      asked += 1;
+      waiting = { document, number: asked };
+      become({ working: 'first' });
+      if (!isAsking) void answerNext();
+    },
+    stopSearch: () => {
+      endSearch();
+      if (state.working === 'best') become({ working: null });
+    },
+    block: (document, id) => beside().door.block(document, id),
+    text: (text) => beside().door.text(text),
+    picture: (document) => beside().door.quilt(document, 'first'),
+    forget: () => {
+      endSearch();
+      asked += 1;
+      oldest = asked;
+      waiting = null;
+      become({ reply: null, lastGood: null, working: null });
+    },
+    close: () => {
+      endSearch();
+      quick.end();
+      searcher?.end();
+      other?.end();
+    },
+  };
+};

@@ -1,0 +1,28 @@
+// The worker: planning away from the page, so that typing never waits for it.
+import { expose } from 'comlink';
+import type { IntegerSolver } from '#craft/strips';
+import type { BlockAnswer, Care, QuiltAnswer, Reply } from '#workroom/asking';
+import { askBlock, askQuilt, askText } from '#workroom/asking';
+import type { JsonObject } from '#workroom/editing';
+
+export interface Door {
+  quilt(document: JsonObject, care: Care): Promise<Reply<QuiltAnswer>>;
+  block(document: JsonObject, id: string): Reply<BlockAnswer>;
+  text(text: string): Reply<JsonObject>;
+}
+
+/** The solver is large: it comes when the first search wants it. */
+const solver: { opened: Promise<IntegerSolver> | null } = { opened: null };
+
+const openedSolver = (): Promise<IntegerSolver> => {
+  solver.opened ??= import('./page-solver.ts').then(({ pageSolver }) => pageSolver());
+  return solver.opened;
+};
+
+const door: Door = {
+  quilt: async (document, care) => askQuilt(document, care === 'best' ? await openedSolver() : null),
+  block: askBlock,
+  text: askText,
+};
+
+expose(door);

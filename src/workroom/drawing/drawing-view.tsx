@@ -1,0 +1,322 @@
+// A drawing that one looks at closely, chooses in and hears: by pointer, by keys, by touch, by screen reader.
+import {
+  type KeyboardEvent,
+  type PointerEvent,
+  useCallback,
+  useEffect,
+  useId,
+  useLayoutEffect,
+  useMemo,
+  useRef,
+  useState,
+} from 'react';
+import { outline, paint, prepared } from './paint.ts';
+import { neighbourOf, type Scene, type Thing, thingAt, type Way } from './scene.ts';
+import { inReadingOrder } from './scenes.ts';
+import { type Extent, fitted, moved, onDrawing, type View, zoomed } from './view.ts';
+
+export interface DrawingViewOf {
+  readonly scene: Scene;
+  /** What the whole is. */
+  readonly label: string;
+  readonly chosen: string | null;
+  readonly onChoose: (key: string | null) => void;
+  /** Keys of things where a problem lies. */
+  readonly lit?: readonly string[];
+}
+
+/** A drawing of more shapes is moved as a picture of itself while a gesture lasts. */
+const shapesDrawnLive = 3000;
+const zoomStep = 1.25;
+/** A pointer that moved no further has tapped. */
+const tapPx = 5;
+
+export const DrawingView = ({ scene, label, chosen, onChoose, lit = [] }: DrawingViewOf) => {
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const frame = useRef<HTMLDivElement>(null);
+  const [screen, setScreen] = useState<Extent>({ width: 0, height: 0 });
+  const [inside, setInside] = useState<string | null>(null);
+  const [patch, setPatch] = useState<string | null>(null);
+  const ready = useMemo(() => prepared(scene), [scene]);
+  const fit = useMemo(() => fitted(scene, screen), [scene, screen]);
+  const view = useRef<{ at: View; isFitted: boolean }>({ at: fit, isFitted: true });
+  const still = useRef<{ picture: HTMLCanvasElement; at: View } | null>(null);
+  const asked = useRef(0);
+
+  const entered = inside === null ? undefined : scene.things.find(({ key }) => key === inside);
+  const within = useMemo(() => entered?.inside?.() ?? null, [entered]);
+  const things = useMemo(() => within ?? inReadingOrder(scene.things, scene.height), [within, scene]);
+  const current = within === null ? chosen : patch;
+
+  const paintNow = useCallback(() => {
+    const to = canvas.current?.getContext('2d');
+    if (!to || screen.width === 0) return;
+    const density = window.devicePixelRatio || 1;
+    const at = view.current.at;
+    if (still.current === null) {
+      paint(to, { prepared: ready, view: at, screen, density, ink: '#24211c' });
+    } else {
+      const { picture, at: before } = still.current;
+      const k = at.scale / before.scale;
+      to.setTransform(1, 0, 0, 1, 0, 0);
+      to.clearRect(0, 0, picture.width, picture.height);
+      to.setTransform(k, 0, 0, k, density * (at.x - before.x * k), density * (at.y - before.y * k));
+      to.drawImage(picture, 0, 0);
+    }
+    for (const key of lit) {
+      const thing = scene.things.find((one) => one.key === key);
+      if (thing) outline(to, { points: thing.outline, view: at, density, kind: 'problem' });
+    }
+    const mark = things.find(({ key }) => key === current);
+    if (mark) outline(to, { points: mark.outline, view: at, density, kind: 'chosen' });
+  }, [ready, screen, lit, scene, things, current]);
+
+  const repaint = useCallback(() => {
+    cancelAnimationFrame(asked.current);
+    asked.current = requestAnimationFrame(paintNow);
+  }, [paintNow]);
+
+  useLayoutEffect(() => {
+    const box = frame.current;
+    if (box === null) return;
+    const measure = () => setScreen({ width: box.clientWidth, height: box.clientHeight });
+    measure();
+    const observer = new ResizeObserver(measure);
+    observer.observe(box);
+    return () => observer.disconnect();
+  }, []);
+
+  useLayoutEffect(() => {
+    if (view.current.isFitted) view.current = { at: fit, isFitted: true };
+    paintNow();
+  }, [fit, paintNow]);
+
+  const look = useCallback(
+    (next: View) => {
+      view.current = { at: next, isFitted: false };
+      repaint();
+    },
+    [repaint],
+  );
+  const middle = (): readonly [number, number] => [screen.width / 2, screen.height / 2];
+  const zoom = (by: number) => look(zoomed(view.current.at, { by, at: middle(), fit }));
+  const fitAgain = () => {
+    view.current = { at: fit, isFitted: true };
+    repaint();
+  };
+
+  /** Large drawings are held as a picture until the hand rests. */
+  const holdStill = () => {
+    const shown = canvas.current;
+    if (still.current !== null || shown === null || scene.shapes <= shapesDrawnLive) return;
+    const picture = document.createElement('canvas');
+    picture.width = shown.width;
+    picture.height = shown.height;
+    picture.getContext('2d')?.drawImage(shown, 0, 0);
+    still.current = { picture, at: view.current.at };
+  };
+  const letGo = useCallback(() => {
+    if (still.current === null) return;
+    still.current = null;
+    repaint();
+  }, [repaint]);
+
+  const resting = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  const onWheel = useRef<(event: WheelEvent) => void>(() => undefined);
+  onWheel.current = (event) => {
+    event.preventDefault();
+    holdStill();
+    clearTimeout(resting.current);
+    resting.current = setTimeout(letGo, 160);
+    const box = canvas.current?.getBoundingClientRect();
+    if (box === undefined) return;
+    const at = [event.clientX - box.left, event.clientY - box.top] as const;
+    if (event.ctrlKey || event.metaKey) look(zoomed(view.current.at, { by: Math.exp(-event.deltaY / 220), at, fit }));
+    else look(moved(view.current.at, event.shiftKey ? [-event.deltaY, 0] : [-event.deltaX, -event.deltaY]));
+  };
+  useEffect(() => {
+    const box = canvas.current;
+    const turn = (event: WheelEvent) => onWheel.current(event);
+    // React's own wheel listener cannot keep the page from scrolling
+    box?.addEventListener('wheel', turn, { passive: false });
+    return () => box?.removeEventListener('wheel', turn);
+  }, []);
+
+  const fingers = useRef(new Map<number, readonly [number, number]>());
+  const tapped = useRef(false);
+  const placeOf = (event: PointerEvent): readonly [number, number] => {
+    const box = (event.currentTarget as Element).getBoundingClientRect();
+    return [event.clientX - box.left, event.clientY - box.top];
+  };
+  const onPointerDown = (event: PointerEvent) => {
+    (event.currentTarget as Element).setPointerCapture(event.pointerId);
+    fingers.current.set(event.pointerId, placeOf(event));
+    tapped.current = fingers.current.size === 1;
+  };
+  const onPointerMove = (event: PointerEvent) => {
+    const before = fingers.current.get(event.pointerId);
+    if (before === undefined) return;
+    const now = placeOf(event);
+    const [dx, dy] = [now[0] - before[0], now[1] - before[1]];
+    if (tapped.current && Math.hypot(dx, dy) < tapPx) return;
+    tapped.current = false;
+    holdStill();
+    const others = [...fingers.current].filter(([id]) => id !== event.pointerId).map(([, at]) => at);
+    fingers.current.set(event.pointerId, now);
+    const other = others[0];
+    if (other === undefined) {
+      look(moved(view.current.at, [dx, dy]));
+      return;
+    }
+    const wide = (a: readonly [number, number]) => Math.max(1, Math.hypot(a[0] - other[0], a[1] - other[1]));
+    const at = [(now[0] + other[0]) / 2, (now[1] + other[1]) / 2] as const;
+    look(zoomed(moved(view.current.at, [dx / 2, dy / 2]), { by: wide(now) / wide(before), at, fit }));
+  };
+  const onPointerUp = (event: PointerEvent) => {
+    fingers.current.delete(event.pointerId);
+    if (fingers.current.size === 0) letGo();
+    if (!tapped.current) return;
+    tapped.current = false;
+    const point = onDrawing(view.current.at, placeOf(event));
+    const found = thingAt(scene.things, point);
+    frame.current?.querySelector<HTMLElement>('[role=listbox]')?.focus({ preventScroll: true });
+    setInside(null);
+    onChoose(found?.key ?? null);
+  };
+
+  const choose = (thing: Thing | null) => {
+    if (thing === null) return;
+    if (within === null) onChoose(thing.key);
+    else setPatch(thing.key);
+  };
+  const goIn = () => {
+    const thing = scene.things.find(({ key }) => key === chosen);
+    const first = thing?.inside?.()[0];
+    if (thing === undefined || first === undefined) return;
+    setInside(thing.key);
+    setPatch(first.key);
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    const act = actionFor(event);
+    if (act === null) return;
+    const from = things.find(({ key }) => key === current);
+    switch (act.kind) {
+      case 'go':
+        choose(from === undefined ? (things[0] ?? null) : neighbourOf(things, from, act.way));
+        break;
+      case 'pan':
+        look(moved(view.current.at, act.by));
+        break;
+      case 'zoom':
+        zoom(act.by);
+        break;
+      case 'fit':
+        fitAgain();
+        break;
+      case 'first':
+        choose(things[0] ?? null);
+        break;
+      case 'last':
+        choose(things.at(-1) ?? null);
+        break;
+      case 'in':
+        goIn();
+        break;
+      case 'out':
+        if (within === null) onChoose(null);
+        setInside(null);
+        break;
+    }
+    event.preventDefault();
+    event.stopPropagation();
+  };
+
+  const list = useId();
+  const optionId = (key: string) => `${list}-${key.replaceAll(' ', '-')}`;
+  return (
+    <div className="drawing">
+      <div className="drawing-ground" ref={frame}>
+        <canvas
+          ref={canvas}
+          className="drawing-canvas"
+          width={Math.round(screen.width * (globalThis.devicePixelRatio || 1))}
+          height={Math.round(screen.height * (globalThis.devicePixelRatio || 1))}
+          onPointerDown={onPointerDown}
+          onPointerMove={onPointerMove}
+          onPointerUp={onPointerUp}
+          onPointerCancel={onPointerUp}
+        />
+        <div
+          className="drawing-list"
+          role="listbox"
+          tabIndex={0}
+          aria-label={entered === undefined ? label : `Pieces of ${entered.name}`}
+          aria-activedescendant={things.some(({ key }) => key === current) ? optionId(current ?? '') : undefined}
+          onKeyDown={onKeyDown}
+        >
+          {things.map(({ key, name }, index) => (
+            <div
+              key={key}
+              id={optionId(key)}
+              role="option"
+              aria-selected={key === current}
+              aria-posinset={index + 1}
+              aria-setsize={things.length}
+              tabIndex={-1}
+            >
+              {`${name}, ${index + 1} of ${things.length}`}
+            </div>
+          ))}
+        </div>
+      </div>
+      <fieldset className="drawing-keys" aria-label="Look closer">
+        <button type="button" onClick={() => zoom(1 / zoomStep)} aria-label="Smaller">
+          −
+        </button>
+        <button type="button" onClick={fitAgain}>
+          Whole
+        </button>
+        <button type="button" onClick={() => zoom(zoomStep)} aria-label="Larger">
+          +
+        </button>
+      </fieldset>
+    </div>
+  );
+};
+
+type Act =
+  | { readonly kind: 'go'; readonly way: Way }
+  | { readonly kind: 'pan'; readonly by: readonly [number, number] }
+  | { readonly kind: 'zoom'; readonly by: number }
+  | { readonly kind: 'fit' | 'first' | 'last' | 'in' | 'out' };
+
+const arrows: Readonly<Record<string, Way>> = {
+  ArrowLeft: 'left',
+  ArrowRight: 'right',
+  ArrowUp: 'up',
+  ArrowDown: 'down',
+};
+const panPx = 60;
+const pans: Readonly<Record<Way, readonly [number, number]>> = {
+  left: [panPx, 0],
+  right: [-panPx, 0],
+  up: [0, panPx],
+  down: [0, -panPx],
+};
+const plainActs: Readonly<Record<string, Act>> = {
+  '+': { kind: 'zoom', by: zoomStep },
+  '=': { kind: 'zoom', by: zoomStep },
+  '-': { kind: 'zoom', by: 1 / zoomStep },
+  '0': { kind: 'fit' },
+  Home: { kind: 'first' },
+  End: { kind: 'last' },
+  Enter: { kind: 'in' },
+  Escape: { kind: 'out' },
+};
+
+const actionFor = ({ key, shiftKey, altKey, ctrlKey, metaKey }: KeyboardEvent): Act | null => {
+  if (altKey || ctrlKey || metaKey) return null;
+  const way = arrows[key];
+  if (way !== undefined) return shiftKey ? { kind: 'pan', by: pans[way] } : { kind: 'go', way };
+  return plainActs[key] ?? null;
+};

@@ -1,0 +1,5 @@
+// Fields: how a length, a count, a cloth or a choice is given.
+export { ChoiceKeys } from './choice-keys.tsx';
+export { ClothField } from './cloth-field.tsx';
+export { CountField } from './count-field.tsx';
+export { LengthField } from './length-field.tsx';

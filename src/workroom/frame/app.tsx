@@ -1,0 +1,104 @@
+// The whole page: which view is at this address, and what stands whatever the view.
+import { type ReactNode, useCallback, useMemo, useState } from 'react';
+import { type Command, CommandsProvider, commandBook, useCommands, useShortcuts } from '#workroom/commands';
+import type { Planner } from '#workroom/compute';
+import { type Room, RoomProvider, type Stop, useAddress, usePreferences, useRoom } from '#workroom/room';
+import { SetView } from '#workroom/set';
+import { FindCommand, KeySheet } from './finding.tsx';
+import { Home } from './home.tsx';
+import { Likings } from './likings.tsx';
+import { QuiltFrame } from './quilt-frame.tsx';
+import { useDesk } from './use-desk.ts';
+
+export interface AppOf {
+  readonly store: Room['store'];
+  readonly planner: Planner;
+  readonly preferences: Room['preferences'];
+}
+
+export const App = ({ store, planner, preferences }: AppOf) => {
+  const [said, say] = useState('');
+  const book = useMemo(commandBook, []);
+  const room = useMemo(() => ({ store, planner, preferences, say }), [store, planner, preferences]);
+  return (
+    <RoomProvider value={room}>
+      <CommandsProvider value={book}>
+        <Standing>
+          <Views />
+        </Standing>
+        <p className="unseen" role="status" aria-live="polite">
+          {said}
+        </p>
+      </CommandsProvider>
+    </RoomProvider>
+  );
+};
+
+type Laid = 'find' | 'keys' | 'likings' | null;
+
+/** Commands and sheets that every view has. */
+const Standing = ({ children }: { readonly children: ReactNode }) => {
+  const { preferences } = useRoom();
+  const { shortcuts } = usePreferences(preferences);
+  const [laid, setLaid] = useState<Laid>(null);
+  const putAway = useCallback(() => setLaid(null), []);
+  useShortcuts(shortcuts);
+  useCommands(
+    useMemo(
+      (): readonly Command[] => [
+        { id: 'find', part: 'Help', words: 'Find something to do', keys: ['Mod+K'], run: () => setLaid('find') },
+        { id: 'keys', part: 'Help', words: 'Keys', keys: ['?'], run: () => setLaid('keys') },
+        { id: 'likings', part: 'Help', words: 'How you like it', run: () => setLaid('likings') },
+      ],
+      [],
+    ),
+  );
+  return (
+    <>
+      {children}
+      {laid === 'find' && <FindCommand onClose={putAway} />}
+      {laid === 'keys' && (
+        <KeySheet shortcuts={shortcuts} onSwitch={(to) => preferences.prefer({ shortcuts: to })} onClose={putAway} />
+      )}
+      {laid === 'likings' && <Likings onClose={putAway} />}
+    </>
+  );
+};
+
+const Views = () => {
+  const address = useAddress();
+  switch (address.at) {
+    case 'home':
+      return <Home />;
+    case 'quilt':
+      return <OpenQuilt key={address.id} id={address.id} stop={address.stop} block={address.block} />;
+    case 'nowhere':
+      return <Lost words="There is nothing at this address." />;
+  }
+};
+
+const OpenQuilt = ({ id, stop }: { readonly id: string; readonly stop: Stop; readonly block: string | null }) => {
+  const opened = useDesk(id);
+  switch (opened.state) {
+    case 'opening':
+      return <Lost words="Opening the quilt …" />;
+    case 'missing':
+      return <Lost words="This browser has no such quilt. It may have been removed, or lie in another browser." />;
+    case 'failed':
+      return <Lost words="The browser did not give the quilt. Close other tabs of it, and load this page again." />;
+    case 'open':
+      return (
+        <QuiltFrame desk={opened.desk} stop={stop}>
+          <SetView />
+        </QuiltFrame>
+      );
+  }
+};
+
+const Lost = ({ words }: { readonly words: string }) => (
+  <main className="lost">
+    <h1 className="brand">Seamstead</h1>
+    <p role="status">{words}</p>
+    <a href="#/">To all quilts</a>
+  </main>
+);

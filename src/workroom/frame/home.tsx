@@ -1,0 +1,223 @@
+// All quilts of this browser, the last one worked at first; and what a new one begins from.
+import { useCallback, useEffect, useMemo, useState } from 'react';
+import { type Command, useCommands } from '#workroom/commands';
+import type { WorkroomProblem } from '#workroom/compute';
+import { type Scene, SmallPicture, sceneOfQuilt } from '#workroom/drawing';
+import type { JsonObject } from '#workroom/editing';
+import { clockWords, go, lengthWordsFor, quiltAddress, useRoom } from '#workroom/room';
+import type { QuiltLine } from '#workroom/store';
+import { beginQuilt } from './beginning.ts';
+import { blankQuilt, demoQuilts, demoText } from './beginnings.ts';
+import { pickFile } from './files.ts';
+import { MoreMenu } from './more-menu.tsx';
+import { Problems } from './problems.tsx';
+import { Sheet } from './sheet.tsx';
+
+interface Refused {
+  readonly from: string;
+  readonly problems: readonly WorkroomProblem[];
+  readonly more: number;
+}
+
+export const Home = () => {
+  const { store, planner, say } = useRoom();
+  const [quilts, setQuilts] = useState<readonly QuiltLine[] | null>(null);
+  const [refused, setRefused] = useState<Refused | null>(null);
+  const [removing, setRemoving] = useState<QuiltLine | null>(null);
+
+  const look = useCallback(() => {
+    store.list().then(setQuilts, () => setQuilts([]));
+  }, [store]);
+  useEffect(() => {
+    look();
+    return store.watch(look);
+  }, [store, look]);
+
+  const begin = useCallback(
+    async (document: JsonObject) => go(quiltAddress(await beginQuilt(store, document), 'set')),
+    [store],
+  );
+  const beginText = useCallback(
+    async (from: string, text: string) => {
+      const read = await planner.text(text);
+      if (read.ok) await begin(read.value);
+      else setRefused({ from, problems: read.problems, more: read.more });
+    },
+    [planner, begin],
+  );
+  const fromFile = useCallback(async () => {
+    const file = await pickFile('.json,application/json');
+    if (file !== null) await beginText(file.name, await file.text());
+  }, [beginText]);
+  const fromDemo = useCallback(
+    async (file: string) => {
+      try {
+        await beginText(file, await demoText(file));
+      } catch {
+        const mend = 'See whether the program that opened the workroom still runs, and try again.';
+        setRefused({ from: file, problems: [{ where: file, what: 'The demo did not come.', mend }], more: 0 });
+      }
+    },
+    [beginText],
+  );
+
+  useCommands(
+    useMemo(
+      (): readonly Command[] => [
+        {
+          id: 'begin inches',
+          part: 'Begin',
+          words: 'A new quilt in inches',
+          keys: ['N'],
+          run: () => void begin(blankQuilt('in')),
+        },
+        {
+          id: 'begin centimetres',
+          part: 'Begin',
+          words: 'A new quilt in centimetres',
+          run: () => void begin(blankQuilt('cm')),
+        },
+        { id: 'begin file', part: 'Begin', words: 'Open a file', keys: ['O'], run: () => void fromFile() },
+        ...demoQuilts.map(
+          ({ file, title }): Command => ({
+            id: `begin ${file}`,
+            part: 'Begin',
+            words: `From the demo ${title}`,
+            run: () => void fromDemo(file),
+          }),
+        ),
+      ],
+      [begin, fromFile, fromDemo],
+    ),
+  );
+
+  return (
+    <div className="home">
+      <header className="head">
+        <span className="brand">Seamstead</span>
+        <div className="head-keys">
+          <MoreMenu />
+        </div>
+      </header>
+      <main className="home-main">
+        <h1>Your quilts</h1>
+        {quilts === null ? (
+          <p role="status">Opening the cupboard …</p>
+        ) : quilts.length === 0 ? (
+          <p className="empty">
+            None yet in this browser. Begin with the demo below: it is a whole quilt, and yours to change.
+          </p>
+        ) : (
+          <ul className="quilt-list">
+            {quilts.map((line) => (
+              <li key={line.id}>
+                <a href={quiltAddress(line.id, 'set')}>
+                  <QuiltThumb id={line.id} revision={line.revision} />
+                  <span className="quilt-name">{line.title || 'A quilt without a name'}</span>
+                  <span className="quiet">{clockWords(line.changedMs, Date.now())}</span>
+                </a>
+                <button
+                  type="button"
+                  className="word-key"
+                  aria-label={`Remove ${line.title || 'the quilt without a name'}`}
+                  onClick={() => setRemoving(line)}
+                >
+                  Remove
+                </button>
+              </li>
+            ))}
+          </ul>
+        )}
+        <h2>Begin another</h2>
+        <div className="row">
+          <button type="button" onClick={() => void begin(blankQuilt('in'))}>
+            Blank, in inches
+          </button>
+          <button type="button" onClick={() => void begin(blankQuilt('cm'))}>
+            Blank, in centimetres
+          </button>
+          <button type="button" onClick={() => void fromFile()}>
+            From a file
+          </button>
+        </div>
+        <h2>Begin with a demo</h2>
+        <ul className="quilt-list">
+          {demoQuilts.map(({ file, title, words }) => (
+            <li key={file}>
+              <button type="button" className="quilt-key" onClick={() => void fromDemo(file)}>
+                <DemoThumb file={file} />
+                <span className="quilt-name">{title}</span>
+                <span className="quiet">{words}</span>
+              </button>
+            </li>
+          ))}
+        </ul>
+      </main>
+      {refused !== null && (
+        <Sheet title={`${refused.from} cannot be opened`} onClose={() => setRefused(null)}>
+          <Problems problems={refused.problems} more={refused.more} />
+        </Sheet>
+      )}
+      {removing !== null && (
+        <Sheet title={`Remove ${removing.title || 'this quilt'}?`} onClose={() => setRemoving(null)}>
+          <p>It is gone from this browser for good. A file of it that you saved stays.</p>
+          <div className="row">
+            <button
+              type="button"
+              className="main-key"
+              onClick={() => {
+                void store.remove(removing.id).then(() => {
+                  say(`${removing.title || 'The quilt'} is removed.`);
+                  setRemoving(null);
+                  look();
+                });
+              }}
+            >
+              Remove it
+            </button>
+            <button type="button" onClick={() => setRemoving(null)}>
+              Keep it
+            </button>
+          </div>
+        </Sheet>
+      )}
+    </div>
+  );
+};
+
+const thumbPx = 132;
+
+const QuiltThumb = ({ id, revision }: { readonly id: string; readonly revision: number }) => {
+  const { store } = useRoom();
+  // a later revision is another picture
+  const read = useCallback(
+    async () => (revision > 0 ? ((await store.read(id))?.editing.document ?? null) : null),
+    [store, id, revision],
+  );
+  return <Thumb read={read} />;
+};
+
+const DemoThumb = ({ file }: { readonly file: string }) => {
+  const read = useCallback(async () => JSON.parse(await demoText(file)) as JsonObject, [file]);
+  return <Thumb read={read} />;
+};
+
+const Thumb = ({ read }: { readonly read: () => Promise<JsonObject | null> }) => {
+  const { planner } = useRoom();
+  const [scene, setScene] = useState<Scene | null>(null);
+  useEffect(() => {
+    let isLeft = false;
+    const draw = async () => {
+      const document = await read();
+      const reply = document === null ? null : await planner.picture(document);
+      if (!isLeft && reply?.ok)
+        setScene(sceneOfQuilt(reply.value.picture, lengthWordsFor(reply.value.unit, 'written').size));
+    };
+    // a quilt with problems, or one that does not come, has no picture and still has a name
+    draw().catch(() => undefined);
+    return () => {
+      isLeft = true;
+    };
+  }, [planner, read]);
+  return <span className="thumb">{scene !== null && <SmallPicture scene={scene} sidePx={thumbPx} alt="" />}</span>;
+};

@@ -1,0 +1,79 @@
+// The job line: eight stops on a running stitch, each with its figure.
+import type { JobFigures } from '#workroom/compute';
+import { buyWords, countWords, type LengthWords, quiltAddress, type Stop, timeWords } from '#workroom/room';
+
+export interface JobLineOf {
+  readonly id: string;
+  readonly here: Stop;
+  /** Null before the first plan. */
+  readonly figures: JobFigures | null;
+  readonly words: LengthWords;
+  /** The figures are of an earlier state: an answer is awaited, or a problem stands in the way. */
+  readonly isBehind: boolean;
+}
+
+interface JobStop {
+  readonly name: string;
+  readonly to: Stop | null;
+  readonly figure: (figures: JobFigures, words: LengthWords) => string;
+}
+
+const jobStops: readonly JobStop[] = [
+  { name: 'Draft', to: 'draft', figure: ({ blocks }) => countWords(blocks, 'block', 'blocks') },
+  { name: 'Set', to: 'set', figure: ({ top }, words) => words.size(top) },
+  {
+    name: 'Colour',
+    to: 'colour',
+    figure: ({ cloths, values }) =>
+      `${countWords(cloths, 'cloth', 'cloths')} · ${values === 'apart' ? 'values apart' : 'values near'}`,
+  },
+  { name: 'Cut', to: null, figure: ({ buy, leftOver }) => `${buyWords(buy)} · ${Math.round(leftOver * 100)} % left` },
+  {
+    name: 'Sew',
+    to: null,
+    figure: ({ seams, minutes }) => `${countWords(seams, 'seam', 'seams')} · ${timeWords(minutes)}`,
+  },
+  { name: 'Finish', to: null, figure: ({ binding, backing }, words) => finishWords(binding, backing, words) },
+];
+
+/** Steps of the job that have no view yet, and no figure. */
+const laterStops = ['Teach', 'Kit'] as const;
+
+const finishWords = (binding: number | null, backing: readonly [number, number] | null, words: LengthWords): string => {
+  if (backing !== null) return `${words.size(backing)} back`;
+  return binding === null ? 'no backing yet' : `${words.length(binding)} binding`;
+};
+
+export const JobLine = ({ id, here, figures, words, isBehind }: JobLineOf) => (
+  <nav className="job" aria-label="Job">
+    <ol className={isBehind ? 'job-stops is-behind' : 'job-stops'}>
+      {jobStops.map(({ name, to, figure }) => {
+        const inner = (
+          <>
+            <span className="job-name">{name}</span>
+            <span className="job-figure">{figures === null ? '…' : figure(figures, words)}</span>
+          </>
+        );
+        return (
+          <li key={name} className={to === here ? 'is-here' : undefined}>
+            {to === null ? (
+              <div className="job-stop">{inner}</div>
+            ) : (
+              <a className="job-stop" href={quiltAddress(id, to)} aria-current={to === here ? 'step' : undefined}>
+                {inner}
+              </a>
+            )}
+          </li>
+        );
+      })}
+      {laterStops.map((name) => (
+        <li key={name} className="is-later">
+          <div className="job-stop">
+            <span className="job-name">{name}</span>
+            <span className="job-figure">comes later</span>
+          </div>
+        </li>
+      ))}
+    </ol>
+  </nav>
+);

@@ -1,0 +1,24 @@
+// What is done seldom: everything in the book of commands that has no key on the screen.
+import { Button, Menu, MenuItem, MenuTrigger, Popover } from 'react-aria-components';
+import { useAllCommands } from '#workroom/commands';
+
+const shown = ['print', 'save file', 'copy quilt', 'remove quilt', 'find', 'keys', 'likings'];
+
+export const MoreMenu = () => {
+  const commands = useAllCommands();
+  const items = shown.flatMap((id) => commands.find((command) => command.id === id) ?? []);
+  return (
+    <MenuTrigger>
+      <Button className="more-key">More</Button>
+      <Popover className="menu-ground" placement="bottom end">
+        <Menu className="menu" aria-label="More" onAction={(id) => items.find((item) => item.id === id)?.run()}>
+          {items.map(({ id, words }) => (
+            <MenuItem key={id} id={id} className="menu-item">
+              {words}
+            </MenuItem>
+          ))}
+        </Menu>
+      </Popover>
+    </MenuTrigger>
+  );
+};

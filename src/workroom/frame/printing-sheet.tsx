@@ -1,0 +1,46 @@
+// While the pattern is printed: a way to stop it, and what stood in the way.
+import { useEffect, useRef, useState } from 'react';
+import type { PrintPaper, Refusal } from '#wire';
+import type { JsonObject } from '#workroom/editing';
+import { fileName, saveFile } from './files.ts';
+import { printPattern } from './printing.ts';
+import { Problems } from './problems.tsx';
+import { Sheet } from './sheet.tsx';
+
+export const Printing = (of: {
+  readonly document: JsonObject;
+  readonly paper: PrintPaper;
+  readonly onClose: () => void;
+}) => {
+  const [refusal, setRefusal] = useState<Refusal | null>(null);
+  const task = useRef(of);
+  useEffect(() => {
+    const { document, paper, onClose } = task.current;
+    const stop = new AbortController();
+    printPattern(document, { paper, signal: stop.signal }).then(
+      (printed) => {
+        if (stop.signal.aborted) return;
+        if (printed.outcome === 'refused') {
+          setRefusal(printed.refusal);
+          return;
+        }
+        saveFile(`${fileName(document.title)}.pdf`, printed.pdf);
+        onClose();
+      },
+      () => undefined, // it was stopped
+    );
+    return () => stop.abort();
+  }, []);
+  return refusal === null ? (
+    <Sheet title="Printing the pattern" onClose={of.onClose}>
+      <p role="status">
+        The cloth is laid out and the pages are set. This takes a few seconds; the file then lies with your downloads.
+      </p>
+      <progress aria-label="Printing" />
+    </Sheet>
+  ) : (
+    <Sheet title="The pattern was not printed" onClose={of.onClose}>
+      <Problems problems={refusal.problems} more={refusal.more} />
+    </Sheet>
+  );
+};

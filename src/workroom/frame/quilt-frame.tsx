@@ -1,0 +1,198 @@
+// The frame round every view of a quilt: its name, whether it is kept, undo and print above, the job line beside it.
+import { type ReactNode, useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
+import type { QuiltDocument } from '#craft/design';
+import { type Command, useCommands } from '#workroom/commands';
+import type { WorkroomProblem } from '#workroom/compute';
+import { canRedo, canUndo, type JsonObject } from '#workroom/editing';
+import {
+  go,
+  lengthWordsFor,
+  QuiltProvider,
+  quiltAddress,
+  type Stop,
+  stops,
+  usePreferences,
+  useRoom,
+} from '#workroom/room';
+import type { Desk } from '#workroom/store';
+import { documentFile, saveFile } from './files.ts';
+import { JobLine } from './job-line.tsx';
+import { keepingWords, Parted } from './keeping-line.tsx';
+import { MoreMenu } from './more-menu.tsx';
+import { Printing } from './printing-sheet.tsx';
+import { Problems } from './problems.tsx';
+import { useDeskState } from './use-desk.ts';
+
+export interface QuiltFrameOf {
+  readonly desk: Desk;
+  readonly stop: Stop;
+  readonly children: ReactNode;
+}
+
+const stopWords: Readonly<Record<Stop, string>> = { draft: 'Draft', set: 'Set', colour: 'Colour' };
+
+export const QuiltFrame = ({ desk, stop, children }: QuiltFrameOf) => {
+  const { planner, preferences, say, store } = useRoom();
+  const liked = usePreferences(preferences);
+  const { editing, keeping, takenIn } = useDeskState(desk);
+  const plan = useSyncExternalStore(planner.subscribe, planner.state);
+  const document = editing.document as unknown as QuiltDocument;
+  const [isPrinting, setPrinting] = useState(false);
+
+  useEffect(() => planner.ask(editing.document), [planner, editing.document]);
+  useEffect(() => {
+    const page = globalThis.document;
+    page.title = `${document.title || 'A quilt without a name'} · Seamstead`;
+    return () => {
+      page.title = 'Seamstead';
+    };
+  }, [document.title]);
+  const seen = useRef(takenIn);
+  useEffect(() => {
+    if (takenIn > seen.current) say('Another tab changed this quilt; it is shown here too.');
+    seen.current = takenIn;
+  }, [takenIn, say]);
+
+  const words = useMemo(() => lengthWordsFor(document.unit, liked.unit), [document.unit, liked.unit]);
+  const edit = useCallback(
+    (what: string, change: (draft: QuiltDocument) => void, gesture?: string) =>
+      desk.edit({
+        what,
+        change: (draft) => change(draft as unknown as QuiltDocument),
+        ...(gesture === undefined ? {} : { gesture }),
+      }),
+    [desk],
+  );
+  const problems: readonly WorkroomProblem[] = plan.reply?.ok === false ? plan.reply.problems : noProblems;
+  const quilt = useMemo(
+    () => ({ id: desk.id, document, editing, edit, answer: plan.lastGood, problems, words }),
+    [desk.id, document, editing, edit, plan.lastGood, problems, words],
+  );
+
+  const undoing = editing.steps[editing.done - 1]?.what;
+  const redoing = editing.steps[editing.done]?.what;
+  const undo = useCallback(() => {
+    if (undoing !== undefined) say(`Undone: ${undoing}`);
+    desk.undo();
+  }, [desk, undoing, say]);
+  const redo = useCallback(() => {
+    if (redoing !== undefined) say(`Done again: ${redoing}`);
+    desk.redo();
+  }, [desk, redoing, say]);
+  useCommands(
+    useMemo(
+      (): readonly Command[] => [
+        {
+          id: 'undo',
+          part: 'Edit',
+          words: undoing === undefined ? 'Undo' : `Undo: ${undoing}`,
+          keys: ['Mod+Z'],
+          isOff: !canUndo(editing),
+          run: undo,
+        },
+        {
+          id: 'redo',
+          part: 'Edit',
+          words: redoing === undefined ? 'Redo' : `Redo: ${redoing}`,
+          keys: ['Mod+Shift+Z', 'Mod+Y'],
+          isOff: !canRedo(editing),
+          run: redo,
+        },
+        ...stops.map(
+          (to, index): Command => ({
+            id: `go ${to}`,
+            part: 'Go',
+            words: `To ${stopWords[to]}`,
+            keys: [String(index + 1)],
+            run: () => go(quiltAddress(desk.id, to)),
+          }),
+        ),
+        { id: 'go home', part: 'Go', words: 'To all quilts', keys: ['H'], run: () => go('#/') },
+        {
+          id: 'save file',
+          part: 'Quilt',
+          words: 'Save to a file',
+          keys: ['Mod+S'],
+          run: () => {
+            const { name, content } = documentFile(desk.state().editing.document);
+            saveFile(name, content);
+          },
+        },
+        { id: 'print', part: 'Quilt', words: 'Print the pattern', keys: ['Mod+P'], run: () => setPrinting(true) },
+      ],
+      [desk, editing, undoing, redoing, undo, redo],
+    ),
+  );
+
+  return (
+    <QuiltProvider value={quilt}>
+      <div className="quilt-frame">
+        <header className="head">
+          <a className="brand" href="#/">
+            Seamstead
+          </a>
+          <input
+            className="head-title"
+            aria-label="Name of the quilt"
+            value={document.title ?? ''}
+            maxLength={200}
+            onChange={(event) => {
+              const { value } = event.target;
+              edit('Name the quilt', (draft) => void Object.assign(draft, { title: value }), 'title');
+            }}
+          />
+          <span className={`keeping is-${keeping.state}`} role="status">
+            {keepingWords(keeping, store.lasts)}
+          </span>
+          <div className="head-keys">
+            <button type="button" onClick={undo} disabled={!canUndo(editing)} title={undoing}>
+              Undo
+            </button>
+            <button type="button" onClick={redo} disabled={!canRedo(editing)} title={redoing}>
+              Redo
+            </button>
+            <MoreMenu />
+            <button type="button" className="main-key print-key" onClick={() => setPrinting(true)}>
+              Print the pattern
+            </button>
+          </div>
+        </header>
+        <JobLine
+          id={desk.id}
+          here={stop}
+          figures={plan.lastGood?.figures ?? null}
+          words={words}
+          isBehind={plan.working === 'first' || problems.length > 0}
+        />
+        <main className="view" aria-label={stopWords[stop]}>
+          <h1 className="unseen">
+            {document.title}: {stopWords[stop]}
+          </h1>
+          {keeping.state === 'parted' && <Parted desk={desk} />}
+          {problems.length > 0 && (
+            <section className="notice" aria-label="Problems">
+              <h2>This cannot be sewn as it stands</h2>
+              <Problems problems={problems} more={plan.reply?.ok === false ? plan.reply.more : 0} />
+            </section>
+          )}
+          {children}
+          <p className="search-line" role="status">
+            {plan.working === 'best' ? (
+              <>
+                Looking for layouts that take less cloth …{' '}
+                <button type="button" className="word-key" onClick={planner.stopSearch}>
+                  These will do
+                </button>
+              </>
+            ) : null}
+          </p>
+        </main>
+      </div>
+      {isPrinting && (
+        <Printing document={editing.document as JsonObject} paper={liked.paper} onClose={() => setPrinting(false)} />
+      )}
+    </QuiltProvider>
+  );
+};
+
+const noProblems: readonly WorkroomProblem[] = [];

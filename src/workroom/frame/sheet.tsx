@@ -1,0 +1,32 @@
+// A sheet laid over the page: it holds the focus until it is put away.
+import type { ReactNode } from 'react';
+import { Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
+
+export interface SheetOf {
+  readonly title: string;
+  readonly onClose: () => void;
+  readonly children: ReactNode;
+}
+
+export const Sheet = ({ title, onClose, children }: SheetOf) => (
+  <ModalOverlay
+    className="sheet-ground"
+    isOpen
+    isDismissable
+    onOpenChange={(isOpen) => (isOpen ? undefined : onClose())}
+  >
+    <Modal className="sheet">
+      <Dialog className="sheet-inner">
+        <div className="sheet-head">
+          <Heading slot="title" className="sheet-title">
+            {title}
+          </Heading>
+          <button type="button" onClick={onClose}>
+            Close
+          </button>
+        </div>
+        {children}
+      </Dialog>
+    </Modal>
+  </ModalOverlay>
+);

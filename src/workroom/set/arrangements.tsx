@@ -1,0 +1,113 @@
+// Arrangements of one's own block, as small live pictures: the rule that turns each block does the rest.
+import { useEffect, useMemo, useState } from 'react';
+import { type Scene, SmallPicture, sceneOfQuilt } from '#workroom/drawing';
+import type { JsonObject } from '#workroom/editing';
+import { useQuilt, useRoom } from '#workroom/room';
+import { type ArrangementKind, arrange, isBlock, rowsOf, type Top } from './top-edits.ts';
+
+const kinds: readonly (readonly [ArrangementKind, string])[] = [
+  ['barn-raising', 'Barn raising'],
+  ['straight-furrow', 'Straight furrow'],
+  ['sunshine-and-shadow', 'Sunshine and shadow'],
+  ['streak-of-lightning', 'Streak of lightning'],
+  ['fields-and-furrows', 'Fields and furrows'],
+  ['pinwheel', 'Pinwheel'],
+];
+const picturePx = 64;
+/** Blocks a side in a small picture. */
+const shown = 4;
+/** Blocks a side where the top has fewer than two. */
+const begun = 6;
+
+export const Arrangements = () => {
+  const { document, answer, edit } = useQuilt();
+  const { top } = document;
+  const block = blockToArrange(document.top, document.blocks);
+  const scenes = useArrangementScenes(block);
+  const rows = rowsOf(top, answer?.picture ?? null);
+  if (block === null || scenes === null) return null;
+  const [down, across] = [rows?.length ?? 0, rows?.[0]?.length ?? 0];
+  const size = down > 1 && across > 1 ? { rows: down, columns: across } : { rows: begun, columns: begun };
+  return (
+    <section className="arrangements" aria-label="Arrangements">
+      <ul>
+        {kinds.map(([kind, words]) => {
+          const scene = scenes.get(kind);
+          return scene === undefined ? null : (
+            <li key={kind}>
+              <button
+                type="button"
+                aria-pressed={top.arrangement?.kind === kind}
+                onClick={() => edit(`Arrange: ${words}`, (draft) => arrange(draft.top, { kind, block, ...size }))}
+              >
+                <SmallPicture scene={scene} sidePx={picturePx} alt="" />
+                {words}
+              </button>
+            </li>
+          );
+        })}
+      </ul>
+      {top.arrangement !== undefined && (
+        <label className="check">
+          <input
+            type="checkbox"
+            checked={top.arrangement.swap === true}
+            onChange={(event) => {
+              const { checked } = event.target;
+              edit('Let light and dark change places', (draft) => {
+                if (draft.top.arrangement === undefined) return;
+                if (checked) draft.top.arrangement.swap = true;
+                else delete draft.top.arrangement.swap;
+              });
+            }}
+          />
+          Light and dark change places
+        </label>
+      )}
+    </section>
+  );
+};
+
+/** The arrangement's own block, or the one that the top has most. */
+const blockToArrange = (top: Top, blocks: readonly { readonly id: string }[]): string | null => {
+  if (top.arrangement !== undefined) return top.arrangement.block;
+  const counts = new Map<string, number>();
+  for (const cell of [...(top.rows ?? []), ...(top.between ?? [])].flat()) {
+    if (isBlock(cell)) counts.set(cell.block, (counts.get(cell.block) ?? 0) + 1);
+  }
+  const [most] = [...counts].toSorted(([, a], [, b]) => b - a);
+  return most?.[0] ?? blocks[0]?.id ?? null;
+};
+
+/** None where the block has no light and dark half, or is not square. */
+const useArrangementScenes = (block: string | null): ReadonlyMap<ArrangementKind, Scene> | null => {
+  const { document, words } = useQuilt();
+  const { planner } = useRoom();
+  const [scenes, setScenes] = useState<ReadonlyMap<ArrangementKind, Scene> | null>(null);
+  // all that the small pictures depend on, and nothing else
+  const asked = useMemo(
+    () => (block === null ? '' : JSON.stringify([block, document.blocks, document.fabrics, document.unit])),
+    [block, document.blocks, document.fabrics, document.unit],
+  );
+  useEffect(() => {
+    if (asked === '') return;
+    const [own, blocks, fabrics, unit] = JSON.parse(asked) as [string, JsonObject[], JsonObject[], string];
+    let isLeft = false;
+    const draw = async () => {
+      const found = new Map<ArrangementKind, Scene>();
+      for (const [kind] of kinds) {
+        const top = { arrangement: { kind, block: own, rows: shown, columns: shown } };
+        const reply = await planner.picture({ format: 'seamstead-quilt', version: 1, unit, fabrics, blocks, top });
+        if (isLeft) return;
+        if (reply.ok) found.set(kind, sceneOfQuilt(reply.value.picture, words.size));
+        else break;
+      }
+      setScenes(found.size > 0 ? found : null);
+    };
+    draw().catch(() => undefined); // a block that cannot be arranged has no pictures
+    return () => {
+      isLeft = true;
+    };
+  }, [asked, planner, words]);
+  return scenes;
+};

@@ -1,0 +1,2 @@
+// Set: where every block lies.
+export { SetView } from './set-view.tsx';

@@ -1,0 +1,126 @@
+// Every view as a screen reader finds it (axe-core's rules), in both themes, on a phone and at a desk; and targets large enough
+// for a finger (WCAG 2.2, 2.5.8: 24 by 24 CSS pixels).
+
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { after, before, describe, it } from 'node:test';
+import type { Page } from 'playwright-core';
+import { drawn, type Opened, openDemo, openWorkroom } from './page.ts';
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+interface Violation {
+  readonly id: string;
+  readonly nodes: readonly { readonly html: string; readonly failureSummary?: string }[];
+}
+
+const violationsOn = async (page: Page): Promise<readonly string[]> => {
+  await page.evaluate(axe);
+  const found = await page.evaluate(async () => {
+    const run = (globalThis as unknown as { axe: { run: (options: object) => Promise<{ violations: Violation[] }> } })
+      .axe;
+    // target-size is measured below, on every target
+    return (await run.run({ resultTypes: ['violations'] })).violations;
+  });
+  return found.flatMap(({ id, nodes }) =>
+    nodes.map(({ html, failureSummary }) => `${id}: ${html} ${failureSummary ?? ''}`),
+  );
+};
+
+const smallTargets = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll<HTMLElement>('a[href], button, input, select, [role=menuitem]')].flatMap((target) => {
+      // a box and its words are one target
+      const { width, height } = (target.closest('label.check') ?? target).getBoundingClientRect();
+      return width > 0 && (width < 24 || height < 24)
+        ? [`${width} × ${height}: ${target.outerHTML.slice(0, 120)}`]
+        : [];
+    }),
+  );
+
+const overflow = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
+interface View {
+  readonly name: string;
+  readonly open: (page: Page, at: string) => Promise<void>;
+}
+
+const views: readonly View[] = [
+  {
+    name: 'home, empty',
+    open: async (page, at) => {
+      await page.goto(at);
+      await page.getByText('None yet in this browser').waitFor();
+    },
+  },
+  {
+    name: 'home with a quilt',
+    open: async (page, at) => {
+      await openDemo(page, at);
+      await page.goto(`${at}#/`);
+      await page.getByRole('link', { name: /Harvest Home/ }).waitFor();
+    },
+  },
+  {
+    name: 'set, demo, a block chosen',
+    open: async (page, at) => {
+      await openDemo(page, at);
+      await page.getByRole('listbox', { name: /^The quilt/ }).press('End');
+      for (let i = 0; i < 3; i++) await page.keyboard.press('ArrowUp');
+      await page.getByRole('button', { name: 'Barn raising' }).waitFor();
+    },
+  },
+  {
+    name: 'set, blank',
+    open: async (page, at) => {
+      await page.goto(at);
+      await page.getByRole('button', { name: 'Blank, in inches' }).click();
+      await drawn(page);
+    },
+  },
+  {
+    name: 'set with a problem',
+    open: async (page, at) => {
+      await openDemo(page, at);
+      await page.getByRole('textbox', { name: /Outer border/ }).fill('1/64');
+      await page.keyboard.press('Enter');
+      await page.getByRole('region', { name: 'Problems' }).waitFor();
+    },
+  },
+  {
+    name: 'keys',
+    open: async (page, at) => {
+      await openDemo(page, at);
+      await page.getByRole('button', { name: 'More', exact: true }).click();
+      await page.getByRole('menuitem', { name: 'Keys' }).click();
+      await page.getByRole('dialog').waitFor();
+    },
+  },
+];
+
+describe('every view can be seen, heard and touched', () => {
+  let opened: Opened;
+  before(async () => {
+    opened = await openWorkroom();
+  });
+  after(() => opened?.close());
+
+  for (const { name, open } of views) {
+    it(name, async () => {
+      for (const theme of ['light', 'dark'] as const) {
+        for (const width of [390, 1280]) {
+          const { page, context, faults } = await opened.page({ theme, width, height: 800 });
+          await open(page, opened.numeric);
+          const at = `${theme}, ${width} px`;
+          assert.deepEqual(await violationsOn(page), [], at);
+          assert.deepEqual(await smallTargets(page), [], at);
+          assert.equal(await overflow(page), 0, `${at}: the page scrolls sideways`);
+          assert.deepEqual(faults, [], at);
+          await context.close();
+        }
+      }
+    });
+  }
+});

@@ -1,0 +1,198 @@
+// The workroom in a real Chromium, by this machine's name and by its number over plain http: what a maker does, and what she must
+// never lose.
+
+import assert from 'node:assert/strict';
+import { after, before, describe, it } from 'node:test';
+import type { Page } from 'playwright-core';
+import { drawn, kept, type Opened, openDemo, openWorkroom } from './page.ts';
+
+const title = (page: Page) => page.getByRole('textbox', { name: 'Name of the quilt' });
+const figureOf = (page: Page, stop: string) =>
+  page.locator('.job-stops li', { has: page.getByText(stop, { exact: true }) }).locator('.job-figure');
+/** Waits until a text is what it should be, and says what it was where it is not. */
+const becomes = async (read: () => Promise<string | null>, wanted: string | RegExp): Promise<void> => {
+  const until = Date.now() + 8000;
+  for (;;) {
+    const found = (await read()) ?? '';
+    if (typeof wanted === 'string' ? found === wanted : wanted.test(found)) return;
+    if (Date.now() > until) assert.fail(`found “${found}”, wanted ${wanted}`);
+    await new Promise((resolve) => setTimeout(resolve, 40));
+  }
+};
+
+describe('the workroom', () => {
+  let opened: Opened;
+  before(async () => {
+    opened = await openWorkroom();
+  });
+  after(() => opened?.close());
+
+  for (const where of ['local', 'numeric'] as const) {
+    it(`opens the demo, takes an edit, undoes it, and has all of it after a reload (${where})`, async () => {
+      const { page, context, faults } = await opened.page();
+      await openDemo(page, opened[where]);
+      const isSecure = await page.evaluate(() => window.isSecureContext);
+      if (where === 'local') assert.ok(isSecure);
+      // figures of the plan that the command line prints for this document
+      await becomes(() => figureOf(page, 'Set').textContent(), '64 × 64\u00a0in');
+      await becomes(() => figureOf(page, 'Sew').textContent(), '475 seams · 12 h');
+
+      await page.getByRole('button', { name: 'Rows: one less' }).click();
+      await becomes(() => figureOf(page, 'Set').textContent(), '64 × 55\u00a0in');
+      await title(page).fill('Winter class');
+      await kept(page);
+      await page.reload();
+      await drawn(page);
+      await becomes(() => figureOf(page, 'Set').textContent(), '64 × 55\u00a0in');
+      assert.equal(await title(page).inputValue(), 'Winter class');
+
+      await page.getByRole('button', { name: 'Undo' }).click();
+      assert.equal(await title(page).inputValue(), 'Harvest Home');
+      await page.getByRole('button', { name: 'Undo' }).click();
+      await becomes(() => figureOf(page, 'Set').textContent(), '64 × 64\u00a0in');
+      assert.ok(await page.getByRole('button', { name: 'Undo' }).isDisabled());
+      await kept(page);
+      await page.reload();
+      await drawn(page);
+      await page.getByRole('button', { name: 'Redo' }).click();
+      await becomes(() => figureOf(page, 'Set').textContent(), '64 × 55\u00a0in');
+      assert.deepEqual(faults, []);
+      await context.close();
+    });
+  }
+
+  it('has a block turned by keys alone, and says so', async () => {
+    const { page, context } = await opened.page();
+    await openDemo(page, opened.numeric);
+    const list = page.getByRole('listbox', { name: /^The quilt/ });
+    await list.focus();
+    await page.keyboard.press('End');
+    const chosen = page.locator('[role=option][aria-selected=true]');
+    // from the border at the end back up into the blocks
+    for (let i = 0; i < 6 && !/Log cabin/.test((await chosen.textContent()) ?? ''); i++)
+      await page.keyboard.press('ArrowUp');
+    const before = (await chosen.textContent()) ?? '';
+    assert.match(before, /^Log cabin, row 6, place \d.* \d+ of \d+$/);
+    await page.keyboard.press('ArrowLeft');
+    assert.notEqual(await chosen.textContent(), before);
+    await page.keyboard.press('ArrowRight');
+    assert.equal(await chosen.textContent(), before);
+
+    const turned = async () => /turned (\d+)/.exec((await chosen.textContent()) ?? '')?.[1] ?? '0';
+    const was = Number(await turned());
+    await page.keyboard.press('t');
+    await becomes(turned, String((was + 90) % 360));
+    // into the block: its pieces, with cloth and cut size
+    await list.focus();
+    await page.keyboard.press('Enter');
+    await page.getByRole('listbox', { name: /^Pieces of Log cabin/ }).waitFor();
+    assert.match((await chosen.textContent()) ?? '', /^Piece A, Ember, cut 3½ × 3½\u00a0in, 1 of 13$/);
+    await page.keyboard.press('Escape');
+    await list.waitFor();
+    await page.keyboard.press('Control+z');
+    await becomes(turned, String(was));
+    await context.close();
+  });
+
+  it('goes back through its addresses and loses no edit', async () => {
+    const { page, context } = await opened.page();
+    await openDemo(page, opened.local);
+    await title(page).fill('Kept');
+    await page.getByRole('link', { name: 'Seamstead' }).click();
+    await page.getByRole('heading', { name: 'Your quilts' }).waitFor();
+    await page.getByRole('link', { name: /Kept/ }).waitFor();
+    await page.goBack();
+    await drawn(page);
+    assert.equal(await title(page).inputValue(), 'Kept');
+    await context.close();
+  });
+
+  it('shows in one tab what another does, and lets the maker choose where both changed one place', async () => {
+    const { page, context } = await opened.page();
+    await openDemo(page, opened.numeric);
+    await kept(page);
+    const other = await context.newPage();
+    await other.goto(page.url());
+    await drawn(other);
+    await page.getByRole('button', { name: 'Columns: one more' }).click();
+    await becomes(() => figureOf(other, 'Set').textContent(), '73 × 64\u00a0in');
+    await title(other).fill('From the other tab');
+    await becomes(() => title(page).inputValue(), 'From the other tab');
+    // both at once: one tab is kept from hearing of it until it saves
+    await context.setOffline(true);
+    await page.evaluate(() => {
+      BroadcastChannel.prototype.postMessage = () => undefined;
+    });
+    await title(page).fill('Mine');
+    await kept(page);
+    await title(other).fill('Theirs');
+    await other.getByRole('alert').waitFor();
+    await other.getByRole('button', { name: 'What the other tab has' }).click();
+    assert.equal(await title(other).inputValue(), 'Mine');
+    await context.close();
+  });
+
+  it('prints the pattern, and says what stands in the way of one that cannot be', async () => {
+    const { page, context, faults } = await opened.page();
+    await openDemo(page, opened.numeric);
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Print the pattern' }).click(),
+    ]);
+    assert.equal(download.suggestedFilename(), 'harvest-home.pdf');
+    const chunks: Buffer[] = [];
+    for await (const chunk of await download.createReadStream()) chunks.push(Buffer.from(chunk));
+    assert.ok(Buffer.concat(chunks).toString('latin1').startsWith('%PDF-'));
+    assert.deepEqual(faults, []);
+    await context.close();
+  });
+
+  it('says what is wrong with a file that it cannot open, and opens one that it can', async () => {
+    const { page, context } = await opened.page();
+    await page.goto(opened.local);
+    const give = async (name: string, text: string) => {
+      const [chooser] = await Promise.all([
+        page.waitForEvent('filechooser'),
+        page.getByRole('button', { name: 'From a file' }).click(),
+      ]);
+      await chooser.setFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
+    };
+    await give('wrong.json', '{"format": "seamstead-quilt", "version": 1, "unit": "ell"}');
+    const sheet = page.getByRole('dialog', { name: 'wrong.json cannot be opened' });
+    await sheet.getByText('/unit').waitFor();
+    await sheet.getByRole('button', { name: 'Close' }).click();
+    await page.getByRole('button', { name: 'Blank, in centimetres' }).click();
+    await drawn(page);
+    await becomes(() => figureOf(page, 'Set').textContent(), '24 × 24\u00a0cm');
+    await context.close();
+  });
+
+  it('shows inches as centimetres and leaves what is stored alone', async () => {
+    const { page, context } = await opened.page();
+    await openDemo(page, opened.local);
+    await page.getByRole('button', { name: 'More', exact: true }).click();
+    await page.getByRole('menuitem', { name: 'How you like it' }).click();
+    await page.getByRole('radio', { name: 'in centimetres' }).check();
+    await page.getByRole('button', { name: 'Close' }).click();
+    // 64 in are 162.56 cm: 1 in = 2.54 cm exactly
+    await becomes(() => figureOf(page, 'Set').textContent(), '162.56 × 162.56\u00a0cm');
+    assert.ok(await page.getByRole('button', { name: 'Undo' }).isDisabled());
+    await context.close();
+  });
+
+  it('finds and runs a command by its words, and lists keys that can be switched off', async () => {
+    const { page, context } = await opened.page();
+    await openDemo(page, opened.local);
+    await page.keyboard.press('Control+k');
+    await page.getByRole('searchbox').fill('all quilts');
+    await page.keyboard.press('Enter');
+    await page.getByRole('heading', { name: 'Your quilts' }).waitFor();
+    await page.keyboard.press('?');
+    await page.getByRole('checkbox', { name: 'Use these keys' }).uncheck();
+    await page.getByRole('button', { name: 'Close' }).click();
+    await page.keyboard.press('n');
+    await page.waitForTimeout(300);
+    assert.ok(await page.getByRole('heading', { name: 'Your quilts' }).isVisible());
+    await context.close();
+  });
+});
