@@ -55,8 +55,8 @@ test('every layout is well-formed and fits the page', () => {
   }
 });
 
-/** The first cloth of the specimen, cut otherwise: 40 wide, a panel of 50 and small squares. */
-const withPanel = (): FabricPlan => {
+/** The first cloth of the specimen, cut otherwise: 40 wide, panels of 50 and small squares. */
+const withPanels = (widths: readonly number[]): FabricPlan => {
   const [fabric] = plan.fabrics as [FabricPlan];
   const piece = (width: number, height: number, of: number) => ({
     at: length(0),
@@ -64,22 +64,38 @@ const withPanel = (): FabricPlan => {
     pieces: [{ at: length(0), cut: [length(width), length(height)], turned: false, of } as const],
   });
   const strips = [
-    { at: length(0), height: length(50), parts: [piece(30, 50, 0)] },
-    { at: length(50), height: length(2), parts: [piece(2, 2, 0)] },
+    ...widths.map((width, i) => ({ at: length(50 * i), height: length(50), parts: [piece(width, 50, i)] })),
+    { at: length(50 * widths.length), height: length(2), parts: [piece(2, 2, widths.length)] },
   ];
+  const long = length(50 * widths.length + 2);
   const laid = {
-    layout: { width: length(40), length: length(52), strips },
-    bound: length(52),
+    layout: { width: length(40), length: long, strips },
+    bound: long,
     boundKind: 'area',
   } as const;
   return { ...fabric, laid, directions: directionsFor({ laid, allowances: null, unit: 'in' }) };
 };
 
 test('a strip longer than the cloth is wide is drawn apart, so that the others stay legible', () => {
-  const pictures = drawn(withPanel());
+  const pictures = drawn(withPanels([30]));
   assert.equal(pictures.length, 2);
   const scales = pictures.map(({ svg }) => Number(/<rect x="1" y="[\d.]+" width="([\d.]+)"/.exec(svg)?.[1]) / 40);
   assert.ok((scales[1] as number) > (scales[0] as number), 'the low strips are drawn larger');
   assert.match(pictures[0]?.svg ?? '', />1</);
   assert.match(pictures[1]?.svg ?? '', />2</);
+});
+
+test('two strips longer than the cloth is wide stand side by side in one picture, at one scale', () => {
+  const [tall, low, ...more] = drawn(withPanels([30, 20]));
+  assert.ok(tall && low && more.length === 0);
+  const places = [...tall.svg.matchAll(/<g transform="translate\(([\d.]+) 0\)">/g)].map(([, x]) => Number(x));
+  const grounds = [
+    ...tall.svg.matchAll(/<rect x="1" y="([\d.]+)" width="([\d.]+)" height="([\d.]+)"[^>]*dasharray/g),
+  ].map(([, ...figures]) => figures.map(Number));
+  assert.equal(places.length, 2);
+  assert.deepEqual(grounds[0], grounds[1]);
+  const [, width = 0, height = 0] = grounds[0] ?? [];
+  assert.ok((places[1] ?? 0) > width, 'the second begins right of the first');
+  assert.ok(Math.abs(width / height - 40 / 50) < 1e-3);
+  assert.ok(tall.widthPt <= 480);
 });

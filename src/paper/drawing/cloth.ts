@@ -1,5 +1,6 @@
 // A cloth laid out for cutting, to scale: each kind of strip once with its number, its cuts in their order, the pieces in
-// it with their marks, what is worth keeping with its name, waste pale. A long cloth goes on over several pictures.
+// it with their marks, what is worth keeping with its name, waste pale. A long cloth goes on over several pictures; strips
+// longer than it is wide stand side by side.
 
 import type { FabricPlan } from '#craft';
 import type { CutPart, PatternCut } from '#craft/directions';
@@ -7,14 +8,16 @@ import type { Unit } from '#craft/measure';
 import type { ClothSign } from '#paper/cloth';
 import { lengthOnPaper, sizeOnPaper } from '#paper/lengths';
 import { dimension } from './arrow.ts';
-import { marksIn, pieceRect } from './cut-marks.ts';
-import { drawCutSteps, mostStepsPt, stepsPt } from './cut-steps.ts';
-import { cutEdgePt, hairlinePt, hush, inkOn, lettering, softInk } from './ink.ts';
-import { drawRemnant, drawRemnants } from './offcuts.ts';
+import { drawClothStrip } from './cloth-strip.ts';
+import { marksIn } from './cut-marks.ts';
+import { mostStepsPt, stepsPt } from './cut-steps.ts';
+import { lettering, softInk } from './ink.ts';
+import { drawRemnant } from './offcuts.ts';
 import type { PrintWay } from './print-arrow.ts';
 import { printArrow } from './print-arrow.ts';
 import type { Drawing } from './svg.ts';
-import { element, picture } from './svg.ts';
+import { picture } from './svg.ts';
+import { drawTallStrips, tallLines } from './tall-strips.ts';
 
 export interface ClothPicture {
   readonly fabric: FabricPlan;
@@ -37,6 +40,8 @@ const twoLinesPt = 20;
 /** A long cloth is drawn smaller, so that it does not fill page after page; but never narrower than this. */
 const wishedHeightPt = 340;
 const leastWidthPt = 100;
+/** Of strips side by side. */
+const wishedTallPt = 270;
 /** Never larger than this many points an inch of cloth, or a small cloth would fill its page. */
 const mostScale = { in: 9, cm: 9 / 2.54 } as const;
 
@@ -50,6 +55,8 @@ interface Keeping {
 
 const isStrip = (row: Row): row is PatternCut => 'strip' in row;
 
+const isEnd = (row: Row): row is Keeping => !isStrip(row);
+
 const highOf = (row: Row): number => (isStrip(row) ? row.strip.height : row.size[1]);
 
 const rowsOf = ({ directions }: FabricPlan): readonly Row[] =>
@@ -59,8 +66,16 @@ const rowsOf = ({ directions }: FabricPlan): readonly Row[] =>
   ]);
 
 export const drawCloth = (of: ClothPicture): readonly Drawing[] => {
-  const pages = apart(rowsOf(of.fabric), of.fabric.laid.layout.width).flatMap((rows) => pagesOf(of, rows));
-  return pages.map((page, index) => drawPage(of, { ...page, alt: of.alt(index + 1, pages.length) }));
+  const { tall, low } = apart(rowsOf(of.fabric), of.fabric.laid.layout.width);
+  const tallPages = tallPagesOf(of, tall);
+  // the end of the cloth alone is no reason for another picture
+  const joined = low.some(isStrip) ? null : withEnds(of, tallPages, low.filter(isEnd));
+  const pages = joined === null ? pagesOf(of, low) : [];
+  const parts = tallPages.length + pages.length;
+  return [
+    ...(joined ?? tallPages).map((page, index) => drawTallPage(of, { ...page, alt: of.alt(index + 1, parts) })),
+    ...pages.map((page, index) => drawPage(of, { ...page, alt: of.alt(tallPages.length + index + 1, parts) })),
+  ];
 };
 
 interface Page {
@@ -68,12 +83,71 @@ interface Page {
   readonly scale: number;
 }
 
-/** Strips longer than the cloth is wide would make all others tiny: they have pictures of their own. */
-const apart = (rows: readonly Row[], width: number): readonly (readonly Row[])[] => {
-  const tall = rows.filter((row) => highOf(row) > width);
-  const low = rows.filter((row) => highOf(row) <= width);
-  // the end of the cloth alone is no reason for another picture
-  return tall.length > 0 && low.some(isStrip) ? [tall, low] : [rows];
+/** Strips longer than the cloth is wide would make all others tiny: they have a picture of their own, side by side. */
+const apart = (
+  rows: readonly Row[],
+  width: number,
+): { readonly tall: readonly PatternCut[]; readonly low: readonly Row[] } => {
+  const tall = rows.filter(isStrip).filter(({ strip }) => strip.height > width);
+  const low = rows.filter((row) => !isStrip(row) || row.strip.height <= width);
+  return tall.length > 1 || (tall.length === 1 && low.some(isStrip)) ? { tall, low } : { tall: [], low: rows };
+};
+
+/** Lines of tall strips, as many as a picture has room for. */
+const tallPagesOf = (of: ClothPicture, patterns: readonly PatternCut[]): readonly TallPage[] => {
+  if (patterns.length === 0) return [];
+  const room = of.fitPt[1] - headPt - printPt;
+  const { lines, scale, linePt } = tallLines({
+    patterns,
+    width: of.fabric.laid.layout.width,
+    fitPt: [of.fitPt[0], room],
+    wishedHighPt: wishedTallPt,
+    mostScale: mostScale[of.unit],
+  });
+  const onePage = Math.max(1, Math.floor(room / linePt));
+  return Array.from({ length: Math.ceil(lines.length / onePage) }, (_, page) => {
+    const shown = lines.slice(page * onePage, (page + 1) * onePage);
+    return { lines: shown, ends: [], scale, heightPt: headPt + printPt + shown.length * linePt };
+  });
+};
+
+/** The end of the cloth below the last tall strips; null where it has no room there. */
+const withEnds = (
+  of: ClothPicture,
+  pages: readonly TallPage[],
+  ends: readonly Keeping[],
+): readonly TallPage[] | null => {
+  const last = pages.at(-1);
+  if (last === undefined) return null;
+  const takes = ends.reduce((sum, end) => sum + rowPt(of, end, last.scale), 0);
+  return last.heightPt + takes > of.fitPt[1] ? null : [...pages.slice(0, -1), { ...last, ends }];
+};
+
+interface TallPage {
+  readonly lines: readonly (readonly PatternCut[])[];
+  readonly ends: readonly Keeping[];
+  readonly scale: number;
+  /** Without the ends. */
+  readonly heightPt: number;
+}
+
+const drawTallPage = (of: ClothPicture, { lines, ends, scale, alt }: TallPage & { readonly alt: string }): Drawing => {
+  const head = of.print === null ? headPt : headPt + printPt;
+  const { width } = of.fabric.laid.layout;
+  const tall = drawTallStrips({ ...of, lines, width, scale, y: head });
+  const arrow = of.print === null ? '' : printArrow(of.print, { x: width * scale + 24, y: 10 });
+  let y = head + tall.heightPt;
+  const below: string[] = [];
+  for (const row of ends) {
+    below.push(...drawEnd(of, { row, scale, y }));
+    y += rowPt(of, row, scale);
+  }
+  return picture({
+    widthPt: Math.max(tall.widthPt, width * scale + notesPt),
+    heightPt: y,
+    alt,
+    parts: [widthLine(of, scale), arrow, ...tall.parts, ...below],
+  });
 };
 
 const pagesOf = (of: ClothPicture, rows: readonly Row[]): readonly Page[] => {
@@ -115,17 +189,18 @@ const inPages = (
   return pages;
 };
 
+const widthLine = (of: ClothPicture, scale: number): string =>
+  dimension({
+    from: { x: 1, y: 3.5 },
+    to: { x: 1 + of.fabric.laid.layout.width * scale, y: 3.5 },
+    text: `${lengthOnPaper(of.fabric.laid.layout.width, of.unit)} ${of.across ?? 'usable width'}`,
+    sizePt: 7,
+  });
+
 const drawPage = (of: ClothPicture, page: Page & { readonly alt: string }): Drawing => {
   const { scale } = page;
   const widthPt = of.fabric.laid.layout.width * scale;
-  const parts: string[] = [
-    dimension({
-      from: { x: 1, y: 3.5 },
-      to: { x: 1 + widthPt, y: 3.5 },
-      text: `${lengthOnPaper(of.fabric.laid.layout.width, of.unit)} ${of.across ?? 'usable width'}`,
-      sizePt: 7,
-    }),
-  ];
+  const parts: string[] = [widthLine(of, scale)];
   // beside the cloth's head, where the notes leave room
   if (of.print !== null) parts.push(printArrow(of.print, { x: widthPt + 40, y: 10 }));
   let y = of.print === null ? headPt : headPt + printPt;
@@ -138,48 +213,19 @@ const drawPage = (of: ClothPicture, page: Page & { readonly alt: string }): Draw
 
 const drawStrip = (
   of: ClothPicture,
-  at: { readonly row: PatternCut; readonly scale: number; readonly y: number },
+  { row, scale, y }: { readonly row: PatternCut; readonly scale: number; readonly y: number },
 ): readonly string[] => {
-  const { row, scale, y } = at;
-  const { sign } = of;
+  const { parts, note, unmarked } = drawClothStrip({ ...of, ...of.fabric.laid.layout, pattern: row, scale, y });
   const widthPt = of.fabric.laid.layout.width * scale;
   const heightPt = row.strip.height * scale;
-  const pieces = row.strip.parts.flatMap((part) =>
-    part.pieces.map((piece) => ({ piece, rect: pieceRect({ part, piece, scale, y }) })),
-  );
-  const marks = marksIn({ kind: row, scale, y, sign });
   // two lines of notes hang from a low strip, and stand in the middle of a high one
-  const noteY = marks.unmarked === '' ? y + heightPt / 2 : y + Math.max(4, heightPt / 2 - 4.5);
-  const note = `${row.count} ${row.count === 1 ? 'strip' : 'strips'} ${lengthOnPaper(row.strip.height, of.unit)}`;
+  const noteY = unmarked === '' ? y + heightPt / 2 : y + Math.max(4, heightPt / 2 - 4.5);
+  const beside = { x: widthPt + numberPt, anchor: 'start' } as const;
   return [
-    element('rect', {
-      x: 1,
-      y,
-      width: widthPt,
-      height: heightPt,
-      fill: hush,
-      stroke: softInk,
-      'stroke-width': hairlinePt,
-      'stroke-dasharray': '2 1',
-    }),
-    ...drawRemnants({ offcuts: row.offcuts, scale, x: 1, y }),
-    ...pieces.map(({ rect }) =>
-      element('rect', { ...rect, fill: sign.colour, stroke: inkOn(sign.colour), 'stroke-width': cutEdgePt }),
-    ),
-    ...marks.labels,
-    ...drawCutSteps({ pattern: row, scale, y }),
-    lettering({ text: String(row.number), x: widthPt + 9, y: noteY, sizePt: 8, anchor: 'start', weight: 600 }),
-    lettering({ text: note, x: widthPt + numberPt, y: noteY, sizePt: 8, anchor: 'start', weight: 600 }),
-    marks.unmarked === ''
-      ? ''
-      : lettering({
-          text: marks.unmarked,
-          x: widthPt + numberPt,
-          y: noteY + 9,
-          sizePt: 7,
-          anchor: 'start',
-          fill: softInk,
-        }),
+    ...parts,
+    lettering({ ...beside, text: String(row.number), x: widthPt + 9, y: noteY, sizePt: 8, weight: 600 }),
+    lettering({ ...beside, text: note, y: noteY, sizePt: 8, weight: 600 }),
+    unmarked === '' ? '' : lettering({ ...beside, text: unmarked, y: noteY + 9, sizePt: 7, fill: softInk }),
   ];
 };
 

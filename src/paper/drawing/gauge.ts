@@ -15,6 +15,8 @@ const padPt = 6;
 const headPt = 10;
 const rowPt = 11;
 const sizePt = 8;
+/** Below the labels: where two sheets join, room for their diamonds. */
+const footPt = 32;
 
 export const gauge = (of: { readonly marks: readonly GaugeMark[]; readonly scale: number }): WholeDrawing => {
   const marks = of.marks.toSorted((a, b) => a.at - b.at);
@@ -29,19 +31,17 @@ export const gauge = (of: { readonly marks: readonly GaugeMark[]; readonly scale
     ends[row] = x;
     return { ...mark, x, row };
   });
-  const heightPt = headPt + (ends.length + 1) * rowPt;
-  const bar: Polygon = [
-    at(padPt, headPt),
-    at(padPt + long, headPt),
-    at(padPt + long, headPt + heightPt),
-    at(padPt, headPt + heightPt),
-  ];
+  const labelsPt = headPt + ends.length * rowPt;
+  const heightPt = labelsPt + footPt;
+  const bar: Polygon = [at(padPt, headPt), at(padPt + long, headPt), at(padPt + long, heightPt), at(padPt, heightPt)];
   return {
     // a long word at a short mark stands out on the left
     widthPt: long + 2 * padPt,
-    heightPt: heightPt + headPt + padPt,
+    heightPt: heightPt + padPt,
     labelsAre: 'at-marks',
     overlapPt: 18,
+    clear: placed.map(({ x }) => ({ from: x - 3, to: x + 3 })),
+    diamondsAt: [0.22, 0.74].map((share) => (labelsPt + footPt * share) / (heightPt + padPt)) as [number, number],
     outlines: [bar],
     parts: [
       element('path', {

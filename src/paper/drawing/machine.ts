@@ -1,6 +1,5 @@
-// The same step as it lies at the machine: the unit turned so that the new seam (of a set-in seam the first leg) is
-// at the right hand, the
-// next part on top wrong side up, right edges together, the seam line dashed.
+// The same step as it lies at the machine: the unit turned so that the new seam (of a set-in seam the first leg) is at the
+// right hand, the next part on top wrong side up, right edges together, the seam line dashed.
 
 import type { Side } from '#craft/design';
 import type { Point, Polygon } from '#ground/plane';
@@ -115,15 +114,14 @@ const allowance = (seam: Polygon, width: number, signs: readonly ClothSign[]): s
   });
 };
 
+/** Dashes on white, or they would be lost on the edge of the patch that lies under them. */
 const seamLine = (seam: Polygon): string => {
   const box = boxOf(seam);
-  return element('path', {
-    d: `M${numberText(box.x)} ${numberText(box.y - 3)}V${numberText(box.y + box.height + 3)}`,
-    stroke: ink,
-    'stroke-width': 0.9,
-    'stroke-dasharray': '3 1.5',
-    fill: 'none',
-  });
+  const d = `M${numberText(box.x)} ${numberText(box.y - 3)}V${numberText(box.y + box.height + 3)}`;
+  return (
+    element('path', { d, stroke: '#ffffff', 'stroke-width': 1.3, fill: 'none' }) +
+    element('path', { d, stroke: ink, 'stroke-width': 0.9, 'stroke-dasharray': '3 1.5', fill: 'none' })
+  );
 };
 
 const isCovered = (outline: Polygon, by: readonly Polygon[]): boolean => {

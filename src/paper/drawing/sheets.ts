@@ -24,7 +24,7 @@ export interface SheetsPicture {
 
 const mostScale = { in: 9, cm: 9 / 2.54 } as const;
 const mostAbreast = 3;
-const gapPt = 12;
+const gapPt = 16;
 const captionPt = 13;
 const notePt = 10;
 
@@ -69,7 +69,7 @@ export const drawSheets = (of: SheetsPicture): readonly Drawing[] => {
 };
 
 /** Beside each strip its number, as the directions count. */
-const stripNumberPt = 8;
+const stripNumberPt = 12;
 
 /** Above the sheets, where there is one. */
 const printPt = 22;
@@ -113,7 +113,7 @@ const drawSheet = (
           text: unmarked.join(', '),
           x: 1,
           y: captionPt + sheet.length * scale + notePt / 2,
-          sizePt: 6.5,
+          sizePt: 7,
           anchor: 'start',
           fill: softInk,
         }),
@@ -149,9 +149,9 @@ const drawStrip = ({
   );
   const number = lettering({
     text: String(pattern.number),
-    x: width * scale + 3,
+    x: width * scale + 4,
     y: y + (strip.height * scale) / 2,
-    sizePt: 6.5,
+    sizePt: 8,
     anchor: 'start',
     weight: 600,
   });

@@ -17,8 +17,18 @@ export interface WholeDrawing {
   readonly labelsAre: 'free' | 'at-marks';
   /** What two sheets share, the join in its middle. */
   readonly overlapPt: number;
+  /** What an upright join keeps clear of besides labels, where it can. */
+  readonly clear?: readonly Stretch[];
+  /** Where the diamonds stand on a join, as shares of the side of a sheet; a quarter from either end where it does not say. */
+  readonly diamondsAt?: readonly [number, number];
   /** What must be on some sheet: sheets that none of these reach are left out. */
   readonly outlines: readonly Polygon[];
+}
+
+/** From one place to another, in points. */
+export interface Stretch {
+  readonly from: number;
+  readonly to: number;
 }
 
 export interface SheetName {
@@ -45,7 +55,11 @@ export const drawTiles = (of: {
 }): readonly Tile[] => {
   const { whole } = of;
   const { overlapPt } = whole;
-  const columns = spansOf(whole.widthPt, { room: of.fitPt[0], overlapPt, clear: whole.labels.map(acrossOf) });
+  const columns = spansOf(whole.widthPt, {
+    room: of.fitPt[0],
+    overlapPt,
+    clear: [...whole.labels.map(acrossOf), ...(whole.clear ?? [])],
+  });
   const rows = spansOf(whole.heightPt, { room: of.fitPt[1], overlapPt, clear: whole.labels.map(downOf) });
   const windows = rows.flatMap((down, row) =>
     columns.map((across, column) => ({
@@ -54,13 +68,19 @@ export const drawTiles = (of: {
       box: { x: across.from, y: down.from, width: across.to - across.from, height: down.to - down.from },
     })),
   );
-  const marks = joinMarks({ columns, rows, overlapPt, whole: [whole.widthPt, whole.heightPt] });
-  const lettersOn = lettersBy(
-    whole.labelsAre === 'free'
-      ? whole.labels.map((label) => besideJoins(label, middlesOf(columns, overlapPt)))
-      : whole.labels,
-    windows.map(({ box }) => box),
-  );
+  const marks = joinMarks({
+    columns,
+    rows,
+    overlapPt,
+    whole: [whole.widthPt, whole.heightPt],
+    diamondsAt: whole.diamondsAt ?? [0.25, 0.75],
+  });
+  const joins = { upright: middlesOf(columns, overlapPt), level: middlesOf(rows, overlapPt) };
+  const lettersOn = lettersBy({
+    labels: whole.labelsAre === 'free' ? whole.labels.map((label) => besideJoins(label, joins)) : whole.labels,
+    boxes: windows.map(({ box }) => box),
+    joins,
+  });
   return windows
     .filter(({ box }) => whole.outlines.some((outline) => reaches(outline, box)))
     .map(({ row, column, box }, index) => {
@@ -70,27 +90,41 @@ export const drawTiles = (of: {
     });
 };
 
-/** A label that would lie on an upright join stands right of it. */
-const besideJoins = (label: Lettered, joins: readonly number[]): Lettered => {
+/** Where two sheets are laid on each other. */
+interface Joins {
+  readonly upright: readonly number[];
+  readonly level: readonly number[];
+}
+
+/** A label that would lie on a join stands right of it, or below it. */
+const besideJoins = (label: Lettered, joins: Joins): Lettered => {
   const half = textWidthPt(label.text, label.sizePt) / 2;
-  const join = joins.find((x) => Math.abs(label.x - x) < half + 1);
-  return join === undefined ? label : { ...label, x: join + half + 6 };
+  const upright = joins.upright.find((x) => Math.abs(label.x - x) < half + 1);
+  const level = joins.level.find((y) => Math.abs(label.y - y) < label.sizePt);
+  return {
+    ...label,
+    x: upright === undefined ? label.x : upright + half + 6,
+    y: level === undefined ? label.y : level + label.sizePt + 3,
+  };
 };
 
 /** A label that no sheet has room for stands on the one where its middle lies, moved in from the edge. */
-const lettersBy = (labels: readonly Lettered[], boxes: readonly Box[]): ((box: Box) => readonly string[]) => {
+const lettersBy = (of: {
+  readonly labels: readonly Lettered[];
+  readonly boxes: readonly Box[];
+  readonly joins: Joins;
+}): ((box: Box) => readonly string[]) => {
+  const { labels, boxes, joins } = of;
   const edgePt = 2;
-  // white behind it, where the lines on which sheets join run through
-  const written = (label: Lettered, x: number): string =>
-    (boxes.length === 1
-      ? ''
-      : element('rect', {
-          x: x - textWidthPt(label.text, label.sizePt) / 2,
-          y: label.y - label.sizePt / 2,
-          width: textWidthPt(label.text, label.sizePt),
-          height: label.sizePt,
-          fill: '#ffffff',
-        })) + lettering({ ...label, x });
+  const written = (label: Lettered, x: number): string => {
+    const width = textWidthPt(label.text, label.sizePt);
+    const box = { x: x - width / 2, y: label.y - label.sizePt / 2, width, height: label.sizePt };
+    // white behind it, where the lines on which sheets join run through
+    const isCrossed =
+      joins.upright.some((join) => join > box.x && join < box.x + box.width) ||
+      joins.level.some((join) => join > box.y && join < box.y + box.height);
+    return (isCrossed ? element('rect', { ...box, fill: '#ffffff' }) : '') + lettering({ ...label, x });
+  };
   const halfOf = ({ text, sizePt }: Lettered): number => textWidthPt(text, sizePt) / 2 + edgePt;
   const isHeld = (label: Lettered, box: Box): boolean =>
     label.x - halfOf(label) >= box.x &&
@@ -108,29 +142,24 @@ const lettersBy = (labels: readonly Lettered[], boxes: readonly Box[]): ((box: B
     });
 };
 
-interface Span {
-  readonly from: number;
-  readonly to: number;
-}
-
 /** Where a label stands, with a little room. */
-const acrossOf = ({ text, x, sizePt }: Lettered): Span => {
+const acrossOf = ({ text, x, sizePt }: Lettered): Stretch => {
   const half = textWidthPt(text, sizePt) / 2 + 2;
   return { from: x - half, to: x + half };
 };
 
-const downOf = ({ y, sizePt }: Lettered): Span => ({ from: y - sizePt * 0.7, to: y + sizePt * 0.7 });
+const downOf = ({ y, sizePt }: Lettered): Stretch => ({ from: y - sizePt * 0.7, to: y + sizePt * 0.7 });
 
 /** Stretches that overlap, as few as fit: of about equal length, the strips that they share clear of labels where that can be. */
 const spansOf = (
   whole: number,
-  of: { readonly room: number; readonly overlapPt: number; readonly clear: readonly Span[] },
-): readonly Span[] => {
+  of: { readonly room: number; readonly overlapPt: number; readonly clear: readonly Stretch[] },
+): readonly Stretch[] => {
   const { overlapPt } = of;
   if (whole <= of.room) return [{ from: 0, to: whole }];
   const count = Math.ceil((whole - overlapPt) / (of.room - overlapPt));
   const step = (whole - overlapPt) / count;
-  const spans: Span[] = [];
+  const spans: Stretch[] = [];
   for (let i = 0, from = 0; i < count; i++) {
     const isLast = i === count - 1;
     // what is left after this one must fit into the others
@@ -149,7 +178,7 @@ const clearEnd = (of: {
   readonly least: number;
   readonly most: number;
   readonly overlapPt: number;
-  readonly clear: readonly Span[];
+  readonly clear: readonly Stretch[];
 }): number => {
   const wished = Math.min(Math.max(of.wished, of.least), of.most);
   const far = Math.ceil(of.most - of.least);
@@ -160,29 +189,29 @@ const clearEnd = (of: {
   return ends.find(({ covers }) => covers <= fewest + 1e-6)?.to ?? wished;
 };
 
-const coveredBy = (strip: Span, spans: readonly Span[]): number =>
+const coveredBy = (strip: Stretch, spans: readonly Stretch[]): number =>
   spans.reduce((sum, { from, to }) => sum + Math.max(0, Math.min(to, strip.to) - Math.max(from, strip.from)), 0);
 
-/** Where two sheets are laid on each other. */
-const middlesOf = (spans: readonly Span[], overlapPt: number): readonly number[] =>
+const middlesOf = (spans: readonly Stretch[], overlapPt: number): readonly number[] =>
   spans.slice(1).map(({ from }) => from + overlapPt / 2);
 
 const joinMarks = (of: {
-  readonly columns: readonly Span[];
-  readonly rows: readonly Span[];
+  readonly columns: readonly Stretch[];
+  readonly rows: readonly Stretch[];
   readonly overlapPt: number;
   readonly whole: readonly [number, number];
+  readonly diamondsAt: readonly [number, number];
 }): readonly string[] => {
-  const quarters = (spans: readonly Span[]): readonly number[] =>
-    spans.flatMap(({ from, to }) => [0.25, 0.75].map((share) => from + (to - from) * share));
+  const places = (spans: readonly Stretch[]): readonly number[] =>
+    spans.flatMap(({ from, to }) => of.diamondsAt.map((share) => from + (to - from) * share));
   return [
     ...middlesOf(of.columns, of.overlapPt).flatMap((x) => [
       joinLine({ x, y: 0 }, { x, y: of.whole[1] }),
-      ...quarters(of.rows).map((y) => diamond({ x, y })),
+      ...places(of.rows).map((y) => diamond({ x, y })),
     ]),
     ...middlesOf(of.rows, of.overlapPt).flatMap((y) => [
       joinLine({ x: 0, y }, { x: of.whole[0], y }),
-      ...quarters(of.columns).map((x) => diamond({ x, y })),
+      ...places(of.columns).map((x) => diamond({ x, y })),
     ]),
   ];
 };

@@ -90,7 +90,7 @@ const blockChapter = (
       drawBoard({
         block,
         signs: of.signs,
-        fitPt: [columnPt, 216],
+        fitPt: [columnPt, boardHighPt(block)],
         alt: `The board of ${title}: ${block.patches.length} pieces laid out in place: ${kinds.join(', ')}.`,
       }),
     ),
@@ -116,6 +116,12 @@ const blockChapter = (
     steps: block.steps.map((step) => stepCard(of, { block, step, title, place, counts })),
   };
 };
+
+/** As high as the table beside it, within reason: what a small board leaves is room for another row of steps. */
+const boardHighPt = ({ pieces }: BlockPlan): number => Math.min(216, Math.max(150, 52 + 17.5 * pieces.length));
+
+/** Six steps and the board share the first page of a block. */
+const stepHighPt = ({ steps }: BlockPlan): number => (steps.length <= 6 ? 86 : 94);
 
 const clothLetters = (signs: ClothSigns, { fabrics }: PlannedPiece): readonly string[] =>
   fabrics.map(({ fabric }) => signOf(signs, fabric).letter);
@@ -226,6 +232,7 @@ const stepCard = (
   const machine = `${machineText(step, newestOf(block, step))}${kindText(step, partnerOf(block, step))}`;
   const measures = checkSize(step.unfinished, of.plan.quilt);
   const drawn = { block, step, signs: of.signs, ruler: of.plan.quilt };
+  const highPt = stepHighPt(block);
   return {
     number: String(step.number),
     heading,
@@ -238,7 +245,7 @@ const stepCard = (
       `block-${at.place}-step-${step.number}`,
       drawStep({
         ...drawn,
-        fitPt: [142, 92],
+        fitPt: [142, highPt],
         alt: `${title}, step ${step.number} on the board: ${heading}. ${press} After pressing it measures ${measures}.`,
       }),
     ),
@@ -248,7 +255,7 @@ const stepCard = (
       drawMachine({
         ...drawn,
         seam: toNumber(seam),
-        fitPt: [80, 92],
+        fitPt: [80, highPt],
         alt: `${title}, step ${step.number} at the machine: ${machine} The seam line is dashed along the right edge.`,
       }),
     ),

@@ -37,7 +37,7 @@ const swatchOf = (sign: ClothSign, album: Album): Swatch => ({
   picture: shown(
     album,
     `swatch-${sign.letter}`,
-    drawSwatch({ sign, fitPt: [34, 18], alt: `Swatch of cloth ${sign.letter}, ${sign.name}` }),
+    drawSwatch({ sign, fitPt: [32, 15], alt: `Swatch of cloth ${sign.letter}, ${sign.name}` }),
   ),
   letter: sign.letter,
   name: sign.name,

@@ -12,6 +12,8 @@ import { topShape } from './top-shape.ts';
 
 export interface Cover {
   readonly picture: Picture;
+  /** The maker's own words, where they are few; more of them stand under the cloth to buy. */
+  readonly words: readonly string[];
   readonly facts: readonly { readonly name: string; readonly value: string }[];
   readonly swatches: readonly Swatch[];
   /** Cloths beyond those shown. */
@@ -25,6 +27,7 @@ export const coverOf = (of: {
   readonly signs: ClothSigns;
   readonly swatches: ReadonlyMap<string, Swatch>;
   readonly album: Album;
+  readonly words: readonly string[];
 }): Cover => {
   const { plan } = of;
   const { set } = plan.top;
@@ -38,6 +41,7 @@ export const coverOf = (of: {
       'quilt',
       drawQuilt({ plan, signs: of.signs, fitPt: [measurePt, measurePt], fill: 'colour', alt: quiltAlt(plan, size) }),
     ),
+    words: of.words,
     facts: [
       { name: 'Finished size', value: size },
       { name: 'Blocks', value: String(blocks) },

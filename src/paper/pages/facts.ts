@@ -94,18 +94,17 @@ export const factsOf = (of: {
   const has = (chapter: Chapter): boolean => chapters.includes(chapter);
   const { quilt } = plan;
   const swatches = swatchesFor(signs, album);
+  const words = linesOf(quilt.notes);
+  const wordsOnCover = has('cover') && quilt.notes.length <= mostOnCover && words.length <= mostLinesOnCover;
   const facts: PatternFacts = {
     chapters,
     title: quilt.title.trim() === '' ? 'A quilt without a name' : quilt.title,
     designer: quilt.designer,
-    maker: (has('cloth') ? quilt.notes : '')
-      .split('\n')
-      .map((line) => line.trim())
-      .filter((line) => line !== ''),
+    maker: has('cloth') && !wordsOnCover ? words : [],
     notices: has('cloth') ? noticesOf(plan) : [],
     before: has('cloth') ? beforeYouStart(plan) : [],
     handout: of.handout,
-    cover: has('cover') ? coverOf({ plan, signs, swatches, album }) : null,
+    cover: has('cover') ? coverOf({ plan, signs, swatches, album, words: wordsOnCover ? words : [] }) : null,
     sizes: sizePages({ sizes, signs, swatches, album, has }),
     sizeHeads: sizes.length === 0 ? [] : [sizeOf(plan), ...sizes.map(sizeTitle)],
     colourways: has('colourways') ? colourwayPages({ plan, signs, album }) : null,
@@ -134,6 +133,16 @@ export const factsOf = (of: {
   const read = chapters.length > 1 ? facts : factsOf({ ...of, album: new Map(), chapters: withoutGlossary });
   return { ...facts, glossary: glossaryOf(textsIn(read)) };
 };
+
+/** Of the maker's words: some five lines of the page, our own measure. */
+const mostOnCover = 400;
+const mostLinesOnCover = 4;
+
+const linesOf = (text: string): readonly string[] =>
+  text
+    .split('\n')
+    .map((line) => line.trim())
+    .filter((line) => line !== '');
 
 const withoutGlossary = usualChapters.filter((chapter) => chapter !== 'glossary');
 

@@ -267,6 +267,17 @@ test('like units are chained, with how many there are and how many a block takes
   );
 });
 
+test('a few words of the maker stand on the cover, many of them or without a cover with the cloth to buy', () => {
+  const factsWith = (notes: string, chapters: readonly ('cover' | 'cloth')[]) =>
+    patternPages(planOf(documentOf({ notes })), { chapters }).facts;
+  const few = factsWith('For a chair.\n\nOr a wall.', ['cover', 'cloth']);
+  assert.deepEqual([few.cover?.words, few.maker], [['For a chair.', 'Or a wall.'], []]);
+  const alone = factsWith('For a chair.', ['cloth']);
+  assert.deepEqual(alone.maker, ['For a chair.']);
+  const many = factsWith('Long. '.repeat(100), ['cover', 'cloth']);
+  assert.deepEqual([many.cover?.words, many.maker.length], [[], 1]);
+});
+
 test('a caution, a note or a correction stands only where its chapter is printed', () => {
   const { facts } = patternPages(planOf(documentOf({ notes: 'Ours' })), { chapters: ['cover'] });
   assert.deepEqual([facts.cautions, facts.before, facts.maker, facts.glossary], [[], [], [], []]);

@@ -83,14 +83,17 @@ export const colouringPage = (of: LooksOf): ColouringPage => ({
         drawBlock({
           ...looking(of, 'line'),
           block,
-          // alone it takes the page
-          fitPt: all.length === 1 ? [measurePt, measurePt] : [columnPt, columnPt],
+          fitPt: blockRoom(all.length),
           alt: `${title} in line alone, to colour in.`,
         }),
       ),
     };
   }),
 });
+
+/** One alone takes the page, two share it one above the other, more stand two abreast. */
+const blockRoom = (blocks: number): readonly [number, number] =>
+  blocks === 1 ? [measurePt, measurePt] : blocks === 2 ? [measurePt, 280] : [columnPt, columnPt];
 
 /** Edges to colour between are drawn stronger than those that part two greys. */
 const linePt = 0.8;

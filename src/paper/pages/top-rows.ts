@@ -17,22 +17,64 @@ export const rowParts = (plan: QuiltPlan): readonly TopPart[] => [
         ? `The rows run from lower left to upper right, and are numbered from the upper left corner. Sew each from its lower end to its upper end.${arrowText(plan)}`
         : `Sew each row from left to right.${arrowText(plan)}`,
     ],
-    table: {
-      head: ['Row', 'Holds', 'Press', 'Measures'],
-      shares: [0, 1, 0, 0],
-      rows: plan.top.set.rows.map((_, row) => rowLine(plan, row)),
-    },
+    table: rowTable(plan),
   }),
   topPart({
     heading: 'Joining the rows',
-    lead:
-      plan.top.set.rows.length > 1
+    lead: [
+      ...(plan.top.set.rows.length > 1
         ? ['Pin where seams meet; where their allowances lie in opposite directions, they lock.']
-        : [],
-    list: joinLines(plan),
+        : []),
+      ...(isJoinedAlike(plan) ? alikeLines(plan) : []),
+    ],
+    list: isJoinedAlike(plan) ? [] : joinLines(plan),
   }),
   ...(isSlanted(plan) ? [cornersPart(plan)] : []),
 ];
+
+/** Level rows that are joined alike have what the top measures with each of them in the table. */
+const rowTable = (plan: QuiltPlan): TopPart['table'] => {
+  const rows = plan.top.set.rows.map((_, row) => rowLine(plan, row));
+  if (isSlanted(plan) || !isJoinedAlike(plan))
+    return { head: ['Row', 'Holds', 'Press', 'Measures'], shares: [0, 1, 0, 0], rows };
+  const joined = joinSteps(plan).map(({ unfinished }) => checkSize(unfinished, plan.quilt));
+  return {
+    head: ['Row', 'Holds', 'Press', 'Measures', 'With the rows above'],
+    shares: [0, 1, 0, 0, 0],
+    rows: rows.map((row, i) => [...row, i === 0 ? '' : (joined[i - 1] ?? '')]),
+  };
+};
+
+const joinSteps = (plan: QuiltPlan): readonly TopStep[] => plan.top.steps.filter(({ stage }) => stage === 'rows');
+
+/** Whether each row is added below those before it, and every seam pressed the same way: then that is said once. */
+const isJoinedAlike = (plan: QuiltPlan): boolean => {
+  const steps = joinSteps(plan);
+  return (
+    steps.length > 1 &&
+    steps.length === plan.top.set.rows.length - 1 &&
+    steps.every((step, i) => step.pressTo === steps[0]?.pressTo && rowName(plan, step) === `row ${i + 2}`)
+  );
+};
+
+const alikeLines = (plan: QuiltPlan): readonly string[] => {
+  const [first] = joinSteps(plan);
+  if (first === undefined) return [];
+  const order = isSlanted(plan)
+    ? 'one after another, in the order of their numbers'
+    : 'one after another, from the top';
+  return [
+    `Add the rows ${order}: press each seam ${wayText(plan, first)}.`,
+    ...(isSlanted(plan) ? [] : [`The last column says what must be measured with each row on. ${wholeText(plan)}`]),
+  ];
+};
+
+/** What the rows measure when all are joined. */
+const wholeText = (plan: QuiltPlan): string => {
+  const last = joinSteps(plan).at(-1);
+  const size = last === undefined ? '' : checkSize(last.unfinished, plan.quilt);
+  return plan.top.set.borders.length > 0 ? `The middle measures ${size} before borders.` : `The top measures ${size}.`;
+};
 
 const arrowText = (plan: QuiltPlan): string =>
   plan.top.set.rows.some((_, row) => rowPressOf(plan, row) !== null)
@@ -104,9 +146,8 @@ const inTurn = (plan: QuiltPlan, steps: readonly TopStep[]): string => {
 };
 
 const joinLines = (plan: QuiltPlan): readonly string[] => {
-  const rows = plan.top.steps.filter(({ stage }) => stage === 'rows');
-  const last = rows.at(-1);
-  if (last === undefined) {
+  const rows = joinSteps(plan);
+  if (rows.length === 0) {
     return [
       isSlanted(plan)
         ? 'There is one row: the corners go onto it.'
@@ -119,9 +160,7 @@ const joinLines = (plan: QuiltPlan): readonly string[] => {
       (step) =>
         `Add ${rowName(plan, step)}: press the seam ${wayText(plan, step)}; it measures ${checkSize(step.unfinished, plan.quilt)}.`,
     ),
-    plan.top.set.borders.length > 0
-      ? `The middle measures ${checkSize(last.unfinished, plan.quilt)} before borders.`
-      : `The top measures ${checkSize(last.unfinished, plan.quilt)}.`,
+    wholeText(plan),
   ];
 };
 

@@ -54,6 +54,21 @@ test('on point the rows are told by their ends, the corners after them, and what
   );
 });
 
+test('rows that are joined alike are told once, with what the top measures with each of them', () => {
+  const row = [{ block: 'cabin' }, { block: 'cabin' }];
+  const top = topOf({ top: { rows: [row, row, row] } });
+  const { head, rows } = partOf(top, 'Rows').table ?? { head: [], rows: [] };
+  assert.equal(head.at(-1), 'With the rows above');
+  // by hand: blocks of 3, two across: 6 and its allowances by 3, 6 and 9 with theirs
+  assert.deepEqual(
+    rows.map((cells) => cells.at(-1)),
+    ['', '6½ × 6½\u00a0in', '6½ × 9½\u00a0in'],
+  );
+  const { lead, list } = partOf(top, 'Joining the rows');
+  assert.deepEqual(list, []);
+  assert.ok(lead.some((line) => line.includes('The top measures 6½ × 9½\u00a0in.')));
+});
+
 test('sections are told from the innermost out, a place kept for a block made elsewhere with its size', () => {
   const top = topOf({
     blocks: [cabin, fly, { id: 'panel', title: 'Painted panel', made: 'elsewhere', size: ['7', '3'] }],

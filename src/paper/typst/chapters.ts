@@ -14,28 +14,48 @@ export const chaptersTypst = `
   }
   if d.apart.len() > 0 { block(above: 9pt, list(..d.apart)) }
   set text(size: 9pt)
-  if d.kept != "" { block(above: 10pt, below: 5pt)[Worth keeping: #d.kept.] }
-  block(above: 5pt, below: 5pt, text(fill: soft)[In all: #d.effort.])
-  if d.easier.len() > 0 { block(above: 5pt, below: 10pt, { text(fill: soft)[Less work, if you like:]; list(..d.easier.map(e => text(fill: soft, e))) }) }
+  block(breakable: false, above: 10pt, {
+    if d.kept != "" { block(below: 5pt)[Worth keeping: #d.kept.] }
+    block(above: 5pt, below: 5pt, text(fill: soft)[In all: #d.effort.])
+    if d.easier.len() > 0 { block(above: 5pt, { text(fill: soft)[Less work, if you like:]; list(..d.easier.map(e => text(fill: soft, e))) }) }
+  })
 }
 
-// most: the height up to which the chart of a cloth is kept on one page
+// what is cut, the cloth laid out, and how it is cut: the layout stands below its list, a narrow one beside the directions.
+// A chart no higher than \`most\` is kept on one page; of a higher one the list with the layout.
+#let chart(c, most) = context {
+  let isNarrow = c.layouts.len() == 1 and c.layouts.first().widthPt <= 200
+  let list = {
+    heading(level: 2, {box(baseline: 4pt, picture(c.picture)); h(7pt); c.name; h(1fr); text(font: sans, size: 10pt, weight: 400, fill: soft, c.buy)})
+    block(breakable: c.pieces.len() > 14, ruled(columns: (auto, auto, auto, auto, 1fr), ([Mark], [Cut], [Size, across × along], [Shape], [For]),
+      c.pieces.map(p => (strong(p.mark), p.count, p.size, p.shape, p.usedFor))))
+  }
+  let laid(p) = block(above: 12pt, below: 12pt, breakable: false, picture(p))
+  let head = list + if not isNarrow { c.layouts.slice(0, 1).map(laid).join() }
+  let rest = if isNarrow {
+    block(above: 12pt, grid(columns: (1fr, auto), column-gutter: gutter, directed(c.directions), picture(c.layouts.first())))
+  } else {
+    c.layouts.slice(1).map(laid).join()
+    directed(c.directions)
+  }
+  let highOf(body) = measure(block(width: wide, body)).height
+  if highOf(head + rest) <= most { block(width: 100%, above: 20pt, breakable: false, head + rest) } else {
+    block(width: 100%, above: 20pt, breakable: highOf(head) > 620pt, head)
+    rest
+  }
+}
+
+// most: the height up to which the chart of a cloth is kept on one page; were it more, pages would stay half white
 // how: said once, before the first of several sizes
-#let cutting(name, charts, most: 620pt, lesson: false, how: true) = [
+#let cutting(name, charts, most: 400pt, lesson: false, how: true) = [
   #heading(level: 1, name)
   #if lesson { par[For the blocks of this lesson alone: its amounts and marks are its own, and differ from those of the whole pattern.] }
   #if how { par[Press the cloth, fold it selvage to selvage so that the fold hangs straight, and cut one end square to the fold. A strip is cut from selvage to selvage; cut its selvages off, lay it as drawn, and sub-cut it from left to right. A part is a length of a strip that is cut again. Sizes are across the cloth, then along its selvages.] }
   #if how { par[Cut in the order given: long and wide pieces first. Measure twice; keep pieces of one mark together with their mark.] }
-  #for c in charts { together(most)[
-    #heading(level: 2, {box(baseline: 4pt, picture(c.picture)); h(7pt); c.name; h(1fr); text(font: sans, size: 10pt, weight: 400, fill: soft, c.buy)})
-    #directed(c.directions)
-    #for l in c.layouts { block(above: 10pt, below: 10pt, breakable: false, picture(l)) }
-    #block(breakable: c.pieces.len() > 14, ruled(columns: (auto, auto, auto, auto, 1fr), ([Mark], [Cut], [Size, across × along], [Shape], [For]),
-      c.pieces.map(p => (strong(p.mark), p.count, p.size, p.shape, p.usedFor))))
-  ]}
+  #for c in charts { chart(c, most) }
 ]
 
-#let card(s) = block(breakable: false, width: 100%, stroke: (top: 0.75pt + ink), inset: (top: 6pt, bottom: 4pt), {
+#let card(s) = block(breakable: false, width: 100%, stroke: (top: 0.75pt + ink), inset: (top: 6pt, bottom: 2pt), {
   grid(columns: (auto, 1fr, auto), column-gutter: 6pt,
     text(font: serif, weight: 600, size: 12pt, fill: thread, s.number),
     heading(level: 3, outlined: false, s.heading),
@@ -49,8 +69,19 @@ export const chaptersTypst = `
   par[#s.press #strong(s.measures)]
 })
 
+// two abreast; the last two rows stay together, so that no step stands alone on a page
+#let cards(steps) = {
+  let rows = steps.chunks(2).map(two => block(above: 7pt, below: 7pt, grid(columns: (1fr, 1fr), column-gutter: gutter, ..two.map(card))))
+  let first = calc.max(0, rows.len() - 2)
+  for row in rows.slice(0, first) { row }
+  block(breakable: false, above: 7pt, for row in rows.slice(first) { row })
+}
+
 #let blockPages(b, heads) = [
   #heading(level: 1, b.title)
+  // how steps are read stands where there is room for it: beside the board, under a short table
+  #let isShort = b.pieces.len() <= 6 and b.steps.len() > 0
+  #let reading = { set par(leading: 0.5em); text(size: 9pt, fill: soft, b.reading) }
   #grid(columns: (auto, 1fr), column-gutter: gutter,
     picture(b.board),
     {
@@ -61,13 +92,14 @@ export const chaptersTypst = `
       v(4pt)
       ruled(columns: if b.pieces.any(p => p.cloth.len() > 16) { (auto, 1fr, auto, 1fr) } else { (auto, auto, auto, 1fr) }, ([Piece], [Cloth], [Pieces], [Cut]),
         b.pieces.map(p => (strong(p.label), p.cloth, p.count, p.cut)))
+      if isShort { block(above: 10pt, reading) }
     })
   #if b.warning != none { warned(b.warning) }
   #for r in b.remarks { par(text(size: 9pt, fill: soft, r)) }
   #if b.steps.len() > 0 [
     == Steps
-    #block(below: 10pt, sticky: true, text(size: 9pt, fill: soft, b.reading))
-    #grid(columns: (1fr, 1fr), column-gutter: gutter, row-gutter: 8pt, ..b.steps.map(card))
+    #if not isShort { block(below: 10pt, sticky: true, reading) }
+    #cards(b.steps)
   ]
 ]
 
@@ -76,7 +108,7 @@ export const chaptersTypst = `
     #heading(level: 1, name)
     #for p in t.intro { par(p) }
     #align(center, picture(t.picture))
-    #for p in t.parts [
+    #for p in t.parts { together(620pt)[
       == #p.heading
       #for l in p.lead { par(l) }
       #if p.list.len() > 0 { list(..p.list) }
@@ -84,7 +116,7 @@ export const chaptersTypst = `
       #if p.table != none {
         ruled(columns: p.table.shares.map(s => if s == 0 { auto } else { s * 1fr }), p.table.head, p.table.rows.map(r => (strong(r.at(0)), ..r.slice(1))))
       }
-    ]
+    ] }
   ]
 }
 
@@ -121,7 +153,7 @@ export const chaptersTypst = `
   rect(width: size, height: size, stroke: 0.5pt + ink), align(horizon, text(size: 9pt, words))))
 
 #let trueScale = [
-  Print at 100 %, without fitting to the page. Measure the two squares before you cut; if they are off, so is everything here.
+  Print at 100 %, not fitted to the page. Measure both squares before you cut: if they are off, so is all else.
   #grid(columns: (auto, auto), column-gutter: 30pt, checkSquare(1in, [1 in]), checkSquare(2.5cm, [2.5 cm]))
 ]
 

@@ -9,6 +9,7 @@ export const coverTypst = `
   show title: set par(leading: 0.4em)
   block(below: 10pt, title())
   if facts.designer != "" { block(below: 12pt, text(size: 12pt, fill: soft, facts.designer)) }
+  if facts.cover.words.len() > 0 { block(below: 12pt, text(size: 11pt, for l in facts.cover.words { par(l) })) }
   hairline
   // the quilt takes what the words above and below leave
   block(height: 1fr, width: 100%, above: 14pt, below: 14pt, align(center + horizon,
@@ -49,16 +50,20 @@ export const coverTypst = `
     == Mind
     #for n in facts.notices { warned(n) }
   ]
-  #block(breakable: false, above: 18pt, grid(columns: (1fr, 1fr), column-gutter: gutter,
-    {
-      heading(level: 2, "Notions")
-      grid(columns: (auto, 1fr), column-gutter: 12pt, row-gutter: 8pt,
-        ..facts.notions.map(p => (text(fill: soft, p.heading), for l in p.lines { par(l) })).flatten())
-    },
-    {
-      heading(level: 2, "Before you start")
-      list(..facts.before)
-    }))
+  // the maker's words never stand alone on a page
+  #block(breakable: false, sticky: facts.maker.len() > 0, above: 16pt, {
+    set text(size: 9.5pt)
+    set par(leading: 0.55em, spacing: 0.7em)
+    grid(columns: (1fr, 1fr), column-gutter: gutter,
+      {
+        heading(level: 2, "Notions")
+        for p in facts.notions { par({ strong(p.heading); [: ]; p.lines.join(" ") }) }
+      },
+      {
+        heading(level: 2, "Before you start")
+        list(..facts.before)
+      })
+  })
   #if facts.maker.len() > 0 [
     == From the maker
     #for p in facts.maker { par(p) }

@@ -21,7 +21,7 @@ const mainTypst = `
   cloth: () => cloths(facts),
   colourways: () => colourways(facts.colourways),
   cutting: () => {
-    cutting(named("Cutting"), facts.cutting, most: if facts.handout == none { 620pt } else { 330pt }, lesson: facts.handout != none)
+    cutting(named("Cutting"), facts.cutting, most: if facts.handout == none { 400pt } else { 330pt }, lesson: facts.handout != none)
     for s in facts.sizes { cutting("Cutting: " + s.title, s.cutting, how: false) }
   },
   pieces: () => pieceKey(facts.pieceKey, facts.sizeHeads),

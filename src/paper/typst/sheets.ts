@@ -58,13 +58,13 @@ export const sheetsTypst = `
   #align(center, picture(c.quilt))
   #if c.blocks.len() > 0 [
     #pagebreak()
-    #grid(columns: if c.blocks.len() == 1 { (1fr,) } else { (1fr, 1fr) }, column-gutter: gutter, row-gutter: 20pt,
+    #grid(columns: if c.blocks.len() <= 2 { (1fr,) } else { (1fr, 1fr) }, column-gutter: gutter, row-gutter: 20pt,
       ..c.blocks.map(b => block(breakable: false, { text(font: serif, weight: 600, b.title); parbreak(); picture(b.picture) })))
   ]
 ]
 
 #let labelGrid(all) = grid(columns: (1fr, 1fr, 1fr), stroke: (paint: line, thickness: 0.5pt, dash: "dashed"), inset: 8pt,
-    ..all.map(l => block(breakable: false, width: 100%, height: 66pt, clip: true, {
+    ..all.map(l => block(breakable: false, width: 100%, height: 54pt, clip: true, {
       set par(leading: 0.45em, spacing: 0.45em)
       par({ text(font: serif, weight: 600, size: 16pt, l.mark); h(6pt); text(size: 9.5pt, l.cloth) })
       par(text(size: 9pt, l.cut))
@@ -111,12 +111,12 @@ export const sheetsTypst = `
       list(..s.table)
     })
   == Sew beforehand
-  So that every stage can be shown: one of each, sewn and pressed.
-  #ruled(columns: (auto, 1fr, auto), ([Unit], [Shows], [Measures]), s.stepOuts.map(o => (strong(o.unit), o.shows, o.size)))
-  Cut for them, besides the set on the board and the one to sew from:
-  #ruled(columns: (auto, auto, 1fr, auto), ([Piece], [Cloth], [Cut], [Pieces]), s.cut.map(c => (strong(c.label), c.cloth, c.cut, c.count)))
+  So that every stage can be shown: one of each, sewn and pressed. On the right what is cut for them, besides the set on the board and the one to sew from.
+  #grid(columns: (1fr, 1fr), column-gutter: gutter,
+    ruled(columns: (auto, 1fr, auto), ([Unit], [Shows], [Measures]), s.stepOuts.map(o => (strong(o.unit), o.shows, o.size))),
+    ruled(columns: (auto, auto, 1fr, auto), ([Piece], [Cloth], [Cut], [Pieces]), s.cut.map(c => (strong(c.label), c.cloth, c.cut, c.count))))
   == In class
-  #ruled(columns: (auto, 1.2fr, auto, 1fr, auto), align: left + top, ([Step], [Show], [Measures], [Say], [Min.]),
+  #ruled(columns: (auto, 1fr, auto, 1.3fr, auto), align: left + top, ([Step], [Show], [Measures], [Say], [Min.]),
     s.rows.map(r => (strong(r.number), r.show, r.measure, r.say, r.minutes)))
 ]
 
