@@ -1,7 +1,14 @@
 // The solver that layouts ask for least cloth: HiGHS behind craft's small interface. Synchronous once opened;
 // limited by nodes, so that the same program always has the same answer; by time only where a person waits for it.
 import loadHighs from 'highs';
-import { costOf, type IntegerProgram, type IntegerSolver, isSolution, type SolverAnswer } from '#craft/strips';
+import {
+  costOf,
+  type IntegerProgram,
+  type IntegerSolver,
+  isSolution,
+  type SolverAnswer,
+  type SolverLimits,
+} from '#craft/strips';
 
 type Highs = Awaited<ReturnType<typeof loadHighs>>;
 
@@ -21,7 +28,7 @@ export const openSolver = async ({ secondsLeft, wasm }: SolverWishes = {}): Prom
   return {
     minimise: (program, limits) => {
       const seconds = secondsLeft?.() ?? null;
-      return seconds !== null && seconds <= 0 ? none : answerFor({ highs, program, nodes: limits.nodes, seconds });
+      return seconds !== null && seconds <= 0 ? none : answerFor({ highs, program, limits, seconds });
     },
   };
 };
@@ -31,10 +38,10 @@ const none: SolverAnswer = { status: 'none' };
 const answerFor = (of: {
   readonly highs: Highs;
   readonly program: IntegerProgram;
-  readonly nodes: number;
+  readonly limits: SolverLimits;
   readonly seconds: number | null;
 }): SolverAnswer => {
-  const { highs, program, nodes, seconds } = of;
+  const { highs, program, limits, seconds } = of;
   if (program.cost.length === 0) return none;
   // costs up to 1: large ones have been seen to end a run with an error
   const scale = Math.max(1, ...program.cost);
@@ -45,17 +52,24 @@ const answerFor = (of: {
       random_seed: 1,
       mip_rel_gap: 0,
       mip_abs_gap: 0.5 / scale,
-      mip_max_nodes: nodes,
+      mip_max_nodes: limits.nodes,
       ...(seconds === null ? {} : { time_limit: seconds }),
       mip_heuristic_effort: 0.01,
       mip_heuristic_run_root_reduced_cost: false,
     });
-    model.run();
-    const pivots = Number(model.info.get('simplex_iteration_count'));
+    let looks = 0;
+    const most = limits.work ?? Number.POSITIVE_INFINITY;
+    model.run({
+      [highs.constants.callbackType.mipInterrupt]: (event) => {
+        looks++;
+        if (workOf(looks, Number(event.data.mip_total_lp_iterations ?? 0)) > most) event.interrupt();
+      },
+    });
+    const work = workOf(looks, Number(model.info.get('simplex_iteration_count')));
     if (model.getModelStatus() === highs.constants.modelStatus.infeasible)
-      return { status: 'none', isImpossible: true, pivots };
+      return { status: 'none', isImpossible: true, work };
     if (model.info.get('primal_solution_status') !== highs.constants.solutionStatus.feasible)
-      return { status: 'none', pivots };
+      return { status: 'none', work };
     const x = Array.from(model.getSolution().colValue, Math.round);
     if (!isSolution(program, x)) return none;
     const objective = costOf(program, x);
@@ -65,13 +79,19 @@ const answerFor = (of: {
       status: proven ? 'optimal' : 'stopped',
       x,
       objective,
-      pivots,
+      work,
       bound: proven ? objective : Math.min(objective, dual),
     };
   } finally {
     model.dispose();
   }
 };
+
+/**
+ * The solver looks whether it should stop after each round of cuts and each node. Measured on layouts of 10 to 40 kinds: 0.2 ms for a
+ * step of the simplex, 2 ms for all that is done between two looks beside them.
+ */
+const workOf = (looks: number, pivots: number): number => pivots + 10 * looks;
 
 const modelFor = (highs: Highs, program: IntegerProgram, scale: number): Parameters<Highs['createModel']>[0] => {
   const { cost, upper, rows } = program;

@@ -43,14 +43,49 @@ test('a small cover is solved to proof', () => {
     x: [1, 2],
     objective: 13,
     bound: 13,
-    pivots: 0,
+    work: 20,
   });
 });
 
 test('a program without a solution has none', () => {
   const program: IntegerProgram = { cost: [1], upper: [2], rows: [{ least: 5, terms: [[0, 1]] }] };
-  assert.deepEqual(solver.minimise(program, limits), { status: 'none', isImpossible: true, pivots: 0 });
+  assert.deepEqual(solver.minimise(program, limits), { status: 'none', isImpossible: true, work: 0 });
   assert.deepEqual(solver.minimise({ cost: [], upper: [], rows: [] }, limits), { status: 'none' });
+});
+
+/** Pieces of 12 widths on 60 chance strips of nearly one cost: a program that takes the solver thousands of steps. */
+const longProgram = (): IntegerProgram => {
+  const chance = chanceFrom(3);
+  const widths = Array.from({ length: 12 }, () => 20 + Math.floor(chance() * 120));
+  const strips = Array.from({ length: 60 }, () => {
+    const held = new Map<number, number>();
+    for (let room = 336, tries = 0; tries < 40; tries++) {
+      const kind = Math.floor(chance() * widths.length);
+      const width = widths[kind] ?? 0;
+      if (width > room) continue;
+      room -= width;
+      held.set(kind, (held.get(kind) ?? 0) + 1);
+    }
+    return held;
+  });
+  return {
+    cost: strips.map(() => 97 + Math.floor(chance() * 12)),
+    upper: strips.map(() => 9),
+    rows: widths.map((_, kind) => ({
+      least: 3 + Math.floor(chance() * 12),
+      terms: strips.flatMap((held, at) => (held.has(kind) ? [[at, held.get(kind) ?? 0] as const] : [])),
+    })),
+  };
+};
+
+test('a long program stops soon after the work it may take, and always with the same answer', () => {
+  const program = longProgram();
+  const long = solver.minimise(program, { nodes: 20, work: 6000 });
+  const short = solver.minimise(program, { nodes: 20, work: 400 });
+  assert.ok((long.work ?? 0) > 2000, `took ${long.work}`);
+  assert.ok((short.work ?? 0) >= 400 && (short.work ?? 0) < 1200, `took ${short.work}`);
+  assert.notEqual(short.status, 'optimal');
+  assert.deepEqual(solver.minimise(program, { nodes: 20, work: 400 }), short);
 });
 
 test('large costs are no trouble', () => {

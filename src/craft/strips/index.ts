@@ -36,5 +36,6 @@ export {
   isSolution,
   type SolverAnswer,
   type SolverLimits,
+  type SolverWork,
 } from './solver.ts';
 export { withoutSurplus } from './surplus.ts';

@@ -16,7 +16,12 @@ export interface IntegerRow {
 /** Limits by work, never by time. */
 export interface SolverLimits {
   readonly nodes: number;
+  /** No end when absent. See `SolverWork`. */
+  readonly work?: number;
 }
+
+/** What an answer took: one for each step of the simplex, and ten for each time the solver stops to think again, which takes as long. */
+export type SolverWork = number;
 
 /** `x` was checked in whole numbers against every row and limit; `bound` is below or equal to every solution's cost. */
 export type SolverAnswer =
@@ -25,11 +30,11 @@ export type SolverAnswer =
       readonly x: readonly number[];
       readonly objective: number;
       readonly bound: number;
-      /** Work done, where the solver tells. */
-      readonly pivots?: number;
+      /** Where the solver tells. */
+      readonly work?: SolverWork;
     }
   /** No solution was found; `isImpossible` when it is proven that there is none. */
-  | { readonly status: 'none'; readonly isImpossible?: boolean; readonly pivots?: number };
+  | { readonly status: 'none'; readonly isImpossible?: boolean; readonly work?: SolverWork };
 
 export interface IntegerSolver {
   readonly minimise: (program: IntegerProgram, limits: SolverLimits) => SolverAnswer;

@@ -1,11 +1,13 @@
 // The proof: how many strips of some level or higher? Where the program takes a fraction of one, either fewer are cut or more,
 // and each answer is a program of its own with a higher bound. The lowest open bound holds for all layouts.
+import type { SolverLimits } from '#craft/strips';
 import type { ColumnUse } from './column.ts';
-import { type CoverAnswer, coverBy, type Helper } from './cover.ts';
+import { type CoverAnswer, coverBy, type Helper, isBusy } from './cover.ts';
 import { dive } from './dive.ts';
 import { stripsWithin } from './enumerate.ts';
 import { stripCounts } from './level-bounds.ts';
-import { addStopgap, type Master, pricesOf, setCeiling, setFloor, solveByColumns } from './master.ts';
+import { addStopgap, type Master, pricesOf, type Relaxed, setCeiling, setFloor, solveByColumns } from './master.ts';
+import { coverByTrial, type Trial } from './trial.ts';
 
 /** One part of the question: so many strips at least and at most, by level. */
 interface Part {
@@ -41,7 +43,7 @@ export const treeFor = (of: {
   readonly helper: Helper;
   readonly round: (bound: number) => number;
 }): Tree => {
-  const { master, round } = of;
+  const { master, helper, round } = of;
   const root: Part = {
     floors: master.floors.slice(),
     ceilings: master.ceilings.slice(),
@@ -52,80 +54,155 @@ export const treeFor = (of: {
   };
   addStopgap(master, stopgapCost * of.longest);
   const open: Part[] = [root];
+  /** Cannot be split, and wait for the solver to be free. */
+  const waiting: Part[] = [];
   /** Of the parts that could be neither split nor answered. */
   let stuck = Number.POSITIVE_INFINITY;
   let count = 0;
   let numbered = 1;
 
-  const least = (): number => open.reduce((b, p) => Math.min(b, p.bound), stuck);
+  const least = (): number => [...open, ...waiting].reduce((b, p) => Math.min(b, p.bound), stuck);
+
+  const answered = (part: Part, answer: CoverAnswer, upTo: number): readonly ColumnUse[] | null => {
+    // what is left of the part is no shorter than the best of its list
+    const bound = answer.status === 'found' ? round(answer.bound) : round(upTo + 0.5);
+    open.push({ ...part, bound: Math.max(part.bound, bound) });
+    return answer.status === 'found' ? answer.uses : null;
+  };
+
+  /** The program takes whole numbers of strips of every level: is there a layout as short as it? */
+  const decide = (part: Part, limit: number): readonly ColumnUse[] | null => {
+    const list = listWithin(master, part.bound, longestTrialList);
+    const trial = list === null ? stopped : coverByTrial({ ...list, steps: trialSteps });
+    if (trial.status === 'found') return answered(part, trial, part.bound);
+    if (trial.status === 'none') {
+      const bound = round(part.bound + 0.5);
+      if (bound > limit) open.push({ ...part, bound });
+      else open.push(...otherCounts({ ...part, bound }));
+      return null;
+    }
+    if (isBusy(helper)) {
+      waiting.push(part);
+      return null;
+    }
+    const answer = answerByList({ master, helper, limit: part.bound, ...effortFor(part) });
+    if (answer.status !== 'stopped') return answered(part, answer, part.bound);
+    if (part.failures < mostFailures) open.push({ ...part, failures: part.failures + 1 });
+    else stuck = Math.min(stuck, part.bound);
+    return null;
+  };
+
+  /** Small programs first: more strips and more of the solver's steps as the parts become many. */
+  const effortFor = ({ failures }: Part): { readonly most: number; readonly limits: SolverLimits } => {
+    const effort = (1 + count / 20) * 3 ** failures;
+    return {
+      most: Math.min(longestList, 250 * Math.sqrt(effort)),
+      limits: { nodes: Math.floor(20 * effort), work: Math.min(mostWork, leastWork * effort) },
+    };
+  };
+
+  /** The part without the counts that the program has now: as above a level, and at the level fewer or more. */
+  const otherCounts = (part: Part): readonly Part[] => {
+    const counts = stripCounts(master).map(Math.round);
+    const floors = part.floors.slice();
+    const ceilings = part.ceilings.slice();
+    const parts: Part[] = [];
+    for (let level = counts.length - 1; level >= 0; level--) {
+      const now = counts[level] as number;
+      // a count is at least that of the level above
+      const above = counts[level + 1] ?? 0;
+      if (now > Math.max(above, floors[level] as number))
+        parts.push(partOf(part, { floors: floors.slice(), ceilings: withAt(ceilings, level, now - 1) }));
+      if (now < (ceilings[level] as number))
+        parts.push(partOf(part, { floors: withAt(floors, level, now + 1), ceilings: ceilings.slice() }));
+      floors[level] = now;
+      ceilings[level] = now;
+    }
+    return parts;
+  };
+
+  const partOf = (part: Part, limits: Pick<Part, 'floors' | 'ceilings'>): Part => ({
+    ...limits,
+    bound: part.bound,
+    depth: part.depth + 1,
+    number: numbered++,
+    failures: 0,
+  });
 
   function* advance(limit: number): Generator<void, readonly ColumnUse[] | null, void> {
-    const part = takeLowest(open);
-    if (part === null) return null;
+    if (!isBusy(helper)) open.push(...waiting.splice(0));
+    const lowest = takeLowest(open);
+    if (lowest === null) return null;
     count++;
-    for (let level = 0; level < part.floors.length; level++) {
-      setFloor(master, level, part.floors[level] as number);
-      setCeiling(master, level, part.ceilings[level] as number);
-    }
-    let bound = part.bound;
-    let status: 'whole' | 'cut' | 'infeasible' = 'cut';
-    for (let rounds = 0; rounds < 60; rounds++) {
-      const relaxed = solveByColumns(master, { rounds: 4, cutoff: limit + 1e-6 });
-      status = relaxed.status;
-      bound = Math.max(bound, relaxed.bound);
-      if (status !== 'cut' || bound > limit + 1e-6) break;
-      yield;
-    }
-    bound = round(bound);
-    const again: Part = { ...part, bound };
-    if (bound > limit) {
-      open.push(again);
+    const relaxed = yield* relaxedFor(master, lowest, limit);
+    const part: Part = { ...lowest, bound: round(relaxed.bound) };
+    if (part.bound > limit) {
+      open.push(part);
       return null;
     }
-    if (status !== 'whole') {
-      stuck = Math.min(stuck, bound);
+    if (relaxed.status !== 'whole') {
+      stuck = Math.min(stuck, part.bound);
       return null;
     }
-    // small programs first: more strips and more of the solver's steps as the parts become many
-    const effort = (1 + count / 20) * 3 ** part.failures;
-    const answer = answerByList({
-      master,
-      helper: of.helper,
-      limit,
-      most: 250 * Math.sqrt(effort),
-      nodes: 20 * effort,
-    });
-    if (answer.status === 'none') {
-      open.push({ ...again, bound: round(limit + 0.5) });
-      return null;
-    }
-    if (answer.status === 'found') {
-      // what is left of this part is no shorter than the best of its list
-      open.push({ ...again, bound: Math.max(bound, round(answer.bound)) });
-      return answer.uses;
-    }
-    yield;
     const level = levelToSplit(master);
-    if (level === null) {
-      if (part.failures < mostFailures) open.push({ ...again, failures: part.failures + 1 });
-      else stuck = Math.min(stuck, bound);
-      return yield* dive({ master, cutoff: limit, tries: 3, choices: 40 });
-    }
+    if (level === null) return decide(part, limit);
+    const answer = answerByList({ master, helper, limit, ...effortFor(part) });
+    if (answer.status !== 'stopped') return answered(part, answer, limit);
     const strips = stripCounts(master)[level] as number;
-    const fewer = part.ceilings.slice();
-    fewer[level] = Math.floor(strips);
-    const more = part.floors.slice();
-    more[level] = Math.ceil(strips);
-    open.push({ floors: part.floors, ceilings: fewer, bound, depth: part.depth + 1, number: numbered++, failures: 0 });
-    open.push({ floors: more, ceilings: part.ceilings, bound, depth: part.depth + 1, number: numbered++, failures: 0 });
-    if ((count & (count - 1)) === 0) return yield* dive({ master, cutoff: limit, tries: 3, choices: 1000 });
-    return null;
+    const { floors, ceilings } = part;
+    open.push(partOf(part, { floors, ceilings: withAt(ceilings, level, Math.floor(strips)) }));
+    open.push(partOf(part, { floors: withAt(floors, level, Math.ceil(strips)), ceilings }));
+    if ((count & (count - 1)) !== 0) return null;
+    yield;
+    return yield* dive({ master, cutoff: limit, tries: 3, choices: choicesInPart });
   }
 
-  return { bound: least, isOver: () => open.length === 0, parts: () => count, advance };
+  return { bound: least, isOver: () => open.length === 0 && waiting.length === 0, parts: () => count, advance };
 };
 
+const stopped: CoverAnswer = { status: 'stopped' };
+
+const withAt = (counts: Float64Array, level: number, count: number): Float64Array => {
+  const changed = counts.slice();
+  changed[level] = count;
+  return changed;
+};
+
+/** The program of a part, solved as far as it matters; its bound is no lower than the part's. */
+function* relaxedFor(
+  master: Master,
+  part: Part,
+  limit: number,
+): Generator<void, Pick<Relaxed, 'status' | 'bound'>, void> {
+  for (let level = 0; level < part.floors.length; level++) {
+    setFloor(master, level, part.floors[level] as number);
+    setCeiling(master, level, part.ceilings[level] as number);
+  }
+  let { bound } = part;
+  for (let rounds = 0; ; rounds++) {
+    const relaxed = solveByColumns(master, { rounds: 4, cutoff: limit + 1e-6 });
+    bound = Math.max(bound, relaxed.bound);
+    if (relaxed.status !== 'cut' || bound > limit + 1e-6 || rounds === mostRounds) return { ...relaxed, bound };
+    yield;
+  }
+}
+
+const mostRounds = 60;
+
+/** Turning back now and then included. */
+const choicesInPart = 40;
+
+/** A list that is tried out rather than given to the solver, and how far: about 2 ms. */
+const longestTrialList = 200;
+const trialSteps = 5000;
+
 const mostFailures = 4;
+
+/** Enough for what the solver answers at all on its list; more, up to the most, as the parts become many. About 80 and 300 ms. */
+const leastWork = 400;
+const mostWork = 1600;
+/** A list of thousands keeps the solver busy before its first step. */
+const longestList = 700;
 
 /** So many times the longest length: a thousandth of the stopgap is dearer than any layout. */
 const stopgapCost = 1e4;
@@ -164,24 +241,28 @@ const levelToSplit = (master: Master): number | null => {
   return best;
 };
 
-/** Lists all strips that a layout within the limit can hold, and asks the solver for the best of them. */
+/** All strips that a layout of the part within the limit can hold; null when they are too many. */
+const listWithin = (master: Master, limit: number, most: number): Omit<Trial, 'steps'> | null => {
+  const { task, left } = master;
+  const prices = new Float64Array(task.kinds);
+  const costs = new Float64Array(task.heights.length);
+  const slack = limit - pricesOf(master, prices, costs);
+  const columns = stripsWithin({ task, prices, costs, left, slack, most });
+  return columns === null ? null : { task, columns, left, prices, costs, slack, cutoff: limit };
+};
+
+/** Asks the solver for the best layout of such a list. */
 const answerByList = (of: {
   readonly master: Master;
   readonly helper: Helper;
   readonly limit: number;
   readonly most: number;
-  readonly nodes: number;
+  readonly limits: SolverLimits;
 }): CoverAnswer => {
   const { master, helper, limit } = of;
-  if (helper.solver === null || helper.owed > 0) return { status: 'stopped' };
-  const { task, left } = master;
-  const prices = new Float64Array(task.kinds);
-  const costs = new Float64Array(task.heights.length);
-  const value = pricesOf(master, prices, costs);
-  const slack = limit - value;
-  const columns = stripsWithin({ task, prices, costs, left, slack, most: of.most });
-  if (columns === null) return { status: 'stopped' };
-  if (columns.length === 0) return { status: 'none' };
-  const cover = { task, columns, left, floors: master.floors, ceilings: master.ceilings, cutoff: limit };
-  return coverBy(helper, cover, of.nodes);
+  if (helper.solver === null || isBusy(helper)) return stopped;
+  const list = listWithin(master, limit, of.most);
+  if (list === null) return stopped;
+  if (list.columns.length === 0) return { status: 'none' };
+  return coverBy(helper, { ...list, floors: master.floors, ceilings: master.ceilings }, of.limits);
 };

@@ -35,6 +35,13 @@ export const columnOf = (task: Task, counts: ArrayLike<number>): Column | null =
   return null;
 };
 
+/** What a strip costs beyond the worth of its pieces. */
+export const lossAt = ({ level, kinds, counts }: Column, prices: Float64Array, costs: Float64Array): number => {
+  let loss = costs[level] as number;
+  for (let e = 0; e < kinds.length; e++) loss -= (prices[kinds[e] as number] as number) * (counts[e] as number);
+  return loss;
+};
+
 export const columnKey = (column: Column): string => {
   let key = `${column.level}`;
   for (let e = 0; e < column.kinds.length; e++) key += `,${column.kinds[e]}*${column.counts[e]}`;

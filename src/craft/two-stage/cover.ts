@@ -1,6 +1,13 @@
 // The shortest layout that given strips can make, as an integer program. Beside the strips, the numbers of strips of each
 // level or higher are whole variables of their own: the length is a sum over them, and they are what a solver decides first.
-import { type IntegerProgram, type IntegerRow, type IntegerSolver, isSolution } from '#craft/strips';
+import {
+  type IntegerProgram,
+  type IntegerRow,
+  type IntegerSolver,
+  isSolution,
+  type SolverLimits,
+  type SolverWork,
+} from '#craft/strips';
 import type { Column, ColumnUse } from './column.ts';
 import { manyStrips } from './master.ts';
 import type { Task } from './task.ts';
@@ -24,21 +31,23 @@ export type CoverAnswer =
 /** The solver with its share of the work: what it owes must be paid back by other work before it is asked again. */
 export interface Helper {
   readonly solver: IntegerSolver | null;
-  /** In the solver's pivots. */
-  owed: number;
+  owed: SolverWork;
 }
 
-/** Work of a call that does not tell. */
-const pivotsUntold = 500;
-/** A call costs about as much as so many pivots before its first. */
-const pivotsToStart = 800;
+/** There is a solver, but other work comes first. */
+export const isBusy = ({ solver, owed }: Helper): boolean => solver !== null && owed > 0;
 
-export const coverBy = (helper: Helper, cover: Cover, nodes: number): CoverAnswer => {
+/** Of a call that does not tell. */
+const workUntold = 500;
+/** A call costs about as much as so much work before its first step. */
+const workToStart = 800;
+
+export const coverBy = (helper: Helper, cover: Cover, limits: SolverLimits): CoverAnswer => {
   const { solver } = helper;
-  if (solver === null || helper.owed > 0) return { status: 'stopped' };
+  if (solver === null || isBusy(helper)) return { status: 'stopped' };
   const program = programFor(cover);
-  const answer = solver.minimise(program, { nodes: Math.floor(nodes) });
-  helper.owed += pivotsToStart + (answer.pivots ?? pivotsUntold);
+  const answer = solver.minimise(program, limits);
+  helper.owed += workToStart + (answer.work ?? workUntold);
   if (answer.status === 'none') return { status: answer.isImpossible === true ? 'none' : 'stopped' };
   if (!isSolution(program, answer.x)) return { status: 'stopped' };
   const uses = cover.columns.flatMap((column, c) =>

@@ -14,9 +14,10 @@ import {
 } from '#craft/strips';
 import { type Chance, chanceFrom } from '#ground/chance';
 import { type Tree, treeFor } from './branch.ts';
-import { type Column, heightAt } from './column.ts';
-import { coverBy, type Helper } from './cover.ts';
+import { type Column, heightAt, lossAt } from './column.ts';
+import { type CoverAnswer, coverBy, type Helper } from './cover.ts';
 import { dive } from './dive.ts';
+import { stripsWithin } from './enumerate.ts';
 import { levelBoundsFor, solveWithLevels } from './level-bounds.ts';
 import { copyOf, type Master, manyStrips, masterFor, pricesOf } from './master.ts';
 import { freeStrips, refill } from './neighbourhood.ts';
@@ -65,10 +66,15 @@ function* work(order: TwoStageOrder, task: Task, standing: Standing): Generator<
     if (done) break;
     yield;
   }
-  standing.accept(yield* dive({ master, cutoff: standing.length(), tries: triesFor(task), choices: 1000 }));
+  const choices = choicesFor(standing);
+  standing.accept(yield* dive({ master, cutoff: standing.length(), tries: triesFor(task), choices }));
   yield;
   yield* improve(order.solver, task, standing, master);
 }
+
+/** Enough for one way through, and to turn back now and then. */
+const choicesFor = (standing: Standing): number =>
+  10 + standing.uses().reduce((strips, { times }) => strips + times, 0);
 
 /** With many kinds each strip tried out is dear, and strips laid anew bring more for the same work. */
 const triesFor = (task: Task): number => (task.kinds > manyKinds ? 1 : 3);
@@ -93,15 +99,20 @@ function* improve(
   standing: Standing,
   master: Master,
 ): Generator<void, void, void> {
-  const { lossOf, value } = pricedBy(master);
+  const worth = worthBy(master);
+  const lossOf = (column: Column): number => Math.max(0, lossAt(column, worth.prices, worth.costs));
   const pool = poolFor(lossOf);
   pool.add(master.columns);
   const helper: Helper = { solver, owed: 0 };
-  const asking = askingFor({ task, standing, pool, helper, floors: master.floors.slice(), value });
+  const asking = askingFor({ task, standing, pool, helper, floors: master.floors.slice(), worth });
   const { round } = standing;
   const root = copyOf(master);
   const tree = treeFor({ master, bound: standing.bound(), longest: standing.length(), helper, round });
   const going = { task, standing, lossOf, pool, tree, chance: chanceFrom(1) };
+  asking.askWhole(shortList);
+  yield;
+  helper.owed = Math.max(helper.owed, mostSaved);
+  for (let n = 0; n < partsAtFirst(task) && !standing.isProven() && !tree.isOver(); n++) yield* prove(going);
   let quiet = 0;
   for (let turn = 1; !standing.isProven() && !(tree.isOver() && quiet > turnsToRest); turn++) {
     const before = standing.length();
@@ -109,7 +120,7 @@ function* improve(
     for (let n = 0; n < partsPerTurn(standing) && !standing.isProven() && !tree.isOver(); n++) yield* prove(going);
     if (quiet % restBetween(task) === 2 && !standing.isProven()) yield* diveAgain(going, root);
     quiet = standing.length() < before ? 0 : quiet + 1;
-    helper.owed = Math.max(-mostSaved, helper.owed - pivotsPerTurn);
+    helper.owed = Math.max(-mostSaved, helper.owed - workPerTurn);
     if (standing.isProven() || !asking.isTime(turn, quiet)) continue;
     pool.add(master.columns.filter((c) => c.level >= 0));
     asking.ask(turn);
@@ -119,8 +130,15 @@ function* improve(
 
 /** Turns without a shorter layout, after the last open part of the proof, before the search ends. */
 const turnsToRest = 300;
+
+/**
+ * Parts of the proof before all else, the solver left out: with few kinds a part is quick, and the proof soon over; with many it leads
+ * nowhere in so few.
+ */
+const partsAtFirst = (task: Task): number => Math.floor(120_000 / Math.max(1, task.kinds) ** 3);
+
 /** Of the solver, paid for by one turn of the rest: about as much time as the turn. */
-const pivotsPerTurn = 150;
+const workPerTurn = 150;
 const mostSaved = 300;
 
 /** A purchase that is open is nearer to proof than to a layout where its length lies near the bound. */
@@ -166,6 +184,8 @@ function* prove({ standing, pool, tree }: Going): Generator<void, void, void> {
 interface Asking {
   readonly isTime: (turn: number, quiet: number) => boolean;
   readonly ask: (turn: number) => void;
+  /** Only where the list of all strips that a shorter layout can hold is short; what the solver then says is proven. */
+  readonly askWhole: (most: number) => void;
 }
 
 /** The solver over the pool: when strips laid anew bring nothing more, with more strips each time. */
@@ -175,43 +195,72 @@ const askingFor = (of: {
   readonly pool: Pool;
   readonly helper: Helper;
   readonly floors: Float64Array;
-  /** Of the program whose prices the pool goes by. */
-  readonly value: number;
+  readonly worth: RootWorth;
 }): Asking => {
-  const { task, standing, pool, helper, floors } = of;
+  const { task, standing, pool, helper, floors, worth } = of;
   const ceilings = new Float64Array(task.heights.length).fill(manyStrips);
-  let next = { turn: 4, most: 120, nodes: 8 };
+  let next = { turn: 4, most: 120, nodes: 8, work: 400 };
+  const wholeList = (most: number): readonly Column[] | null =>
+    stripsWithin({ ...worth, task, left: task.demand, slack: standing.limit() - worth.value, most });
+  const answerOf = (columns: readonly Column[]): CoverAnswer => {
+    const { nodes, work } = next;
+    return coverBy(
+      helper,
+      { task, columns, left: task.demand, floors, ceilings, cutoff: standing.limit() },
+      { nodes, work },
+    );
+  };
+  const takeProof = (columns: readonly Column[]): void => {
+    const none = standing.round(standing.limit() + 0.5);
+    const answer = answerOf(columns);
+    if (answer.status === 'found') standing.accept(answer.uses);
+    if (answer.status !== 'stopped')
+      standing.raise(
+        Math.min(standing.length(), answer.status === 'none' ? none : standing.round(answer.bound)),
+        'integer',
+      );
+  };
   return {
     isTime: (turn, quiet) => helper.solver !== null && helper.owed <= 0 && quiet >= quietTurns && turn >= next.turn,
     ask: (turn) => {
-      const cutoff = standing.limit();
-      const columns = pool.best({ most: next.most, slack: cutoff - of.value });
-      const answer = coverBy(helper, { task, columns, left: task.demand, floors, ceilings, cutoff }, next.nodes);
-      if (answer.status === 'found') standing.accept(answer.uses);
+      const whole = wholeList(next.most);
+      if (whole !== null) takeProof(whole);
+      else {
+        const slack = standing.limit() - worth.value;
+        const answer = answerOf(pool.best({ most: next.most, slack }));
+        if (answer.status === 'found') standing.accept(answer.uses);
+      }
       next = {
         turn: Math.ceil(turn * 1.5),
         most: Math.min(600, next.most * 1.3),
         nodes: Math.min(200, next.nodes * 2),
+        work: Math.min(1600, next.work * 1.5),
       };
+    },
+    askWhole: (most) => {
+      const whole = helper.solver === null ? null : wholeList(most);
+      if (whole !== null) takeProof(whole);
     },
   };
 };
 
 const quietTurns = 3;
 
-/** The program's value, and what a strip costs beyond the worth of its pieces at its prices. */
-const pricedBy = (master: Master): { readonly value: number; readonly lossOf: (column: Column) => number } => {
+/** So few that the solver says at once whether they make a shorter layout. */
+const shortList = 60;
+
+/** What the solved program of the whole job says of strips and pieces. */
+interface RootWorth {
+  readonly value: number;
+  readonly prices: Float64Array;
+  readonly costs: Float64Array;
+}
+
+const worthBy = (master: Master): RootWorth => {
   const prices = new Float64Array(master.task.kinds);
   const costs = new Float64Array(master.task.heights.length);
   const value = pricesOf(master, prices, costs);
-  return {
-    value,
-    lossOf: ({ level, kinds, counts }) => {
-      let loss = costs[level] as number;
-      for (let e = 0; e < kinds.length; e++) loss -= (prices[kinds[e] as number] as number) * (counts[e] as number);
-      return Math.max(0, loss);
-    },
-  };
+  return { value, prices, costs };
 };
 
 /** The shortest that the plain level heuristics come to. */

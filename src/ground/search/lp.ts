@@ -340,32 +340,33 @@ const dualEntering = (s: State, r: number, way: 'raise' | 'lower'): number | nul
   let best: number | null = null;
   let least = Number.POSITIVE_INFINITY;
   let strength = 0;
-  const weigh = (j: number, alpha: number, rc: number): void => {
-    // the entering variable must move this row's value up: alpha below zero
-    if (alpha > -pivotTiny) return;
+  const { start, rowOf, factor } = s;
+  for (let at = -m; at < s.n; at++) {
+    // surpluses first, then columns
+    let alpha = 0;
+    let rc = 0;
+    if (at < 0) {
+      const i = at + m;
+      if (s.surplusPlace[i] !== -1) continue;
+      alpha = -sign * (inverse[row + i] as number);
+      rc = y[i] as number;
+    } else {
+      if (s.place[at] !== -1 || s.barred[at] === 1) continue;
+      const end = start[at + 1] as number;
+      for (let k = start[at] as number; k < end; k++)
+        alpha += (factor[k] as number) * (inverse[row + (rowOf[k] as number)] as number);
+      alpha *= sign;
+      // the entering variable must move this row's value up: alpha below zero
+      if (alpha > -pivotTiny) continue;
+      rc = reducedCost(s, at, y);
+    }
+    if (alpha > -pivotTiny) continue;
     const ratio = Math.max(0, rc) / -alpha;
     if (ratio < least - 1e-10 || (ratio < least + 1e-10 && -alpha > strength)) {
       least = Math.min(least, ratio);
       strength = -alpha;
-      best = j;
+      best = at < 0 ? ~(at + m) : at;
     }
-  };
-  for (let i = 0; i < m; i++) {
-    if (s.surplusPlace[i] !== -1) continue;
-    weigh(~i, -sign * (inverse[row + i] as number), y[i] as number);
-  }
-  for (let j = 0; j < s.n; j++) {
-    if (s.place[j] !== -1 || s.barred[j] === 1) continue;
-    let alpha = 0;
-    const end = s.start[j + 1] as number;
-    let rc = s.cost[j] as number;
-    for (let k = s.start[j] as number; k < end; k++) {
-      const i = s.rowOf[k] as number;
-      const f = s.factor[k] as number;
-      alpha += f * (inverse[row + i] as number);
-      rc -= f * (y[i] as number);
-    }
-    weigh(j, sign * alpha, rc);
   }
   return best;
 };
