@@ -38,12 +38,12 @@ function* diveFrom(
   from: Place,
   left: { choices: number },
 ): Generator<void, readonly ColumnUse[] | null, void> {
-  const place = withWholeParts(order, from);
+  const place = yield* withWholeParts(order, from);
   if (place === null) return null;
   if (place.left.every((n) => n === 0)) return place.uses;
   left.choices--;
   yield;
-  for (const next of nextPlaces(order, place)) {
+  for (const next of yield* nextPlaces(order, place)) {
     if (next.left.every((n) => n === 0)) return next.uses;
     const found = yield* diveFrom(order, next, left);
     if (found !== null || left.choices <= 0) return found;
@@ -52,14 +52,14 @@ function* diveFrom(
 }
 
 /** Solves, and cuts what the program takes whole, until it takes nothing whole; null when it ends too long. */
-const withWholeParts = (order: DiveOrder, from: Place): Place | null => {
+function* withWholeParts(order: DiveOrder, from: Place): Generator<void, Place | null, void> {
   const { master } = from;
   const rest = from.left.slice();
   let { length } = from;
   const uses = [...from.uses];
   for (;;) {
     const cutoff = order.cutoff - length + 1e-6;
-    const relaxed = solveLeft(master, { rounds: 12, cutoff });
+    const relaxed = yield* solveLeft(master, { rounds: 12, cutoff });
     if (relaxed.status === 'infeasible' || relaxed.bound > cutoff) return null;
     const whole = wholeParts(master, rest);
     if (whole.length === 0) return { master, left: rest, uses, length };
@@ -72,15 +72,28 @@ const withWholeParts = (order: DiveOrder, from: Place): Place | null => {
     if (rest.every((n) => n === 0)) return length > order.cutoff ? null : { master, left: rest, uses, length };
     setLeft(master, rest);
   }
-};
+}
 
 /** Solves for the pieces left, with the strips that their widths ask for. */
-const solveLeft = (master: Master, limits: { readonly rounds: number; readonly cutoff: number }): Relaxed => {
-  for (;;) {
-    const relaxed = solveByColumns(master, limits);
-    if (relaxed.status === 'infeasible' || relaxed.bound > limits.cutoff || !askByWidth(master)) return relaxed;
+function* solveLeft(
+  master: Master,
+  { rounds, cutoff }: { readonly rounds: number; readonly cutoff: number },
+): Generator<void, Relaxed, void> {
+  const slow = master.task.kinds > slowKinds;
+  for (let left = rounds; ; ) {
+    const relaxed = solveByColumns(master, { rounds: slow ? Math.min(slowRounds, left) : left, cutoff });
+    if (slow) yield;
+    if (relaxed.status === 'infeasible' || relaxed.bound > cutoff) return relaxed;
+    left -= slowRounds;
+    if (slow && relaxed.status === 'cut' && left > 0) continue;
+    if (!askByWidth(master)) return relaxed;
+    left = rounds;
   }
-};
+}
+
+/** With so many kinds one program takes as long as a whole choice with few, and a step is to be short. */
+const slowKinds = 50;
+const slowRounds = 3;
 
 /** Strips of which the program takes one or more. Together they hold no more than is needed. */
 const wholeParts = (master: Master, left: Int32Array): ColumnUse[] => {
@@ -105,7 +118,7 @@ const lessStrips = (master: Master, column: Column, times: number): void => {
 };
 
 /** One strip more, cheapest with the rest first. */
-const nextPlaces = (order: DiveOrder, { master, left, uses, length }: Place): readonly Place[] => {
+function* nextPlaces(order: DiveOrder, { master, left, uses, length }: Place): Generator<void, readonly Place[], void> {
   const { chance } = order;
   const ranked = master.lp
     .support()
@@ -126,9 +139,9 @@ const nextPlaces = (order: DiveOrder, { master, left, uses, length }: Place): re
       continue;
     }
     setLeft(trial, rest);
-    const relaxed = solveLeft(trial, { rounds: 3, cutoff: order.cutoff - reached + 1e-6 });
+    const relaxed = yield* solveLeft(trial, { rounds: 3, cutoff: order.cutoff - reached + 1e-6 });
     if (relaxed.status === 'infeasible' || reached + relaxed.bound > order.cutoff + 1e-6) continue;
     places.push({ place, cost: reached + relaxed.value });
   }
   return places.sort((a, b) => a.cost - b.cost).map(({ place }) => place);
-};
+}

@@ -77,7 +77,7 @@ export const stripCounts = (master: Master): Float64Array => {
 };
 
 /** Levels looked at by fitting in one go: each is a program of its own. */
-const fittingsAtOnce = 2;
+const fittingsAtOnce = ({ kinds }: Task): number => (kinds > 50 ? 1 : 2);
 
 /** Asks for the strips that levels need, where the program's answer has fewer. @returns whether there may be more to ask */
 export const askForStrips = (master: Master, bounds: LevelBounds): boolean => {
@@ -92,7 +92,7 @@ export const askForStrips = (master: Master, bounds: LevelBounds): boolean => {
     // pieces that turn leave the high strips: what those then need by fitting rarely reaches what the program takes
     const isFar = bounds.mayTurn && wide < whole - 1;
     const isByWidth = wide > now + 1e-6 || isFar;
-    if (!isByWidth && !bounds.isKnown(level) && ++fittings > fittingsAtOnce) return true;
+    if (!isByWidth && !bounds.isKnown(level) && ++fittings > fittingsAtOnce(master.task)) return true;
     const needed = isByWidth ? wide : bounds.byFitting(level);
     if (needed <= now + 1e-6) continue;
     setFloor(master, level, needed);
@@ -117,12 +117,15 @@ export const askByWidth = (master: Master): boolean => {
 
 /** Of the tables of prices, filled between two yields. */
 const cellsAtOnce = 1e6;
+/** Of all rounds between two yields: with many kinds a round takes many steps of the simplex. */
+const kindsAtOnce = 250;
 
 /** Solves with the rows of the level bounds, added as they are found to be short. */
 export function* solveWithLevels(master: Master, bounds: LevelBounds): Generator<Relaxed, Relaxed, void> {
   let best = 0;
-  const { room, lies } = master.task;
-  const rounds = Math.max(1, Math.min(6, Math.floor(cellsAtOnce / (room * lies.length))));
+  const { room, lies, kinds } = master.task;
+  const byTables = Math.floor(cellsAtOnce / (room * lies.length));
+  const rounds = Math.max(1, Math.min(6, byTables, Math.floor(kindsAtOnce / kinds)));
   for (;;) {
     const relaxed = solveByColumns(master, { rounds, cutoff: Number.POSITIVE_INFINITY });
     best = Math.max(best, relaxed.bound);
