@@ -2,6 +2,7 @@
 import type { BlockPlan, PlannedPiece, PlannedStep, QuiltPlan } from '#craft';
 import { toNumber } from '#ground/exact';
 import { never } from '#ground/outcome';
+import type { Point } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { entryTitle } from '#paper/cutting';
@@ -14,6 +15,7 @@ import { inWords } from './in-words.ts';
 import { marksOfPiece } from './marks.ts';
 import { columnPt } from './measure.ts';
 import { kindText, machineText, partName, pressText, stepHeading } from './naming.ts';
+import { partnerOf } from './partner.ts';
 import { blocksOfAll, countsText, type SizedPlan } from './sized.ts';
 
 export interface BlockPages {
@@ -185,12 +187,14 @@ const turnsOf = (
   });
 
 /** What slanted edges ask for. */
-const slantRemark = ({ pieces }: BlockPlan): readonly string[] =>
-  pieces.every(({ cut }) => cut.shape === 'square' || cut.shape === 'rectangle')
-    ? []
-    : [
+const slantRemark = ({ patches }: BlockPlan): readonly string[] =>
+  patches.some(({ points }) => points.some((point, i) => isSlant(point, points[(i + 1) % points.length] ?? point)))
+    ? [
         'Lay slanted edges under the needle without pulling: they stretch. Where a slanted seam ends, small points stand out past the edge after pressing: cut them off even with it.',
-      ];
+      ]
+    : [];
+
+const isSlant = (a: Point, b: Point): boolean => Math.abs(a.x - b.x) > 1e-6 && Math.abs(a.y - b.y) > 1e-6;
 
 /** Pieces that look the same turned, with one side on the straight grain. */
 const grainRemark = ({ pieces }: BlockPlan): readonly string[] => {
@@ -227,7 +231,7 @@ const stepCard = (
 ): StepCard => {
   const { block, step, title } = at;
   const { seam } = of.plan.quilt;
-  const heading = stepHeading(step);
+  const heading = stepHeading(step, partnerOf(block, step));
   const press = pressText(step);
   const machine = `${machineText(step, newestOf(block, step))}${kindText(step, partnerOf(block, step))}`;
   const measures = checkSize(step.unfinished, of.plan.quilt);
@@ -285,25 +289,6 @@ const isIn = (block: BlockPlan, part: string, unit: string): boolean => {
   if (part === unit) return true;
   const made = block.steps.find(({ makes }) => makes === unit);
   return made?.join.some((one) => isIn(block, part, one)) ?? false;
-};
-
-/** The step that closes a seam begun here, or that began the seam closed here. */
-const partnerOf = (block: BlockPlan, step: PlannedStep): number | null => {
-  const { steps } = block;
-  if (step.kind === 'partial-begin') return answering(steps.slice(step.number), 'partial-close');
-  if (step.kind === 'partial-close') return answering(steps.slice(0, step.number - 1).toReversed(), 'partial-begin');
-  return null;
-};
-
-/** The first step of a kind, passing over pairs that are begun and closed on the way: such seams nest. */
-const answering = (steps: readonly PlannedStep[], kind: 'partial-begin' | 'partial-close'): number | null => {
-  let open = 0;
-  for (const step of steps) {
-    if (step.kind === kind && open === 0) return step.number;
-    if (step.kind === kind) open--;
-    else if (step.kind === 'partial-begin' || step.kind === 'partial-close') open++;
-  }
-  return null;
 };
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

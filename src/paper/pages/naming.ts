@@ -33,11 +33,15 @@ interface Joining {
 
 const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** "F goes to the left of unit 4" */
-export const stepHeading = ({ join, side, kind }: Joining): string => {
+/**
+ * "F goes to the left of unit 4"
+ *
+ * @param partner the step that began a seam closed here; null where there is none
+ */
+export const stepHeading = ({ join, side, kind }: Joining, partner: number | null = null): string => {
   const first = partName(join[0]);
   const second = partName(join[1]);
-  if (kind === 'partial-close') return `Close the seam of ${second}`;
+  if (kind === 'partial-close') return `Close the seam of ${partner === null ? second : `step ${partner}`}`;
   if (kind === 'set-in') return `${sentence(second)} is set in ${placeWords[side]} ${first}`;
   const begun = kind === 'partial-begin' ? ', half sewn' : '';
   return `${join[0] === join[1] ? `Another ${second}` : sentence(second)} goes ${placeWords[side]} ${first}${begun}`;
@@ -81,7 +85,7 @@ const turnedTo: ReadonlyMap<number, string> = new Map([
  */
 export const machineText = (of: MachineStep, newest: string | null): string => {
   const second = of.join[0] === of.join[1] ? `the other ${partName(of.join[1])}` : partName(of.join[1]);
-  const lay = of.kind === 'partial-close' ? `fold ${second} back over` : `lay ${second} on`;
+  const lay = of.kind === 'partial-close' ? `fold the ${second} that hangs there back over` : `lay ${second} on`;
   return `${turnText(of, newest)}; ${lay} it, right sides together, right edges even.`;
 };
 

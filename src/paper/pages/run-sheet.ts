@@ -12,6 +12,7 @@ import { shown } from './album.ts';
 import { cutText } from './cut-text.ts';
 import { columnPt } from './measure.ts';
 import { partName, pressText, stepHeading } from './naming.ts';
+import { partnerOf } from './partner.ts';
 
 export interface RunSheet {
   readonly title: string;
@@ -70,7 +71,7 @@ const runSheetOf = (of: SheetsOf, block: BlockPlan, place: number): RunSheet => 
     ],
     stepOuts: stepOuts.map((step) => ({
       unit: partName(step.makes),
-      shows: stepHeading(step),
+      shows: stepHeading(step, partnerOf(block, step)),
       size: checkSize(step.unfinished, plan.quilt),
     })),
     cut: block.pieces.flatMap((piece) => {
@@ -91,7 +92,7 @@ const runSheetOf = (of: SheetsOf, block: BlockPlan, place: number): RunSheet => 
     }),
     rows: block.steps.map((step, i) => ({
       number: String(step.number),
-      show: `${stepHeading(step)}. ${pressText(step)}`,
+      show: `${stepHeading(step, partnerOf(block, step))}. ${pressText(step)}`,
       measure: checkSize(step.unfinished, plan.quilt),
       say: prompts[i] ?? '',
       minutes: String(minutes[i]),
