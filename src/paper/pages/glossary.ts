@@ -134,6 +134,11 @@ const known: readonly KnownTerm[] = [
     seen: /\bstrips?\b/i,
     meaning: 'a piece cut across the whole width of the cloth, from which others are cut; also any long narrow piece.',
   },
+  {
+    word: 'Strip height',
+    seen: /\bstrip heights?\b/i,
+    meaning: 'how far from edge to edge a strip is cut; strips of one height take one ruler setting.',
+  },
   { word: 'Stroke', seen: /\bstrokes?\b/i, meaning: 'one pass of the cutter along the ruler.' },
   { word: 'Sub-cut', seen: /\bsub-cuts?\b/i, meaning: 'a cut across a strip.' },
   { word: 'Tail', seen: /\btails?\b/i, meaning: 'an end of the binding that hangs loose until both are joined.' },

@@ -14,7 +14,7 @@ export const rowParts = (plan: QuiltPlan): readonly TopPart[] => [
     heading: 'Rows',
     lead: [
       isSlanted(plan)
-        ? `The rows run from lower left to upper right, and are numbered from the upper left corner. Sew each from its lower end to its upper end.${arrowText(plan)}`
+        ? `The rows run from lower left to upper right, and are numbered from the upper left corner. Sew each from its lower end to its upper end.${sideText(plan)}${arrowText(plan)}`
         : `Sew each row from left to right.${arrowText(plan)}`,
     ],
     table: rowTable(plan),
@@ -75,6 +75,12 @@ const wholeText = (plan: QuiltPlan): string => {
   const size = last === undefined ? '' : checkSize(last.unfinished, plan.quilt);
   return plan.top.set.borders.length > 0 ? `The middle measures ${size} before borders.` : `The top measures ${size}.`;
 };
+
+/** How a setting triangle, larger than the cell it fills, is laid against its neighbour. */
+const sideText = (plan: QuiltPlan): string =>
+  plan.top.pieces.some(({ role }) => role === 'side-triangle')
+    ? ' Lay the square corner of a side triangle even with the corner of its neighbour toward the longer row beside it; its point stands out past the other edge, and is cut off when the row is pressed.'
+    : '';
 
 const arrowText = (plan: QuiltPlan): string =>
   plan.top.set.rows.some((_, row) => rowPressOf(plan, row) !== null)
@@ -190,6 +196,12 @@ const cornersPart = (plan: QuiltPlan): TopPart => {
   const float = top.set === 'on-point' ? toNumber(top.float) : 0;
   return topPart({
     heading: 'Corners',
+    lead:
+      steps.length === 0
+        ? []
+        : [
+            'Fold each corner triangle in half to find the middle of its long side, and pin it to the middle of the edge.',
+          ],
     list: [
       ...steps.map((step) => `Add the corner triangle at the ${cornerName(plan, step)}: press ${cornerPress(step)}.`),
       ...(last === undefined

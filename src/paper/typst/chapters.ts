@@ -17,7 +17,7 @@ export const chaptersTypst = `
   block(breakable: false, above: 10pt, {
     if d.kept != "" { block(below: 5pt)[Worth keeping: #d.kept.] }
     block(above: 5pt, below: 5pt, text(fill: soft)[In all: #d.effort.])
-    if d.easier.len() > 0 { block(above: 5pt, { text(fill: soft)[Less work, if you like:]; list(..d.easier.map(e => text(fill: soft, e))) }) }
+    if d.easier.len() > 0 { block(above: 5pt, { text(fill: soft)[What less work would cost:]; list(..d.easier.map(e => text(fill: soft, e))) }) }
   })
 }
 

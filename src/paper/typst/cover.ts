@@ -38,6 +38,7 @@ export const coverTypst = `
   #for l in facts.total { par(l) }
   #if facts.amounts != none { block(breakable: false, above: 16pt)[
     #heading(level: 2, if others > 0 { "What is in each amount: " + facts.sizeHeads.first() } else { "What is in each amount" })
+    #block(below: 6pt, text(size: 9pt, fill: soft)[The length that the pieces take, what goes off at the ends, what is over because shops cut by steps; and what would change the amount.])
     #let a = facts.amounts
     #ruled(columns: (auto,) * (a.head.len() - 1) + (1fr,), a.head, a.rows.map(r => (strong(r.at(0)), ..r.slice(1))))
     #for l in a.remarks { par(l) }
