@@ -77,6 +77,7 @@ const views: readonly View[] = [
     open: async (page, at) => {
       await page.goto(at);
       await page.getByRole('button', { name: 'Blank, in inches' }).click();
+      await page.getByRole('link', { name: /^Set/ }).click();
       await drawn(page);
     },
   },
@@ -87,6 +88,43 @@ const views: readonly View[] = [
       await page.getByRole('textbox', { name: /Outer border/ }).fill('1/64');
       await page.keyboard.press('Enter');
       await page.getByRole('region', { name: 'Problems' }).waitFor();
+    },
+  },
+  {
+    name: 'draft, a log cabin, a log chosen',
+    open: async (page, at) => {
+      await page.goto(at);
+      await page.getByRole('button', { name: 'Blank, in inches' }).click();
+      await page.getByRole('button', { name: 'Add a log cabin' }).click();
+      await page.getByRole('listbox', { name: /^The block Log cabin/ }).press('End');
+      await page.getByText('This log alone').waitFor();
+    },
+  },
+  {
+    name: 'the collection',
+    open: async (page, at) => {
+      await page.goto(at);
+      await page.getByRole('button', { name: 'Blank, in centimetres' }).click();
+      await page.getByRole('button', { name: 'Add from the collection' }).click();
+      await page.getByText(/of \d+ blocks/).waitFor();
+    },
+  },
+  {
+    name: 'draft, a block too large for its place',
+    open: async (page, at) => {
+      await openDemo(page, at, 'Twelve Fields');
+      await page.getByRole('link', { name: /^Draft/ }).click();
+      await page.getByRole('textbox', { name: 'Side' }).fill('400');
+      await page.keyboard.press('Enter');
+      await page.getByRole('region', { name: 'Problems' }).waitFor();
+    },
+  },
+  {
+    name: 'colour, demo',
+    open: async (page, at) => {
+      await openDemo(page, at);
+      await page.getByRole('link', { name: /^Colour/ }).click();
+      await page.getByRole('button', { name: /^Oat/ }).first().waitFor();
     },
   },
   {

@@ -162,8 +162,149 @@ describe('the workroom', () => {
     await sheet.getByText('/unit').waitFor();
     await sheet.getByRole('button', { name: 'Close' }).click();
     await page.getByRole('button', { name: 'Blank, in centimetres' }).click();
-    await drawn(page);
+    await page.getByRole('listbox', { name: /^The block/ }).waitFor();
     await becomes(() => figureOf(page, 'Set').textContent(), '24 × 24\u00a0cm');
+    await context.close();
+  });
+
+  it('drafts a log cabin by its measures, and a block of the collection found by its name', async () => {
+    const { page, context, faults } = await opened.page();
+    await page.goto(opened.numeric);
+    await page.getByRole('button', { name: 'Blank, in inches' }).click();
+    await page.getByRole('button', { name: 'Add a log cabin' }).click();
+    const size = () => page.getByRole('listbox', { name: /^The block/ }).getAttribute('aria-label');
+    await becomes(size, 'The block Log cabin, 9 × 9\u00a0in');
+    // a centre of 2½ and three rounds of 1½: 2½ + 9
+    await page.getByRole('textbox', { name: 'Centre' }).fill('2 1/2');
+    await page.getByRole('textbox', { name: 'Every log' }).fill('1 1/2');
+    await page.keyboard.press('Enter');
+    await becomes(size, 'The block Log cabin, 11½ × 11½\u00a0in');
+    await page.getByRole('button', { name: 'Rounds: one less' }).click();
+    await becomes(size, 'The block Log cabin, 8½ × 8½\u00a0in');
+    // the sides in an order of her own: tapped one after another
+    for (const side of ['top', 'bottom', 'left', 'right'])
+      await page.getByRole('button', { name: new RegExp(`^${side}`) }).click();
+    assert.equal(await page.getByRole('combobox', { name: 'Or take' }).inputValue(), 'courthouse steps');
+    // two rounds; then two logs of the last one alone: 8½ wide still, for top and bottom come first
+    await page.getByRole('textbox', { name: 'Logs in the last round' }).fill('2');
+    await page.keyboard.press('Enter');
+    await becomes(size, 'The block Log cabin, 5½ × 8½\u00a0in');
+    await page.getByRole('textbox', { name: 'Centre' }).fill('nothing');
+    await page.keyboard.press('Enter');
+    await page.getByText('This is not a length above zero').waitFor();
+    await becomes(size, 'The block Log cabin, 5½ × 8½\u00a0in');
+
+    await page.getByRole('button', { name: 'Add from the collection' }).click();
+    await page.getByRole('searchbox', { name: 'By name' }).fill('ohio');
+    await page.getByText(/^1 of \d+ blocks$/).waitFor();
+    await page.getByRole('button', { name: /^Ohio Star/ }).click();
+    await becomes(size, /^The block Ohio Star, /);
+    await page.getByText('Sews in straight seams.').waitFor();
+    assert.match(page.url(), /draft\/ohio-star$/);
+    await page.goBack();
+    await becomes(size, /^The block Log cabin, /);
+    assert.deepEqual(faults, []);
+    await context.close();
+  });
+
+  it('goes from blank to a throw in a barn raising, saved and opened again, in at most 18 actions by pointer', async () => {
+    const { page, context } = await opened.page();
+    await page.goto(opened.numeric);
+    let actions = 0;
+    const act = async (work: () => Promise<unknown>) => {
+      actions += 1;
+      await work();
+    };
+    const click = (name: string | RegExp) => act(() => page.getByRole('button', { name }).first().click());
+    await click('Blank, in inches');
+    await click('Add a log cabin');
+    await act(() => page.getByRole('link', { name: /^Set/ }).click());
+    await click('Barn raising');
+    await becomes(() => figureOf(page, 'Set').textContent(), '54 × 54\u00a0in');
+    await click('Add a border');
+    await becomes(() => figureOf(page, 'Set').textContent(), '60 × 60\u00a0in');
+    await act(() => title(page).fill('My throw'));
+    await kept(page);
+    await act(() => page.getByRole('link', { name: 'Seamstead' }).click());
+    await act(() => page.getByRole('link', { name: /My throw/ }).click());
+    await drawn(page);
+    await becomes(() => figureOf(page, 'Set').textContent(), '60 × 60\u00a0in');
+    assert.equal(await page.getByRole('button', { name: 'Barn raising' }).getAttribute('aria-pressed'), 'true');
+    assert.ok(actions <= 18, `${actions} actions`);
+    await context.close();
+  });
+
+  it('does the same by keys alone', async () => {
+    const { page, context } = await opened.page();
+    await page.goto(opened.numeric);
+    await page.getByRole('heading', { name: 'Your quilts' }).waitFor();
+    let actions = 0;
+    const press = async (keys: string) => {
+      actions += 1;
+      await page.keyboard.press(keys);
+    };
+    /** Finds a command by its words and does it: one action to open, one to write, one to do. */
+    const find = async (words: string) => {
+      await press('Control+k');
+      actions += 1;
+      await page.keyboard.type(words);
+      await press('Enter');
+    };
+    await press('n');
+    await page.getByRole('button', { name: 'Add a log cabin' }).waitFor();
+    await press('l');
+    await page.getByRole('listbox', { name: /Log cabin/ }).waitFor();
+    await press('2');
+    await page.getByRole('button', { name: 'Barn raising' }).waitFor();
+    await find('barn raising');
+    await becomes(() => figureOf(page, 'Set').textContent(), '54 × 54\u00a0in');
+    await find('add a border');
+    await becomes(() => figureOf(page, 'Set').textContent(), '60 × 60\u00a0in');
+    await kept(page);
+    await press('h');
+    await page.getByRole('link', { name: /New quilt/ }).waitFor();
+    await find('open new quilt');
+    await drawn(page);
+    await becomes(() => figureOf(page, 'Set').textContent(), '60 × 60\u00a0in');
+    assert.ok(actions <= 18, `${actions} actions`);
+    await context.close();
+  });
+
+  it('colours a cloth, looks at it in grey, and warns where light and dark lie near', async () => {
+    const { page, context, faults } = await opened.page();
+    await openDemo(page, opened.numeric);
+    await page.getByRole('link', { name: /^Colour/ }).click();
+    await page
+      .getByRole('button', { name: /^Slate/ })
+      .first()
+      .click();
+    const written = page.getByRole('textbox', { name: 'Colour, written' });
+    await written.fill('#e9dcc0');
+    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: /^Plum/ }).first().click();
+    await written.fill('#e8d9b8');
+    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: /^Bark/ }).first().click();
+    await written.fill('#e0d2b4');
+    await page.keyboard.press('Enter');
+    await page.getByRole('heading', { name: 'Values lie near' }).waitFor();
+    await becomes(() => figureOf(page, 'Colour').textContent(), '7 cloths · values near');
+    for (let i = 0; i < 3; i++) await page.getByRole('button', { name: 'Undo' }).click();
+    await becomes(() => figureOf(page, 'Colour').textContent(), '7 cloths · values apart');
+    await page.getByRole('button', { name: 'In grey' }).click();
+    await page.getByRole('listbox', { name: /^The quilt in grey/ }).waitFor();
+    // one cloth in another's place: a cloth less
+    await page
+      .getByRole('button', { name: /^Straw/ })
+      .first()
+      .click();
+    await page
+      .getByRole('region', { name: 'This cloth' })
+      .or(page.getByRole('complementary'))
+      .getByRole('button', { name: 'Oat' })
+      .click();
+    await becomes(() => figureOf(page, 'Colour').textContent(), /^6 cloths/);
+    assert.deepEqual(faults, []);
     await context.close();
   });
 

@@ -53,6 +53,8 @@ export interface ClothAnswer {
   readonly id: string;
   /** CIE L*. */
   readonly lightness: number;
+  /** The grey that is as light. */
+  readonly grey: string;
   readonly value: 'light' | 'medium' | 'dark';
   readonly buy: { readonly amount: number; readonly unit: 'yd' | 'm' | 'sheets' };
 }

@@ -8,6 +8,7 @@ import { length } from '#craft/measure';
 import type { IntegerSolver } from '#craft/strips';
 import { toNumber } from '#ground/exact';
 import type { Outcome } from '#ground/outcome';
+import { clothSignsFor, signsAs } from '#paper/cloth';
 import { noteText, problemText } from '#paper/words';
 import type { JsonObject } from '#workroom/editing';
 import type { BlockAnswer, QuiltAnswer, Reply, WorkroomNote } from './answer.ts';
@@ -18,6 +19,7 @@ export const askQuilt = (document: JsonObject, solver: IntegerSolver | null): Re
   const planned = planQuilt(document, solver === null ? { budget: { steps: 0 } } : { solver });
   if (!planned.ok) return refusedIn(planned);
   const plan = planned.value;
+  const greys = signsAs(clothSignsFor(plan), 'grey');
   return {
     ok: true,
     value: {
@@ -26,7 +28,13 @@ export const askQuilt = (document: JsonObject, solver: IntegerSolver | null): Re
       figures: figuresOf(plan),
       picture: pictureOf(plan),
       cloths: plan.fabrics
-        .map(({ id, lightness, value, buy: { amount, unit } }) => ({ id, lightness, value, buy: { amount, unit } }))
+        .map(({ id, lightness, value, buy: { amount, unit } }) => ({
+          id,
+          lightness,
+          grey: greys.get(id)?.colour ?? '#808080',
+          value,
+          buy: { amount, unit },
+        }))
         .toSorted((a, b) => b.lightness - a.lightness || (a.id < b.id ? -1 : 1)),
       notes: notesOf(plan),
     },

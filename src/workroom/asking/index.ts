@@ -2,3 +2,4 @@
 // door as more than types.
 export type * from './answer.ts';
 export { askBlock, askQuilt, askText } from './asking.ts';
+export { askCollection, type CollectedBlock } from './collected.ts';

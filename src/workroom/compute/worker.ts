@@ -1,14 +1,15 @@
 // The worker: planning away from the page, so that typing never waits for it.
 import { expose } from 'comlink';
 import type { IntegerSolver } from '#craft/strips';
-import type { BlockAnswer, Care, QuiltAnswer, Reply } from '#workroom/asking';
-import { askBlock, askQuilt, askText } from '#workroom/asking';
+import type { BlockAnswer, Care, CollectedBlock, QuiltAnswer, Reply } from '#workroom/asking';
+import { askBlock, askCollection, askQuilt, askText } from '#workroom/asking';
 import type { JsonObject } from '#workroom/editing';
 
 export interface Door {
   quilt(document: JsonObject, care: Care): Promise<Reply<QuiltAnswer>>;
   block(document: JsonObject, id: string): Reply<BlockAnswer>;
   text(text: string): Reply<JsonObject>;
+  collection(): readonly CollectedBlock[];
 }
 
 /** The solver is large: it comes when the first search wants it. */
@@ -23,6 +24,7 @@ const door: Door = {
   quilt: async (document, care) => askQuilt(document, care === 'best' ? await openedSolver() : null),
   block: askBlock,
   text: askText,
+  collection: askCollection,
 };
 
 expose(door);

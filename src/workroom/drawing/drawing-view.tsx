@@ -12,7 +12,7 @@ import {
 } from 'react';
 import { outline, paint, prepared } from './paint.ts';
 import { neighbourOf, type Scene, type Thing, thingAt, type Way } from './scene.ts';
-import { inReadingOrder } from './scenes.ts';
+import { inReadingOrder, patchOfKey } from './scenes.ts';
 import { type Extent, fitted, moved, onDrawing, type View, zoomed } from './view.ts';
 
 export interface DrawingViewOf {
@@ -21,6 +21,8 @@ export interface DrawingViewOf {
   readonly label: string;
   readonly chosen: string | null;
   readonly onChoose: (key: string | null) => void;
+  /** A patch was pointed at, or come to by keys: the thing that it lies in, and its number there. */
+  readonly onPatch?: (key: string, patch: number) => void;
   /** Keys of things where a problem lies. */
   readonly lit?: readonly string[];
 }
@@ -31,7 +33,7 @@ const zoomStep = 1.25;
 /** A pointer that moved no further has tapped. */
 const tapPx = 5;
 
-export const DrawingView = ({ scene, label, chosen, onChoose, lit = [] }: DrawingViewOf) => {
+export const DrawingView = ({ scene, label, chosen, onChoose, onPatch, lit = [] }: DrawingViewOf) => {
   const canvas = useRef<HTMLCanvasElement>(null);
   const frame = useRef<HTMLDivElement>(null);
   const [screen, setScreen] = useState<Extent>({ width: 0, height: 0 });
@@ -182,12 +184,17 @@ export const DrawingView = ({ scene, label, chosen, onChoose, lit = [] }: Drawin
     frame.current?.querySelector<HTMLElement>('[role=listbox]')?.focus({ preventScroll: true });
     setInside(null);
     onChoose(found?.key ?? null);
+    const own = found === null ? null : thingAt(found.inside?.() ?? [], point);
+    if (found !== null && own !== null) onPatch?.(found.key, patchOfKey(own.key));
   };
 
   const choose = (thing: Thing | null) => {
     if (thing === null) return;
     if (within === null) onChoose(thing.key);
-    else setPatch(thing.key);
+    else {
+      setPatch(thing.key);
+      if (inside !== null) onPatch?.(inside, patchOfKey(thing.key));
+    }
   };
   const goIn = () => {
     const thing = scene.things.find(({ key }) => key === chosen);
@@ -195,6 +202,7 @@ export const DrawingView = ({ scene, label, chosen, onChoose, lit = [] }: Drawin
     if (thing === undefined || first === undefined) return;
     setInside(thing.key);
     setPatch(first.key);
+    onPatch?.(thing.key, patchOfKey(first.key));
   };
   const onKeyDown = (event: KeyboardEvent) => {
     const act = actionFor(event);

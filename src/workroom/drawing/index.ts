@@ -1,5 +1,7 @@
 // Drawing: a quilt or a block on the screen, and everything in it that can be chosen.
+
 export { DrawingView } from './drawing-view.tsx';
 export type { Scene, Thing } from './scene.ts';
-export { placeOfKey, type SizeWords, sceneOfQuilt } from './scenes.ts';
+export { patchOfKey, placeOfKey, type SizeWords, sceneOfBlock, sceneOfQuilt, stripOfKey } from './scenes.ts';
+export { sceneOfCollected } from './scenes-collected.ts';
 export { SmallPicture } from './small-picture.tsx';

@@ -27,7 +27,7 @@ export const sceneOfQuilt = (picture: QuiltPicture, sizeWords: SizeWords): Scene
     things: [
       ...strips.map(
         ({ points, fabric, role }, index): Thing => ({
-          key: `strip ${index}`,
+          key: stripKey(index),
           name: `${roleWords[role] ?? role}, ${names.get(fabric) ?? fabric}, ${sizeWords(boxSize(points))} finished`,
           outline: points,
           inside: null,
@@ -50,10 +50,21 @@ export const sceneOfQuilt = (picture: QuiltPicture, sizeWords: SizeWords): Scene
   };
 };
 
-export const placeKey = (place: number): string => `block ${place}`;
+const placeKey = (place: number): string => `block ${place}`;
 /** @returns null where the key is of no placed block */
 export const placeOfKey = (key: string | null): number | null => {
   const found = /^block (\d+)$/.exec(key ?? '');
+  return found ? Number(found[1]) : null;
+};
+
+const patchKey = (patch: number): string => `patch ${patch}`;
+/** @returns NaN where the key is of no patch */
+export const patchOfKey = (key: string): number => Number(/^patch (\d+)$/.exec(key)?.[1] ?? Number.NaN);
+
+const stripKey = (strip: number): string => `strip ${strip}`;
+/** @returns null where the key is of no strip */
+export const stripOfKey = (key: string | null): number | null => {
+  const found = /^strip (\d+)$/.exec(key ?? '');
   return found ? Number(found[1]) : null;
 };
 
@@ -88,7 +99,7 @@ const patchThings = (of: {
   of.entry.patches.map(({ points, fabric, label, cut }, index) => {
     const cloth = of.fabrics?.[index] ?? fabric;
     return {
-      key: `patch ${index}`,
+      key: patchKey(index),
       name: `Piece ${label}, ${of.names.get(cloth) ?? cloth}, cut ${of.sizeWords(cut)}`,
       outline: under(of.matrix, points),
       inside: null,

@@ -1,7 +1,9 @@
 // The whole page: which view is at this address, and what stands whatever the view.
 import { type ReactNode, useCallback, useMemo, useState } from 'react';
+import { ColourView } from '#workroom/colour';
 import { type Command, CommandsProvider, commandBook, useCommands, useShortcuts } from '#workroom/commands';
 import type { Planner } from '#workroom/compute';
+import { DraftView } from '#workroom/draft';
 import { type Room, RoomProvider, type Stop, useAddress, usePreferences, useRoom } from '#workroom/room';
 import { SetView } from '#workroom/set';
 import { FindCommand, KeySheet } from './finding.tsx';
@@ -77,7 +79,15 @@ const Views = () => {
   }
 };
 
-const OpenQuilt = ({ id, stop }: { readonly id: string; readonly stop: Stop; readonly block: string | null }) => {
+const OpenQuilt = ({
+  id,
+  stop,
+  block,
+}: {
+  readonly id: string;
+  readonly stop: Stop;
+  readonly block: string | null;
+}) => {
   const opened = useDesk(id);
   switch (opened.state) {
     case 'opening':
@@ -89,9 +99,20 @@ const OpenQuilt = ({ id, stop }: { readonly id: string; readonly stop: Stop; rea
     case 'open':
       return (
         <QuiltFrame desk={opened.desk} stop={stop}>
-          <SetView />
+          <StopView stop={stop} block={block} />
         </QuiltFrame>
       );
+  }
+};
+
+const StopView = ({ stop, block }: { readonly stop: Stop; readonly block: string | null }) => {
+  switch (stop) {
+    case 'draft':
+      return <DraftView block={block} />;
+    case 'set':
+      return <SetView />;
+    case 'colour':
+      return <ColourView />;
   }
 };
 

@@ -1,7 +1,8 @@
 // The list to search: any command by a word of it. And the sheet of keys, from the same book.
+
 import { useState } from 'react';
 import { type Command, found, keyWords, useAllCommands } from '#workroom/commands';
-import { Sheet } from './sheet.tsx';
+import { Sheet } from '#workroom/room';
 
 const keyboard = /Mac|iPhone|iPad/.test(navigator.userAgent) ? 'apple' : 'other';
 

@@ -4,14 +4,12 @@ import { type Command, useCommands } from '#workroom/commands';
 import type { WorkroomProblem } from '#workroom/compute';
 import { type Scene, SmallPicture, sceneOfQuilt } from '#workroom/drawing';
 import type { JsonObject } from '#workroom/editing';
-import { clockWords, go, lengthWordsFor, quiltAddress, useRoom } from '#workroom/room';
+import { clockWords, go, lengthWordsFor, Problems, quiltAddress, Sheet, type Stop, useRoom } from '#workroom/room';
 import type { QuiltLine } from '#workroom/store';
 import { beginQuilt } from './beginning.ts';
 import { blankQuilt, demoQuilts, demoText } from './beginnings.ts';
 import { pickFile } from './files.ts';
 import { MoreMenu } from './more-menu.tsx';
-import { Problems } from './problems.tsx';
-import { Sheet } from './sheet.tsx';
 
 interface Refused {
   readonly from: string;
@@ -34,7 +32,7 @@ export const Home = () => {
   }, [store, look]);
 
   const begin = useCallback(
-    async (document: JsonObject) => go(quiltAddress(await beginQuilt(store, document), 'set')),
+    async (document: JsonObject, stop: Stop = 'set') => go(quiltAddress(await beginQuilt(store, document), stop)),
     [store],
   );
   const beginText = useCallback(
@@ -64,18 +62,26 @@ export const Home = () => {
   useCommands(
     useMemo(
       (): readonly Command[] => [
+        ...(quilts ?? []).map(
+          ({ id, title }): Command => ({
+            id: `open ${id}`,
+            part: 'Quilt',
+            words: `Open ${title || 'the quilt without a name'}`,
+            run: () => go(quiltAddress(id, 'set')),
+          }),
+        ),
         {
           id: 'begin inches',
           part: 'Begin',
           words: 'A new quilt in inches',
           keys: ['N'],
-          run: () => void begin(blankQuilt('in')),
+          run: () => void begin(blankQuilt('in'), 'draft'),
         },
         {
           id: 'begin centimetres',
           part: 'Begin',
           words: 'A new quilt in centimetres',
-          run: () => void begin(blankQuilt('cm')),
+          run: () => void begin(blankQuilt('cm'), 'draft'),
         },
         { id: 'begin file', part: 'Begin', words: 'Open a file', keys: ['O'], run: () => void fromFile() },
         ...demoQuilts.map(
@@ -87,7 +93,7 @@ export const Home = () => {
           }),
         ),
       ],
-      [begin, fromFile, fromDemo],
+      [begin, fromFile, fromDemo, quilts],
     ),
   );
 
@@ -130,10 +136,10 @@ export const Home = () => {
         )}
         <h2>Begin another</h2>
         <div className="row">
-          <button type="button" onClick={() => void begin(blankQuilt('in'))}>
+          <button type="button" onClick={() => void begin(blankQuilt('in'), 'draft')}>
             Blank, in inches
           </button>
-          <button type="button" onClick={() => void begin(blankQuilt('cm'))}>
+          <button type="button" onClick={() => void begin(blankQuilt('cm'), 'draft')}>
             Blank, in centimetres
           </button>
           <button type="button" onClick={() => void fromFile()}>

@@ -1,6 +1,5 @@
 // How the workroom looks and measures: for this browser, whatever the quilt.
-import { type Preferences, usePreferences, useRoom } from '#workroom/room';
-import { Sheet } from './sheet.tsx';
+import { type Preferences, Sheet, usePreferences, useRoom } from '#workroom/room';
 
 export const Likings = ({ onClose }: { readonly onClose: () => void }) => {
   const { preferences } = useRoom();

@@ -1,11 +1,11 @@
 // While the pattern is printed: a way to stop it, and what stood in the way.
+
 import { useEffect, useRef, useState } from 'react';
 import type { PrintPaper, Refusal } from '#wire';
 import type { JsonObject } from '#workroom/editing';
+import { Problems, Sheet } from '#workroom/room';
 import { fileName, saveFile } from './files.ts';
 import { printPattern } from './printing.ts';
-import { Problems } from './problems.tsx';
-import { Sheet } from './sheet.tsx';
 
 export const Printing = (of: {
   readonly document: JsonObject;

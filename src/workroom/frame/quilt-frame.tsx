@@ -7,6 +7,7 @@ import { canRedo, canUndo, type JsonObject } from '#workroom/editing';
 import {
   go,
   lengthWordsFor,
+  Problems,
   QuiltProvider,
   quiltAddress,
   type Stop,
@@ -20,7 +21,6 @@ import { JobLine } from './job-line.tsx';
 import { keepingWords, Parted } from './keeping-line.tsx';
 import { MoreMenu } from './more-menu.tsx';
 import { Printing } from './printing-sheet.tsx';
-import { Problems } from './problems.tsx';
 import { useDeskState } from './use-desk.ts';
 
 export interface QuiltFrameOf {

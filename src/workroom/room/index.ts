@@ -1,5 +1,7 @@
 // The room that views stand in: what they are given, where they are, and how lengths are said.
 export { type Address, addressIn, go, quiltAddress, type Stop, stops, useAddress } from './address.ts';
 export { openPreferences, type Preferences, usePreferences } from './preferences.ts';
+export { Problems } from './problems.tsx';
 export { QuiltProvider, type QuiltRoom, type Room, RoomProvider, useQuilt, useRoom } from './room.tsx';
+export { Sheet } from './sheet.tsx';
 export { buyWords, clockWords, countWords, type LengthWords, lengthWordsFor, timeWords } from './words.ts';

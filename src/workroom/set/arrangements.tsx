@@ -1,5 +1,6 @@
 // Arrangements of one's own block, as small live pictures: the rule that turns each block does the rest.
 import { useEffect, useMemo, useState } from 'react';
+import { type Command, useCommands } from '#workroom/commands';
 import { type Scene, SmallPicture, sceneOfQuilt } from '#workroom/drawing';
 import type { JsonObject } from '#workroom/editing';
 import { useQuilt, useRoom } from '#workroom/room';
@@ -22,22 +23,59 @@ const begun = 6;
 export const Arrangements = () => {
   const { document, answer, edit } = useQuilt();
   const { top } = document;
-  const block = blockToArrange(document.top, document.blocks);
+  const [wanted, setWanted] = useState<string | null>(null);
+  const isThere = document.blocks.some(({ id }) => id === wanted);
+  const block = isThere ? wanted : blockToArrange(document.top, document.blocks);
   const scenes = useArrangementScenes(block);
   const rows = rowsOf(top, answer?.picture ?? null);
-  if (block === null || scenes === null) return null;
   const [down, across] = [rows?.length ?? 0, rows?.[0]?.length ?? 0];
-  const size = down > 1 && across > 1 ? { rows: down, columns: across } : { rows: begun, columns: begun };
+  const size = useMemo(
+    () => (down > 1 && across > 1 ? { rows: down, columns: across } : { rows: begun, columns: begun }),
+    [down, across],
+  );
+  useCommands(
+    useMemo(
+      () =>
+        block === null
+          ? []
+          : kinds.map(
+              ([kind, named]): Command => ({
+                id: `arrange ${kind}`,
+                part: 'Set',
+                words: `Arrange: ${named}`,
+                isOff: !scenes?.has(kind),
+                run: () => edit(`Arrange: ${named}`, (draft) => arrange(draft.top, { kind, block, ...size })),
+              }),
+            ),
+      [block, scenes, edit, size],
+    ),
+  );
+  if (block === null || (scenes === null && document.blocks.length < 2)) return null;
   return (
     <section className="arrangements" aria-label="Arrangements">
+      {document.blocks.length > 1 && (
+        <label className="field arranged">
+          <span>Arrange the block</span>
+          <select value={block} onChange={(event) => setWanted(event.target.value)}>
+            {document.blocks.map(({ id, title }) => (
+              <option key={id} value={id}>
+                {title || id}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+      {scenes === null && (
+        <p className="quiet">This block has no light and no dark half, or is not square: nothing turns it.</p>
+      )}
       <ul>
         {kinds.map(([kind, words]) => {
-          const scene = scenes.get(kind);
+          const scene = scenes?.get(kind);
           return scene === undefined ? null : (
             <li key={kind}>
               <button
                 type="button"
-                aria-pressed={top.arrangement?.kind === kind}
+                aria-pressed={top.arrangement?.kind === kind && top.arrangement.block === block}
                 onClick={() => edit(`Arrange: ${words}`, (draft) => arrange(draft.top, { kind, block, ...size }))}
               >
                 <SmallPicture scene={scene} sidePx={picturePx} alt="" />

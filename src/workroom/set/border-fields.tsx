@@ -1,4 +1,6 @@
 // Borders, from the inside outward.
+import { useCallback, useMemo } from 'react';
+import { type Command, useCommands } from '#workroom/commands';
 import { ClothField, LengthField } from '#workroom/fields';
 import { useQuilt } from '#workroom/room';
 import type { Top } from './top-edits.ts';
@@ -16,6 +18,23 @@ export const BorderFields = () => {
   const { top, fabrics, unit, blocks } = document;
   const borders = top.borders ?? [];
   const first = fabrics.at(-1)?.id ?? '';
+  const add = useCallback(
+    () =>
+      edit('Add a border', (draft) => {
+        draft.top.borders ??= [];
+        draft.top.borders.push({ width: unit === 'in' ? '3' : '8', fabric: first });
+      }),
+    [edit, unit, first],
+  );
+  const isFull = borders.length >= most;
+  useCommands(
+    useMemo(
+      (): readonly Command[] => [
+        { id: 'add border', part: 'Set', words: 'Add a border', keys: ['B'], isOff: isFull, run: add },
+      ],
+      [add, isFull],
+    ),
+  );
   const change = (index: number, to: (border: StripBorder) => void) =>
     edit('Change a border', (draft) => {
       const border = draft.top.borders?.[index];
@@ -91,16 +110,8 @@ export const BorderFields = () => {
           </li>
         ))}
       </ol>
-      {borders.length < most && (
-        <button
-          type="button"
-          onClick={() =>
-            edit('Add a border', (draft) => {
-              draft.top.borders ??= [];
-              draft.top.borders.push({ width: unit === 'in' ? '3' : '8', fabric: first });
-            })
-          }
-        >
+      {!isFull && (
+        <button type="button" onClick={add}>
           Add a border
         </button>
       )}

@@ -1,4 +1,6 @@
 // Strips between the blocks.
+import { useCallback, useMemo } from 'react';
+import { type Command, useCommands } from '#workroom/commands';
 import { ClothField, LengthField } from '#workroom/fields';
 import { useQuilt } from '#workroom/room';
 
@@ -6,20 +8,38 @@ export const SashingFields = () => {
   const { document, edit } = useQuilt();
   const { top, fabrics, unit } = document;
   const { sashing } = top;
-  if (top.set === 'sections') return null;
   const first = fabrics[0]?.id ?? '';
+  const put = useCallback(
+    () =>
+      edit('Put sashing between the blocks', (draft) => {
+        draft.top.sashing = { width: unit === 'in' ? '1 1/2' : '4', fabric: first };
+      }),
+    [edit, unit, first],
+  );
+  const takeOut = useCallback(
+    () =>
+      edit('Take the sashing out', (draft) => {
+        delete draft.top.sashing;
+      }),
+    [edit],
+  );
+  const hasSashing = sashing !== undefined;
+  useCommands(
+    useMemo(
+      (): readonly Command[] => [
+        hasSashing
+          ? { id: 'sashing', part: 'Set', words: 'Take the sashing out', run: takeOut }
+          : { id: 'sashing', part: 'Set', words: 'Put sashing between the blocks', run: put },
+      ],
+      [hasSashing, put, takeOut],
+    ),
+  );
+  if (top.set === 'sections') return null;
   if (sashing === undefined) {
     return (
       <section>
         <h2>Sashing</h2>
-        <button
-          type="button"
-          onClick={() =>
-            edit('Put sashing between the blocks', (draft) => {
-              draft.top.sashing = { width: unit === 'in' ? '1 1/2' : '4', fabric: first };
-            })
-          }
-        >
+        <button type="button" onClick={put}>
           Put sashing between the blocks
         </button>
       </section>
@@ -94,14 +114,7 @@ export const SashingFields = () => {
         />
         Round the outside too
       </label>
-      <button
-        type="button"
-        onClick={() =>
-          edit('Take the sashing out', (draft) => {
-            delete draft.top.sashing;
-          })
-        }
-      >
+      <button type="button" onClick={takeOut}>
         Take the sashing out
       </button>
     </section>

@@ -1,0 +1,2 @@
+// Colour: the cloths of a quilt, and their values.
+export { ColourView } from './colour-view.tsx';

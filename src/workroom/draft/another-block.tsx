@@ -1,0 +1,86 @@
+// The collection, as pictures: searched by name and by what a block is pieced of.
+import { useEffect, useState } from 'react';
+import type { CollectedBlock } from '#workroom/compute';
+import { SmallPicture, sceneOfCollected } from '#workroom/drawing';
+import { ChoiceKeys } from '#workroom/fields';
+import { Sheet, useQuilt, useRoom } from '#workroom/room';
+import { type Block, fromCollection } from './block-edits.ts';
+
+export interface AnotherBlockOf {
+  readonly onClose: () => void;
+  readonly onTake: (make: (draft: Parameters<typeof fromCollection>[0]) => Block, what: string) => void;
+  readonly onCabin: () => void;
+}
+
+type Shape = CollectedBlock['shape'] | 'any';
+const shapes: readonly { readonly value: Shape; readonly words: string }[] = [
+  { value: 'any', words: 'All' },
+  { value: 'strips', words: 'Squares and strips' },
+  { value: 'triangles', words: 'With triangles' },
+  { value: 'other', words: 'Other slants' },
+];
+
+const picturePx = 88;
+
+export const AnotherBlock = ({ onClose, onTake, onCabin }: AnotherBlockOf) => {
+  const { document, answer } = useQuilt();
+  const { planner } = useRoom();
+  const [all, setAll] = useState<readonly CollectedBlock[] | null>(null);
+  const [name, setName] = useState('');
+  const [shape, setShape] = useState<Shape>('any');
+  useEffect(() => {
+    planner.collection().then(setAll, () => setAll([]));
+  }, [planner]);
+  const shown = (all ?? []).filter((block) => isNamed(block, name) && (shape === 'any' || block.shape === shape));
+  const size = usualSize(answer?.picture.entries.map((entry) => entry.size[0]) ?? [], document.unit);
+  return (
+    <Sheet title="Another block" onClose={onClose}>
+      <label className="field">
+        <span>By name</span>
+        <input type="search" value={name} onChange={(event) => setName(event.target.value)} />
+      </label>
+      <ChoiceKeys label="Pieced of" choices={shapes} value={shape} onChoose={setShape} />
+      <p className="quiet" role="status">
+        {all === null
+          ? 'Opening the collection …'
+          : shown.length === 0
+            ? 'No block of the collection is called that. Try a part of its name, or another shape.'
+            : `${shown.length} of ${all.length} blocks`}
+      </p>
+      <ul className="collection">
+        {shown.map((block) => (
+          <li key={block.id}>
+            <button
+              type="button"
+              onClick={() => onTake((draft) => fromCollection(draft, { ...block, size }), `Add ${block.name}`)}
+            >
+              <SmallPicture scene={sceneOfCollected(block)} sidePx={picturePx} alt="" />
+              <span>{block.name}</span>
+              {block.otherNames.length > 0 && <span className="quiet">also {block.otherNames.join(', ')}</span>}
+            </button>
+          </li>
+        ))}
+      </ul>
+      <div className="row">
+        <button type="button" onClick={onCabin}>
+          A log cabin by its measures
+        </button>
+      </div>
+    </Sheet>
+  );
+};
+
+const isNamed = ({ name, otherNames }: CollectedBlock, words: string): boolean => {
+  const text = [name, ...otherNames].join(' ').toLowerCase();
+  return words
+    .toLowerCase()
+    .split(/\s+/)
+    .every((word) => text.includes(word));
+};
+
+/** As wide as the block that the quilt has most, so that it fits among them; where it has none, a usual width. */
+const usualSize = (widths: readonly number[], unit: 'in' | 'cm'): string => {
+  const [first] = widths;
+  const isWritten = first !== undefined && Math.abs(first * 8 - Math.round(first * 8)) < 1e-9;
+  return isWritten ? String(first) : unit === 'in' ? '12' : '30';
+};

@@ -1,0 +1,211 @@
+// What one does to the blocks of a quilt: each a change of the document's draft, and nothing else.
+import type { QuiltDocument } from '#craft/design';
+
+export type Block = QuiltDocument['blocks'][number];
+export type Fabric = QuiltDocument['fabrics'][number];
+type Recipe = NonNullable<Block['recipe']>;
+export type Cabin = Extract<Recipe, { kind: 'log-cabin' }>;
+export type Side = NonNullable<Cabin['order']>[number];
+
+export const usualOrder: readonly Side[] = ['left', 'top', 'right', 'bottom'];
+
+export const cabinOf = (block: Block | undefined): Cabin | null =>
+  block?.recipe?.kind === 'log-cabin' ? block.recipe : null;
+
+/** A name that no block has yet: "log-cabin", "log-cabin-2". */
+export const freeId = (wanted: string, taken: readonly { readonly id: string }[]): string => {
+  let id = wanted;
+  for (let n = 2; taken.some((one) => one.id === id); n++) id = `${wanted}-${n}`;
+  return id;
+};
+
+/** The plain block that a blank quilt begins with, still untouched. */
+const isUntouched = ({ patches, size, colourings }: Block): boolean =>
+  patches?.list.length === 1 && size !== undefined && colourings === undefined;
+
+/** A first real block takes the place of the plain one; a later one joins the others. */
+export const addBlock = (draft: QuiltDocument, block: Block): void => {
+  const [first] = draft.blocks;
+  if (first === undefined || draft.blocks.length > 1 || !isUntouched(first)) {
+    draft.blocks.push(block);
+    return;
+  }
+  draft.blocks.splice(0, 1, block);
+  for (const cell of draft.top.rows?.flat() ?? [])
+    if ('block' in cell && cell.block === first.id) cell.block = block.id;
+  if (draft.top.arrangement?.block === first.id) draft.top.arrangement.block = block.id;
+};
+
+/**
+ * How light a colour is, near enough to propose a first colouring; what is computed from cloths later measures them truly.
+ *
+ * @source weights of red, green and blue in brightness, ITU-R BT.601 (from memory)
+ */
+const roughly = (colour: string): number => {
+  const full = colour.length === 4 ? [...colour.slice(1)].map((c) => c + c).join('') : colour.slice(1);
+  const [red = 0, green = 0, blue = 0] = [0, 2, 4].map((i) => Number.parseInt(full.slice(i, i + 2), 16));
+  return 0.299 * red + 0.587 * green + 0.114 * blue;
+};
+
+/** A cloth for each of the trade's four tones: the lightest, the darkest, one between, and what stands out as an accent. */
+export const firstColouring = (fabrics: readonly Fabric[], tones: readonly string[]): Record<string, string> => {
+  const sorted = fabrics.toSorted((a, b) => roughly(b.colour) - roughly(a.colour));
+  const [light, dark] = [sorted[0]?.id ?? '', sorted.at(-1)?.id ?? ''];
+  const medium = sorted[Math.floor((sorted.length - 1) / 2)]?.id ?? light;
+  const accent = fabrics.toSorted((a, b) => brightness(b.colour) - brightness(a.colour))[0]?.id ?? dark;
+  const found: Readonly<Record<string, string>> = { light, dark, medium, accent };
+  return Object.fromEntries(tones.map((tone) => [tone, found[tone] ?? light]));
+};
+
+/** How far the strongest of red, green and blue is from the weakest. */
+const brightness = (colour: string): number => {
+  const full = colour.length === 4 ? [...colour.slice(1)].map((c) => c + c).join('') : colour.slice(1);
+  const parts = [0, 2, 4].map((i) => Number.parseInt(full.slice(i, i + 2), 16));
+  return Math.max(...parts) - Math.min(...parts);
+};
+
+/** A centre of 3 in and three rounds of 1 in, lights on two sides; 8 cm and 2.5 cm where one measures so. */
+export const firstCabin = (draft: Pick<QuiltDocument, 'unit' | 'fabrics' | 'blocks'>): Block => {
+  const [centre, width] = draft.unit === 'in' ? ['3', '1'] : ['8', '2.5'];
+  const round = () => ({ width, tones: ['light', 'light', 'dark', 'dark'] });
+  return {
+    id: freeId('log-cabin', draft.blocks),
+    title: 'Log cabin',
+    recipe: {
+      kind: 'log-cabin',
+      centre,
+      centreTone: 'accent',
+      order: [...usualOrder],
+      rounds: [round(), round(), round()],
+    },
+    colourings: { default: firstColouring(draft.fabrics, ['accent', 'light', 'dark']) },
+  };
+};
+
+export const fromCollection = (
+  draft: Pick<QuiltDocument, 'unit' | 'fabrics' | 'blocks'>,
+  of: { readonly id: string; readonly name: string; readonly tones: readonly string[]; readonly size: string },
+): Block => ({
+  id: freeId(of.id, draft.blocks),
+  title: of.name,
+  from: of.id,
+  size: of.size,
+  colourings: { default: firstColouring(draft.fabrics, of.tones) },
+});
+
+/** More rounds go on as the last whole one; fewer leave from the outside. */
+export const setRounds = (cabin: Cabin, count: number): void => {
+  const length = (cabin.order ?? usualOrder).length;
+  while (cabin.rounds.length > count) cabin.rounds.pop();
+  const last = cabin.rounds.at(-1);
+  if (last === undefined) return;
+  if (cabin.rounds.length < count) last.tones = filled(last.tones, length);
+  while (cabin.rounds.length < count) cabin.rounds.push({ width: widthOf(last.width), tones: [...last.tones] });
+};
+
+const widthOf = (width: Cabin['rounds'][number]['width']): Cabin['rounds'][number]['width'] =>
+  Array.isArray(width) ? [...width] : width;
+
+/** Repeated until it is so long, or cut to it. */
+const filled = <T>(list: readonly T[], length: number): T[] =>
+  Array.from({ length }, (_, i) => list[i < list.length ? i : i % Math.max(1, list.length)] as T);
+
+export const setWidth = (cabin: Cabin, round: number | 'all', width: string): void => {
+  for (const [index, one] of cabin.rounds.entries()) if (round === 'all' || round === index) one.width = width;
+};
+
+/** Each log keeps the tone that its side had; a side that is new takes its neighbour's. */
+export const setOrder = (cabin: Cabin, order: readonly Side[]): void => {
+  const was = cabin.order ?? usualOrder;
+  const last = cabin.rounds.length - 1;
+  for (const [index, round] of cabin.rounds.entries()) {
+    const isWhole = round.tones.length >= was.length || index < last;
+    const toneAt = (side: Side): string => round.tones[was.indexOf(side)] ?? round.tones[0] ?? '';
+    const count = isWhole ? order.length : Math.min(round.tones.length, order.length);
+    round.tones = order.slice(0, count).map(toneAt);
+    if (Array.isArray(round.width)) round.width = filled(round.width, count);
+  }
+  cabin.order = [...order];
+};
+
+/** The last round may stop part-way. */
+export const setLastLogs = (cabin: Cabin, count: number): void => {
+  const last = cabin.rounds.at(-1);
+  if (last === undefined) return;
+  last.tones = filled(last.tones, count);
+  if (Array.isArray(last.width)) last.width = filled(last.width, count);
+};
+
+/** The round and place of a log by its number in order of sewing, from 0. */
+export const logAt = (cabin: Cabin, number: number): readonly [round: number, place: number] | null => {
+  let left = number;
+  for (const [round, { tones }] of cabin.rounds.entries()) {
+    if (left < tones.length) return [round, left];
+    left -= tones.length;
+  }
+  return null;
+};
+
+/** Every tone of a log cabin, from the centre out. */
+export const tonesOf = (cabin: Cabin): readonly string[] => [
+  ...new Set([
+    ...(cabin.centreTone === undefined ? [] : [cabin.centreTone]),
+    ...cabin.rounds.flatMap(({ tones }) => tones),
+  ]),
+];
+
+/** The cloth of one log alone: it gets a tone of its own, so that others of its tone stay as they are. */
+export const colourLog = (
+  block: Block,
+  of: { readonly at: readonly [number, number]; readonly cloth: string },
+): void => {
+  const cabin = cabinOf(block);
+  const round = cabin?.rounds[of.at[0]];
+  const tone = round?.tones[of.at[1]];
+  if (cabin === null || round === undefined || tone === undefined) return;
+  const uses = [cabin.centreTone, ...cabin.rounds.flatMap(({ tones }) => tones)].filter((one) => one === tone).length;
+  const own = uses === 1 ? tone : freeTone(`log ${of.at[0] + 1}.${of.at[1] + 1}`, cabin);
+  for (const colouring of Object.values(coloured(block))) colouring[own] ??= colouring[tone] ?? tone;
+  round.tones[of.at[1]] = own;
+  colourTone(block, own, of.cloth);
+};
+
+const freeTone = (wanted: string, cabin: Cabin): string => {
+  const tones = tonesOf(cabin);
+  let tone = wanted;
+  for (let n = 2; tones.includes(tone); n++) tone = `${wanted} ${n}`;
+  return tone;
+};
+
+export const colourTone = (block: Block, tone: string, cloth: string): void => {
+  const colouring = coloured(block).default;
+  if (colouring !== undefined) colouring[tone] = cloth;
+};
+
+const coloured = (block: Block): NonNullable<Block['colourings']> => {
+  block.colourings ??= {};
+  block.colourings.default ??= {};
+  return block.colourings;
+};
+
+/** The cloth that a tone stands for: a tone without an entry names its cloth itself. A list counts by its first. */
+export const clothOf = (block: Block, tone: string): string => {
+  const cloth = block.colourings?.default?.[tone] ?? tone;
+  return typeof cloth === 'string' ? cloth : (cloth[0] ?? tone);
+};
+
+/** Where a block is used: it can go only when nowhere. */
+export const usesOf = (document: QuiltDocument, id: string): number => {
+  const { top, sizes = [], blocks } = document;
+  const tops = [top, ...sizes.map((size) => size.top)];
+  // a cell names its block under "block", wherever in a top it lies
+  const inTops = tops.reduce(
+    (all, one) => all + JSON.stringify(one).split(`"block":${JSON.stringify(id)}`).length - 1,
+    0,
+  );
+  const inCentres = blocks.filter((block) => {
+    const centre = cabinOf(block)?.centre;
+    return typeof centre === 'object' && !Array.isArray(centre) && centre.block === id;
+  }).length;
+  return inTops + inCentres;
+};

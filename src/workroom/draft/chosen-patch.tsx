@@ -1,0 +1,58 @@
+// The patch that is chosen in the drawing: its piece, and its cloth.
+import type { BlockAnswer } from '#workroom/compute';
+import { patchOfKey } from '#workroom/drawing';
+import { ClothField } from '#workroom/fields';
+import { useQuilt } from '#workroom/room';
+import { type Block, cabinOf, colourLog, colourTone, logAt } from './block-edits.ts';
+
+export const ChosenPatch = (of: {
+  readonly block: Block;
+  readonly answer: BlockAnswer | null;
+  readonly chosen: string | null;
+}) => {
+  const { block, answer, chosen } = of;
+  const { document, words, edit } = useQuilt();
+  const number = patchOfKey(chosen ?? '');
+  const patch = answer?.picture.patches[number];
+  if (patch === undefined) return null;
+  const cabin = cabinOf(block);
+  // patch 0 is the centre, the logs follow in order of sewing; a pieced centre has more patches than one
+  const log = cabin === null || typeof cabin.centre === 'object' ? null : logAt(cabin, number - 1);
+  const change = (what: string, to: (own: Block) => void) =>
+    edit(what, (draft) => {
+      const own = draft.blocks.find(({ id }) => id === block.id);
+      if (own !== undefined) to(own);
+    });
+  return (
+    <section>
+      <h2>
+        Piece {patch.label}, tone {patch.tone}
+      </h2>
+      <dl className="facts">
+        <dt>Cut</dt>
+        <dd>{words.size(patch.cut)}</dd>
+      </dl>
+      {log !== null ? (
+        <ClothField
+          label="This log alone"
+          fabrics={document.fabrics}
+          value={patch.fabric}
+          onChange={(cloth) => {
+            if (cloth !== null) change('Colour one log', (own) => colourLog(own, { at: log, cloth }));
+          }}
+        />
+      ) : (
+        patch.tone !== '' && (
+          <ClothField
+            label={`All of the tone ${patch.tone}`}
+            fabrics={document.fabrics}
+            value={patch.fabric}
+            onChange={(cloth) => {
+              if (cloth !== null) change('Colour a tone', (own) => colourTone(own, patch.tone, cloth));
+            }}
+          />
+        )
+      )}
+    </section>
+  );
+};

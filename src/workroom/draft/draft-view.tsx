@@ -1,0 +1,170 @@
+// Draft: one block in the middle, how it is given at the right, all blocks of the quilt below.
+import { useCallback, useEffect, useMemo, useState } from 'react';
+import { type Command, useCommands } from '#workroom/commands';
+import type { BlockAnswer } from '#workroom/compute';
+import { DrawingView, sceneOfBlock } from '#workroom/drawing';
+import { go, Problems, quiltAddress, useQuilt, useRoom } from '#workroom/room';
+import { AnotherBlock } from './another-block.tsx';
+import { addBlock, type Block, cabinOf, firstCabin, freeId, usesOf } from './block-edits.ts';
+import { BlockStrip } from './block-strip.tsx';
+import { CabinFields } from './cabin-fields.tsx';
+import { ChosenPatch } from './chosen-patch.tsx';
+import { SizeFields } from './size-fields.tsx';
+import { ToneFields } from './tone-fields.tsx';
+import { useBlocks } from './use-blocks.ts';
+import { Verdict } from './verdict.tsx';
+
+export const DraftView = ({ block: wanted }: { readonly block: string | null }) => {
+  const { id, document, words, edit } = useQuilt();
+  const { say } = useRoom();
+  const states = useBlocks();
+  const [chosen, setChosen] = useState<string | null>(null);
+  const [isAdding, setAdding] = useState(false);
+  const block = document.blocks.find((one) => one.id === wanted) ?? document.blocks[0];
+  const state = block === undefined ? undefined : states.get(block.id);
+  const good = state?.good ?? null;
+  const scene = useMemo(
+    () => (good === null ? null : sceneOfBlock({ picture: good.picture, cloths: good.cloths, sizeWords: words.size })),
+    [good, words],
+  );
+  const here = block?.id;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what is chosen belongs to the block that was left
+  useEffect(() => setChosen(null), [here]);
+
+  const add = useCallback(
+    (make: (draft: typeof document) => Block, what: string) => {
+      const made = make(document);
+      edit(what, (draft) => addBlock(draft, made));
+      go(quiltAddress(id, 'draft', made.id));
+      say(`${made.title ?? made.id} is added`);
+    },
+    [document, edit, id, say],
+  );
+  const addCabin = useCallback(() => add(firstCabin, 'Add a log cabin'), [add]);
+  const copy = useCallback(() => {
+    if (block === undefined) return;
+    add((draft) => copyOf(block, draft.blocks), 'Copy the block');
+  }, [add, block]);
+  useCommands(
+    useMemo(
+      (): readonly Command[] => [
+        { id: 'add cabin', part: 'Draft', words: 'Add a log cabin', keys: ['L'], run: addCabin },
+        {
+          id: 'add block',
+          part: 'Draft',
+          words: 'Add a block of the collection',
+          keys: ['A'],
+          run: () => setAdding(true),
+        },
+        { id: 'copy block', part: 'Draft', words: 'Make a copy of this block', isOff: block === undefined, run: copy },
+      ],
+      [addCabin, copy, block],
+    ),
+  );
+
+  return (
+    <div className="view-parts">
+      <div className="stage">
+        {scene === null ? (
+          <p className="empty" role="status">
+            {state?.reply?.ok === false
+              ? 'It can be drawn when what is wrong with it is mended.'
+              : 'Drawing the block …'}
+          </p>
+        ) : (
+          <DrawingView
+            scene={scene}
+            label={`The block ${block?.title || here}, ${words.size([scene.width, scene.height])}`}
+            chosen={chosen}
+            onChoose={setChosen}
+          />
+        )}
+        <BlockStrip here={here ?? null} states={states} onAdd={() => setAdding(true)} onAddCabin={addCabin} />
+      </div>
+      <aside className="side" aria-label="This block">
+        {block !== undefined && (
+          <>
+            <section>
+              <label className="field">
+                <span>Name of the block</span>
+                <input
+                  type="text"
+                  value={block.title ?? ''}
+                  maxLength={200}
+                  onChange={(event) => {
+                    const { value } = event.target;
+                    edit(
+                      'Name the block',
+                      (draft) => void Object.assign(own(draft, block.id), { title: value }),
+                      `title ${block.id}`,
+                    );
+                  }}
+                />
+              </label>
+              {state?.reply?.ok === false ? (
+                <Problems problems={state.reply.problems} more={state.reply.more} />
+              ) : (
+                <Verdict answer={good} uses={usesOf(document, block.id)} />
+              )}
+            </section>
+            <ChosenPatch block={block} answer={good} chosen={chosen} />
+            {cabinOf(block) === null ? <SizeFields block={block} answer={good} /> : <CabinFields block={block} />}
+            <ToneFields block={block} tones={tonesIn(good)} />
+            <section>
+              <h2>The block itself</h2>
+              <div className="row">
+                <button type="button" onClick={copy}>
+                  Make a copy
+                </button>
+                <button
+                  type="button"
+                  disabled={document.blocks.length < 2 || usesOf(document, block.id) > 0}
+                  onClick={() => {
+                    edit('Remove the block', (draft) => {
+                      draft.blocks = draft.blocks.filter((one) => one.id !== block.id);
+                    });
+                    go(quiltAddress(id, 'draft'));
+                  }}
+                >
+                  Remove
+                </button>
+              </div>
+              {usesOf(document, block.id) > 0 && (
+                <p className="quiet">It can be removed when the quilt has it no more.</p>
+              )}
+            </section>
+          </>
+        )}
+      </aside>
+      {isAdding && (
+        <AnotherBlock
+          onClose={() => setAdding(false)}
+          onTake={(make, what) => {
+            setAdding(false);
+            add(make, what);
+          }}
+          onCabin={() => {
+            setAdding(false);
+            addCabin();
+          }}
+        />
+      )}
+    </div>
+  );
+};
+
+const own = (draft: { readonly blocks: Block[] }, id: string): Block => {
+  const found = draft.blocks.find((one) => one.id === id);
+  if (found === undefined) throw new Error(`the quilt has no block ${id}`);
+  return found;
+};
+
+const copyOf = (block: Block, taken: readonly Block[]): Block => ({
+  ...structuredClone(block),
+  id: freeId(`${block.id}-copy`, taken),
+  title: `${block.title ?? block.id}, a copy`,
+});
+
+const tonesIn = (answer: BlockAnswer | null): readonly string[] => [
+  ...new Set(answer?.picture.patches.flatMap(({ tone }) => (tone === '' ? [] : [tone])) ?? []),
+];

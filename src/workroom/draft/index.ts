@@ -1,0 +1,2 @@
+// Draft: the blocks of a quilt.
+export { DraftView } from './draft-view.tsx';

@@ -1,0 +1,48 @@
+// How large a block is, and the sizes near it at which every cut falls on a mark of the ruler.
+import type { BlockAnswer } from '#workroom/compute';
+import { ChoiceKeys, LengthField } from '#workroom/fields';
+import { useQuilt } from '#workroom/room';
+import type { Block } from './block-edits.ts';
+
+export const SizeFields = ({ block, answer }: { readonly block: Block; readonly answer: BlockAnswer | null }) => {
+  const { document, words, edit } = useQuilt();
+  const { unit } = document;
+  const { size } = block;
+  const own = (draft: typeof document) => draft.blocks.find(({ id }) => id === block.id);
+  const become = (to: NonNullable<Block['size']>) =>
+    edit('Resize the block', (draft) => void Object.assign(own(draft) ?? {}, { size: to }));
+  if (size === undefined) return null;
+  const width = answer?.picture.size[0] ?? 0;
+  const friendly = answer?.friendly.filter(([across, down]) => Math.abs(across - down) < 1e-9) ?? [];
+  return (
+    <section>
+      <h2>Finished size</h2>
+      {Array.isArray(size) ? (
+        <div className="pair">
+          {([0, 1] as const).map((way) => (
+            <LengthField
+              key={way}
+              label={way === 0 ? 'Across' : 'Down'}
+              value={size[way]}
+              unit={unit}
+              onChange={(written) => become(way === 0 ? [written, size[1]] : [size[0], written])}
+            />
+          ))}
+        </div>
+      ) : (
+        <LengthField label="Side" value={size} unit={unit} onChange={become} />
+      )}
+      {!Array.isArray(size) && friendly.length > 0 && (
+        <>
+          <p className="quiet">Sizes near it at which every cut falls on a mark of the ruler:</p>
+          <ChoiceKeys
+            label="Sizes that a ruler has"
+            choices={friendly.map(([side]) => ({ value: side, words: words.figure(side), spoken: words.length(side) }))}
+            value={friendly.find(([side]) => Math.abs(side - width) < 1e-9)?.[0] ?? null}
+            onChoose={(side) => become(String(side))}
+          />
+        </>
+      )}
+    </section>
+  );
+};

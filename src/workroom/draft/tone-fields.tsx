@@ -1,0 +1,31 @@
+// Which cloth each tone of the block stands for.
+import { ClothField } from '#workroom/fields';
+import { useQuilt } from '#workroom/room';
+import { type Block, clothOf, colourTone } from './block-edits.ts';
+
+export const ToneFields = ({ block, tones }: { readonly block: Block; readonly tones: readonly string[] }) => {
+  const { document, edit } = useQuilt();
+  if (tones.length === 0) return null;
+  return (
+    <section>
+      <h2>Cloth for each tone</h2>
+      <div className="tones">
+        {tones.map((tone) => (
+          <ClothField
+            key={tone}
+            label={tone}
+            fabrics={document.fabrics}
+            value={clothOf(block, tone)}
+            onChange={(id) => {
+              if (id === null) return;
+              edit('Colour a tone', (draft) => {
+                const own = draft.blocks.find((one) => one.id === block.id);
+                if (own !== undefined) colourTone(own, tone, id);
+              });
+            }}
+          />
+        ))}
+      </div>
+    </section>
+  );
+};

@@ -1,0 +1,41 @@
+// How the block is sewn, in one sentence, and what its maker should know.
+import type { BlockAnswer } from '#workroom/compute';
+import { countWords, useQuilt } from '#workroom/room';
+
+const joiningWords: Readonly<Record<BlockAnswer['joining'], string>> = {
+  straight: 'Sews in straight seams.',
+  partial: 'Sews in straight seams, one of them part-way first.',
+  'set-in': 'Has corners to set in.',
+};
+
+export const Verdict = ({ answer, uses }: { readonly answer: BlockAnswer | null; readonly uses: number }) => {
+  const { words } = useQuilt();
+  if (answer === null) return null;
+  const { picture, unfinished, joining, pieces, steps, notes } = answer;
+  return (
+    <>
+      <p role="status">{joiningWords[joining]}</p>
+      <dl className="facts">
+        <dt>Finished</dt>
+        <dd>{words.size(picture.size)}</dd>
+        <dt>With its seams</dt>
+        <dd>{words.size(unfinished)}</dd>
+        <dt>Pieces</dt>
+        <dd>
+          {pieces}, {countWords(steps, 'seam', 'seams')}
+        </dd>
+        <dt>In the quilt</dt>
+        <dd>{uses === 0 ? 'not yet' : `${uses} ×`}</dd>
+      </dl>
+      {notes.length > 0 && (
+        <ul className="notes">
+          {notes.map(({ text, level }) => (
+            <li key={text} className={level === 'warning' ? 'note is-warning' : 'note'}>
+              {text}
+            </li>
+          ))}
+        </ul>
+      )}
+    </>
+  );
+};
