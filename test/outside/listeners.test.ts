@@ -65,8 +65,12 @@ for (const name of exampleFiles) {
         chapters.map(({ page }) => page + 1),
       );
       const titles = parts.outline.map(({ title }) => title);
+      // a pattern of several sizes names the size after it
       for (const title of ['Cloth to buy', 'Cutting', 'The top', 'Finishing', 'Cautions'])
-        assert.ok(titles.includes(title), `${title} is missing of ${titles.join(', ')}`);
+        assert.ok(
+          titles.some((one) => one === title || one.startsWith(`${title}: `)),
+          `${title} is missing of ${titles.join(', ')}`,
+        );
       const root = parts.dictionaryOf(parts.trailer['/Root']);
       assert.equal(textOf(root['/Lang']), 'en');
       assert.equal(parts.dictionaryOf(root['/ViewerPreferences'])['/DisplayDocTitle'], true);

@@ -62,7 +62,7 @@ const runSheetOf = (of: SheetsOf, block: BlockPlan, place: number): RunSheet => 
     board: shown(
       album,
       `run-${place}-board`,
-      drawBoard({ block, signs, fitPt: [columnPt, 170], alt: `The board of ${title}, as it lies before the class.` }),
+      drawBoard({ block, signs, fitPt: [columnPt, 106], alt: `The board of ${title}, as it lies before the class.` }),
     ),
     table: [
       `The board of one ${title} laid out, every piece with its label, and one more set cut to sew from.`,

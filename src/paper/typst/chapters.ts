@@ -15,8 +15,7 @@ export const chaptersTypst = `
   if d.apart.len() > 0 { block(above: 9pt, list(..d.apart)) }
   set text(size: 9pt)
   block(breakable: false, above: 10pt, {
-    if d.kept != "" { block(below: 5pt)[Worth keeping: #d.kept.] }
-    block(above: 5pt, below: 5pt, text(fill: soft)[In all: #d.effort.])
+    par({ if d.kept != "" [Worth keeping: #d.kept. ]; text(fill: soft)[In all: #d.effort.] })
     if d.easier.len() > 0 { block(above: 5pt, { text(fill: soft)[What less work would cost:]; list(..d.easier.map(e => text(fill: soft, e))) }) }
   })
 }
@@ -133,9 +132,13 @@ export const chaptersTypst = `
   }
 }
 
+// the last, often two lines long, stays with the one before it
 #let parts(name, all) = [
   #heading(level: 1, name)
-  #for p in all { if "picture" in p { block(breakable: false, above: 18pt, part(p)) } else { part(p) } }
+  #let written(p) = if "picture" in p { block(breakable: false, above: 18pt, part(p)) } else { part(p) }
+  #let first = calc.max(0, all.len() - 2)
+  #for p in all.slice(0, first) { written(p) }
+  #together(400pt, for p in all.slice(first) { written(p) })
 ]
 
 // all cautions in little room, for a handout

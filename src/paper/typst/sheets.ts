@@ -111,7 +111,7 @@ export const sheetsTypst = `
       list(..s.table)
     })
   == Sew beforehand
-  So that every stage can be shown: one of each, sewn and pressed. On the right what is cut for them, besides the set on the board and the one to sew from.
+  One of each, sewn and pressed, to show every stage. Right: what to cut for them, besides the sets for board and sewing.
   #grid(columns: (1fr, 1fr), column-gutter: gutter,
     ruled(columns: (auto, 1fr, auto), ([Unit], [Shows], [Measures]), s.stepOuts.map(o => (strong(o.unit), o.shows, o.size))),
     ruled(columns: (auto, auto, 1fr, auto), ([Piece], [Cloth], [Cut], [Pieces]), s.cut.map(c => (strong(c.label), c.cloth, c.cut, c.count))))
