@@ -49,7 +49,7 @@ export const chaptersTypst = `
 #let cutting(name, charts, most: 400pt, lesson: false, how: true) = [
   #heading(level: 1, name)
   #if lesson { par[For the blocks of this lesson alone: its amounts and marks are its own, and differ from those of the whole pattern.] }
-  #if how { par[Press the cloth, fold it selvage to selvage so that the fold hangs straight, and cut one end square to the fold. A strip is cut from selvage to selvage; cut its selvages off, lay it as drawn, and sub-cut it from left to right. A part is a length of a strip that is cut again. Sizes are across the cloth, then along its selvages.] }
+  #if how { par[Press the cloth, fold it selvage to selvage so that the fold hangs straight, and cut one end square to the fold. A strip is cut from selvage to selvage; cut its selvages off, lay it as drawn, and cut across it from left to right: that is to sub-cut. A part is a length of a strip that is cut again. Sizes are across the cloth, then along its selvages.] }
   #if how { par[Cut in the order given: long and wide pieces first. Measure twice; keep pieces of one mark together with their mark.] }
   #for c in charts { chart(c, most) }
 ]
