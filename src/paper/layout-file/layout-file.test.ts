@@ -18,8 +18,8 @@ const written = {
 };
 
 /** Searched for exactly; figures of time are made up. */
-const reportOf = (id: string): LayoutReport => {
-  const instance = parseInstance(JSON.stringify(written));
+const reportOf = (id: string, of: object = written): LayoutReport => {
+  const instance = parseInstance(JSON.stringify(of));
   assert.ok(instance.ok);
   const problem = problemFor(instance.value, id);
   assert.ok(problem.ok);
@@ -109,4 +109,10 @@ test('the summary says what the layout comes to and that it is proven', () => {
   const text = layoutSummary(reportOf('strip2-o'));
   // derived by hand: 9 × 2 leaves room for nothing beside it; 4 + 4 + 3 is wider than 10, so the others need a strip of 4 and one of 3
   assert.match(text, /^small, problem strip2-o: 4 pieces of 3 kinds\n {2}Length 9 on cloth 10 wide\n {2}No layout/);
+});
+
+test('one piece of one kind is told as one', () => {
+  const instance = { name: 'lone', W: 10, items: [[9, 2, 1]] };
+  const report = reportOf('strip2-o', instance);
+  assert.match(layoutSummary(report), /^lone, problem strip2-o: 1 piece of 1 kind\n/);
 });

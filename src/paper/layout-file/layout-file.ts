@@ -2,6 +2,7 @@
 import type { Instance, InstanceJob, LayoutProblem } from '#craft/layout-instance';
 import type { BoundKind, StripUse } from '#craft/strips';
 import { lengthOf } from '#craft/strips';
+import { counted } from '#paper/words';
 import { type CutNode, drawFor, stripsNode } from './nested-cuts.ts';
 
 export interface SheetLaid {
@@ -86,7 +87,7 @@ export const layoutSummary = (report: LayoutReport): string => {
     ? `No layout of this problem takes less (proven, ${boundKind} bound).`
     : `None can take less than ${bound} (${boundKind} bound): this one is at most ${over.toFixed(2)} % over the least.`;
   return [
-    `${instance.name}, problem ${problem.id}: ${pieces} pieces of ${instance.items.length} kinds`,
+    `${instance.name}, problem ${problem.id}: ${counted(pieces, 'piece')} of ${counted(instance.items.length, 'kind')}`,
     `  ${what}`,
     `  ${proof}`,
     ...(laid.on === 'cloth' ? stripLines(laid.strips) : laid.sheets.flatMap((sheet) => sheetLines(report, sheet))),

@@ -3,6 +3,7 @@ import type { QuiltPlan } from '#craft';
 import type { ClothSigns } from '#paper/cloth';
 import { drawQuilt, isSlanted } from '#paper/drawing';
 import { checkSize } from '#paper/lengths';
+import { counted } from '#paper/words';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
 import type { Swatch } from './cloth.ts';
@@ -65,5 +66,3 @@ export const quiltAlt = (plan: QuiltPlan, size: string): string => {
   const bordered = borders === 0 ? 'no border' : borders === 1 ? 'one border' : `${borders} borders`;
   return `The finished quilt, ${size}: ${blocks}, in ${parts}, with ${bordered}.`;
 };
-
-const counted = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;

@@ -5,6 +5,7 @@ import type { ClothSign } from '#paper/cloth';
 import { cutMark, stripText } from '#paper/cutting';
 import { drawNested } from '#paper/drawing';
 import { lengthOnPaper, sizeOnPaper } from '#paper/lengths';
+import { counted } from '#paper/words';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
 import { measurePt } from './measure.ts';
@@ -78,5 +79,3 @@ const altFor = (of: {
   const turning = piece.way.cuts === 'parallel' ? 'all the same way' : 'every second one turned by a half turn';
   return `Strip ${mark}, ${size}, ${lengthOnPaper(piece.way.size[0], unit)} wide: ${counted(piece.gives, 'piece')} side by side, ${turning}, ${how}.`;
 };
-
-const counted = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;

@@ -3,7 +3,7 @@ import type { FabricPlan, QuiltPlan } from '#craft';
 import type { LaidSheets } from '#craft/cutting';
 import { type Rational, toNumber } from '#ground/exact';
 import { sizeOnPaper } from '#paper/lengths';
-import type { SheetName } from '#paper/words';
+import { counted, type SheetName } from '#paper/words';
 import { soldText } from './bought.ts';
 
 /** By kind; its size apart, for captions. */
@@ -34,7 +34,7 @@ export const endNamesOf = (plan: QuiltPlan, { id }: Pick<FabricPlan, 'id'>): She
 /** "3 sheets", "1 length". */
 export const countedSheets = (plan: QuiltPlan, fabric: Pick<FabricPlan, 'id'>, { sheets }: LaidSheets): string => {
   const { noun } = sheetNamesOf(plan, fabric)(sheets[0]?.kind ?? 0);
-  return `${sheets.length} ${noun}${sheets.length === 1 ? '' : 's'}`;
+  return counted(sheets.length, noun);
 };
 
 const named = (

@@ -5,7 +5,7 @@ import { clothSignsFor, signOf } from '#paper/cloth';
 import { cutMark, entryTitle, usesText } from '#paper/cutting';
 import { checkLength } from '#paper/lengths';
 import { boughtText, cutBefore, provenLines, skillOf, topShape, totalLines, workInAll } from '#paper/pages';
-import { amountText, changeText, lengthText, noteText, sizeText, stripsText } from '#paper/words';
+import { amountText, changeText, counted, lengthText, noteText, sizeText, stripsText } from '#paper/words';
 import { columns, heading, wrapped } from './lines.ts';
 
 const mostSizes = 6;
@@ -160,8 +160,6 @@ const shapeText = (plan: QuiltPlan): readonly string[] => {
     counted(borders, 'border'),
   ];
 };
-
-const counted = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;
 
 const finish = (plan: QuiltPlan): readonly string[] => {
   const { binding, backing, batting, sleeve, label } = plan.finish;

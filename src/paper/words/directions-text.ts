@@ -1,6 +1,7 @@
 // Cutting directions, remnants and easier layouts in words: facts of a cloth's directions in, sentences out.
 import type { ClothPiece, LadderRung } from '#craft';
 import type { CutEffort, CutPart, HeightCut, PartRun, PatternCut, Remnant, StripCut } from '#craft/directions';
+import { counted } from './named.ts';
 
 /** And how the cloth's pieces are called. */
 export interface Writing extends Figures {
@@ -49,8 +50,6 @@ export const directionTexts = (parts: readonly CutPart[], writing: Writing): rea
     })),
   );
 };
-
-const counted = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;
 
 const leadText = (
   of: {

@@ -12,7 +12,7 @@ export {
 } from './directions-text.ts';
 export { instanceText } from './instance-text.ts';
 export { amountText, lengthText, numberText, sizeText } from './length-text.ts';
-export { instead } from './named.ts';
+export { counted, instead } from './named.ts';
 export { driftText, noteText } from './note-text.ts';
 export { type ProblemText, problemText } from './problem-text.ts';
 export { cupboardProblemText } from './shopping-text.ts';

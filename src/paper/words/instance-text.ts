@@ -72,7 +72,10 @@ const whatAndMend = (problem: InstanceProblem): WhatAndMend => {
     case 'instance/out-of-range':
       return {
         what: `Here stands ${problem.found}; it must lie between ${problem.least} and ${problem.most}.`,
-        mend: 'Check the figure; lengths may be counted in a coarser unit.',
+        mend:
+          isCount(problem.path) || Number(problem.found) <= problem.most
+            ? 'Check the figure.'
+            : 'Check the figure; lengths may be counted in a coarser unit.',
       };
     case 'instance/not-one-of':
       return {
@@ -134,7 +137,7 @@ const whatAndMend = (problem: InstanceProblem): WhatAndMend => {
           : `${piece} does not fit on ${cloth}.`,
         mend: problem.mayTurn
           ? 'Check the size, or take wider cloth or a larger sheet.'
-          : 'Check the size, take wider cloth or a larger sheet, or ask for the problem with turning (-r).',
+          : 'Check the size, or take wider cloth or a larger sheet; where it would fit turned, ask for the problem with turning (-r).',
       };
     }
     case 'instance/too-few-sheets':
@@ -150,3 +153,6 @@ const whatAndMend = (problem: InstanceProblem): WhatAndMend => {
 };
 
 const formIn = 'bench/instances/README.md describes the form';
+
+/** Where no length stands: how many of a piece, or of a sheet. */
+const isCount = (path: string): boolean => /^\/items\/\d+\/2$|\/count$/u.test(path);
