@@ -89,3 +89,21 @@ test('ends at hand and the fold count in the work of a cloth', () => {
   assert.deepEqual(cloth.directions.effort.strokes, 0);
   assert.deepEqual(workInAll(cloth), { heights: 1, settings: 1, patterns: 3, strokes: 19 });
 });
+
+test('what is left of ends at hand is named after what is left of the cloth', () => {
+  // by hand: nine squares cut 5 in: eight in a strip of 40 in, and one on an end of 8 × 20, whose other 15 in are kept; of 1/4 yd, 9 in, 2 in are left
+  const cloth = clothOf(9, { ends: [{ size: [8, 20] }] });
+  const [ends] = cutBefore(cloth);
+  assert.deepEqual(
+    cloth.directions.remnants.map(({ name, size }) => [name, ...size]),
+    [['R1', 40, 2]],
+  );
+  assert.deepEqual(
+    ends?.directions.remnants.map(({ name, from, size }) => [name, from, ...size]),
+    [
+      ['R2', 'sheet-end', 8, 15],
+      ['R3', 'end', 3, 5],
+    ],
+  );
+  assert.equal(ends?.directions.parts[0]?.end?.remnant, 'R2');
+});

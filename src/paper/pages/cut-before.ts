@@ -10,11 +10,13 @@ export interface CutBefore {
   readonly folded: Layout | null;
 }
 
-export const cutBefore = ({ ends, fold }: FabricPlan): readonly CutBefore[] => {
+export const cutBefore = ({ ends, fold, directions }: FabricPlan): readonly CutBefore[] => {
   const onEnds = ends?.directions ?? null;
   const chosen = fold?.chosen ?? null;
   return [
-    ...(onEnds === null ? [] : [{ of: 'ends', directions: unnamed(onEnds), folded: null } as const]),
+    ...(onEnds === null
+      ? []
+      : [{ of: 'ends', directions: renamed(onEnds, directions.remnants.length), folded: null } as const]),
     ...(chosen === null
       ? []
       : [
@@ -54,18 +56,31 @@ const numbered = (directions: ClothDirections, from: number): ClothDirections =>
   })),
 });
 
-/** What is left of them has no name: the names are the cloth's own. */
+/** What falls off in two layers has no name: at the fold it is twice as wide once it is opened. */
 const unnamed = (directions: ClothDirections): ClothDirections => ({
-  ...directions,
+  ...withNames(directions, () => null),
   remnants: [],
+});
+
+/** What is left of ends is named after what is left of the cloth. */
+const renamed = (directions: ClothDirections, from: number): ClothDirections => {
+  const names = new Map(directions.remnants.map(({ name }, i) => [name, `R${from + i + 1}`]));
+  return {
+    ...withNames(directions, (name) => names.get(name) ?? null),
+    remnants: directions.remnants.map((remnant) => ({ ...remnant, name: names.get(remnant.name) ?? remnant.name })),
+  };
+};
+
+const withNames = (directions: ClothDirections, named: (name: string) => string | null): ClothDirections => ({
+  ...directions,
   parts: directions.parts.map((part) => ({
     ...part,
-    end: part.end && { ...part.end, remnant: null },
+    end: part.end && { ...part.end, remnant: part.end.remnant && named(part.end.remnant) },
     heights: part.heights.map((height) => ({
       ...height,
       patterns: height.patterns.map((pattern) => ({
         ...pattern,
-        offcuts: pattern.offcuts.map((offcut) => ({ ...offcut, remnant: null })),
+        offcuts: pattern.offcuts.map((offcut) => ({ ...offcut, remnant: offcut.remnant && named(offcut.remnant) })),
       })),
     })),
   })),

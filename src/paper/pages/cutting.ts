@@ -115,10 +115,19 @@ const directionsOf = (of: ChartOf): ClothDirectionsText => {
       const nested = nestedDirection(mark, piece, of.plan.quilt.unit);
       return nested === null ? triangleDirection(mark, piece) : [nested];
     }),
-    kept: remnantsText(directions.remnants, { ...writing, noun: writing.sheet(0).noun }),
+    kept: keptIn(of.fabric, writing),
     effort: effortText(workInAll(of.fabric)),
     easier: easierTexts(ladder, writing),
   };
+};
+
+/** Of the cloth, then of its ends at hand. */
+const keptIn = (fabric: FabricPlan, writing: Writing): string => {
+  const own = remnantsText(fabric.directions.remnants, { ...writing, noun: writing.sheet(0).noun });
+  const ends = cutBefore(fabric).map(({ directions }) =>
+    remnantsText(directions.remnants, { ...writing, noun: 'end at hand' }),
+  );
+  return [own, ...ends].filter((text) => text !== '').join('; ');
 };
 
 const writingOf = ({ plan, fabric, sign }: ChartOf): Writing => {

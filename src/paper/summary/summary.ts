@@ -109,7 +109,7 @@ const howCut = (plan: QuiltPlan, fabric: FabricPlan, letter: string): string => 
     directions.parts.length === 0
       ? []
       : [`${fabric.fold?.chosen ? 'opened ' : ''}${stripsText(directions.parts, { length })}`];
-  const kept = directions.remnants
+  const kept = [...directions.remnants, ...cutBefore(fabric).flatMap((one) => one.directions.remnants)]
     .slice(0, mostKept)
     .map(({ name, size, count }) => `${name}, ${count === 1 ? '' : `${count} of `}${sizeText(size, unit)}`);
   return [

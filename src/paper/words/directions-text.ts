@@ -156,8 +156,12 @@ const fromWords: Readonly<Record<Remnant['from'], readonly [one: string, many: s
   'sheet-end': ['the end of a sheet', 'ends of sheets'],
 };
 
-/** Of cloth in lengths. */
-const lengthEnds = ['the end of a length', 'ends of lengths'] as const;
+/** Of what is no sheet: cloth in lengths, ends at hand. */
+const otherEnds: Readonly<Record<SheetName['noun'], readonly [one: string, many: string]>> = {
+  sheet: fromWords['sheet-end'],
+  length: ['the end of a length', 'ends of lengths'],
+  'end at hand': ['of an end at hand', 'of ends at hand'],
+};
 
 const mostRemnants = 6;
 
@@ -168,7 +172,7 @@ export const remnantsText = (
 ): string => {
   const said = remnants.slice(0, mostRemnants).map(({ name, from, size, count }) => {
     const many = count === 1 ? '' : `${count} of `;
-    const words = from === 'sheet-end' && writing.noun === 'length' ? lengthEnds : fromWords[from];
+    const words = from === 'sheet-end' ? otherEnds[writing.noun ?? 'sheet'] : fromWords[from];
     return `${name}, ${many}${writing.size(size)}, ${words[count === 1 ? 0 : 1]}`;
   });
   const more = remnants.slice(mostRemnants).reduce((all, { count }) => all + count, 0);
