@@ -8,6 +8,7 @@ import {
   type Demand,
   demandsOf,
   type Easing,
+  joiningRun,
   type LaidOut,
   type LaidSheets,
   ledgerOf,
@@ -20,7 +21,7 @@ import {
   shopStepFor,
   type Wanted,
 } from '#craft/cutting';
-import type { Fabric, PrintRepeat, QuarterTurn, Quilt } from '#craft/design';
+import { type Fabric, joiningSheet, type PrintRepeat, type QuarterTurn, type Quilt } from '#craft/design';
 import { directionsFor } from '#craft/directions';
 import { lightnessOf, type Value, valuesOf } from '#craft/fabric';
 import { type Length, length } from '#craft/measure';
@@ -50,12 +51,14 @@ export const naturesOf = (quilt: Quilt): Natures =>
     quilt.fabrics.map((fabric) => {
       const { id, usableWidth, bought, print, printRuns, reversible } = fabric;
       const stock = stockOf(fabric, quilt);
+      const sheet = joiningSheet(bought);
       return [
         id,
         {
           width: length(toNumber(usableWidth)),
           length: bought.kind === 'sheets' ? length(toNumber(bought.size[1])) : null,
           ...(stock === undefined ? {} : { stock }),
+          ...(sheet === null ? {} : { joining: [length(toNumber(sheet[0])), length(toNumber(sheet[1]))] }),
           ...(fabric.repeat === null ? {} : { repeat: repeatOf(fabric.repeat) }),
           print,
           printRuns,
@@ -192,15 +195,23 @@ export const finishPieces = (finish: FinishPlan, natures: Natures): readonly Wan
     });
   const one = (role: FinishRole, fabric: string, sizes: readonly (readonly [Length, Length])[]) =>
     sizes.map((size) => cut(role, fabric)(size, 1));
-  const width = binding && (natures.get(binding.fabric)?.width as Length);
   const { bias } = binding ?? { bias: null };
   return [
-    ...(binding && width && !bias ? [cut('binding', binding.fabric)([width, binding.cut], binding.strips)] : []),
+    ...(binding && !bias ? [cut('binding', binding.fabric)(bindingStrip(binding, natures), binding.strips)] : []),
     ...(binding && bias ? [cut('binding', binding.fabric)([bias.side, bias.side], bias.squares)] : []),
     ...(backing ? one('backing', backing.fabric, backing.cuts) : []),
     ...(sleeve ? one('sleeve', sleeve.fabric, sleeve.cuts) : []),
     ...(label ? one('label', label.fabric, [label.cut]) : []),
   ];
+};
+
+/** Across the cloth, or along the longer side of a sheet. */
+const bindingStrip = (
+  { fabric, cut }: NonNullable<FinishPlan['binding']>,
+  natures: Natures,
+): readonly [Length, Length] => {
+  const { long, runs } = joiningRun(natures.get(fabric) as ClothNature, cut);
+  return runs === 'across' ? [long, cut] : [cut, long];
 };
 
 /** One entry per used cloth in the document's order, or every piece that does not fit its cloth. */

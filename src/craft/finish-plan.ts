@@ -1,5 +1,5 @@
 // The finish of a plan: binding, backing, batting, sleeve and label for the finished top, and the bed that it is for.
-import { type ClothNature, type CutRule, joinedOnCloth, joinedStrip, rectangleCut } from '#craft/cutting';
+import { type ClothNature, type CutRule, joinedAnyWay, joinedOnCloth, joiningRun, rectangleCut } from '#craft/cutting';
 import type { Quilt } from '#craft/design';
 import {
   backingFor,
@@ -61,7 +61,7 @@ const bindingPlan = (of: {
   const round = length(2 * (of.set.width + of.set.height));
   const tail = bindingTail(unit);
   if (grain === 'straight')
-    return { fabric, cut, grain, ...bindingFor({ round, width: nature.width, cut, tail }), bias: null };
+    return { fabric, cut, grain, ...bindingFor({ round, width: joiningRun(nature, cut).long, cut, tail }), bias: null };
   const needed = length(round + tail);
   const room = length(Math.min(nature.width, nature.length ?? nature.width));
   const { side, squares, joins, gives } = biasBindingFor({
@@ -97,9 +97,7 @@ const sleevePlan = (of: {
   const { seam } = of.rule;
   const cut = [toNearestMark(sleeve.cut[0], of.rule.ruler).size, sleeve.cut[1]] as const;
   const cuts =
-    nature.print === 'none'
-      ? joinedStrip({ long: cut[0], width: nature.width, seam }).map((long) => [long, cut[1]] as const)
-      : joinedOnCloth({ size: cut, nature, seam });
+    nature.print === 'none' ? joinedAnyWay({ size: cut, nature, seam }) : joinedOnCloth({ size: cut, nature, seam });
   return { fabric: of.fabric, finished: sleeve.finished, cut, cuts };
 };
 

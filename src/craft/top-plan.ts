@@ -1,5 +1,5 @@
 // The top of a plan: its own pieces (sashes, setting triangles, fills, borders) and the order of joining.
-import { type ClothNature, type CutRule, joinedOnCloth, joinedStrip } from '#craft/cutting';
+import { type ClothNature, type CutRule, joinedAnyWay, joinedOnCloth, joinedStrip } from '#craft/cutting';
 import type { Length } from '#craft/measure';
 import { joinTop, labelAt, type TopJoin } from '#craft/piecing';
 import type { PlacedBlock, PlacedStrip, SetTop } from '#craft/setting';
@@ -9,8 +9,8 @@ import type { TopPiece, TopPlan, TopStep } from './plan.ts';
 import type { DrawnCloths } from './scrap-plan.ts';
 import { topCut } from './top-cut.ts';
 
-/** How each border ring is to lie on its cloth. */
-export type BorderLie = 'crosswise' | 'lengthwise';
+/** How each border ring is to lie on its cloth: in pieces across it, in one piece along it, or in pieces as they need fewest joins. */
+export type BorderLie = 'crosswise' | 'lengthwise' | 'joined';
 
 /**
  * @param natures by fabric
@@ -65,7 +65,7 @@ interface PieceWanted {
 
 /**
  * One strip in pieces of cloth: whole where the cloth is wide or it lies lengthwise, else joined end to end across the
- * cloth. A print that stands upright decides alone.
+ * cloth, or along the longer side of sheets where the document leaves its grain open. A print that stands upright decides alone.
  */
 const clothPieces = (strip: {
   readonly cut: TopPiece['cut'];
@@ -79,8 +79,9 @@ const clothPieces = (strip: {
   if (strip.cut.gives > 1) return [[long, short]];
   if (nature.print !== 'none') return joinedOnCloth({ size: strip.cut.size, nature, seam });
   if (strip.lie === 'lengthwise') return [[short, long]];
-  if (strip.lie === null && long <= Math.max(nature.width, nature.length ?? 0)) return [[long, short]];
-  return joinedStrip({ long, width: nature.width, seam }).map((piece) => [piece, short]);
+  if (strip.lie === null && long <= Math.max(nature.width, nature.joining?.[1] ?? 0)) return [[long, short]];
+  if (strip.lie === 'crosswise') return joinedStrip({ long, width: nature.width, seam }).map((piece) => [piece, short]);
+  return joinedAnyWay({ size: [long, short], nature, seam });
 };
 
 /** Pieces of one role, cloth and shape are one kind, whichever way they lie; where a print stands upright, only if they lie alike. */

@@ -100,3 +100,46 @@ test('the summary names what is bought of each kind', () => {
     /2 sheets {2}dark: 1 × fat quarter \(17½ × 20½ in\) and 1 × remnant \(15 × 10 in\)/,
   );
 });
+
+test('borders and binding of sheets run along their longer side, unless the grain is asked for', () => {
+  // by hand: round one square that finishes 30 in, two borders of 3 in cut 3 1/2 × 30 1/2 and two 36 1/2; of fat eighths, 20 1/2 in long: 20 1/2
+  // and 10 1/2, 20 1/2 and 16 1/2; across them, 8 1/2 in wide: three and a piece of 6 1/2, four and one of 4 1/2
+  const plan = (grain: string): QuiltPlan =>
+    planned({
+      ...quilt({
+        fabrics: [
+          { id: 'light', colour: '#f0e8d8' },
+          { id: 'dark', colour: '#4a3023', bought: 'fat-eighth' },
+        ],
+        blocks: [plainBlock('square', 30, 30, 'light')],
+        top: setOf('square', { borders: [{ width: '3', fabric: 'dark', grain }] }),
+      }),
+      finish: { binding: { fabric: 'dark' } },
+    });
+  const joined = (grain: string) => plan(grain).top.pieces.map(({ joinedFrom }) => joinedFrom);
+  assert.deepEqual(
+    joined('least').toSorted((a, b) => (a[1]?.[1] ?? 0) - (b[1]?.[1] ?? 0)),
+    [
+      [
+        [3.5, 20.5],
+        [3.5, 10.5],
+      ],
+      [
+        [3.5, 20.5],
+        [3.5, 16.5],
+      ],
+    ],
+  );
+  assert.ok(
+    joined('crosswise')
+      .flat()
+      .every(([, along]) => along === 3.5),
+  );
+  // by hand: 4 · 36 + 12 = 156 in; (156 − 2 1/2) / (20 1/2 − 2 1/2) = 8.5
+  const { finish, fabrics } = plan('least');
+  assert.equal(finish.binding?.strips, 9);
+  const binding = fabrics
+    .flatMap(({ pieces }) => pieces)
+    .find(({ for: uses }) => uses.some(({ role }) => role === 'binding'));
+  assert.deepEqual([binding?.cut, binding?.count], [[2.5, 20.5], 9]);
+});

@@ -59,6 +59,8 @@ export interface ClothNature {
   readonly length: Length | null;
   /** What it comes in, where that is several kinds of sheet, or given lengths; missing for cloth as long as is needed and for sheets of one kind. */
   readonly stock?: readonly ClothSheet[];
+  /** Usable size of the sheet that longer strips are joined from; missing for cloth by the length, in one length or several. */
+  readonly joining?: readonly [across: Length, along: Length];
   readonly print: Print;
   readonly printRuns: PrintRuns;
   readonly reversible: boolean;

@@ -11,7 +11,7 @@ export { type EndsTask, type LaidWithEnds, planWithEnds } from './ends.ts';
 export { type FoldedWay, type FoldTask, foldedWays } from './fold.ts';
 export { defaultBudget, type LayoutBudget, type LayoutTask, planLayout } from './layout.ts';
 export { type ClothLedger, type ClothLine, demandsOf, ledgerOf, twinsOf, type Wanted } from './ledger.ts';
-export { joinedOnCloth, joinedStrip } from './lengths.ts';
+export { joinedAnyWay, joinedOnCloth, joinedStrip, joiningRun } from './lengths.ts';
 export { type MotifTask, planOnMotifs } from './motif-layout.ts';
 export type { CuttingProblem } from './problems.ts';
 export {

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { length } from '#craft/measure';
-import { joinedStrip } from './lengths.ts';
+import { joinedAnyWay, joinedStrip, joiningRun } from './lengths.ts';
 
 const pieces = (long: number): readonly number[] =>
   joinedStrip({ long: length(long), width: length(40), seam: length(0.25) });
@@ -14,4 +14,29 @@ test('a strip longer than the cloth is wide is whole widths and what is missing,
 test('a scrap at the end is shared with the piece before it', () => {
   assert.deepEqual(pieces(40.5), [21, 20]); // 41 in two pieces, the first in whole inches; 21 + 20 − 1/2
   assert.deepEqual(pieces(81), [40, 21, 21]); // 40 + 42 shared; 82 − two joins of 1/2
+});
+
+test('of sheets strips are joined along the longer side, where they are not too wide for it', () => {
+  const eighth = { width: length(8.5), joining: [length(8.5), length(20.5)] as const };
+  const strip = (long: number, short: number, nature: Parameters<typeof joinedAnyWay>[0]['nature']) =>
+    joinedAnyWay({ size: [length(long), length(short)], nature, seam: length(0.25) });
+  // by hand: 20 1/2 + 20 − 1/2
+  assert.deepEqual(strip(40, 2.5, eighth), [
+    [2.5, 20.5],
+    [2.5, 20],
+  ]);
+  assert.deepEqual(strip(8, 2.5, eighth), [[8, 2.5]]);
+  assert.deepEqual(joiningRun(eighth, length(9)), { long: 8.5, runs: 'across' });
+  // a strip of 2 1/2 in as it is sold, written either way
+  const written = [
+    { width: length(40), joining: [length(40), length(2.5)] as const },
+    { width: length(2.5), joining: [length(2.5), length(40)] as const },
+  ];
+  assert.deepEqual(
+    written.map((nature) => joiningRun(nature, length(2.5))),
+    [
+      { long: 40, runs: 'across' },
+      { long: 40, runs: 'along' },
+    ],
+  );
 });

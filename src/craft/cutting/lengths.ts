@@ -31,6 +31,42 @@ export const joinedStrip = (strip: {
   return [...pieces.slice(0, -1), length(shared), tidy(width + missing - shared)];
 };
 
+/** How strips of one width that are joined end to end are cut: how long one may be, and which way of the cloth it runs. */
+export interface JoiningRun {
+  readonly long: Length;
+  readonly runs: 'across' | 'along';
+}
+
+/**
+ * From selvage to selvage, or along the longer side of a sheet that is wide enough: fewest joins. A print that stands upright has
+ * its own way (`joinedOnCloth`), and of a strip that is no part of the quilt's face it does not matter.
+ *
+ * @param short width of the strip
+ */
+export const joiningRun = ({ width, joining }: Pick<ClothNature, 'width' | 'joining'>, short: Length): JoiningRun =>
+  joining !== undefined && joining[1] > joining[0] && short <= joining[0] + 1e-9
+    ? { long: joining[1], runs: 'along' }
+    : { long: width, runs: 'across' };
+
+/**
+ * A strip of a cloth without an upright in pieces of cloth: across it where that is wide enough, else as its joins are fewest.
+ *
+ * @param size as it is cut, the long side first
+ * @returns pieces [across the cloth, along it]
+ */
+export const joinedAnyWay = (strip: {
+  readonly size: readonly [Length, Length];
+  readonly nature: Pick<ClothNature, 'width' | 'joining'>;
+  readonly seam: Length;
+}): readonly (readonly [Length, Length])[] => {
+  const [long, short] = strip.size;
+  if (long <= strip.nature.width + 1e-9) return [[long, short]];
+  const { long: most, runs } = joiningRun(strip.nature, short);
+  return joinedStrip({ long, width: most, seam: strip.seam }).map((piece) =>
+    runs === 'across' ? [piece, short] : [short, piece],
+  );
+};
+
 /**
  * A strip of a cloth whose print stands upright in the quilt, in pieces of cloth: along the cloth in one piece, across it
  * joined where the cloth is too narrow. The print leaves no choice of grain.

@@ -87,16 +87,16 @@ const readLengths = (
 const priceOf = (price: number | undefined): Rational | null => (price === undefined ? null : fromDecimal(price));
 
 /**
- * The width of sheets that strips longer than a sheet are joined from; null for cloth between selvages. Of several kinds: the
- * widest of those that are never out, else of the one with most cloth.
+ * The sheet that strips longer than a sheet are joined from, across and along; null for cloth between selvages. Of several kinds: the
+ * widest of those that are never out, else the one with most cloth.
  */
-export const joiningWidth = (bought: Bought): Rational | null => {
-  if (bought.kind === 'sheets') return bought.size[0];
+export const joiningSheet = (bought: Bought): readonly [Rational, Rational] | null => {
+  if (bought.kind === 'sheets') return bought.size;
   if (bought.kind !== 'stock') return null;
   const endless = bought.sheets.filter(({ count }) => count === null);
-  const most = (kinds: readonly SheetKind[], amountOf: (kind: SheetKind) => Rational): Rational | null =>
+  const most = (kinds: readonly SheetKind[], amountOf: (kind: SheetKind) => Rational) =>
     kinds.reduce<SheetKind | null>((a, b) => (a === null || compare(amountOf(b), amountOf(a)) > 0 ? b : a), null)
-      ?.size[0] ?? null;
+      ?.size ?? null;
   return endless.length > 0
     ? most(endless, ({ size }) => size[0])
     : most(bought.sheets, ({ size, count }) => mul(mul(size[0], size[1]), rational(count ?? 0)));

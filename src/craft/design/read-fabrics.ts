@@ -6,7 +6,7 @@ import { fromDecimal, type Rational, rational } from '#ground/exact';
 import type { WrittenFabric } from './document.ts';
 import { narrowestCloth } from './limits.ts';
 import type { Buying, Fabric } from './quilt.ts';
-import { joiningWidth, readBought } from './read-bought.ts';
+import { joiningSheet, readBought } from './read-bought.ts';
 import { readEnds } from './read-ends.ts';
 import { readRepeat } from './read-repeat.ts';
 import type { Reading } from './reading.ts';
@@ -28,7 +28,7 @@ export const readFabrics = (
     } else first.set(fabric.id, path);
     reading.name(fabric.id, `${path}/id`);
     const bought = readBought(fabric.bought, { path: `${path}/bought`, reading, buying });
-    const width = bought && joiningWidth(bought);
+    const width = bought && (joiningSheet(bought)?.[0] ?? null);
     if (width && fabric.usableWidth !== undefined)
       reading.report({ code: 'design/width-of-sheets', path: `${path}/usableWidth`, fabric: fabric.id });
     const stated = reading.length({
