@@ -143,3 +143,21 @@ test('borders and binding of sheets run along their longer side, unless the grai
     .find(({ for: uses }) => uses.some(({ role }) => role === 'binding'));
   assert.deepEqual([binding?.cut, binding?.count], [[2.5, 20.5], 9]);
 });
+
+test('a binding is cut along a sheet that is sold as strips, whichever way that is written', () => {
+  const strips = (sheet: readonly string[]) =>
+    planned({
+      ...quilt({
+        fabrics: [
+          { id: 'light', colour: '#f0e8d8' },
+          { id: 'dark', colour: '#4a3023', bought: { sheet } },
+        ],
+        blocks: [plainBlock('square', 12, 12, 'light')],
+        top: setOf('square'),
+      }),
+      finish: { binding: { fabric: 'dark' } },
+    }).fabrics.find(({ id }) => id === 'dark');
+  // by hand: 48 + 12 = 60 in; (60 − 2 1/2) / (40 − 2 1/2) = 1.5, two strips, a sheet each
+  assert.deepEqual(strips(['40', '2 1/2'])?.buy.amount, 2);
+  assert.deepEqual(strips(['2 1/2', '40'])?.buy.amount, 2);
+});

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { length } from '#craft/measure';
-import { joinedAnyWay, joinedStrip, joiningRun } from './lengths.ts';
+import { joinedAnyWay, joinedOnCloth, joinedStrip, joiningRun } from './lengths.ts';
 
 const pieces = (long: number): readonly number[] =>
   joinedStrip({ long: length(long), width: length(40), seam: length(0.25) });
@@ -38,5 +38,33 @@ test('of sheets strips are joined along the longer side, where they are not too 
       { long: 40, runs: 'across' },
       { long: 40, runs: 'along' },
     ],
+  );
+});
+
+test('a print that stands upright is joined along a sheet that is too short, across one that is too narrow', () => {
+  const quarter = {
+    width: length(17.5),
+    joining: [length(17.5), length(20.5)] as const,
+    printRuns: 'lengthwise',
+  } as const;
+  const strip = (across: number, along: number) =>
+    joinedOnCloth({ size: [length(across), length(along)], nature: quarter, seam: length(0.25) });
+  // by hand: 20 1/2 + 18 1/2 − 1/2, 17 1/2 + 13 1/2 − 1/2
+  assert.deepEqual(strip(2.5, 38.5), [
+    [2.5, 20.5],
+    [2.5, 18.5],
+  ]);
+  assert.deepEqual(strip(30.5, 2.5), [
+    [17.5, 2.5],
+    [13.5, 2.5],
+  ]);
+  // of cloth by the length it lies along it in one piece
+  assert.deepEqual(
+    joinedOnCloth({
+      size: [length(2.5), length(90)],
+      nature: { width: length(40), printRuns: 'lengthwise' },
+      seam: length(0.25),
+    }),
+    [[2.5, 90]],
   );
 });

@@ -69,17 +69,20 @@ export const joinedAnyWay = (strip: {
 
 /**
  * A strip of a cloth whose print stands upright in the quilt, in pieces of cloth: along the cloth in one piece, across it
- * joined where the cloth is too narrow. The print leaves no choice of grain.
+ * joined where the cloth is too narrow, along a sheet where that is too short. The print leaves no choice of grain.
  *
  * @param size as it is cut and lies in the quilt, across and down
  * @returns pieces [across the cloth, along it]
  */
 export const joinedOnCloth = (strip: {
   readonly size: readonly [Length, Length];
-  readonly nature: Pick<ClothNature, 'width' | 'printRuns'>;
+  readonly nature: Pick<ClothNature, 'width' | 'joining' | 'printRuns'>;
   readonly seam: Length;
 }): readonly (readonly [Length, Length])[] => {
   const { size, nature, seam } = strip;
   const [across, along] = nature.printRuns === 'lengthwise' ? size : [size[1], size[0]];
+  const most = nature.joining?.[1];
+  if (most !== undefined && across <= nature.width + 1e-9)
+    return joinedStrip({ long: along, width: most, seam }).map((piece) => [across, piece]);
   return joinedStrip({ long: across, width: nature.width, seam }).map((piece) => [piece, along]);
 };

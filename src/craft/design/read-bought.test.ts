@@ -163,6 +163,12 @@ const refused: readonly (readonly [fact: string, cloth: object, problems: readon
     ['design/motif-beyond-repeat /fabrics/0/repeat/motif/0'],
   ],
   [
+    'a sheet of one side, and a price below nothing,',
+    { bought: { sheets: [{ size: ['18'] }, { size: ['18', '21'], price: -1 }] } },
+    ['design/wrong-type /fabrics/0/bought/sheets/0/size', 'design/out-of-range /fabrics/0/bought/sheets/1/price'],
+  ],
+  ['what no cloth comes in', { bought: { rolls: 3 } }, ['design/wrong-type /fabrics/0/bought']],
+  [
     'a kind with an unknown key',
     { bought: { sheets: [{ size: ['18', '21'], colour: 'red' }] } },
     ['design/unknown-key /fabrics/0/bought/sheets/0/colour'],

@@ -5,6 +5,7 @@ import { compare, div, mul, type Rational, rational, two } from '#ground/exact';
 import type { WrittenFinish } from './document.ts';
 import type { NamedFabrics } from './named-fabrics.ts';
 import type { Fabric, FinishDesign } from './quilt.ts';
+import { joiningSheet } from './read-bought.ts';
 import { readSize } from './read-grid.ts';
 import type { Reading } from './reading.ts';
 
@@ -112,7 +113,10 @@ interface WidthAt extends Around {
 const checkWidth = ({ fabric, cut, path, cloths, reading }: WidthAt): void => {
   const cloth = cloths.find(({ id }) => id === fabric);
   if (cloth === undefined) return;
-  const most = div(cloth.usableWidth, two);
+  const sheet = joiningSheet(cloth.bought);
+  // strips run along the longer side of a sheet that is wide enough for them
+  const long = sheet !== null && compare(cut, sheet[0]) <= 0 ? sheet[1] : cloth.usableWidth;
+  const most = div(compare(long, cloth.usableWidth) > 0 ? long : cloth.usableWidth, two);
   const { unit } = reading;
   if (compare(cut, most) > 0) reading.report({ code: 'design/binding-too-wide', path, cut, fabric, most, unit });
 };

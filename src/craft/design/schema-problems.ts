@@ -142,25 +142,32 @@ const unionProblems = (issue: Issue & { readonly code: 'invalid_union' }, where:
   const value = valueAt(where.document, where.above);
   const path = pointer(where.above);
   if (value === undefined) return [missing(where.above)];
-  const branches = issue.errors.filter((branch) => branch.every((inner) => !isOfAnotherType(inner)));
-  if (branches.length === 0) {
+  const branches = issue.errors.filter((branch) => branch.every((inner) => !isOfAnotherType(inner, value)));
+  const nearest = branches.toSorted((a, b) => distance(a) - distance(b))[0];
+  if (nearest === undefined || (issue.message.startsWith('expects ') && isOfOtherKeys(nearest))) {
     if (issue.errors.length > 0)
       return [{ code: 'design/wrong-type', path, found: foundText(value), expected: expectedOf(issue) }];
     return [{ code: 'design/not-one-of', path, found: foundText(value), options: ['"log-cabin"', '"units"'] }];
   }
-  const nearest = branches.toSorted((a, b) => distance(a) - distance(b))[0] as readonly Issue[];
   return nearest.flatMap((inner) => problemsOf(inner, where));
 };
 
 /** The value itself, not something inside it, has a type or a number of parts that the branch cannot take. */
-const isOfAnotherType = (issue: Issue): boolean => {
+const isOfAnotherType = (issue: Issue, value: unknown): boolean => {
   if (issue.path.length > 0) return false;
-  if (issue.code === 'invalid_union') return issue.errors.every((branch) => branch.some(isOfAnotherType));
+  if (issue.code === 'invalid_union')
+    return issue.errors.every((branch) => branch.some((inner) => isOfAnotherType(inner, value)));
   return (
     issue.code === 'invalid_type' ||
+    (issue.code === 'invalid_value' && typeof value === 'object') ||
     ((issue.code === 'too_small' || issue.code === 'too_big') && issue.origin === 'array')
   );
 };
+
+/** An object that lacks the key which the branch is known by, and has another. */
+const isOfOtherKeys = (branch: readonly Issue[]): boolean =>
+  branch.some(({ code }) => code === 'unrecognized_keys') &&
+  branch.some(({ code, path }) => code === 'invalid_type' && path.length === 1);
 
 const distance = (branch: readonly Issue[]): number =>
   branch.reduce((sum, issue) => {

@@ -68,7 +68,12 @@ const clothRow = (plan: QuiltPlan, fit: ClothFit): readonly string[] => {
   const name = nameOf(plan, fit.fabric);
   const needs = figure(plan, fit, fit.needs);
   if (fit.has === null)
-    return [name, needs, fit.buy === null ? '' : `to buy: ${amountText(fit.buy.amount, fit.buy.unit)}`];
+    return [
+      name,
+      needs,
+      // ends at hand may hold all of it
+      fit.buy === null ? '' : `to buy: ${fit.buy.amount === 0 ? 'none' : amountText(fit.buy.amount, fit.buy.unit)}`,
+    ];
   const has = `of ${figure(plan, fit, fit.has)}`;
   if (fit.lacks > 0)
     return [

@@ -41,6 +41,10 @@ test('a size names its unit once, and cloth is asked for in fractions of a yard 
   assert.equal(sizeText([9.5, 6], 'cm'), '9.5 × 6 cm');
   assert.equal(amountText(0.875, 'yd'), '⅞ yd');
   assert.equal(amountText(5.625, 'yd'), '5⅝ yd');
+  assert.equal(amountText(2 / 3, 'yd'), '⅔ yd');
+  // by hand: 23 of 36 in
+  assert.equal(amountText(23 / 36, 'yd'), '23 in');
+  assert.equal(amountText(1 / 12, 'yd'), '3 in');
   assert.equal(amountText(0.30000000000000004, 'm'), '0.3 m');
   assert.equal(numberText(1234.5678), '1234.568');
 });

@@ -20,11 +20,18 @@ export const lengthText = (value: number, unit: Unit): string => `${figure(value
 export const sizeText = (size: readonly [number, number], unit: Unit): string =>
   `${figure(size[0], unit)} × ${lengthText(size[1], unit)}`;
 
-/** Cloth over the counter: yards as fractions, metres as decimals, sheets by their number. */
-export const amountText = (amount: number, unit: 'yd' | 'm' | 'sheets'): string =>
-  unit === 'sheets'
-    ? `${numberText(amount)} ${amount === 1 ? 'sheet' : 'sheets'}`
-    : `${unit === 'yd' ? fractionText(amount) : numberText(amount)} ${unit}`;
+/** Cloth over the counter: yards as fractions, in inches where no shop would say the fraction; metres as decimals; sheets by their number. */
+export const amountText = (amount: number, unit: 'yd' | 'm' | 'sheets'): string => {
+  if (unit === 'sheets') return `${numberText(amount)} ${amount === 1 ? 'sheet' : 'sheets'}`;
+  if (unit === 'm') return `${numberText(amount)} m`;
+  const mixed = mixedFrom(amount);
+  return mixed !== null && saidOfYards.includes(mixed.denominator)
+    ? `${mixedText(mixed)} yd`
+    : lengthText(amount * 36, 'in');
+};
+
+/** Common practice, no source. */
+const saidOfYards: readonly number[] = [1, 2, 3, 4, 8, 16];
 
 /** At most three decimals, none that say nothing. */
 export const numberText = (value: number): string => {
