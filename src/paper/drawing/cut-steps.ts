@@ -4,11 +4,11 @@ import { hairlinePt, lettering, softInk, textWidthPt } from './ink.ts';
 import { element, numberText } from './svg.ts';
 
 /** Room over a strip; none where one cut is all there is. */
-export const mostStepsPt = 8;
+export const mostStepsPt = 9;
 
 export const stepsPt = ({ cuts }: Pick<PatternCut, 'cuts'>): number => (cuts.length > 1 ? mostStepsPt : 0);
 
-const sizePt = 6;
+const sizePt = 7;
 
 /** @param of `y` is the top of the strip, the numbers stand over it */
 export const drawCutSteps = (of: {
@@ -20,11 +20,11 @@ export const drawCutSteps = (of: {
   if (stepsPt(pattern) === 0) return [];
   return labelsOf(pattern, scale).flatMap(({ text, x }) => [
     element('path', {
-      d: `M${numberText(x)} ${numberText(y - 6)}V${numberText(y)}`,
+      d: `M${numberText(x)} ${numberText(y - 7)}V${numberText(y)}`,
       stroke: softInk,
       'stroke-width': hairlinePt,
     }),
-    lettering({ text, x: x + 1.5, y: y - 4, sizePt, anchor: 'start', fill: softInk }),
+    lettering({ text, x: x + 1.5, y: y - 4.5, sizePt, anchor: 'start', fill: softInk }),
   ]);
 };
 
