@@ -66,7 +66,14 @@ export const blockPages = (of: ChapterOf): readonly BlockPages[] =>
         ? []
         : [blockChapter({ ...of, plan }, { block: asFirstPlaced(plan, block), place: index + 1, counts })],
     )
-    .map((chapter, index) => ({ ...chapter, reading: index === 0 ? readingText : shortReadingText }));
+    .map((chapter, index, all) => ({
+      ...chapter,
+      reading: index === 0 ? readingText : shortReadingText,
+      // said once, at the first block that has them
+      remarks: chapter.remarks.filter(
+        (remark) => remark !== slantText || all.slice(0, index).every(({ remarks }) => !remarks.includes(slantText)),
+      ),
+    }));
 
 const readingText =
   'Left: on the board, the next piece in a red outline; the arrow points where the seam is pressed. Right: at the machine, that piece turned over onto the unit like a page, its seam line dashed at your right hand. A piece is turned from how it lies on the board, a unit from how it came off the machine, its newest part at the right. Make one block alone first and measure it; then all of one step before the next. To chain them is to feed them one after another without cutting the thread.';
@@ -187,11 +194,12 @@ const turnsOf = (
   });
 
 /** What slanted edges ask for. */
+const slantText =
+  'Lay slanted edges under the needle without pulling: they stretch. Where a slanted seam ends, small points stand out past the edge after pressing: cut them off even with it.';
+
 const slantRemark = ({ patches }: BlockPlan): readonly string[] =>
   patches.some(({ points }) => points.some((point, i) => isSlant(point, points[(i + 1) % points.length] ?? point)))
-    ? [
-        'Lay slanted edges under the needle without pulling: they stretch. Where a slanted seam ends, small points stand out past the edge after pressing: cut them off even with it.',
-      ]
+    ? [slantText]
     : [];
 
 const isSlant = (a: Point, b: Point): boolean => Math.abs(a.x - b.x) > 1e-6 && Math.abs(a.y - b.y) > 1e-6;

@@ -96,6 +96,7 @@ export const factsOf = (of: {
   const swatches = swatchesFor(signs, album);
   const words = linesOf(quilt.notes);
   const wordsOnCover = has('cover') && quilt.notes.length <= mostOnCover && words.length <= mostLinesOnCover;
+  const finish = has('finishing') ? finishParts({ plan, signs, album }) : [];
   const facts: PatternFacts = {
     chapters,
     title: quilt.title.trim() === '' ? 'A quilt without a name' : quilt.title,
@@ -105,7 +106,7 @@ export const factsOf = (of: {
     before: has('cloth') ? beforeYouStart(plan) : [],
     handout: of.handout,
     cover: has('cover') ? coverOf({ plan, signs, swatches, album, words: wordsOnCover ? words : [] }) : null,
-    sizes: sizePages({ sizes, signs, swatches, album, has }),
+    sizes: sizePages({ sizes, signs, swatches, album, told: finish, has }),
     sizeHeads: sizes.length === 0 ? [] : [sizeOf(plan), ...sizes.map(sizeTitle)],
     colourways: has('colourways') ? colourwayPages({ plan, signs, album }) : null,
     cloths: clothToBuy({ plan, sizes, signs, swatches }),
@@ -123,7 +124,7 @@ export const factsOf = (of: {
     cutting: has('cutting') ? cuttingCharts({ plan, signs, swatches, album }) : [],
     blocks: has('blocks') ? blockPages({ plan, sizes, signs, album }) : [],
     top: has('top') ? topPages({ plan, signs, album }) : null,
-    finish: has('finishing') ? finishParts({ plan, signs, album }) : [],
+    finish,
     templates: has('templates') ? templateSheets({ plan, signs, album }) : [],
     boards: has('boards') ? trueSize({ plan, signs, album }) : null,
     cautions: has('cautions') ? cautions : [],

@@ -110,6 +110,13 @@ test('every size has labels for its own piles, and the piece key names the pile 
   assert.equal(patternPages(plan, { chapters: ['labels'] }).facts.labels[0]?.title, null);
 });
 
+test('what holds for every size alike is told once', () => {
+  const all = [facts.finish, ...facts.sizes.map(({ finish }) => finish)].flat();
+  const alike = all.map(({ heading, lines }) => [heading, ...lines].join());
+  assert.equal(new Set(alike).size, alike.length);
+  assert.ok(facts.sizes.every(({ finish }) => finish.every(({ heading }) => heading !== 'Layering and quilting')));
+});
+
 test('colourways stand beside the quilt as drawn, letter by letter', () => {
   assert.deepEqual(
     facts.colourways?.pictures.map(({ title }) => title),

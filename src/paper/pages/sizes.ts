@@ -26,6 +26,8 @@ export const sizePages = (of: {
   readonly signs: ClothSigns;
   readonly swatches: ReadonlyMap<string, Swatch>;
   readonly album: Album;
+  /** What the chapter on the quilt as drawn has said already: it is not said again. */
+  readonly told: readonly FinishPart[];
   readonly has: (chapter: 'cutting' | 'top' | 'finishing') => boolean;
 }): readonly SizePages[] =>
   of.sizes.map((size, i) => {
@@ -41,10 +43,13 @@ export const sizePages = (of: {
       ),
       cutting: of.has('cutting') ? cuttingCharts({ ...drawn, swatches: of.swatches }) : [],
       top: of.has('top') ? topPages(drawn) : null,
-      finish: of.has('finishing') ? finishParts(drawn) : [],
+      finish: of.has('finishing') ? finishParts(drawn).filter((part) => !isTold(part, of.told)) : [],
     };
     return moved({ pages, from: own, into: of.album, prefix: `size-${i + 1}-` });
   });
+
+const isTold = ({ heading, lines }: FinishPart, told: readonly FinishPart[]): boolean =>
+  told.some((part) => part.heading === heading && part.lines.join() === lines.join());
 
 /** Pictures of one size under names that no other size has. */
 const moved = <T>(of: {
