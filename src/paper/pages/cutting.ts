@@ -22,6 +22,8 @@ import { countedSheets, endNamesOf, type SheetNames, sheetNamesOf } from './shee
 
 export interface ClothCutting extends Swatch {
   readonly buy: string;
+  /** Not of cloth between selvages. */
+  readonly inSheets: boolean;
   readonly directions: ClothDirectionsText;
   readonly pieces: readonly {
     readonly mark: string;
@@ -64,6 +66,7 @@ export const cuttingCharts = (of: {
       {
         ...swatch,
         buy: boughtText(of.plan, fabric),
+        inSheets: fabric.buy.unit === 'sheets',
         directions: directionsOf(chart),
         pieces: fabric.pieces.map((piece, index) => ({
           mark: cutMark(sign.letter, index),

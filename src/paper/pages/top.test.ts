@@ -166,7 +166,9 @@ test('what a cloth comes in is called what it is, with what tells one kind from 
     colour,
     bought: 'fat-quarter',
   }));
-  const { before } = patternPages(planOf(documentOf({ fabrics: quarters, finish: {} }))).facts;
+  const { before, cutting } = patternPages(planOf(documentOf({ fabrics: quarters, finish: {} }))).facts;
+  assert.ok(cutting.every(({ inSheets }) => inSheets));
+  assert.ok(ends.pages.cutting.every(({ inSheets }) => !inSheets));
   assert.deepEqual(
     before.filter((line) => /amounts|Sheets/.test(line)).map((line) => line.slice(0, 15)),
     ['Sheets of cloth'],

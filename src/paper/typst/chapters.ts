@@ -49,7 +49,13 @@ export const chaptersTypst = `
 #let cutting(name, charts, most: 400pt, lesson: false, how: true) = [
   #heading(level: 1, name)
   #if lesson { par[For the blocks of this lesson alone: its amounts and marks are its own, and differ from those of the whole pattern.] }
-  #if how { par[Press the cloth, fold it selvage to selvage so that the fold hangs straight, and cut one end square to the fold. A strip is cut from selvage to selvage; cut its selvages off, lay it as drawn, and cut across it from left to right: that is to sub-cut. A part is a length of a strip that is cut again. Sizes are across the cloth, then along its selvages.] }
+  #if how { par({
+    let parts = [lay it as drawn, and cut across it from left to right: that is to sub-cut. A part is a length of a strip that is cut again.]
+    if charts.any(c => not c.inSheets) {
+      [Press the cloth, fold it selvage to selvage so that the fold hangs straight, and cut one end square to the fold. A strip is cut from selvage to selvage; cut its selvages off, #parts Sizes are across the cloth, then along its selvages.]
+      if charts.any(c => c.inSheets) [ Of a sheet, square up a corner first; its strips are cut from side to side.]
+    } else [Press each sheet, and square up a corner of it. A strip is cut across the sheet from side to side; #parts Sizes are across the sheet, then along it.]
+  }) }
   #if how { par[Cut in the order given: long and wide pieces first. Measure twice; keep pieces of one mark together with their mark.] }
   #for c in charts { chart(c, most) }
 ]
