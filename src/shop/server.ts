@@ -1,8 +1,7 @@
 // The server: the workroom's files, and printing. Nothing is kept here yet; a maker's quilts stay in her browser.
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import files from '@fastify/static';
-import fastify, { type FastifyError, type FastifyInstance, type FastifyReply, type FastifyRequest } from 'fastify';
+import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { limits } from '#craft/design';
 import { openPress } from '#print';
 import { openSolver } from '#solver';
@@ -20,6 +19,8 @@ export const makeShop = async ({ pages }: ShopWishes): Promise<FastifyInstance> 
   if (!existsSync(join(pages, 'index.html'))) {
     throw new Error(`There is no workroom in ${pages}. npm run build makes it.`);
   }
+  // other commands of the same program wait for none of this
+  const [{ default: fastify }, { default: files }] = await Promise.all([import('fastify'), import('@fastify/static')]);
   const shop: PrintShop = { press: openPress(), solver: await openSolver() };
   // four bytes a character at most
   const server = fastify({ logger: false, bodyLimit: 4 * limits.characters, forceCloseConnections: true });

@@ -82,6 +82,18 @@ describe('the import law', () => {
       says: /^src\/craft\/cutting\/planted\.ts:2 #paper\/chart goes upward: craft may import ground$/,
     },
     {
+      fault: 'a pure room of the workroom that leans on one with a page',
+      file: 'src/workroom/editing/planted.ts',
+      text: "import { openStore } from '#workroom/store';\n\nexport const open = openStore;\n",
+      says: /^src\/workroom\/editing\/planted\.ts:1 #workroom\/store goes upward/,
+    },
+    {
+      fault: 'a page that leans on the server',
+      file: 'src/workroom/set/planted.tsx',
+      text: "import { makeShop } from '#shop';\n\nexport const Shop = () => <p>{String(makeShop)}</p>;\n",
+      says: /^src\/workroom\/set\/planted\.tsx:1 #shop goes upward/,
+    },
+    {
       fault: 'an upward import of a type',
       file: 'src/ground/exact/planted.ts',
       text: "import type { Cut } from '#craft/cutting';\n",

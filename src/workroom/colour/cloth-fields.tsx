@@ -1,13 +1,14 @@
 // One cloth: its name, its colour, how wide it lies, how much is bought, and what may take its place.
 import { useId, useState } from 'react';
 import { LengthField } from '#workroom/fields';
-import { buyWords, useQuilt } from '#workroom/room';
+import { buyWords, useGesture, useQuilt } from '#workroom/room';
 import { type Cloth, exchange, isUsed } from './cloth-edits.ts';
 
 export const ClothFields = ({ cloth, onRemoved }: { readonly cloth: Cloth; readonly onRemoved: () => void }) => {
   const { document, answer, edit } = useQuilt();
   const { id, name, colour } = cloth;
   const known = answer?.cloths.find((one) => one.id === id);
+  const gesture = useGesture();
   const used = isUsed(document, id);
   const others = document.fabrics.filter((one) => one.id !== id);
   const change = (what: string, fields: Partial<Cloth>, gesture?: string) =>
@@ -22,10 +23,15 @@ export const ClothFields = ({ cloth, onRemoved }: { readonly cloth: Cloth; reado
             type="text"
             value={name ?? ''}
             maxLength={200}
-            onChange={(event) => change('Name the cloth', { name: event.target.value }, `name ${id}`)}
+            onChange={(event) => change('Name the cloth', { name: event.target.value }, gesture.named(`name ${id}`))}
+            onFocus={gesture.begin}
           />
         </label>
-        <ColourField colour={colour} onChange={(to) => change('Colour the cloth', { colour: to }, `colour ${id}`)} />
+        <ColourField
+          colour={colour}
+          onChange={(to) => change('Colour the cloth', { colour: to }, gesture.named(`colour ${id}`))}
+          onBegin={gesture.begin}
+        />
         <LengthField
           label="Usable width"
           value={cloth.usableWidth ?? (document.unit === 'in' ? '40' : '101.6')}
@@ -86,13 +92,12 @@ export const ClothFields = ({ cloth, onRemoved }: { readonly cloth: Cloth; reado
 };
 
 /** Picked, or written as #rrggbb. */
-const ColourField = ({
-  colour,
-  onChange,
-}: {
+const ColourField = (of: {
   readonly colour: string;
   readonly onChange: (colour: string) => void;
+  readonly onBegin: () => void;
 }) => {
+  const { colour, onChange, onBegin } = of;
   const [draft, setDraft] = useState<string | null>(null);
   const id = useId();
   const take = () => {
@@ -107,12 +112,14 @@ const ColourField = ({
         <input
           type="color"
           aria-label="Pick the colour"
+          onFocus={onBegin}
           value={sixFigures(colour)}
           onChange={(event) => onChange(event.target.value)}
         />
         <input
           type="text"
           aria-label="Colour, written"
+          onFocus={onBegin}
           autoComplete="off"
           spellCheck={false}
           value={draft ?? colour}

@@ -21,15 +21,11 @@ export const CabinFields = ({ block }: { readonly block: Block }) => {
   const { unit } = document;
   const cabin = cabinOf(block);
   if (cabin === null) return null;
-  const change = (what: string, to: (cabin: Cabin) => void, gesture?: string) =>
-    edit(
-      what,
-      (draft) => {
-        const own = cabinOf(draft.blocks.find(({ id }) => id === block.id));
-        if (own !== null) to(own);
-      },
-      gesture,
-    );
+  const change = (what: string, to: (cabin: Cabin) => void) =>
+    edit(what, (draft) => {
+      const own = cabinOf(draft.blocks.find(({ id }) => id === block.id));
+      if (own !== null) to(own);
+    });
   const { centre, rounds } = cabin;
   const order = cabin.order ?? usualOrder;
   const last = rounds.at(-1);
@@ -70,7 +66,7 @@ export const CabinFields = ({ block }: { readonly block: Block }) => {
         value={rounds.length}
         least={1}
         most={mostRounds}
-        onChange={(count) => change('Change the rounds', (own) => setRounds(own, count), `rounds ${block.id}`)}
+        onChange={(count) => change('Change the rounds', (own) => setRounds(own, count))}
       />
       <LengthField
         label="Every log"
@@ -99,7 +95,7 @@ export const CabinFields = ({ block }: { readonly block: Block }) => {
         value={last?.tones.length ?? 0}
         least={1}
         most={order.length}
-        onChange={(count) => change('Change the last round', (own) => setLastLogs(own, count), `last ${block.id}`)}
+        onChange={(count) => change('Change the last round', (own) => setLastLogs(own, count))}
       />
     </section>
   );

@@ -3,7 +3,7 @@ import { useCallback, useEffect, useMemo, useState } from 'react';
 import { type Command, useCommands } from '#workroom/commands';
 import type { BlockAnswer } from '#workroom/compute';
 import { DrawingView, sceneOfBlock } from '#workroom/drawing';
-import { go, Problems, quiltAddress, useQuilt, useRoom } from '#workroom/room';
+import { go, Problems, quiltAddress, useGesture, useQuilt, useRoom } from '#workroom/room';
 import { AnotherBlock } from './another-block.tsx';
 import { addBlock, type Block, cabinOf, firstCabin, freeId, usesOf } from './block-edits.ts';
 import { BlockStrip } from './block-strip.tsx';
@@ -19,6 +19,7 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
   const { say } = useRoom();
   const states = useBlocks();
   const [chosen, setChosen] = useState<string | null>(null);
+  const gesture = useGesture();
   const [isAdding, setAdding] = useState(false);
   const block = document.blocks.find((one) => one.id === wanted) ?? document.blocks[0];
   const state = block === undefined ? undefined : states.get(block.id);
@@ -90,13 +91,14 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
                 <input
                   type="text"
                   value={block.title ?? ''}
+                  onFocus={gesture.begin}
                   maxLength={200}
                   onChange={(event) => {
                     const { value } = event.target;
                     edit(
                       'Name the block',
                       (draft) => void Object.assign(own(draft, block.id), { title: value }),
-                      `title ${block.id}`,
+                      gesture.named(`title ${block.id}`),
                     );
                   }}
                 />

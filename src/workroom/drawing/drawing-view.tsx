@@ -1,6 +1,7 @@
 // A drawing that one looks at closely, chooses in and hears: by pointer, by keys, by touch, by screen reader.
 import {
   type KeyboardEvent,
+  memo,
   type PointerEvent,
   useCallback,
   useEffect,
@@ -10,7 +11,7 @@ import {
   useRef,
   useState,
 } from 'react';
-import { outline, paint, prepared } from './paint.ts';
+import { outline, type Prepared, paint, prepared } from './paint.ts';
 import { neighbourOf, type Scene, type Thing, thingAt, type Way } from './scene.ts';
 import { inReadingOrder, patchOfKey } from './scenes.ts';
 import { type Extent, fitted, moved, onDrawing, type View, zoomed } from './view.ts';
@@ -27,6 +28,18 @@ export interface DrawingViewOf {
   readonly lit?: readonly string[];
 }
 
+/** The drawing as it was last painted, without what is chosen. */
+interface Ground {
+  readonly picture: HTMLCanvasElement;
+  at: View;
+  ready: Prepared | null;
+  screen: Extent;
+  density: number;
+}
+
+const isGroundOf = (whole: Ground, now: Pick<Ground, 'ready' | 'at' | 'screen' | 'density'>): boolean =>
+  whole.ready === now.ready && whole.at === now.at && whole.screen === now.screen && whole.density === now.density;
+
 /** A drawing of more shapes is moved as a picture of itself while a gesture lasts. */
 const shapesDrawnLive = 3000;
 const zoomStep = 1.25;
@@ -42,7 +55,15 @@ export const DrawingView = ({ scene, label, chosen, onChoose, onPatch, lit = [] 
   const ready = useMemo(() => prepared(scene), [scene]);
   const fit = useMemo(() => fitted(scene, screen), [scene, screen]);
   const view = useRef<{ at: View; isFitted: boolean }>({ at: fit, isFitted: true });
-  const still = useRef<{ picture: HTMLCanvasElement; at: View } | null>(null);
+  const ground = useRef<Ground>({
+    picture: document.createElement('canvas'),
+    at: fit,
+    ready: null,
+    screen,
+    density: 0,
+  });
+  /** While a gesture moves a large drawing, its picture is moved instead. */
+  const isHeld = useRef(false);
   const asked = useRef(0);
 
   const entered = inside === null ? undefined : scene.things.find(({ key }) => key === inside);
@@ -55,16 +76,20 @@ export const DrawingView = ({ scene, label, chosen, onChoose, onPatch, lit = [] 
     if (!to || screen.width === 0) return;
     const density = window.devicePixelRatio || 1;
     const at = view.current.at;
-    if (still.current === null) {
-      paint(to, { prepared: ready, view: at, screen, density, ink: '#24211c' });
-    } else {
-      const { picture, at: before } = still.current;
-      const k = at.scale / before.scale;
-      to.setTransform(1, 0, 0, 1, 0, 0);
-      to.clearRect(0, 0, picture.width, picture.height);
-      to.setTransform(k, 0, 0, k, density * (at.x - before.x * k), density * (at.y - before.y * k));
-      to.drawImage(picture, 0, 0);
+    const whole = ground.current;
+    // what is chosen lies over the drawing: choosing another thing paints nothing else anew
+    if (!isHeld.current && !isGroundOf(whole, { ready, at, screen, density })) {
+      whole.picture.width = Math.round(screen.width * density);
+      whole.picture.height = Math.round(screen.height * density);
+      const under = whole.picture.getContext('2d');
+      if (under) paint(under, { prepared: ready, view: at, screen, density, ink: '#24211c' });
+      Object.assign(whole, { ready, at, screen, density });
     }
+    const k = at.scale / whole.at.scale;
+    to.setTransform(1, 0, 0, 1, 0, 0);
+    to.clearRect(0, 0, screen.width * density, screen.height * density);
+    to.setTransform(k, 0, 0, k, density * (at.x - whole.at.x * k), density * (at.y - whole.at.y * k));
+    to.drawImage(whole.picture, 0, 0);
     for (const key of lit) {
       const thing = scene.things.find((one) => one.key === key);
       if (thing) outline(to, { points: thing.outline, view: at, density, kind: 'problem' });
@@ -107,19 +132,12 @@ export const DrawingView = ({ scene, label, chosen, onChoose, onPatch, lit = [] 
     repaint();
   };
 
-  /** Large drawings are held as a picture until the hand rests. */
   const holdStill = () => {
-    const shown = canvas.current;
-    if (still.current !== null || shown === null || scene.shapes <= shapesDrawnLive) return;
-    const picture = document.createElement('canvas');
-    picture.width = shown.width;
-    picture.height = shown.height;
-    picture.getContext('2d')?.drawImage(shown, 0, 0);
-    still.current = { picture, at: view.current.at };
+    if (scene.shapes > shapesDrawnLive) isHeld.current = true;
   };
   const letGo = useCallback(() => {
-    if (still.current === null) return;
-    still.current = null;
+    if (!isHeld.current) return;
+    isHeld.current = false;
     repaint();
   }, [repaint]);
 
@@ -263,17 +281,14 @@ export const DrawingView = ({ scene, label, chosen, onChoose, onPatch, lit = [] 
           onKeyDown={onKeyDown}
         >
           {things.map(({ key, name }, index) => (
-            <div
+            <Option
               key={key}
               id={optionId(key)}
-              role="option"
-              aria-selected={key === current}
-              aria-posinset={index + 1}
-              aria-setsize={things.length}
-              tabIndex={-1}
-            >
-              {`${name}, ${index + 1} of ${things.length}`}
-            </div>
+              name={name}
+              at={index + 1}
+              of={things.length}
+              isChosen={key === current}
+            />
           ))}
         </div>
       </div>
@@ -291,6 +306,21 @@ export const DrawingView = ({ scene, label, chosen, onChoose, onPatch, lit = [] 
     </div>
   );
 };
+
+interface OptionOf {
+  readonly id: string;
+  readonly name: string;
+  readonly at: number;
+  readonly of: number;
+  readonly isChosen: boolean;
+}
+
+/** Of thousands only the two that change are made anew. */
+const Option = memo(({ id, name, at, of, isChosen }: OptionOf) => (
+  <div id={id} role="option" aria-selected={isChosen} aria-posinset={at} aria-setsize={of} tabIndex={-1}>
+    {`${name}, ${at} of ${of}`}
+  </div>
+));
 
 type Act =
   | { readonly kind: 'go'; readonly way: Way }

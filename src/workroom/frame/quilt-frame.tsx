@@ -12,6 +12,7 @@ import {
   quiltAddress,
   type Stop,
   stops,
+  useGesture,
   usePreferences,
   useRoom,
 } from '#workroom/room';
@@ -37,6 +38,7 @@ export const QuiltFrame = ({ desk, stop, children }: QuiltFrameOf) => {
   const { editing, keeping, takenIn } = useDeskState(desk);
   const plan = useSyncExternalStore(planner.subscribe, planner.state);
   const document = editing.document as unknown as QuiltDocument;
+  const naming = useGesture();
   const [isPrinting, setPrinting] = useState(false);
 
   useEffect(() => planner.ask(editing.document), [planner, editing.document]);
@@ -136,9 +138,10 @@ export const QuiltFrame = ({ desk, stop, children }: QuiltFrameOf) => {
             aria-label="Name of the quilt"
             value={document.title ?? ''}
             maxLength={200}
+            onFocus={naming.begin}
             onChange={(event) => {
               const { value } = event.target;
-              edit('Name the quilt', (draft) => void Object.assign(draft, { title: value }), 'title');
+              edit('Name the quilt', (draft) => void Object.assign(draft, { title: value }), naming.named('title'));
             }}
           />
           <span className={`keeping is-${keeping.state}`} role="status">

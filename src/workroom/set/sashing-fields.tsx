@@ -45,14 +45,10 @@ export const SashingFields = () => {
       </section>
     );
   }
-  const change = (what: string, to: (sashing: NonNullable<typeof top.sashing>) => void, gesture?: string) =>
-    edit(
-      what,
-      (draft) => {
-        if (draft.top.sashing !== undefined) to(draft.top.sashing);
-      },
-      gesture,
-    );
+  const change = (what: string, to: (sashing: NonNullable<typeof top.sashing>) => void) =>
+    edit(what, (draft) => {
+      if (draft.top.sashing !== undefined) to(draft.top.sashing);
+    });
   const { width } = sashing;
   const isOneWidth = typeof width !== 'object';
   return (

@@ -13,7 +13,7 @@ export const TopFields = () => {
   const rows = rowsOf(top, picture);
   const size = top.arrangement ?? (rows === null ? null : { rows: rows.length, columns: rows[0]?.length ?? 0 });
   const become = (to: { rows: number; columns: number }) =>
-    edit('Resize the top', (draft) => resize(draft.top, { ...to, picture }), 'resize');
+    edit('Resize the top', (draft) => resize(draft.top, { ...to, picture }));
   return (
     <section>
       <h2>The top</h2>
