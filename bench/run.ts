@@ -38,7 +38,7 @@ const parts: readonly { readonly name: string; readonly title: string; readonly 
   {
     name: 'examples',
     title: 'Cloths of the example quilts, beside each kind of piece on strips of its own',
-    run: () => printExamples(examplePlans(solver)),
+    run: () => printExamples(examplePlans(solver), solver),
   },
   {
     name: 'two-stages',

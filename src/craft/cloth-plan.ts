@@ -400,6 +400,7 @@ const clothPiece = (line: ClothLine<Omit<PieceUse, 'count'>>): FabricPlan['piece
   cut: line.cut,
   shape: line.shape,
   count: line.count,
+  mayTurn: line.mayTurn,
   gives: line.gives,
   diagonal: line.diagonal,
   way: line.way,

@@ -249,6 +249,8 @@ export interface ClothPiece {
   readonly cut: readonly [across: Length, along: Length];
   readonly shape: Cut['shape'];
   readonly count: number;
+  /** Whether it may lie the other way as well. */
+  readonly mayTurn: boolean;
   /**
    * Pieces that one rectangle gives: 2 for half-squares, 4 for quarter-squares, as many as lie in a strip at an angle, 2 for
    * templates in pairs.

@@ -9,6 +9,7 @@ export { cutFor, halfSquareFor, rectangleCut } from './cut.ts';
 export type { Easing } from './eased-layout.ts';
 export { type EndsTask, type LaidWithEnds, planWithEnds } from './ends.ts';
 export { type FoldedWay, type FoldTask, foldedWays } from './fold.ts';
+export { type ScaledJob, scaledJobFor } from './kinds.ts';
 export { defaultBudget, type LayoutBudget, type LayoutTask, planLayout } from './layout.ts';
 export { type ClothLedger, type ClothLine, demandsOf, ledgerOf, twinsOf, type Wanted } from './ledger.ts';
 export { joinedAnyWay, joinedOnCloth, joinedStrip, joiningRun } from './lengths.ts';

@@ -7,6 +7,7 @@ import { type Length, length } from '#craft/measure';
 import {
   type BoundKind,
   type IntegerSolver,
+  isPurchaseOpen,
   lengthOf,
   lowerBoundFor,
   type ShopStep,
@@ -22,7 +23,10 @@ export interface LayoutBudget {
   readonly steps: number;
 }
 
-export const defaultBudget: LayoutBudget = { steps: 24 };
+export const defaultBudget: LayoutBudget = { steps: 36 };
+
+/** Where a step of the shop less is still open, the budget is spent so many times over at most. Our own figure. */
+const patience = 5;
 
 export interface LayoutTask {
   /** Usable width. */
@@ -40,9 +44,9 @@ export interface LayoutTask {
  * A layout of exactly the pieces demanded, never longer than the best of the level heuristics, nor than the same
  * task with no piece free to turn, unless an easier one is chosen; and a length below which no layout exists.
  *
- * @returns lengths in the document's unit, before squaring and shrinkage. `boundKind` is 'area' throughout: the bound
- *   counts area, plain or weighed by dual feasible functions, and sums of heights that must lie one below another,
- *   raised to the next length that a layout can have. Where it equals the length, the layout is the shortest there is.
+ * @returns lengths in the document's unit, before squaring and shrinkage. `boundKind` tells what the bound rests on: areas, plain or
+ *   weighed by dual feasible functions; a linear program over strips or over sheets as long as the layout; or all layouts
+ *   tried. Where it equals the length, the layout is the shortest there is.
  * @throws RangeError when a piece fits the width neither way; `ledgerOf` tells the maker before
  */
 export const planLayout = (task: LayoutTask): LaidOut => {
@@ -77,13 +81,16 @@ interface Found {
 const searched = (scaled: ScaledJob, { budget, solver, shop }: LayoutTask): Found => {
   const { job, grid, unit } = scaled;
   const perUnit = grid.per / unit;
+  const scaledShop = shop === undefined ? null : { step: shop.step * perUnit, before: shop.before * perUnit };
   const search = openLayoutSearch({
     job,
     cutting: { stages: 3, stripHeights: 'any' },
-    shop: shop === undefined ? null : { step: shop.step * perUnit, before: shop.before * perUnit },
+    shop: scaledShop,
     solver: solver ?? null,
   });
   search.advance(budget.steps);
+  for (let again = 1; again < patience && isPurchaseOpen(search.found(), scaledShop); again++)
+    search.advance(budget.steps);
   const { strips, length: found, bound, boundKind } = search.found();
   // a search that was led a few steps only may have looked for a layout alone
   const area = bound < found ? lowerBoundFor(job, found) : 0;
@@ -95,7 +102,7 @@ const searched = (scaled: ScaledJob, { budget, solver, shop }: LayoutTask): Foun
 };
 
 /** The same search as if no piece might turn, so that leave to turn never costs cloth. */
-const fixed = (task: LayoutTask): Found =>
+const fixed = ({ shop: _, ...task }: LayoutTask): Found =>
   searched(scaledJobFor({ width: task.width, demands: task.demands, turning: 'never' }), task);
 
 const isLeast = ({ strips, bound }: Found): boolean => lengthOf(strips) <= bound;

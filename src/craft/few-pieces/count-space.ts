@@ -70,3 +70,75 @@ export const writeParts = (of: {
   into[0] = into[n - 1] as number;
   return n - 1;
 };
+
+/** Some ways of a space, to be found again inside others. */
+export interface Among {
+  readonly space: CountSpace;
+  readonly isWanted: Uint8Array;
+  /** By the first kind that they take any of. */
+  readonly lists: readonly Int32Array[];
+}
+
+export const amongFor = (space: CountSpace, isWanted: (way: number) => boolean): Among => {
+  const lists: number[][] = space.counts.map(() => []);
+  const wanted = new Uint8Array(space.size);
+  for (let way = 1; way < space.size; way++) {
+    if (!isWanted(way)) continue;
+    wanted[way] = 1;
+    lists[firstKindOf(space, way)]?.push(way);
+  }
+  return { space, isWanted: wanted, lists: lists.map((list) => Int32Array.from(list)) };
+};
+
+/**
+ * Writes those of some ways into a list that are parts of a way and take one or more of its first kind.
+ *
+ * @param into room for every way of the space
+ * @returns how many were written
+ */
+export const writePartsAmong = (among: Among, way: number, into: Int32Array): number => {
+  const { space, lists, isWanted } = among;
+  const first = firstKindOf(space, way);
+  const list = lists[first] as Int32Array;
+  if (list.length * perLook < partsHavingFirst(space, way, first)) return writeHeld(among, { way, list, into });
+  const all = writeParts({ space, way, having: 'first', into });
+  let count = 0;
+  for (let p = 0; p < all; p++) if (isWanted[into[p] as number] === 1) into[count++] = into[p] as number;
+  return count;
+};
+
+/** To see whether a way holds another takes so many times as long as to write one down; measured. */
+const perLook = 4;
+
+const partsHavingFirst = (space: CountSpace, way: number, first: number): number => {
+  let parts = takenOf(space, way, first);
+  for (let k = first + 1; k < space.counts.length; k++) parts *= takenOf(space, way, k) + 1;
+  return parts;
+};
+
+const writeHeld = (
+  { space }: Among,
+  { way, list, into }: { readonly way: number; readonly list: Int32Array; readonly into: Int32Array },
+): number => {
+  let count = 0;
+  for (const part of list) {
+    // a part's number is never above the whole's
+    if (part > way) break;
+    if (isPart(space, way, part)) into[count++] = part;
+  }
+  return count;
+};
+
+/** Counting down from the kind of the greatest stride, one remainder after the other. */
+const isPart = ({ strides }: CountSpace, way: number, part: number): boolean => {
+  let [left, mine] = [way, part];
+  for (let k = strides.length - 1; k > 0; k--) {
+    const stride = strides[k] as number;
+    const has = (left / stride) | 0;
+    const takes = (mine / stride) | 0;
+    if (takes > has) return false;
+    left -= has * stride;
+    mine -= takes * stride;
+  }
+  return mine <= left;
+};

@@ -4,7 +4,7 @@ import { test } from 'node:test';
 import fc from 'fast-check';
 import type { Cutting, Job, Kind, StripUse } from '#craft/strips';
 import { countsOf, heightOf, lengthOf, widthOf } from '#craft/strips';
-import { fewPieces, fewPiecesOnSheets, type Sheet } from './index.ts';
+import { fewPieces, fewPiecesOnSheets, fewPiecesWithin, type Sheet } from './index.ts';
 
 interface Piece {
   readonly width: number;
@@ -185,6 +185,39 @@ for (const [name, cutting] of Object.entries(cuttings)) {
     );
   });
 }
+
+/** The last that a generator has to say. */
+const ended = <T>(steps: Generator<void, T, void>): T => {
+  for (;;) {
+    const next = steps.next();
+    if (next.done === true) return next.value;
+  }
+};
+
+for (const [name, cutting] of Object.entries(cuttings)) {
+  test(`few pieces: strips cut ${name} are found within their least length and any above it, and within none below`, () => {
+    fc.assert(
+      fc.property(jobs(7), fc.integer({ min: 0, max: 9 }), (job, more) => {
+        const least = fewPieces({ job, cutting })?.length as number;
+        const found = ended(fewPiecesWithin({ job, cutting, longest: least + more }));
+        assert.ok(found !== null && found !== 'none');
+        assert.deepEqual([found.length, lengthOf(found.strips), faultsIn(job, found.strips)], [least, least, []]);
+        assert.equal(ended(fewPiecesWithin({ job, cutting, longest: least - 1 - more })), 'none');
+      }),
+      { seed: 43, numRuns: cases },
+    );
+  });
+}
+
+test('few pieces: more of them than are tried at once are tried in steps where little may be left over', () => {
+  // four kinds of a dozen sashes 1 in wide on 26 1/2 in of cloth; 69.7 eighths by area
+  const sash = (height: number): Kind => ({ width: 8, height, count: 12, mayTurn: true });
+  const job = { width: 212, kinds: [sash(51), sash(46), sash(31), sash(26)] };
+  assert.equal(fewPieces({ job, cutting: cuttings.any }), null);
+  const steps = fewPiecesWithin({ job, cutting: cuttings.any, longest: 70 });
+  assert.equal(steps.next().done, false);
+  assert.equal(ended(steps), 'none');
+});
 
 const stocks = fc.array(
   fc.record({

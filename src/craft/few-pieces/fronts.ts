@@ -30,17 +30,32 @@ export const gather = ({ widths, heights }: Gathering, width: number, height: nu
   heights.push(height);
 };
 
-/** Fronts way by way in rising order; each may be made of those before it. */
-export const frontsBy = (size: number, fill: (way: number, gathering: Gathering, before: Fronts) => void): Fronts => {
+/** Pairs looked at between two yields: about 10 ms. */
+const pairsAtOnce = 150_000;
+
+/**
+ * Fronts way by way in rising order; each may be made of those before it.
+ *
+ * @param fill gathers the pairs of one way; tells how many it looked at
+ */
+export function* frontsBy(
+  size: number,
+  fill: (way: number, gathering: Gathering, before: Fronts) => number,
+): Generator<void, Fronts, void> {
   const starts = new Int32Array(size + 1);
   const widths: number[] = [];
   const heights: number[] = [];
   const before: Fronts = { starts, widths, heights };
   const gathering: Gathering = { widths: [], heights: [] };
+  let looked = 0;
   for (let way = 0; way < size; way++) {
     gathering.widths.length = 0;
     gathering.heights.length = 0;
-    fill(way, gathering, before);
+    looked += fill(way, gathering, before);
+    if (looked > pairsAtOnce) {
+      looked = 0;
+      yield;
+    }
     for (let i = 0; i < gathering.widths.length; i++) {
       widths.push(gathering.widths[i] as number);
       heights.push(gathering.heights[i] as number);
@@ -48,7 +63,18 @@ export const frontsBy = (size: number, fill: (way: number, gathering: Gathering,
     starts[way + 1] = widths.length;
   }
   return before;
+}
+
+/** What a generator comes to, all in one go. */
+export const drained = <T>(steps: Generator<void, T, void>): T => {
+  for (;;) {
+    const next = steps.next();
+    if (next.done === true) return next.value;
+  }
 };
+
+/** Whether a way has any pairs. */
+export const isIn = ({ starts }: Fronts, way: number): boolean => starts[way] !== starts[way + 1];
 
 /** Least width of a way's pairs that are no higher than this; Infinity when none is. */
 export const narrowest = ({ starts, widths, heights }: Fronts, way: number, height: number): number => {

@@ -1,2 +1,2 @@
-export { fewPieces, mostPairs } from './few-pieces.ts';
+export { fewPieces, fewPiecesWithin, mostPairs } from './few-pieces.ts';
 export { type FewSheets, fewPiecesOnSheets, type Sheet, type SheetsTask, type SheetUse } from './sheets.ts';

@@ -2,7 +2,8 @@
 import type { Cutting, Job, Kind, StripUse } from '#craft/strips';
 import { type CountSpace, pairsIn, writeParts } from './count-space.ts';
 import { leastSums, mostPairs, spaceWithin, stripWays, together } from './few-pieces.ts';
-import { type StripSizes, stripSizesFor } from './strip-sizes.ts';
+import { drained } from './fronts.ts';
+import { type StripSizes, stripSizesBy } from './strip-sizes.ts';
 
 /** Cloth of one size, cut like open cloth: strips across, pieces along them. */
 export interface Sheet {
@@ -56,8 +57,10 @@ interface Fills {
 const fillsFor = (of: { readonly task: SheetsTask; readonly sheet: Sheet; readonly space: CountSpace }): Fills => {
   const { task, sheet, space } = of;
   const job: Job = { width: sheet.width, kinds: task.kinds };
-  const sizes = stripSizesFor({ job, cutting: task.cutting, space, mostHeight: sheet.height });
-  const { lengths, firsts } = leastSums(space, sizes.least);
+  const sizes = drained(
+    stripSizesBy({ job, cutting: task.cutting, space, mostHeight: sheet.height, mostWaste: Number.POSITIVE_INFINITY }),
+  );
+  const { lengths, firsts } = drained(leastSums(space, sizes.least));
   return { holds: Uint8Array.from(lengths, (length) => (length <= sheet.height ? 1 : 0)), sizes, firsts };
 };
 

@@ -1,8 +1,8 @@
 // How low can one strip be that holds given pieces? For every way to take some of each kind at once, exactly.
 import type { Cutting, Job, StackUse, StripPattern } from '#craft/strips';
 import { patternOf, type Run, stackOf } from '#craft/strips';
-import { type CountSpace, firstKindOf, takenOf, writeParts } from './count-space.ts';
-import { type Fronts, frontsBy, gather, lowest, narrowest } from './fronts.ts';
+import { amongFor, type CountSpace, firstKindOf, takenOf, writeParts, writePartsAmong } from './count-space.ts';
+import { type Fronts, frontsBy, gather, isIn, lowest, narrowest } from './fronts.ts';
 import { flattestLie, type Lie, liesOf, stripHeightsFor } from './lies.ts';
 
 export interface StripTask {
@@ -11,6 +11,8 @@ export interface StripTask {
   readonly space: CountSpace;
   /** Strips higher than this are of no use: a sheet's height. Infinity on cloth of open length. */
   readonly mostHeight: number;
+  /** Strips with more cloth than this beside their pieces are of no use. Infinity where any are. */
+  readonly mostWaste: number;
 }
 
 export interface StripSizes {
@@ -21,20 +23,22 @@ export interface StripSizes {
 }
 
 /** Stacks first, for each way the widths and heights one may have; then strips, as sums of stacks side by side. */
-export const stripSizesFor = (task: StripTask): StripSizes => {
+export function* stripSizesBy(task: StripTask): Generator<void, StripSizes, void> {
   const { job, space, mostHeight } = task;
   const within = { width: job.width, height: mostHeight };
   const lies = job.kinds.map((kind) => liesOf(kind, within));
-  const stacks = stackFrontsFor(task, lies);
-  const strips = stripFrontsFor(task, stacks);
+  const stacks = yield* stackFrontsFor(task, lies);
+  const strips = yield* stripFrontsFor(task, stacks);
   return {
     least: Float64Array.from({ length: space.size }, (_, way) => lowest(strips, way)),
     stripFor: (way) => rebuilt({ task, lies, stacks, strips, way }),
   };
-};
+}
 
 /** One piece with two stages; any pieces one below the other with three. Heights are those that strips may have. */
-const stackFrontsFor = ({ job, cutting, space, mostHeight }: StripTask, lies: readonly (readonly Lie[])[]): Fronts => {
+const stackFrontsFor = (task: StripTask, lies: readonly (readonly Lie[])[]): Generator<void, Fronts, void> => {
+  const { job, cutting, space, mostHeight } = task;
+  const isWorthIt = worthTryingIn(task);
   const stripHeight = stripHeightsFor(job, cutting);
   const widths = [...new Set(lies.flatMap((each) => each.map((lie) => lie.width)))].sort((a, b) => a - b);
   const flattest = widths.map((width) =>
@@ -42,7 +46,7 @@ const stackFrontsFor = ({ job, cutting, space, mostHeight }: StripTask, lies: re
   );
   const singles = new Set(space.strides);
   return frontsBy(space.size, (way, gathering) => {
-    if (way === 0 || (cutting.stages === 2 && !singles.has(way))) return;
+    if (way === 0 || (cutting.stages === 2 && !singles.has(way))) return 0;
     widths.forEach((width, w) => {
       let height = 0;
       for (let k = 0; k < lies.length; k++) {
@@ -50,25 +54,33 @@ const stackFrontsFor = ({ job, cutting, space, mostHeight }: StripTask, lies: re
         if (taken > 0) height += taken * ((flattest[w] as number[])[k] as number);
       }
       const allowed = stripHeight(height);
-      if (allowed <= mostHeight && allowed < Number.POSITIVE_INFINITY) gather(gathering, width, allowed);
+      if (allowed <= mostHeight && allowed < Number.POSITIVE_INFINITY && isWorthIt(way, width * height))
+        gather(gathering, width, allowed);
     });
+    return widths.length;
   });
 };
 
-/** The parts of a way that may be its next stack. */
+/** The parts of a way that may be its next stack: in rebuilding, where few ways are asked. */
 const writeStacks = ({ cutting, space }: StripTask, way: number, into: Int32Array): number => {
   if (cutting.stages === 3) return writeParts({ space, way, having: 'first', into });
   into[0] = space.strides[firstKindOf(space, way)] as number;
   return 1;
 };
 
-const stripFrontsFor = (task: StripTask, stacks: Fronts): Fronts => {
+/** What a way takes beside its pairs. */
+const perWay = 10;
+
+const stripFrontsFor = (task: StripTask, stacks: Fronts): Generator<void, Fronts, void> => {
   const { space, job } = task;
+  const isWorthIt = worthTryingIn(task);
   const parts = new Int32Array(space.size);
+  const among = amongFor(space, (way) => isIn(stacks, way));
   return frontsBy(space.size, (way, gathering, before) => {
-    if (way === 0) return gather(gathering, 0, 0);
-    const n = writeStacks(task, way, parts);
-    for (let p = 0; p < n; p++) {
+    if (way === 0) gather(gathering, 0, 0);
+    if (way === 0) return 0;
+    const count = writePartsAmong(among, way, parts);
+    for (let p = 0; p < count; p++) {
       const stack = parts[p] as number;
       const rest = way - stack;
       for (let i = stacks.starts[stack] as number; i < (stacks.starts[stack + 1] as number); i++) {
@@ -76,11 +88,24 @@ const stripFrontsFor = (task: StripTask, stacks: Fronts): Fronts => {
         const height = stacks.heights[i] as number;
         for (let j = before.starts[rest] as number; j < (before.starts[rest + 1] as number); j++) {
           const all = width + (before.widths[j] as number);
-          if (all <= job.width) gather(gathering, all, Math.max(height, before.heights[j] as number));
+          const high = Math.max(height, before.heights[j] as number);
+          if (all <= job.width && isWorthIt(way, all * high)) gather(gathering, all, high);
         }
       }
     }
+    return perWay + count;
   });
+};
+
+/** Whether a way on so much cloth leaves no more of it than may be left. */
+const worthTryingIn = ({ job, space, mostWaste }: StripTask): ((way: number, cloth: number) => boolean) => {
+  if (mostWaste === Number.POSITIVE_INFINITY) return () => true;
+  const areas = new Float64Array(space.size);
+  job.kinds.forEach(({ width, height }, kind) => {
+    for (let way = 0; way < space.size; way++)
+      areas[way] = (areas[way] as number) + takenOf(space, way, kind) * width * height;
+  });
+  return (way, cloth) => cloth - (areas[way] as number) <= mostWaste;
 };
 
 interface Rebuilding {

@@ -2,9 +2,9 @@
 // asked again with other chances it gives another.
 import { patternOf, type Run, type StackUse, type StripPattern, stackOf } from '#craft/strips';
 import type { Chance } from '#ground/chance';
+import { type Choice, type Filled, filledFor } from './filled.ts';
 import type { Sheet, SheetJob } from './job.ts';
 import { type Lie, liesOn } from './lies.ts';
-import { type Choice, filledFor } from './table.ts';
 
 /** A job with the ways in which its pieces lie on each of its sheets. */
 export interface SheetTask {
@@ -106,12 +106,9 @@ const singlesStrip = (open: Open): StripPattern | null => {
   const usable = usableIn(open);
   if (usable.length === 0) return null;
   const { width, filling } = open;
-  const values = new Float64Array(usable.length);
-  const table = filledFor(choicesAcross(usable, filling, open.rest), width, (i, best) => {
-    values[i] = best[width] as number;
-  });
+  const table = filledFor(choicesAcross(usable, filling, open.rest), width);
   open.work += table.work;
-  const last = lastOfHeight({ open, usable, values });
+  const level = levelToCut(open, table);
   const parts: StackUse[] = [];
   let left = width;
   const put = (lie: Lie, wanted: number): void => {
@@ -122,8 +119,9 @@ const singlesStrip = (open: Open): StripPattern | null => {
     left -= times * lie.width;
     parts.push({ stack: stackOf(stackJob(filling, width), [run]), times });
   };
-  table.taken(last + 1, width, (i, times) => put(usable[i] as Lie, times));
-  fillUp({ open, usable: usable.slice(0, last + 1), left: () => left, put });
+  table.taken(level, width, (i, times) => put(usable[i] as Lie, times));
+  const highest = table.ranks[level] as number;
+  fillUp({ open, usable: usable.filter(({ height }) => height <= highest), left: () => left, put });
   return patternOf(parts);
 };
 
@@ -141,53 +139,67 @@ const fillUp = (of: {
     if (fitting.length === 0) return;
     const table = filledFor(choicesAcross(fitting, open.filling, open.rest), before);
     open.work += table.work;
-    table.taken(fitting.length, before, (i, times) => put(fitting[i] as Lie, times));
+    table.taken(table.ranks.length - 1, before, (i, times) => put(fitting[i] as Lie, times));
   }
 };
 
 const choicesAcross = (lies: readonly Lie[], { worth }: Filling, rest: Int32Array): readonly Choice[] =>
-  lies.map(({ kind, width }) => ({ size: width, value: worth[kind] as number, most: rest[kind] as number }));
+  lies.map(({ kind, width, height }) => ({
+    size: width,
+    rank: height,
+    value: worth[kind] as number,
+    most: rest[kind] as number,
+  }));
 
 const stackJob = ({ task }: Filling, width: number): { width: number; kinds: SheetJob['kinds'] } => ({
   width,
   kinds: task.job.kinds,
 });
 
+/** Levels that are worth more than all below them. */
+interface Step {
+  readonly level: number;
+  /** Height or width of the level. */
+  readonly size: number;
+  readonly value: number;
+}
+
+const stepsOf = ({ ranks, values }: Filled, within: number): readonly Step[] => {
+  const steps: Step[] = [];
+  ranks.forEach((size, level) => {
+    const value = values(level)[within] as number;
+    const before = steps.at(-1);
+    if (before === undefined || value > before.value + 1e-12) steps.push({ level, size, value });
+  });
+  return steps;
+};
+
 /**
  * The strip to cut first: of those that a whole sheet would best be made of the tallest; by chance the one worth most for
  * its height, or that of the tallest piece.
  */
-const lastOfHeight = (of: {
-  readonly open: Open;
-  readonly usable: readonly Lie[];
-  readonly values: Float64Array;
-}): number => {
-  const { open, usable, values } = of;
+const levelToCut = (open: Open, across: Filled): number => {
   const { chance } = open.filling;
-  const ends: number[] = [];
-  usable.forEach(({ height }, i) => {
-    if (usable[i + 1]?.height === height) return;
-    const before = ends.at(-1);
-    if (before === undefined || (values[i] as number) > (values[before] as number) + 1e-12) ends.push(i);
-  });
+  const steps = stepsOf(across, open.width);
   const way = chance === null ? 0 : chance();
-  if (way > 0.9) return ends.at(-1) as number;
-  const heightOf = (i: number): number => (usable[i] as Lie).height;
+  if (way > 0.9) return (steps.at(-1) as Step).level;
   if (way > 0.6) {
-    const dense = (i: number): number =>
-      ((values[i] as number) / heightOf(i)) * (chance === null ? 1 : 1 + 0.2 * chance());
-    return ends.map((i) => ({ i, dense: dense(i) })).reduce((a, b) => (b.dense > a.dense ? b : a)).i;
+    const dense = ({ value, size }: Step): number => (value / size) * (chance === null ? 1 : 1 + 0.2 * chance());
+    return densestOf(steps, dense).level;
   }
   const table = filledFor(
-    ends.map((i) => ({ size: heightOf(i), value: values[i] as number, most: Number.POSITIVE_INFINITY })),
+    steps.map(({ size, value }) => ({ size, rank: 0, value, most: Number.POSITIVE_INFINITY })),
     open.room,
   );
   open.work += table.work;
   const taken: number[] = [];
-  table.taken(ends.length, open.room, (k) => taken.push(ends[k] as number));
+  table.taken(0, open.room, (k) => taken.push((steps[k] as Step).level));
   if (chance !== null && way > 0.45) return taken[Math.floor(chance() * taken.length)] as number;
   return Math.max(...taken);
 };
+
+const densestOf = (steps: readonly Step[], dense: (step: Step) => number): Step =>
+  steps.map((step) => ({ step, dense: dense(step) })).reduce((a, b) => (b.dense > a.dense ? b : a)).step;
 
 // Strips of stacks: a leading piece sets the height, then the stack worth most for its width comes beside it, and so on.
 
@@ -308,18 +320,20 @@ const stackFor = (of: {
   const { worth, chance } = open.filling;
   const lies = of.lies.filter((lie) => lie.width <= room && lie.height <= height && (rest[lie.kind] as number) > 0);
   if (lies.length === 0) return null;
-  const choices = lies.map(
-    ({ kind, height: size }): Choice => ({ size, value: worth[kind] as number, most: rest[kind] as number }),
+  const table = filledFor(
+    lies.map(({ kind, width: rank, height: size }) => ({
+      size,
+      rank,
+      value: worth[kind] as number,
+      most: rest[kind] as number,
+    })),
+    height,
   );
-  const values = new Float64Array(lies.length);
-  const table = filledFor(choices, height, (i, best) => {
-    values[i] = best[height] as number;
-  });
   open.work += table.work;
-  const upTo = only === null ? chosenWidth({ open, lies, values, room, chance }) : lies.length;
+  const level = only === null ? chosenWidth({ open, table, height, room, chance }) : table.ranks.length - 1;
   const runs: Run[] = [];
   const left = new Map<number, number>();
-  table.taken(upTo, height, (i, wanted) => {
+  table.taken(level, height, (i, wanted) => {
     const { kind, turned } = lies[i] as Lie;
     const have = left.get(kind) ?? (rest[kind] as number);
     const times = Math.min(wanted, have);
@@ -331,39 +345,29 @@ const stackFor = (of: {
 
 const chosenWidth = (of: {
   readonly open: Open;
-  readonly lies: readonly Lie[];
-  readonly values: Float64Array;
+  readonly table: Filled;
+  readonly height: number;
   readonly room: number;
   readonly chance: Chance | null;
 }): number => {
-  const { open, lies, values, room, chance } = of;
-  const ends: number[] = [];
-  lies.forEach(({ width }, i) => {
-    if (lies[i + 1]?.width === width) return;
-    const before = ends.at(-1);
-    if (before === undefined || (values[i] as number) > (values[before] as number) + 1e-12) ends.push(i);
-  });
-  const widthOf = (i: number): number => (lies[i] as Lie).width;
+  const { open, table, height, room, chance } = of;
+  const steps = stepsOf(table, height);
   if (chance === null || chance() < 0.5) {
-    const table = filledFor(
-      ends.map((i) => ({
-        size: widthOf(i),
-        value: values[i] as number,
-        most: Math.min(4, Math.floor(room / widthOf(i))),
-      })),
+    const row = filledFor(
+      steps.map(({ size, value }) => ({ size, rank: 0, value, most: Math.min(4, Math.floor(room / size)) })),
       room,
     );
-    open.work += table.work;
+    open.work += row.work;
     const taken: number[] = [];
-    table.taken(ends.length, room, (k) => taken.push(ends[k] as number));
-    return Math.max(...taken) + 1;
+    row.taken(0, room, (k) => taken.push((steps[k] as Step).level));
+    return Math.max(...taken);
   }
-  const narrowest = widthOf(0);
-  const dense = (i: number): number => {
-    const used = room - widthOf(i) < narrowest ? room : widthOf(i);
-    return ((values[i] as number) / used) * (1 + 0.1 * chance());
+  const narrowest = table.ranks[0] as number;
+  const dense = ({ size, value }: Step): number => {
+    const used = room - size < narrowest ? room : size;
+    return (value / used) * (1 + 0.1 * chance());
   };
-  return ends.map((i) => ({ i, dense: dense(i) })).reduce((a, b) => (b.dense > a.dense ? b : a)).i + 1;
+  return densestOf(steps, dense).level;
 };
 
 const together = (runs: readonly Run[]): readonly Run[] => {

@@ -1,10 +1,11 @@
 // At given prices of the pieces, what is the most that a sheet can hold? No demand is kept but that of one strip or one
 // stack, so the answer is never less than the truth: bounds rest on it.
-import { patternOf, type Run, type Stack, type StackUse, type StripPattern, stackOf } from '#craft/strips';
+import { patternOf, type Run, type StackUse, type StripPattern, stackOf } from '#craft/strips';
+import { type RankedKnapsack, rankedKnapsackFor } from '#ground/search';
 import { type SheetPattern, type SheetTask, stripOn } from './fill.ts';
+import { type Choice, filledFor } from './filled.ts';
 import type { Sheet } from './job.ts';
 import type { Lie } from './lies.ts';
-import { type Choice, filledFor } from './table.ts';
 
 export interface PricedSheet {
   readonly value: number;
@@ -30,14 +31,18 @@ interface StripPrices {
 export const pricedSheet = (of: PriceTask): PricedSheet => {
   const { task, sheet } = of;
   const { height } = task.job.sheets[sheet] as Sheet;
-  const strips = task.job.cutting.stages === 2 ? singlesPrices(of) : stacksPrices(of);
-  const choices = strips.heights.map(
-    (size, i): Choice => ({ size, value: strips.values[i] as number, most: Number.POSITIVE_INFINITY }),
-  );
-  const table = filledFor(choices, height);
-  const patterns: StripPattern[] = [];
+  const lies = priced(of);
   const counts = new Int32Array(task.job.kinds.length);
-  table.taken(choices.length, height, (i, times) => {
+  if (lies.length === 0) return { value: 0, pattern: { sheet, strips: [], counts }, work: 0 };
+  const strips = task.job.cutting.stages === 2 ? singlesPrices(of, lies) : stacksPrices(of, lies);
+  const patterns: StripPattern[] = [];
+  const table = filledFor(
+    strips.heights.map(
+      (size, i): Choice => ({ size, rank: 0, value: strips.values[i] as number, most: Number.POSITIVE_INFINITY }),
+    ),
+    height,
+  );
+  table.taken(0, height, (i, times) => {
     const strip = strips.strip(i);
     for (let n = 0; n < times; n++) patterns.push(strip);
     for (const part of strip.parts)
@@ -45,7 +50,7 @@ export const pricedSheet = (of: PriceTask): PricedSheet => {
         counts[run.kind] = (counts[run.kind] as number) + times * part.times * run.times;
   });
   return {
-    value: table.best[height] as number,
+    value: table.values(0)[height] as number,
     pattern: { sheet, strips: patterns.reverse(), counts },
     work: strips.work + table.work,
   };
@@ -56,116 +61,127 @@ const priced = ({ task, sheet, prices }: PriceTask): readonly Lie[] =>
 
 const countOf = ({ task }: PriceTask, kind: number): number => task.job.kinds[kind]?.count ?? 0;
 
-const singlesPrices = (of: PriceTask): StripPrices => {
+const singlesPrices = (of: PriceTask, lies: readonly Lie[]): StripPrices => {
   const { task, sheet, prices } = of;
   const { width } = task.job.sheets[sheet] as Sheet;
-  const lies = priced(of);
-  const choices = lies.map(
-    ({ kind, width: size }): Choice => ({ size, value: prices[kind] as number, most: countOf(of, kind) }),
+  const table = filledFor(
+    lies.map(
+      ({ kind, width: size, height: rank }): Choice => ({
+        size,
+        rank,
+        value: prices[kind] as number,
+        most: countOf(of, kind),
+      }),
+    ),
+    width,
   );
-  const heights: number[] = [];
+  const levels: number[] = [];
   const values: number[] = [];
-  const ends: number[] = [];
-  const table = filledFor(choices, width, (i, best) => {
-    const { height } = lies[i] as Lie;
-    if (lies[i + 1]?.height === height) return;
-    const value = best[width] as number;
+  table.ranks.forEach((_, level) => {
+    const value = table.values(level)[width] as number;
     if (value <= (values.at(-1) ?? 0) + 1e-12) return;
-    heights.push(height);
+    levels.push(level);
     values.push(value);
-    ends.push(i + 1);
   });
   const strip = (index: number): StripPattern => {
     const parts: StackUse[] = [];
-    table.taken(ends[index] as number, width, (i, times) => {
+    table.taken(levels[index] as number, width, (i, times) => {
       const { kind, turned } = lies[i] as Lie;
       parts.push({ stack: stackOf({ width, kinds: task.job.kinds }, [{ kind, turned, times: 1 }]), times });
     });
     return patternOf(parts);
   };
-  return { heights, values, strip, work: table.work };
+  return { heights: levels.map((level) => table.ranks[level] as number), values, strip, work: table.work };
 };
 
-const stacksPrices = (of: PriceTask): StripPrices => {
+/**
+ * Stacks are told apart by the width of their widest pieces: a strip holds no more of a class than there are such pieces, and
+ * each stack of it holds one.
+ */
+const stacksPrices = (of: PriceTask, lies: readonly Lie[]): StripPrices => {
   const { task, sheet, prices } = of;
   const { width, height } = task.job.sheets[sheet] as Sheet;
-  const lies = priced(of);
-  const choices = lies.map(
-    ({ kind, height: size }): Choice => ({ size, value: prices[kind] as number, most: countOf(of, kind) }),
+  const table = filledFor(
+    lies.map(
+      ({ kind, width: rank, height: size }): Choice => ({
+        size,
+        rank,
+        value: prices[kind] as number,
+        most: countOf(of, kind),
+      }),
+    ),
+    height,
   );
-  const widths: number[] = [];
-  const ends: number[] = [];
-  const rows: Float64Array[] = [];
-  const table = filledFor(choices, height, (i, best) => {
-    const own = (lies[i] as Lie).width;
-    if (lies[i + 1]?.width === own) return;
-    widths.push(own);
-    ends.push(i + 1);
-    rows.push(best.slice());
+  const classes = table.ranks.map((wide, level): StackClass => {
+    const widest = lies.filter((lie) => lie.width === wide);
+    const kinds = new Set(widest.map(({ kind }) => kind));
+    return {
+      size: wide,
+      rank: 0,
+      most: [...kinds].reduce((sum, kind) => sum + countOf(of, kind), 0),
+      values: withOneOf(widest, prices, table.values(level)),
+    };
   });
+  const row = rankedKnapsackFor(classes, width);
   const { heights: allowed } = task;
   const heights: number[] = [];
   const values: number[] = [];
   let work = table.work;
   for (let h = 1; h <= height; h++) {
     const isUseful =
-      allowed === null ? rows.some((row) => (row[h] as number) > (row[h - 1] as number) + 1e-12) : allowed.includes(h);
+      allowed === null
+        ? classes.some(({ values: own }) => (own[h] as number) > (own[h - 1] as number) + 1e-12)
+        : allowed.includes(h);
     if (!isUseful) continue;
-    const row = rowOf({ widths, rows, height: h, width });
-    work += row.work;
-    if (row.value <= (values.at(-1) ?? 0) + 1e-12) continue;
+    fillRow(row, classes, h);
+    work += row.work();
+    const value = row.worth(0, width);
+    if (value <= (values.at(-1) ?? 0) + 1e-12) continue;
     heights.push(h);
-    values.push(row.value);
+    values.push(value);
   }
   const strip = (index: number): StripPattern => {
     const h = heights[index] as number;
-    const stackWithin = (group: number): Stack => {
+    fillRow(row, classes, h);
+    const times = new Int32Array(classes.length);
+    row.trace(0, width, times);
+    const parts: StackUse[] = [];
+    times.forEach((n, level) => {
+      if (n === 0) return;
       const runs: Run[] = [];
-      table.taken(ends[group] as number, h, (i, times) => {
+      table.taken(level, h, (i, each) => {
         const { kind, turned } = lies[i] as Lie;
-        runs.push({ kind, turned, times });
+        runs.push({ kind, turned, times: each });
       });
-      return stackOf({ width, kinds: task.job.kinds }, runs);
-    };
-    const parts = rowOf({ widths, rows, height: h, width }).groups();
-    return stripOn(
-      task,
-      parts.map((group) => ({ stack: stackWithin(group), times: 1 })),
-    );
+      parts.push({ stack: stackOf({ width, kinds: task.job.kinds }, runs), times: n });
+    });
+    return stripOn(task, parts);
   };
   return { heights, values, strip, work };
 };
 
-/** The best row of stacks side by side, each width as often as it fits. */
-const rowOf = (of: {
-  readonly widths: readonly number[];
-  readonly rows: readonly Float64Array[];
-  readonly height: number;
-  readonly width: number;
-}): { readonly value: number; readonly groups: () => readonly number[]; readonly work: number } => {
-  const { widths, rows, height, width } = of;
-  const best = new Float64Array(width + 1);
-  const last = new Int32Array(width + 1).fill(-1);
-  let before = 0;
-  let work = 0;
-  for (let g = 0; g < widths.length; g++) {
-    const value = (rows[g] as Float64Array)[height] as number;
-    if (value <= before + 1e-12) continue;
-    before = value;
-    const size = widths[g] as number;
-    work += width + 1 - size;
-    for (let c = size; c <= width; c++) {
-      const reached = (best[c - size] as number) + value;
-      if (reached > (best[c] as number) + 1e-12) {
-        best[c] = reached;
-        last[c] = g;
-      }
-    }
-  }
-  const groups = (): readonly number[] => {
-    const out: number[] = [];
-    for (let c = width; c > 0 && last[c] !== -1; c -= widths[last[c] as number] as number) out.push(last[c] as number);
-    return out;
-  };
-  return { value: best[width] as number, groups, work };
-};
+/** Stacks of one width. */
+interface StackClass {
+  readonly size: number;
+  readonly rank: number;
+  /** Pieces that make a stack so wide. */
+  readonly most: number;
+  /** Most worth, by height; below 0 where none is so low. */
+  readonly values: Float64Array;
+}
+
+/** Worth of stacks that hold one of these at least; `best` that of any. */
+const withOneOf = (lies: readonly Lie[], prices: PriceTask['prices'], best: Float64Array): Float64Array =>
+  best.map((any, h) => {
+    let most = -1;
+    for (const { kind, height } of lies)
+      if (height <= h) most = Math.max(most, (prices[kind] as number) + (best[h - height] as number));
+    return Math.min(any, most);
+  });
+
+/** The best row of stacks side by side, within a height. */
+const fillRow = (row: RankedKnapsack, classes: readonly StackClass[], height: number): void =>
+  row.fill(
+    classes.map(({ values }) => values[height] as number),
+    classes.map(({ most }) => most),
+  );

@@ -28,6 +28,7 @@ export {
   widthOf,
 } from './pattern.ts';
 export type { BoundKind, StripSearch, StripsFound } from './search.ts';
+export { isPurchaseOpen, lengthSoldBelow, stepsFor } from './shop.ts';
 export {
   costOf,
   type IntegerProgram,

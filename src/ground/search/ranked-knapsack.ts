@@ -28,6 +28,8 @@ export interface RankedKnapsack {
    * @param into as long as there are items; written whole
    */
   readonly trace: (level: number, room: number, into: Int32Array) => void;
+  /** Cells that the last fill looked at. */
+  readonly work: () => number;
 }
 
 /**
@@ -83,6 +85,7 @@ export const rankedKnapsackFor = (items: readonly RankedItem[], room: number): R
         left -= splits.size[s] as number;
       }
     },
+    work: () => splits.count * wide,
   };
 };
 

@@ -11,6 +11,7 @@ const piece = (across: number, along: number, count: number): ClothPiece => ({
   cut: [length(across), length(along)],
   shape: across === along ? 'square' : 'rectangle',
   count,
+  mayTurn: false,
   gives: 1,
   diagonal: null,
   way: null,
