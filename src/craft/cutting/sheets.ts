@@ -5,6 +5,7 @@ import { type Length, length, tidy } from '#craft/measure';
 import { type SheetsFound, searchSheets } from '#craft/sheets';
 import type { IntegerSolver } from '#craft/strips';
 import type { ClothSheet, Demand, LaidSheet, LaidSheets, Strip } from './cloth.ts';
+import { easedSheets } from './eased-sheets.ts';
 import { layoutOf } from './lay.ts';
 import type { LayoutBudget } from './layout.ts';
 import { leastSheets } from './sheet-bound.ts';
@@ -19,8 +20,8 @@ export interface SheetTask {
 }
 
 /**
- * A layout of exactly the pieces demanded on the cheapest sheets found, of equal cost the fewest; and a number or cost below
- * which none exists. Where a limited stock does not suffice, as much as was found to fit is laid, and the rest is told.
+ * A layout of exactly the pieces demanded on the cheapest sheets found, of equal cost the fewest, each sheet cut with the least
+ * work that was found for its pieces; and a number or cost below which none exists. Where a limited stock does not suffice, as much as was found to fit is laid, and the rest is told.
  *
  * @throws RangeError when a piece fits no kind of sheet either way; the ledger tells those
  */
@@ -61,7 +62,13 @@ const searched = ({ scaled, sheets }: ScaledSheets, { budget, solver }: SheetTas
   });
   let last = search.next();
   for (let step = 0; step < budget.steps * stepsPerStep && last.done !== true; step++) last = search.next();
-  return last.value;
+  const found = last.value;
+  // what costs more than the search itself is left out where no search is wanted
+  if (budget.steps === 0) return found;
+  return {
+    ...found,
+    sheets: easedSheets({ kinds: scaled.job.kinds, sheets, uses: found.sheets, solver: solver ?? null }),
+  };
 };
 
 /** Sheet after sheet: fullest kinds of pattern as found, equal sheets together. */

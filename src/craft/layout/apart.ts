@@ -5,6 +5,7 @@ import {
   type Job,
   type Kind,
   patternOf,
+  renamedIn,
   type StripPattern,
   type StripUse,
   stackOf,
@@ -40,13 +41,7 @@ export const partedOf = (job: Job): Parted => {
   return {
     alone: alone.map((kind) => ({ pattern: stripOf(job, kind), times: (job.kinds[kind] as Kind).count })),
     rest: { width: job.width, kinds: kept.map((i) => job.kinds[i] as Kind) },
-    inJob: (pattern) => ({
-      ...pattern,
-      parts: pattern.parts.map(({ stack, times }) => ({
-        stack: { ...stack, runs: stack.runs.map((run) => ({ ...run, kind: kept[run.kind] as number })) },
-        times,
-      })),
-    }),
+    inJob: (pattern) => renamedIn(pattern, (kind) => kept[kind] as number),
   };
 };
 

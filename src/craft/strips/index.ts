@@ -19,6 +19,7 @@ export {
   patternKey,
   patternOf,
   type Run,
+  renamedIn,
   type Stack,
   type StackUse,
   type StripPattern,

@@ -77,3 +77,12 @@ export const countsOf = (pattern: StripPattern, kinds: number): number[] => {
 
 export const lengthOf = (strips: readonly StripUse[]): number =>
   strips.reduce((all, s) => all + s.times * s.pattern.height, 0);
+
+/** The same strip for a list of kinds in which each has another place. */
+export const renamedIn = (pattern: StripPattern, placeOf: (kind: number) => number): StripPattern => ({
+  ...pattern,
+  parts: pattern.parts.map(({ stack, times }) => ({
+    stack: { ...stack, runs: stack.runs.map((run) => ({ ...run, kind: placeOf(run.kind) })) },
+    times,
+  })),
+});

@@ -55,3 +55,29 @@ test('a crosswise print has its top to the right, a plain cloth no arrow', () =>
   assert.deepEqual(printWay(plan, { id: 'brick' }), { runs: 'right', heads: 'one' });
   assert.equal(printWay(plan, { id: 'oat' }), null);
 });
+
+test('over the first strip of each filling stand its cuts in their order, as on cloth by the length', () => {
+  const fabrics = specimenDocument.fabrics.map((fabric) =>
+    fabric.id === 'oat' ? { id: 'oat', colour: fabric.colour, bought: 'fat-quarter' } : fabric,
+  );
+  const own = planOf(documentOf({ fabrics }));
+  const { directions } = own.fabrics.find(({ id }) => id === 'oat') ?? {};
+  if (directions === undefined) throw new Error('the specimen has oat');
+  const text = drawSheets({
+    directions,
+    sign: signOf(clothSignsFor(own), 'oat'),
+    unit: 'in',
+    print: null,
+    fitPt: [480, 560],
+    caption: () => ({ noun: 'Sheet', size: '' }),
+    alt: () => '',
+  })
+    .map(({ svg }) => svg)
+    .join('');
+  const patterns = directions.parts.flatMap(({ heights }) => heights.flatMap((one) => one.patterns));
+  assert.ok(patterns.some(({ cuts }) => cuts.length > 1));
+  for (const { number, cuts } of patterns) {
+    const shown = text.match(new RegExp(`>${number}\\.1(?:–${number}\\.\\d+)?<`, 'g')) ?? [];
+    assert.equal(shown.length, cuts.length > 1 ? 1 : 0, `strip ${number}`);
+  }
+});

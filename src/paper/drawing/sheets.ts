@@ -1,9 +1,11 @@
-// Sheets of cloth laid out for cutting, to scale, side by side: sheets that are cut alike once with their number.
+// Sheets of cloth laid out for cutting, to scale, side by side: sheets that are cut alike once with their number, their strips
+// apart where the order of the cuts stands over them.
 import type { Strip } from '#craft/cutting';
 import type { ClothDirections, CutPart, PatternCut } from '#craft/directions';
 import type { Unit } from '#craft/measure';
 import type { ClothSign } from '#paper/cloth';
 import { marksIn, pieceRect } from './cut-marks.ts';
+import { drawCutSteps, stepsPt } from './cut-steps.ts';
 import { cutEdgePt, hairlinePt, hush, inkOn, lettering, softInk } from './ink.ts';
 import { drawRemnant, drawRemnants } from './offcuts.ts';
 import type { PrintWay } from './print-arrow.ts';
@@ -37,12 +39,13 @@ export const drawSheets = (of: SheetsPicture): readonly Drawing[] => {
     length: Math.max(...kinds.map(({ layout }) => layout.length)),
   };
   const abreast = Math.min(mostAbreast, kinds.length);
+  const betweenPt = Math.max(...kinds.map(gapsPt));
   const scale = Math.min(
     mostScale[of.unit],
     (of.fitPt[0] - 2 - stripNumberPt - (abreast - 1) * gapPt) / (abreast * largest.width),
-    (of.fitPt[1] - captionPt - notePt - printPt) / largest.length,
+    (of.fitPt[1] - captionPt - notePt - printPt - betweenPt) / largest.length,
   );
-  const rowPt = captionPt + largest.length * scale + notePt;
+  const rowPt = captionPt + largest.length * scale + betweenPt + notePt;
   const onePage = abreast * Math.max(1, Math.floor((of.fitPt[1] - printPt) / rowPt));
   const pages = Array.from({ length: Math.ceil(kinds.length / onePage) }, (_, page) =>
     kinds.slice(page * onePage, (page + 1) * onePage),
@@ -81,10 +84,9 @@ const drawSheet = (
   const { layout: sheet, count } = at.kind;
   const { scale } = at;
   const { noun, size } = of.caption(at.kind.sheet ?? 0);
-  const patternOf = patternsBy(at.kind);
-  const strips = sheet.strips.map((strip) =>
-    drawStrip({ of, strip, pattern: patternOf(strip), scale, width: sheet.width }),
-  );
+  const rows = rowsIn(at.kind, scale);
+  const strips = rows.map((row) => drawStrip({ of, row, scale, width: sheet.width }));
+  const endAt = captionPt + sheet.length * scale + gapsPt(at.kind);
   const unmarked = strips.map((strip) => strip.unmarked).filter((text) => text !== '');
   return [
     lettering({
@@ -95,24 +97,14 @@ const drawSheet = (
       anchor: 'start',
       weight: 600,
     }),
-    element('rect', {
-      x: 1,
-      y: captionPt,
-      width: sheet.width * scale,
-      height: sheet.length * scale,
-      fill: hush,
-      stroke: softInk,
-      'stroke-width': hairlinePt,
-      'stroke-dasharray': '2 1',
-    }),
     ...strips.flatMap(({ parts }) => parts),
-    ...drawSheetEnd(at.kind, scale),
+    ...drawSheetEnd(at.kind, { scale, endAt }),
     unmarked.length === 0
       ? ''
       : lettering({
           text: unmarked.join(', '),
           x: 1,
-          y: captionPt + sheet.length * scale + notePt / 2,
+          y: endAt + notePt / 2,
           sizePt: 7,
           anchor: 'start',
           fill: softInk,
@@ -120,22 +112,46 @@ const drawSheet = (
   ];
 };
 
+interface Row {
+  readonly strip: Strip;
+  readonly pattern: PatternCut;
+  /** Of those filled alike in a sheet the first alone has the order of its cuts over it. */
+  readonly isFirst: boolean;
+  /** Top of the strip under the sheet's caption. */
+  readonly y: number;
+}
+
+const rowsIn = (kind: CutPart, scale: number): readonly Row[] => {
+  const patternOf = patternsBy(kind);
+  const known = new Set<number>();
+  let gaps = 0;
+  return kind.layout.strips.map((strip) => {
+    const pattern = patternOf(strip);
+    const isFirst = !known.has(pattern.number);
+    known.add(pattern.number);
+    if (isFirst) gaps += stepsPt(pattern);
+    return { strip, pattern, isFirst, y: captionPt + strip.at * scale + gaps };
+  });
+};
+
+/** Between the strips of a sheet, all together. */
+const gapsPt = ({ heights }: CutPart): number =>
+  heights.reduce((sum, { patterns }) => patterns.reduce((all, pattern) => all + stepsPt(pattern), sum), 0);
+
 const drawStrip = ({
   of,
-  strip,
-  pattern,
+  row,
   scale,
   width,
 }: {
   readonly of: SheetsPicture;
-  readonly strip: Strip;
-  readonly pattern: PatternCut;
+  readonly row: Row;
   readonly scale: number;
   /** Of the sheet. */
   readonly width: number;
 }): { readonly parts: readonly string[]; readonly unmarked: string } => {
   const { sign } = of;
-  const y = captionPt + strip.at * scale;
+  const { strip, pattern, isFirst, y } = row;
   const marks = marksIn({ kind: { strip }, scale, y, sign });
   const pieces = strip.parts.flatMap((part) =>
     part.pieces.map((piece) =>
@@ -156,7 +172,14 @@ const drawStrip = ({
     weight: 600,
   });
   return {
-    parts: [...drawRemnants({ offcuts: pattern.offcuts, scale, x: 1, y }), ...pieces, ...marks.labels, number],
+    parts: [
+      cloth({ y, width: width * scale, height: strip.height * scale }),
+      ...drawRemnants({ offcuts: pattern.offcuts, scale, x: 1, y }),
+      ...pieces,
+      ...marks.labels,
+      ...(isFirst ? drawCutSteps({ pattern, scale, y }) : []),
+      number,
+    ],
     unmarked: marks.unmarked,
   };
 };
@@ -172,8 +195,27 @@ const patternsBy = ({ heights }: CutPart): ((strip: Strip) => PatternCut) => {
   };
 };
 
-const drawSheetEnd = ({ layout, end }: CutPart, scale: number): readonly string[] => {
-  if (end === null || end.remnant === null) return [];
+/** What lies under the pieces: waste, where none of it has a name. */
+const cloth = (box: { readonly y: number; readonly width: number; readonly height: number }): string =>
+  element('rect', {
+    x: 1,
+    ...box,
+    fill: hush,
+    stroke: softInk,
+    'stroke-width': hairlinePt,
+    'stroke-dasharray': '2 1',
+  });
+
+/** What is left of the sheet below its strips. */
+const drawSheetEnd = (
+  { end }: CutPart,
+  { scale, endAt }: { readonly scale: number; readonly endAt: number },
+): readonly string[] => {
+  if (end === null) return [];
   const [width, height] = [end.size[0] * scale, end.size[1] * scale];
-  return drawRemnant(end.remnant, { x: 1, y: captionPt + layout.length * scale - height, width, height });
+  const y = endAt - height;
+  return [
+    cloth({ y, width, height }),
+    ...(end.remnant === null ? [] : drawRemnant(end.remnant, { x: 1, y, width, height })),
+  ];
 };
