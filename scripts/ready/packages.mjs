@@ -2,7 +2,7 @@
 // installed, written last, so an install that was cut short counts as none, and one made by hand counts.
 
 import { spawnSync } from 'node:child_process';
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, lstatSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { alone } from './alone.mjs';
 
@@ -10,6 +10,7 @@ export function installPackages(root, say) {
   if (packagesFit(root)) return;
   alone(join(root, '.cache', 'installing'), () => {
     if (packagesFit(root)) return; // another run has just installed them
+    refuseLink(join(root, 'node_modules'));
     say('Installing packages (npm ci) ...');
     const npm = process.platform === 'win32' ? 'npm.cmd' : 'npm';
     // All chatter goes to standard error: standard output belongs to whoever called.
@@ -20,6 +21,14 @@ export function installPackages(root, say) {
     });
     if (status !== 0) throw new Error('npm ci failed; its own words stand above.');
   });
+}
+
+/** npm ci empties the folder behind a link, which is somebody else's. */
+function refuseLink(folder) {
+  if (!lstatSync(folder, { throwIfNoEntry: false })?.isSymbolicLink()) return;
+  throw new Error(
+    'node_modules is a link to a folder whose packages are not those of package-lock.json. Bring them up to date there, or remove the link.',
+  );
 }
 
 function packagesFit(root) {

@@ -1,0 +1,1 @@
+export function installPackages(root: string, say: (line: string) => void): void;
