@@ -4,6 +4,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { patternPages } from '#paper';
+import { cloths, planned, quilt, rectangle, setOf, type Written } from '../documents/documents.ts';
 import { outside, overlapping, wordsOf } from './boxes.ts';
 import { cutOff, drawnPages } from './drawn-lines.ts';
 import { partsOf } from './file-parts.ts';
@@ -34,6 +35,97 @@ for (const name of exampleFiles) {
           assert.deepEqual(faultsIn(file), [], paper);
         });
       }
+    }
+  });
+}
+
+const longName =
+  'Very long name of a cloth that a shop once gave and nobody ever made shorter, in a warm shade of evening';
+const longWord = 'Donaudampfschifffahrtselektrizitätenhauptbetriebswerkbauunterbeamtengesellschaft';
+const namedAtLength = [
+  { id: 'light', name: longName, colour: '#eeeeee', usableWidth: 42, price: 9.75 },
+  { id: 'medium', name: longWord, colour: '#882233', usableWidth: 42 },
+  { id: 'dark', name: `${longName} and night`, colour: '#113344', usableWidth: 42, price: 12345 },
+];
+const starOf = (more: Written): Written => ({
+  from: 'sawtooth-star',
+  size: '8',
+  colourings: { default: { light: 'light', dark: 'dark', accent: 'medium' } },
+  ...more,
+});
+const oneOf = (block: string, count: number): readonly Written[] => Array.from({ length: count }, () => ({ block }));
+const finish = { binding: { fabric: 'dark' }, backing: { fabric: 'light' }, batting: {} };
+
+/** Documents that stretch the pages, each in its own way. */
+const stretched: Readonly<Record<string, Written>> = {
+  'names of many words, and of one long one': quilt({
+    title: `${longName}, ${longWord}`,
+    designer: longName,
+    edition: longName,
+    fabrics: namedAtLength,
+    blocks: [starOf({ id: 'star', title: longName }), starOf({ id: 'word', title: longWord })],
+    top: {
+      rows: [[...oneOf('star', 1), ...oneOf('word', 2)]],
+      sashing: { width: '1', fabric: 'dark', cornerstones: 'medium', outer: true },
+      borders: [{ width: '4', fabric: 'medium', corners: 'squares', cornerFabric: 'light' }],
+    },
+    finish: { ...finish, sleeve: { fabric: 'medium' }, label: { fabric: 'light' } },
+  }),
+  'three sizes with prices, and four borders on point, in centimetres': quilt({
+    unit: 'cm',
+    currency: 'marks',
+    fabrics: cloths(110).map((cloth) => ({ ...cloth, price: 17.5 })),
+    blocks: [starOf({ id: 'star', size: '24' }), starOf({ id: 'tooth', size: '8' })],
+    top: {
+      set: 'on-point',
+      rows: Array.from({ length: 3 }, () => oneOf('star', 2)),
+      between: Array.from({ length: 2 }, () => oneOf('star', 1)),
+      settingFabric: 'dark',
+      float: '1',
+      borders: [
+        { width: '5', fabric: 'medium', corners: 'mitred' },
+        { pieced: { block: 'tooth', spacer: 'light' } },
+        { width: '12', fabric: 'dark' },
+      ],
+    },
+    sizes: [
+      { id: 'cushion', title: 'Cushion with a wide border', top: { rows: [oneOf('star', 2)] } },
+      {
+        id: 'bed',
+        title: 'Bed',
+        top: {
+          set: 'on-point',
+          rows: Array.from({ length: 4 }, () => oneOf('star', 3)),
+          between: Array.from({ length: 3 }, () => oneOf('star', 2)),
+          settingFabric: 'light',
+        },
+      },
+    ],
+    finish,
+  }),
+  'a block of 144 squares, and a quilt of 6 in': quilt({
+    blocks: [
+      {
+        id: 'many',
+        size: '3',
+        patches: {
+          grid: [12, 12],
+          list: Array.from({ length: 144 }, (_, i) => ({
+            points: rectangle(i % 12, Math.floor(i / 12), 1, 1),
+            tone: ['light', 'medium', 'dark'][(i * i) % 3],
+          })),
+        },
+      },
+    ],
+    top: { ...setOf('many', { across: 2, down: 2 }) },
+    finish,
+  }),
+};
+
+for (const [name, document] of Object.entries(stretched)) {
+  test(`pages hold ${name}`, async () => {
+    for (const pages of printsOf(planned(document))) {
+      await whilePrinted(pages, 'letter', (file) => assert.deepEqual(faultsIn(file), []));
     }
   });
 }

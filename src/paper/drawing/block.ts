@@ -2,7 +2,7 @@
 import type { BlockPlan } from '#craft';
 import type { ClothSigns } from '#paper/cloth';
 import { hairlinePt, ink } from './ink.ts';
-import { blockPaths } from './quilt.ts';
+import { blockPaths, edgeWidth } from './quilt.ts';
 import type { Drawing } from './svg.ts';
 import { group, picture } from './svg.ts';
 
@@ -27,7 +27,7 @@ export const drawBlock = (of: {
         {
           transform: `translate(${padPt} ${padPt})`,
           stroke: ink,
-          'stroke-width': of.edgePt ?? hairlinePt,
+          'stroke-width': edgeWidth({ blocks: [of.block], scale, widthPt: of.edgePt ?? hairlinePt }),
           'stroke-linejoin': 'round',
         },
         blockPaths({ block: of.block, signs: of.signs, scale }),

@@ -2,11 +2,11 @@
 
 import type { QuiltPlan } from '#craft';
 import { type RoundPart, thingsOf } from '#craft/setting';
-import { boxOf, type Point } from '#ground/plane';
+import { type Box, boxOf, type Point } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
 import { checkSize } from '#paper/lengths';
 import { chip } from './chip.ts';
-import { hairlinePt, hush, ink, lettering, patchEdgePt, softInk } from './ink.ts';
+import { hairlinePt, hush, ink, lettering, patchEdgePt, softInk, textWidthPt } from './ink.ts';
 import { blockDefinitions } from './quilt.ts';
 import { framed } from './shape.ts';
 import type { Drawing } from './svg.ts';
@@ -45,18 +45,35 @@ export const drawBorders = (of: {
         ? blockDefinitions({ blocks: plan.blocks, signs: of.signs, scale })
         : '',
       element('rect', { ...middle, fill: hush, stroke: softInk, 'stroke-width': patchEdgePt }),
-      lettering({
-        text: `${checkSize([set.middle.width, set.middle.height], plan.quilt)} finished`,
-        x: middle.x + middle.width / 2,
-        y: middle.y + middle.height / 2,
-        sizePt: 9,
-        fill: softInk,
-      }),
+      ...middleSize(checkSize([set.middle.width, set.middle.height], plan.quilt), middle),
       ...parts.map(({ part, ring }, order) =>
         drawPart({ pen, part, order: order + 1, move: moveFor({ part, ring, origin }) }),
       ),
     ],
   });
+};
+
+/** In one line or two, as large as the middle has room for between the numbers at its sides; nothing where it has none. */
+const middleSize = (size: string, middle: Box): readonly string[] => {
+  const chipsPt = 16;
+  const forms = [9, 8, 7].flatMap((sizePt) => [
+    { sizePt, lines: [`${size} finished`] },
+    { sizePt, lines: [size, 'finished'] },
+  ]);
+  const form = forms.find(
+    ({ sizePt, lines }) =>
+      lines.length * sizePt * 1.4 < middle.height - chipsPt &&
+      lines.every((line) => textWidthPt(line, sizePt) < middle.width - chipsPt),
+  );
+  return (form?.lines ?? []).map((text, i, { length }) =>
+    lettering({
+      text,
+      x: middle.x + middle.width / 2,
+      y: middle.y + middle.height / 2 + (i - (length - 1) / 2) * (form?.sizePt ?? 0) * 1.4,
+      sizePt: form?.sizePt ?? 0,
+      fill: softInk,
+    }),
+  );
 };
 
 const ways: Readonly<Record<RoundPart['side'], Point>> = {

@@ -50,3 +50,17 @@ test('a label in a bent patch lies inside it, not in its bend', () => {
   const [x, y] = place ?? [50, 50];
   assert.ok(x > 0 && y < 100 && (x < 10 || y > 90), `at ${x}, ${y}`);
 });
+
+test('where the margins cannot take every label, each word stands there once; where even that is too much, none does', () => {
+  // by hand: 100 pt hold 12 labels 9 pt apart
+  const crowd = (count: number, words: number) =>
+    Array.from({ length: count }, (_, i) => ({
+      ...label(3, 1.5, 40 + i),
+      text: String.fromCharCode(65 + (i % words)),
+    }));
+  const led = (count: number, words: number) =>
+    textPlaces(drawLabels({ labels: crowd(count, words), bounds, tooSmall: 'leader' })).length;
+  assert.equal(led(12, 12), 12);
+  assert.equal(led(13, 4), 4);
+  assert.equal(led(26, 26), 0);
+});

@@ -29,7 +29,7 @@ export const drawLabels = (of: {
   readonly tooSmall: 'leader' | 'leave-out';
 }): readonly string[] => {
   const inside: string[] = [];
-  const outside: { text: string; from: Point }[] = [];
+  const outside: Led[] = [];
   for (const { text, outline, fill, ground } of of.labels) {
     const place = placeFor(text, outline);
     if (place !== null) {
@@ -37,7 +37,7 @@ export const drawLabels = (of: {
       inside.push(lettering({ text, x: place.at.x, y: place.at.y, sizePt: place.sizePt, fill }));
     } else if (of.tooSmall === 'leader') outside.push({ text, from: roomiest(outline, 0, 0) ?? centroid(outline) });
   }
-  return [...inside, ...leaders(outside, of.bounds)];
+  return [...inside, ...leaders(ledOut(outside, of.bounds), of.bounds)];
 };
 
 const groundUnder = (
@@ -110,14 +110,32 @@ const holds = (outline: Polygon, at: Point, halfWidth: number, halfHeight: numbe
   return true;
 };
 
+/** A label that stands outside, and the place that it belongs to. */
+interface Led {
+  readonly text: string;
+  readonly from: Point;
+}
+
 const apartPt = 9;
 const standOffPt = 9;
 
 /** Space that leaders and their letters take outside the bounds. */
 export const leaderRoomPt = 20;
 
+/** All labels without room, or each word once where the margins cannot take them all, or none where even that is too much. */
+const ledOut = (all: readonly Led[], bounds: Box): readonly Led[] => {
+  const places = Math.floor(bounds.height / apartPt) + 1;
+  const middle = bounds.x + bounds.width / 2;
+  const hasRoom = (some: readonly Led[]): boolean => {
+    const left = some.filter(({ from }) => from.x < middle).length;
+    return Math.max(left, some.length - left) <= places;
+  };
+  const once = [...new Map(all.toReversed().map((one) => [one.text, one])).values()].toReversed();
+  return [all, once].find(hasRoom) ?? [];
+};
+
 /** Each label goes to the nearer of the left and right margins; along a margin the letters keep their order and a clear distance. */
-const leaders = (all: readonly { readonly text: string; readonly from: Point }[], bounds: Box): readonly string[] => {
+const leaders = (all: readonly Led[], bounds: Box): readonly string[] => {
   const middle = bounds.x + bounds.width / 2;
   return (['left', 'right'] as const).flatMap((margin) => {
     const here = all

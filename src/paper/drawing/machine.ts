@@ -12,6 +12,7 @@ import { drawPatches, patchLabels } from './patches.ts';
 import { awayFromLeg, firstLeg, patchAt, sewnOf } from './seam.ts';
 import { framed, pathOf } from './shape.ts';
 import type { StepPicture } from './step.ts';
+import { mostStepScale } from './step-scale.ts';
 import type { Drawing } from './svg.ts';
 import { element, numberText, picture } from './svg.ts';
 
@@ -40,7 +41,7 @@ export const drawMachine = (of: StepPicture & { readonly seam: number }): Drawin
   const scale = Math.min(
     roomX / (box.width + of.seam),
     roomY / (box.height + 2 * of.seam),
-    (roomX / Math.max(...block.finished)) * 2.2,
+    mostStepScale(of, roomX / Math.max(...block.finished)),
   );
   const frame = {
     scale,

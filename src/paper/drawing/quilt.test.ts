@@ -51,3 +51,44 @@ test('a block turned a quarter is drawn where turning it by hand puts it', () =>
 test('the same plan gives the same bytes', () => {
   assert.equal(drawn('hatched').svg, drawn('hatched', planOf(specimenDocument)).svg);
 });
+
+test('edges are no wider than an eighth of the side of the smallest square', () => {
+  const squares = (count: number) => ({
+    id: 'many',
+    size: '3',
+    patches: {
+      grid: [count, count],
+      list: Array.from({ length: count * count }, (_, i) => {
+        const [x, y] = [i % count, Math.floor(i / count)];
+        const points = [
+          [x, y],
+          [x + 1, y],
+          [x + 1, y + 1],
+          [x, y + 1],
+        ];
+        return { points, tone: 'oat' };
+      }),
+    },
+  });
+  const widthOf = (count: number): number => {
+    const of = planOf(
+      documentOf({
+        blocks: [squares(count)],
+        top: { set: 'straight', rows: [[{ block: 'many' }]] },
+        finish: undefined,
+      }),
+    );
+    const { svg } = drawQuilt({
+      plan: of,
+      signs: clothSignsFor(of),
+      fitPt: [62, 62],
+      fill: 'colour',
+      edgePt: 0.8,
+      alt: 'A quilt',
+    });
+    return Number(/stroke-width="([\d.]+)"/.exec(svg)?.[1]);
+  };
+  assert.equal(widthOf(2), 0.8);
+  // by hand: a block of 60 pt in 20 rows of squares of 3 pt
+  assert.equal(widthOf(20), 0.375);
+});

@@ -11,7 +11,7 @@ import { emptyPlace } from './empty-place.ts';
 import { hatchDefinitions, hatchId } from './hatching.ts';
 import { hairlinePt, ink } from './ink.ts';
 import { entriesOf, entryKey, inTop, placing } from './placed.ts';
-import { framed, pathOf } from './shape.ts';
+import { framed, pathOf, thinness } from './shape.ts';
 import type { Drawing } from './svg.ts';
 import { element, group, picture } from './svg.ts';
 
@@ -26,8 +26,27 @@ export interface QuiltPicture {
   readonly alt: string;
 }
 
-const edgeOf = ({ edgePt }: QuiltPicture) =>
-  ({ stroke: ink, 'stroke-width': edgePt ?? hairlinePt, 'stroke-linejoin': 'round' }) as const;
+const edgeOf = ({ plan, edgePt }: QuiltPicture, scale: number) =>
+  ({
+    stroke: ink,
+    'stroke-width': edgeWidth({ blocks: plan.blocks, scale, widthPt: edgePt ?? hairlinePt }),
+    'stroke-linejoin': 'round',
+  }) as const;
+
+/** The wished width, or less where patches are so small that edges would be all there is to see. */
+export const edgeWidth = (of: {
+  readonly blocks: readonly BlockPlan[];
+  readonly scale: number;
+  readonly widthPt: number;
+}): number => {
+  const thinnest = of.blocks
+    .flatMap(({ patches }) => patches)
+    .reduce((least, { points }) => Math.min(least, thinness(points)), Number.POSITIVE_INFINITY);
+  return Math.min(of.widthPt, edgeShare * thinnest * of.scale);
+};
+
+/** An eighth of a square's side. */
+const edgeShare = 0.25;
 const padPt = 1;
 
 /** No text in it, so that it looks the same wherever it is rendered. */
@@ -54,7 +73,7 @@ const colouredQuilt = (of: QuiltPicture, scale: number): Drawn => {
   const blocks = plan.top.set.placed.map((_, place) => placedBlock({ plan, signs, scale, entries }, place));
   return {
     definitions: [blockDefinitions({ blocks: plan.blocks, signs, scale })],
-    parts: [group(edgeOf(of), [...stripPaths(plan, signs, scale), ...blocks])],
+    parts: [group(edgeOf(of, scale), [...stripPaths(plan, signs, scale), ...blocks])],
   };
 };
 
@@ -142,7 +161,7 @@ const hatchedQuilt = (of: QuiltPicture, scale: number): Drawn => {
   );
   return {
     definitions: [hatchDefinitions([...byFabric.keys()].map((fabric) => signOf(signs, fabric)))],
-    parts: [group(edgeOf(of), [...fabricPaths(byFabric, signs), ...empty]), ...hatches],
+    parts: [group(edgeOf(of, scale), [...fabricPaths(byFabric, signs), ...empty]), ...hatches],
   };
 };
 

@@ -37,6 +37,18 @@ export const fitted = (of: { readonly box: Box; readonly into: Box; readonly mos
   };
 };
 
+/** Twice the area over the perimeter: for a long strip close to its width, half the side of a square. */
+export const thinness = (outline: Polygon): number => {
+  let twice = 0;
+  let around = 0;
+  outline.forEach((a, i) => {
+    const b = outline[(i + 1) % outline.length] ?? a;
+    twice += a.x * b.y - b.x * a.y;
+    around += Math.hypot(b.x - a.x, b.y - a.y);
+  });
+  return Math.abs(twice) / around;
+};
+
 /** Whether a point lies in a simple polygon; on its edge either answer may come. */
 export const isInside = (outline: Polygon, p: Point): boolean => {
   let inside = false;

@@ -8,6 +8,7 @@ import { drawBoard } from './board.ts';
 import { drawMachine } from './machine.ts';
 import { awayFrom } from './seam.ts';
 import { drawStep } from './step.ts';
+import { mostStepScale } from './step-scale.ts';
 
 const plan = planOf(specimenDocument);
 const signs = clothSignsFor(plan);
@@ -66,4 +67,12 @@ test('a board shows every patch once, with its label', () => {
   const labels = [...svg.matchAll(/<text[^>]*>([A-Z]+)<\/text>/g)].map(([, label]) => label).toSorted();
   // the specimen's fly by hand: four of each triangle, four squares, one middle
   assert.deepEqual(labels, [...'AAAABBBBCCCCD']);
+});
+
+test('a pair of pieces that would be too small to be told apart is drawn larger than the block would be', () => {
+  const step = stepOf(cabin, 1);
+  const whole = 1;
+  assert.ok(mostStepScale({ block: cabin, step }, 20) >= 44);
+  // by hand: the thinnest piece of the pair is 1 in square, half its side 0.5 in: 8 pt for that are 16 pt an inch
+  assert.equal(mostStepScale({ block: cabin, step }, whole), 16);
 });

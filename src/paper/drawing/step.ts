@@ -14,6 +14,7 @@ import type { LaidPatch } from './patches.ts';
 import { drawPatches, patchLabels } from './patches.ts';
 import { awayFrom, awayFromLeg, firstLeg, patchAt } from './seam.ts';
 import { fitted, framed, pathOf } from './shape.ts';
+import { mostStepScale } from './step-scale.ts';
 import type { Drawing } from './svg.ts';
 import { element, picture } from './svg.ts';
 
@@ -46,8 +47,7 @@ export const drawStep = (of: StepPicture): Drawing => {
     height: of.fitPt[1] - 2 * marginPt - dimensionPt - Math.abs(apart.y),
   };
   const whole = Math.min(into.width / block.finished[0], into.height / block.finished[1]);
-  // a first pair is drawn larger than the block would be, but not so large that it looks like another thing
-  const frame = fitted({ box: boxOf(points), into, most: whole * 2.2 });
+  const frame = fitted({ box: boxOf(points), into, most: mostStepScale(of, whole) });
   const shiftFirst = { x: Math.max(0, -apart.x), y: Math.max(0, -apart.y) };
   const first = laidAt(block, step.patches[0], frame, shiftFirst);
   const second = laidAt(block, step.patches[1], frame, { x: shiftFirst.x + apart.x, y: shiftFirst.y + apart.y });

@@ -22,7 +22,7 @@ export const checkLength = (value: number, ruler: Ruler): string => {
 export const checkSize = (size: readonly [number, number], ruler: Ruler): string => {
   const [across, down] = [read(size[0], ruler), read(size[1], ruler)];
   const about = across.isNear || down.isNear ? 'about\u00a0' : '';
-  return `${about}${figureOnPaper(across.mark, ruler.unit)} × ${lengthOnPaper(down.mark, ruler.unit)}`;
+  return `${about}${figureOnPaper(across.mark, ruler.unit)}\u00a0×\u00a0${lengthOnPaper(down.mark, ruler.unit)}`;
 };
 
 const read = (value: number, { unit, ruler }: Ruler): { readonly mark: number; readonly isNear: boolean } => {

@@ -22,6 +22,6 @@ export const lengthOnPaper = (value: number, unit: Unit): string => withTrueFrac
 export const figureOnPaper = (value: number, unit: Unit): string =>
   lengthOnPaper(value, unit).slice(0, -(unit.length + 1));
 
-/** "6½ × 3½ in": across, then down (on cloth: across, then along). */
+/** "6½ × 3½ in", on one line: across, then down (on cloth: across, then along). */
 export const sizeOnPaper = (size: readonly [number, number], unit: Unit): string =>
-  `${figureOnPaper(size[0], unit)} × ${lengthOnPaper(size[1], unit)}`;
+  `${figureOnPaper(size[0], unit)}\u00a0×\u00a0${lengthOnPaper(size[1], unit)}`;

@@ -10,6 +10,7 @@ import { asFirstPlaced, drawBoard, drawMachine, drawStep } from '#paper/drawing'
 import { checkSize, sizeOnPaper } from '#paper/lengths';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
+import { briefName } from './brief-name.ts';
 import { cutText } from './cut-text.ts';
 import { inWords } from './in-words.ts';
 import { marksOfPiece } from './marks.ts';
@@ -76,7 +77,7 @@ export const blockPages = (of: ChapterOf): readonly BlockPages[] =>
     }));
 
 const readingText =
-  'Left: on the board, the next piece in a red outline; the arrow points where the seam is pressed. Right: at the machine, that piece turned over onto the unit like a page, its seam line dashed at your right hand. A piece is turned from how it lies on the board, a unit from how it came off the machine, its newest part at the right. Make one block alone first and measure it; then all of one step before the next. To chain them is to feed them one after another without cutting the thread.';
+  'Left: on the board, the next piece ringed; the arrow points where the seam is pressed. Right: at the machine, that piece turned over onto the unit like a page, its seam line dashed at your right hand. A piece is turned from how it lies on the board, a unit from how it came off the machine, its newest part at the right. Make one block alone first and measure it; then all of one step before the next. To chain them is to feed them one after another without cutting the thread.';
 
 const shortReadingText =
   'Left: on the board. Right: at the machine, a piece turned from how it lies on the board, a unit from how it came off the machine. How steps are read is told in full at the first block.';
@@ -143,7 +144,7 @@ const clothsText = (of: ChapterOf, block: BlockPlan, piece: PlannedPiece): strin
     return marks.length === 0 || of.sizes.length > 0 ? signOf(of.signs, fabric).letter : marks.join(', ');
   };
   return piece.fabrics.length === 1
-    ? `${named(piece.fabric)} · ${signOf(of.signs, piece.fabric).name}`
+    ? `${named(piece.fabric)} · ${briefName(signOf(of.signs, piece.fabric).name)}`
     : piece.fabrics.map(({ fabric, count }) => `${count}\u00a0of\u00a0${named(fabric)}`).join(', ');
 };
 

@@ -70,7 +70,7 @@ test('a block of an upright print says which pile is for which turn', () => {
   // by hand: upright the rail of oat lies 4½ × 2½ on the cloth, turned by a quarter 2½ × 4½
   const markOf = (size: string) =>
     pages.cutting.flatMap(({ pieces }) => pieces).find((piece) => piece.size.startsWith(size))?.mark;
-  const [level, upright] = [markOf('4½ × 2½'), markOf('2½ × 4½')];
+  const [level, upright] = [markOf('4½\u00a0×\u00a02½'), markOf('2½\u00a0×\u00a04½')];
   assert.ok(level && upright && level !== upright);
   assert.match(
     remark ?? '',

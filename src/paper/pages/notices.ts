@@ -1,15 +1,31 @@
 // What to mind of this quilt, for who has the pattern alone: blocks and cloths by their names, not by the document's ids.
 import type { Note, QuiltPlan } from '#craft';
-import { noteText } from '#paper/words';
+import { noteText, type OffMarks, offMarksText } from '#paper/words';
 
-/** A block in several colourings has one note in each; what a block's own page tells is not told twice. */
-export const noticesOf = (plan: QuiltPlan): readonly string[] => [
-  ...new Set(
-    plan.notes.filter(({ code }) => !toldAtBlock.has(code)).map((note) => noteText(named(note, plan), plan.quilt.unit)),
-  ),
-];
+/** A block in several colourings has one note in each, and the pieces of a block that are off the marks share one. */
+export const noticesOf = (plan: QuiltPlan): readonly string[] => {
+  const { unit } = plan.quilt;
+  const notes = plan.notes.filter(({ code }) => !left.has(code)).map((note) => named(note, plan));
+  const offMarks = notes.filter(isOffMarks);
+  const text = (note: Note): string =>
+    isOffMarks(note)
+      ? offMarksText(
+          offMarks.filter(({ block }) => block === note.block),
+          unit,
+        )
+      : noteText(note, unit);
+  return [...new Set(notes.map(text))];
+};
 
-const toldAtBlock: ReadonlySet<Note['code']> = new Set(['piecing/searched', 'piecing/not-straight']);
+/** What a block's own page tells is not told twice, and what only whoever writes the document can use is not told here. */
+const left: ReadonlySet<Note['code']> = new Set([
+  'piecing/searched',
+  'piecing/not-straight',
+  'design/unused-tone',
+  'design/unused-block',
+]);
+
+const isOffMarks = (note: Note): note is OffMarks => note.code === 'cutting/off-marks';
 
 const named = (note: Note, { quilt }: QuiltPlan): Note => {
   const block = (id: string): string => quilt.blocks.find((one) => one.id === id)?.title || id;

@@ -16,7 +16,7 @@ export const notionsOf = (plan: QuiltPlan, sizes: readonly SizedPlan[]): readonl
     {
       heading: 'Thread',
       lines: [
-        `Piecing takes about ${longText(thread, plan)} of thread: ${longText(seams, plan)} of seam, at two and a half times its length, as the sewing trade figures a lockstitch, and 15 % for waste. Half of it goes on bobbins. Fine cotton in a middle grey or beige goes with most cloths.`,
+        `${seams > 0 ? `Piecing takes about ${longText(thread, plan)} of thread: ${longText(seams, plan)} of seam, at two and a half times its length, as the sewing trade figures a lockstitch, and 15 % for waste. Half of it goes on bobbins. ` : ''}Fine cotton in a middle grey or beige goes with most cloths.`,
         ...sizes.map((size) => `${sizeTitle(size)}: about ${longText(size.plan.thread.thread, size.plan)}.`),
       ],
     },

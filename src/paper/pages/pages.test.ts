@@ -47,7 +47,7 @@ test('a step says what goes where, how it is pressed and what it measures', () =
   // by hand: two squares of 1 in finished, one seam: 2½ × 1½ before the next
   assert.equal(step?.heading, 'B goes to the left of A');
   assert.equal(step?.press, 'Press toward B.');
-  assert.equal(step?.measures, 'Unit 1 measures 2½ × 1½\u00a0in.');
+  assert.equal(step?.measures, 'Unit 1 measures 2½\u00a0×\u00a01½\u00a0in.');
   assert.equal(step?.make, 'make 2');
 });
 

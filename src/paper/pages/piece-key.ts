@@ -8,6 +8,7 @@ import { entryTitle } from '#paper/cutting';
 import { cutOutline, drawPiece } from '#paper/drawing';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
+import { briefName } from './brief-name.ts';
 import { cutText } from './cut-text.ts';
 import { marksOfPiece } from './marks.ts';
 import { blocksOfAll, countIn, countsText, type SizedPlan, sameEntry } from './sized.ts';
@@ -90,7 +91,7 @@ const clothsOf = (of: KeyedIn, block: BlockPlan, piece: PlannedPiece): readonly 
       return `${name}: ${of.plans.map((plan) => markedIn({ plan, signs: of.signs }, { block, piece, fabric })).join(' · ')}`;
     }
     const marks = marksOfPiece(of, { block, piece, fabric });
-    return `${marks.length === 0 ? letter : marks.join(', ')} · ${name}`;
+    return `${marks.length === 0 ? letter : marks.join(', ')} · ${briefName(name)}`;
   });
 
 /** "20 of B3": how many pieces of a cloth one size of the quilt takes, and from which pile. */

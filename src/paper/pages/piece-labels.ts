@@ -4,6 +4,7 @@ import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { cutMark, stripText, usesText } from '#paper/cutting';
 import { sizeOnPaper } from '#paper/lengths';
+import { briefName } from './brief-name.ts';
 import { type SizedPlan, sizeOf, sizeTitle } from './sized.ts';
 
 export interface PieceLabel {
@@ -35,7 +36,7 @@ const pieceLabels = (plan: QuiltPlan, signs: ClothSigns): readonly PieceLabel[] 
     const { letter, name } = signOf(signs, fabric.id);
     return fabric.pieces.map((piece, i) => ({
       mark: cutMark(letter, i),
-      cloth: name,
+      cloth: briefName(name),
       cut: `${piece.count} of ${sizeOnPaper(piece.cut, plan.quilt.unit)}${cutApart(piece, plan)}`,
       usedFor: usesText(plan, piece.for),
     }));

@@ -20,19 +20,28 @@ export interface QuiltLooks {
   readonly grey: Picture;
   /** Each cloth with its hatch: for pages printed in grey. */
   readonly hatched: Picture;
+  /** All three below each other, as wide as the page. */
+  readonly isWide: boolean;
 }
 
-/** All on one page: the lines large, the other two side by side below them. */
+/** All on one page: the lines large, the other two below them, side by side unless the quilt is wide. */
 export const quiltLooks = (of: LooksOf): QuiltLooks => {
   const alt = altOf(of.plan);
-  const small = [columnPt, 190] as const;
+  const { width, height } = of.plan.top.set;
+  const isWide = width >= 2 * height;
+  const [large, small] = isWide
+    ? ([wideLookPt, wideLookPt] as const)
+    : ([
+        [measurePt, 320],
+        [columnPt, 190],
+      ] as const);
   return {
     line: shown(
       of.album,
       'quilt-line',
       drawQuilt({
         ...looking(of, 'line'),
-        fitPt: [measurePt, 320],
+        fitPt: large,
         fill: 'colour',
         alt: `${alt} In line alone.`,
       }),
@@ -52,8 +61,12 @@ export const quiltLooks = (of: LooksOf): QuiltLooks => {
       'quilt-hatched',
       drawQuilt({ ...of, fitPt: small, fill: 'hatched', alt: `${alt} Each cloth with its hatch.` }),
     ),
+    isWide,
   };
 };
+
+/** A third of a Letter page, less the words below it. */
+const wideLookPt = [measurePt, 165] as const;
 
 export interface ColouringPage {
   readonly quilt: Picture;

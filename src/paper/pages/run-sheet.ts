@@ -9,6 +9,7 @@ import { drawBoard } from '#paper/drawing';
 import { checkSize } from '#paper/lengths';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
+import { briefName } from './brief-name.ts';
 import { cutText } from './cut-text.ts';
 import { columnPt } from './measure.ts';
 import { partName, pressText, stepHeading } from './naming.ts';
@@ -84,7 +85,7 @@ const runSheetOf = (of: SheetsOf, block: BlockPlan, place: number): RunSheet => 
         : [
             {
               label: piece.label,
-              cloth: `${signOf(signs, piece.fabric).letter} · ${signOf(signs, piece.fabric).name}`,
+              cloth: `${signOf(signs, piece.fabric).letter} · ${briefName(signOf(signs, piece.fabric).name)}`,
               cut: cutText(piece, plan),
               count: String(count),
             },

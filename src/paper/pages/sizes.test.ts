@@ -86,7 +86,7 @@ test('each size has a chapter of cutting, of its top and of finishing, named by 
   // by hand: 2 blocks of 4 in and two borders of 2 in: 12 in each way
   assert.deepEqual(
     facts.sizes.map(({ title }) => title),
-    ['Small, 12 × 12\u00a0in'],
+    ['Small, 12\u00a0×\u00a012\u00a0in'],
   );
   assert.ok(facts.sizes.every(({ cutting, top, finish }) => cutting.length > 0 && top !== null && finish.length > 0));
 });
@@ -95,7 +95,7 @@ test('every size has labels for its own piles, and the piece key names the pile 
   const sheets = patternPages(plan, { sizes: [{ title: 'Small', plan: small }], chapters: ['labels', 'pieces'] }).facts;
   assert.deepEqual(
     sheets.labels.map(({ title }) => title),
-    ['20 × 16\u00a0in', 'Small, 12 × 12\u00a0in'],
+    ['20\u00a0×\u00a016\u00a0in', 'Small, 12\u00a0×\u00a012\u00a0in'],
   );
   [plan, small].forEach((own, i) => {
     assert.deepEqual(

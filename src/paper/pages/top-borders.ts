@@ -31,7 +31,7 @@ export const borderParts = (of: TopChapter): readonly TopPart[] => {
           alt: `The borders pulled away from the middle, numbered 1 to ${rows.length} in the order in which they are sewn on: ${rows.map(([order, where]) => `${order} ${where}`).join('; ')}.`,
         }),
       ),
-      table: { head: ['Order', 'Where', 'Piece', 'Planned cut'], shares: [0, 1, 0, 1.4], rows },
+      table: { head: ['Order', 'Where', 'Piece', 'Planned cut'], shares: [0, 0.6, 0, 1.9], rows },
     }),
   ];
 };

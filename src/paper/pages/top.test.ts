@@ -49,7 +49,7 @@ test('on point the rows are told by their ends, the corners after them, and what
   }
   // 2 · 6√2 + ½ = 17.47, nearest to 17½
   assert.ok(
-    corners.some((line) => line.includes('about\u00a017½ × 17½\u00a0in')),
+    corners.some((line) => line.includes('about\u00a017½\u00a0×\u00a017½\u00a0in')),
     corners.join('\n'),
   );
 });
@@ -62,11 +62,11 @@ test('rows that are joined alike are told once, with what the top measures with 
   // by hand: blocks of 3, two across: 6 and its allowances by 3, 6 and 9 with theirs
   assert.deepEqual(
     rows.map((cells) => cells.at(-1)),
-    ['', '6½ × 6½\u00a0in', '6½ × 9½\u00a0in'],
+    ['', '6½\u00a0×\u00a06½\u00a0in', '6½\u00a0×\u00a09½\u00a0in'],
   );
   const { lead, list } = partOf(top, 'Joining the rows');
   assert.deepEqual(list, []);
-  assert.ok(lead.some((line) => line.includes('The top measures 6½ × 9½\u00a0in.')));
+  assert.ok(lead.some((line) => line.includes('The top measures 6½\u00a0×\u00a09½\u00a0in.')));
 });
 
 test('sections are told from the innermost out, a place kept for a block made elsewhere with its size', () => {
@@ -87,7 +87,7 @@ test('sections are told from the innermost out, a place kept for a block made el
       ['Middle', 'from the top down: section 1; Painted panel'],
     ],
   );
-  assert.ok(top.intro.some((line) => line.includes('Painted panel') && line.includes('7½ × 3½\u00a0in')));
+  assert.ok(top.intro.some((line) => line.includes('Painted panel') && line.includes('7½\u00a0×\u00a03½\u00a0in')));
 });
 
 test('each kind of border has its advice, and a pieced one its blocks counted', () => {
@@ -197,5 +197,5 @@ test('sections that are made alike have the same seams, presses and sizes', () =
   assert.equal(pairs.length, 2);
   assert.deepEqual(pairs[0]?.slice(1), pairs[1]?.slice(1));
   // by hand: two blocks of 3 and their allowances
-  assert.equal(pairs[0]?.[3], '6½ × 3½\u00a0in');
+  assert.equal(pairs[0]?.[3], '6½\u00a0×\u00a03½\u00a0in');
 });

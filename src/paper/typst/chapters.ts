@@ -115,7 +115,7 @@ export const chaptersTypst = `
     #align(center, picture(t.picture))
     #for p in t.parts { together(620pt)[
       == #p.heading
-      #for l in p.lead { par(l) }
+      #for l in p.lead { if p.list.len() > 0 or p.picture != none { par(l) } else { block(sticky: true, l) } }
       #if p.list.len() > 0 { list(..p.list) }
       #if p.picture != none { align(center, block(above: 12pt, below: 12pt, picture(p.picture))) }
       #if p.table != none {

@@ -32,8 +32,8 @@ export const coverTypst = `
   = Cloth to buy
   #let priced = facts.total.len() > 0
   #let others = facts.sizes.len()
-  #let buys = if others == 0 { ([Buy],) } else { facts.sizeHeads }
-  #ruled(columns: (auto, 1fr) + (auto,) * buys.len() + (auto, 1.3fr) + if priced { (auto,) }, ([Cloth], [Name]) + buys + ([Usable], [For]) + if priced { ([Price],) },
+  #let buys = if others == 0 { ([Buy],) } else { facts.sizeHeads.map(h => h.replace("\u{a0}", " ")) }
+  #ruled(columns: (auto, 1fr) + (if others == 0 { auto } else { 0.8fr },) * buys.len() + (auto, if others == 0 { 1.3fr } else { 1.5fr }) + if priced { (auto,) }, ([Cloth], [Name]) + buys + ([Usable], [For]) + if priced { ([Price],) },
     facts.cloths.map(c => (picture(c.picture), c.name, strong(c.buy), ..c.others.map(strong), c.width, c.usedFor) + if priced { (c.price,) }))
   #for l in facts.total { par(l) }
   #if facts.amounts != none { block(breakable: false, above: 16pt)[

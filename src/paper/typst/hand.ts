@@ -15,7 +15,8 @@ export const handTypst = `
 #let picture(p) = image("/pictures/" + p.name + ".svg", width: p.widthPt * 1pt, alt: p.alt)
 #let hairline = std.line(length: 100%, stroke: 0.5pt + line)
 
-#let ruled(columns: (), align: left + horizon, head, rows) = {
+// a short table is kept on one page: the last row of it does not stand alone on the next
+#let ruled(columns: (), align: left + horizon, head, rows) = block(breakable: rows.len() > 12, {
   set text(size: 9.5pt)
   set par(justify: false)
   table(
@@ -26,7 +27,7 @@ export const handTypst = `
     table.header(repeat: true, ..head.map(h => text(fill: soft, size: 8.5pt, h))),
     ..rows.flatten(),
   )
-}
+})
 
 #let short(words) = {
   let signs = words.clusters()

@@ -8,10 +8,11 @@ export const sheetsTypst = `
   align(center, block(above: 6pt, text(size: 9pt, fill: soft, words)))
 })
 
+// a wide quilt three times below each other, others with the two small ones side by side
 #let quiltLooks(looks) = [
   = The quilt in line and grey
   #block(width: 100%, below: 18pt, align(center, picture(looks.line)))
-  #grid(columns: (1fr, 1fr), column-gutter: gutter,
+  #grid(columns: if looks.isWide { (1fr,) } else { (1fr, 1fr) }, column-gutter: gutter, row-gutter: 18pt,
     captioned(looks.grey)[Each cloth in the grey of its own lightness: what reads apart here reads apart in any colours.],
     captioned(looks.hatched)[Each cloth with its hatch, to find your place on a page printed in grey.])
 ]
@@ -45,7 +46,7 @@ export const sheetsTypst = `
   = Swatches
   A snip of each cloth, glued or pinned beside its letter, settles every doubt at the cutting table.
   #v(6pt)
-  #grid(columns: (1fr, 1fr, 1fr), column-gutter: gutter, row-gutter: 18pt,
+  #grid(columns: if cloths.len() > 12 { (1fr,) * 4 } else { (1fr,) * 3 }, column-gutter: gutter, row-gutter: 18pt,
     ..cloths.map(c => block(breakable: false, width: 100%, {
       rect(width: 100%, height: 1.25in, stroke: 0.5pt + ink)
       grid(columns: (auto, 1fr), column-gutter: 6pt, align: horizon, picture(c.picture), c.name)
@@ -63,20 +64,23 @@ export const sheetsTypst = `
   ]
 ]
 
-#let labelGrid(all) = grid(columns: (1fr, 1fr, 1fr), stroke: (paint: line, thickness: 0.5pt, dash: "dashed"), inset: 8pt,
-    ..all.map(l => block(breakable: false, width: 100%, height: 54pt, clip: true, {
-      set par(leading: 0.45em, spacing: 0.45em)
-      par({ text(font: serif, weight: 600, size: 16pt, l.mark); h(6pt); text(size: 9.5pt, l.cloth) })
-      par(text(size: 9pt, l.cut))
-      par(text(size: 8.5pt, fill: soft, l.usedFor))
-    })))
+// as high as a thumb, or as its words
+#let pieceLabel(l) = layout(room => {
+  let words = {
+    set par(leading: 0.45em, spacing: 0.45em)
+    par({ text(font: serif, weight: 600, size: 16pt, l.mark); h(6pt); text(size: 9.5pt, l.cloth) })
+    par(text(size: 9pt, l.cut))
+    par(text(size: 8.5pt, fill: soft, l.usedFor))
+  }
+  block(breakable: false, width: 100%, height: calc.max(54pt, measure(block(width: room.width, words)).height), words)
+})
 
 #let labels(sheets) = [
   = Labels for the pieces
   One for each mark: cut them apart along the lines and pin each to its pile.
   #for s in sheets {
     if s.title != none { heading(level: 2, s.title) } else { v(4pt) }
-    labelGrid(s.labels)
+    grid(columns: (1fr, 1fr, 1fr), stroke: (paint: line, thickness: 0.5pt, dash: "dashed"), inset: 8pt, ..s.labels.map(pieceLabel))
   }
 ]
 
@@ -111,10 +115,10 @@ export const sheetsTypst = `
       list(..s.table)
     })
   == Sew beforehand
-  One of each, sewn and pressed, to show every stage. Right: what to cut for them, besides the sets for board and sewing.
+  #block(sticky: true)[One of each, sewn and pressed, to show every stage. Right: what to cut for them, besides the sets for board and sewing.]
   #grid(columns: (1fr, 1fr), column-gutter: gutter,
     ruled(columns: (auto, 1fr, auto), ([Unit], [Shows], [Measures]), s.stepOuts.map(o => (strong(o.unit), o.shows, o.size))),
-    ruled(columns: (auto, auto, 1fr, auto), ([Piece], [Cloth], [Cut], [Pieces]), s.cut.map(c => (strong(c.label), c.cloth, c.cut, c.count))))
+    ruled(columns: if s.cut.any(c => c.cloth.clusters().len() > 16) { (auto, 1fr, 1fr, auto) } else { (auto, auto, 1fr, auto) }, ([Piece], [Cloth], [Cut], [Pieces]), s.cut.map(c => (strong(c.label), c.cloth, c.cut, c.count))))
   == In class
   #ruled(columns: (auto, 1fr, auto, 1.3fr, auto), align: left + top, ([Step], [Show], [Measures], [Say], [Min.]),
     s.rows.map(r => (strong(r.number), r.show, r.measure, r.say, r.minutes)))

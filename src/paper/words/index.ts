@@ -13,6 +13,6 @@ export {
 export { instanceText } from './instance-text.ts';
 export { amountText, lengthText, numberText, sizeText } from './length-text.ts';
 export { counted, instead } from './named.ts';
-export { driftText, noteText } from './note-text.ts';
+export { driftText, noteText, type OffMarks, offMarksText } from './note-text.ts';
 export { type ProblemText, problemText } from './problem-text.ts';
 export { cupboardProblemText } from './shopping-text.ts';

@@ -5,6 +5,8 @@ import { never } from '#ground/outcome';
 import { amountText, lengthText, numberText, sizeText } from './length-text.ts';
 import { listed, quoted } from './named.ts';
 
+export type OffMarks = Extract<Note, { readonly code: 'cutting/off-marks' }>;
+
 export const noteText = (note: Note, unit: Unit): string => {
   switch (note.code) {
     case 'cutting/off-marks': {
@@ -100,6 +102,20 @@ export const noteText = (note: Note, unit: Unit): string => {
     default:
       return never(note);
   }
+};
+
+/** All pieces of one block that are off the marks in one notice: how far at most, each way. */
+export const offMarksText = (notes: readonly OffMarks[], unit: Unit): string => {
+  const [first] = notes;
+  if (first === undefined) throw new Error('no piece is off the marks');
+  const labels = [...new Set(notes.map(({ label }) => label))];
+  if (labels.length === 1) return noteText(first, unit);
+  const most = (way: 1 | -1): number => Math.max(...notes.map(({ size, exact }) => way * (size - exact)));
+  const off = [
+    { by: most(1), what: 'large' },
+    { by: most(-1), what: 'small' },
+  ].flatMap(({ by, what }) => (by > 1e-9 ? [`up to ${smallText(by, unit)} too ${what}`] : []));
+  return `Block ${quoted(first.block)}, pieces ${labels.slice(0, -1).join(', ')} and ${labels.at(-1)}: their exact cuts fall between two marks of the ruler. They are cut ${off.join(' or ')}, and are not trimmed after sewing.${friendlyText(first.friendly, unit)}`;
 };
 
 const friendlyText = (size: readonly [number, number] | null, unit: Unit): string =>
