@@ -150,7 +150,7 @@ const programFor = (terminal: Terminal, ended: { exit: number }): Command => {
     .argument('<file>', 'a quilt document, or - for standard input')
     .option(
       '--have <cloth=amount>',
-      'cloth at hand, once for each: oat="2 1/2 yd"; of sheets their number: oat=6; cloths not named are bought',
+      'cloth at hand, once for each piece: oat="2 1/2 yd"; of sheets their number: oat=6; cloths not named are bought',
       (written: string, before: readonly string[]) => [...before, written],
       [] as readonly string[],
     )

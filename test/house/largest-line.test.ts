@@ -41,6 +41,12 @@ describe('seamstead largest', () => {
     assert.match(out, /The next larger, 6 rows of 6, .* of Wheat/);
   });
 
+  it('takes several pieces of one cloth', async () => {
+    const { exit, out } = await run(pair, '--have', 'dusk=1 yd', '--have', 'dusk=2 yd');
+    assert.equal(exit, 0);
+    assert.match(out.replace(/\s+/g, ' '), / Dusk \S+ in of 72 in beside 1 shorter, /);
+  });
+
   it('says of each cloth that is too short by how much', async () => {
     const { exit, out } = await run(pair, '--have', 'wheat=1 in');
     assert.equal(exit, 0);

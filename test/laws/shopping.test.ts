@@ -90,7 +90,9 @@ test('the largest quilt can be made of the cloth at hand, and is no smaller with
       const [first] = plan.fabrics;
       if (first === undefined) return;
       const hand = (share: number): ReadonlyMap<string, AtHand> =>
-        new Map([[first.id, { kind: 'length', length: length((first.laid.layout.length * share * tenths) / 10) }]]);
+        new Map([
+          [first.id, { kind: 'length', length: length((first.laid.layout.length * share * tenths) / 10), others: [] }],
+        ]);
       const best = largest(plan, hand(1));
       if (best !== null) {
         const again = planQuilt(toDocument(best.quilt), { budget: { steps: 0 } });

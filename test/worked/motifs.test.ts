@@ -66,7 +66,7 @@ test('what is asked of the cloth otherwise, and what is at hand, counts one repe
     ['shopping/usable-width', -0.25],
     ['shopping/straight-ends', -0.125],
   ]);
-  const hand = new Map([['dark', { kind: 'length', length: length(18) }]]) as Cupboard;
+  const hand = new Map([['dark', { kind: 'length', length: length(18), others: [] }]]) as Cupboard;
   // by hand: 18 in lack half an inch of 18 1/2
   assert.deepEqual(
     clothFits(plan, hand).map(({ needs, lacks }) => [needs, lacks]),

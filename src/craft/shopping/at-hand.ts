@@ -14,7 +14,13 @@ export interface WrittenAmount {
 
 /** In the document's unit, as it comes out of the cupboard: squaring and shrinkage still to be lost; or a number of sheets. */
 export type AtHand =
-  | { readonly kind: 'length'; readonly length: Length }
+  | {
+      readonly kind: 'length';
+      /** Of the longest piece. */
+      readonly length: Length;
+      /** Of the others, from the longest. */
+      readonly others: readonly Length[];
+    }
   | { readonly kind: 'sheets'; readonly count: number };
 
 /** By fabric. Cloths that it does not name are bought. */
@@ -22,7 +28,6 @@ export type Cupboard = ReadonlyMap<string, AtHand>;
 
 export type CupboardProblem = { readonly path: string; readonly fabric: string } & (
   | { readonly code: 'shopping/unknown-cloth'; readonly known: readonly string[] }
-  | { readonly code: 'shopping/cloth-twice' }
   | { readonly code: 'shopping/unreadable'; readonly found: string; readonly why: MeasureProblem }
   | { readonly code: 'shopping/no-unit'; readonly found: string }
   | { readonly code: 'shopping/nothing'; readonly found: string }
@@ -32,19 +37,28 @@ export type CupboardProblem = { readonly path: string; readonly fabric: string }
   | { readonly code: 'shopping/not-one-amount' }
 );
 
-/** Every amount, or all that is wrong with them at once. */
+/** Every amount, pieces of one cloth together; or all that is wrong with them at once. */
 export const readCupboard = (written: readonly WrittenAmount[], quilt: Quilt): Outcome<Cupboard, CupboardProblem> => {
   const cupboard = new Map<string, AtHand>();
   const problems: CupboardProblem[] = [];
   for (const one of written) {
     const read = readAmount(one, quilt);
     if ('code' in read) problems.push(read);
-    else if (cupboard.has(one.fabric))
-      problems.push({ code: 'shopping/cloth-twice', path: one.path, fabric: one.fabric });
-    else cupboard.set(one.fabric, read);
+    else cupboard.set(one.fabric, together(cupboard.get(one.fabric), read));
   }
   return problems.length > 0 ? refused(problems) : done(cupboard);
 };
+
+const together = (before: AtHand | undefined, more: AtHand): AtHand => {
+  if (before === undefined) return more;
+  if (before.kind === 'sheets' || more.kind === 'sheets')
+    return { kind: 'sheets', count: countOf(before) + countOf(more) };
+  const all = [before.length, ...before.others, more.length, ...more.others].toSorted((a, b) => b - a);
+  const [longest, ...others] = all as [Length, ...Length[]];
+  return { kind: 'length', length: longest, others };
+};
+
+const countOf = (hand: AtHand): number => (hand.kind === 'sheets' ? hand.count : 0);
 
 const readAmount = (one: WrittenAmount, quilt: Quilt): AtHand | CupboardProblem => {
   const { path, fabric: id } = one;
@@ -70,7 +84,7 @@ const readLength = ({ amount: found }: WrittenAmount, { unit }: Quilt, spot: Clo
   if (written === null) return { code: 'shopping/no-unit', ...spot, found };
   const exact = convert(amount, { from: written, to: unit });
   if (compare(exact, most[unit]) > 0) return { code: 'shopping/too-much', ...spot, found };
-  return { kind: 'length', length: length(toNumber(exact)) };
+  return { kind: 'length', length: length(toNumber(exact)), others: [] };
 };
 
 const mostSheets = 10_000;

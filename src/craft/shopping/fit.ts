@@ -12,6 +12,8 @@ export interface ClothFit {
   readonly needs: number;
   /** Null: it is not at hand and will be bought. */
   readonly has: number | null;
+  /** Shorter pieces at hand beside it, cut first; `needs` and `left` are of the longest. */
+  readonly others: number;
   /** 0 where it is bought, or lacking. */
   readonly left: number;
   /** 0 where it does. */
@@ -37,7 +39,7 @@ const clothFit = ({ id, laid, buy }: FabricPlan, { quilt }: QuiltPlan, hand: AtH
   const [needs, least] =
     'sheets' in laid ? [laid.sheets.length, laid.bound] : [needed(laid.layout.length, laid), needed(laid.bound, laid)];
   const of = 'sheets' in laid ? 'sheets' : 'length';
-  if (hand === null) return { fabric: id, of, needs, has: null, left: 0, lacks: 0, buy, proven: false };
+  if (hand === null) return { fabric: id, of, needs, has: null, others: 0, left: 0, lacks: 0, buy, proven: false };
   const has = hand.kind === 'length' ? hand.length : hand.count;
   const over = tidy(has - needs);
   return {
@@ -45,6 +47,7 @@ const clothFit = ({ id, laid, buy }: FabricPlan, { quilt }: QuiltPlan, hand: AtH
     of,
     needs,
     has,
+    others: hand.kind === 'length' ? hand.others.length : 0,
     left: over > near ? over : 0,
     lacks: over < -near ? -over : 0,
     buy: null,

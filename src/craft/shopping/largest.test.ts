@@ -42,20 +42,35 @@ const corners = [
   [0, 1],
 ];
 
-const largest = (plan: QuiltPlan, inches: Readonly<Record<string, number>>): LargestFound => {
+/** Of each cloth one piece, or several from the longest. */
+const largest = (
+  plan: QuiltPlan,
+  inches: Readonly<Record<string, number | readonly [number, ...number[]]>>,
+): LargestFound => {
   const cupboard = new Map(
-    Object.entries(inches).map(([id, long]): [string, AtHand] => [id, { kind: 'length', length: length(long) }]),
+    Object.entries(inches).map(([id, long]): [string, AtHand] => {
+      const [longest, ...others] = typeof long === 'number' ? [long] : long;
+      return [id, { kind: 'length', length: length(longest), others: others.map(length) }];
+    }),
   );
   const run = searchLargest({ plan, cupboard, search });
   for (let at = run.next(); ; at = run.next()) if (at.done) return at.value;
 };
+
+test('a shorter piece of a cloth is cut first, and makes a larger quilt than the longest alone', () => {
+  // derived by hand: 14 in give 44 squares, 9 in two strips of 11 more: 66, and 8 × 8 is the most within the shape
+  const { best } = largest(squares({ rows: 5, columns: 5 }), { oat: [14, 9] });
+  assert.deepEqual(best?.counts, { rows: 8, columns: 8 });
+  assert.deepEqual([best?.cloths[0]?.has, best?.cloths[0]?.others, best?.cloths[0]?.needs], [14, 1, 14]);
+  assert.deepEqual(best?.quilt.fabrics[0]?.ends.length, 1);
+});
 
 test('the largest quilt is the one of most squares within the shape', () => {
   // derived by hand: 14 in are 4 strips, 44 squares; 6 × 7 = 42 is the most that is no longer than half again its width
   // (4 × 11 is); 7 × 7 needs a fifth strip
   const { drawn, best, next } = largest(squares({ rows: 5, columns: 5 }), { oat: 14 });
   assert.deepEqual(drawn.cloths, [
-    { fabric: 'oat', of: 'length', needs: 10.5, has: 14, left: 3.5, lacks: 0, buy: null, proven: false },
+    { fabric: 'oat', of: 'length', needs: 10.5, has: 14, others: 0, left: 3.5, lacks: 0, buy: null, proven: false },
   ]);
   assert.deepEqual(best?.counts, { rows: 6, columns: 7 });
   assert.deepEqual(best?.size, [21, 18]);

@@ -7,6 +7,7 @@ import type { IntegerSolver } from '#craft/strips';
 import { toNumber } from '#ground/exact';
 import type { Cupboard } from './at-hand.ts';
 import { type ClothFit, clothFits, isEnough } from './fit.ts';
+import { inPieces } from './in-pieces.ts';
 import { type Continuation, type Counts, continuationsOf, drawnCounts, resized, sizesOf } from './other-sizes.ts';
 
 export interface LargestTask {
@@ -139,10 +140,11 @@ const sized = (plan: QuiltPlan, task: LargestTask): SizedQuilt => ({
   cloths: clothFits(plan, task.cupboard),
 });
 
-/** As drawn, in the layouts that take the least cloth: what is easier to cut waits until the cloth does. */
-const leastPlan = (plan: QuiltPlan, { search }: LargestTask): QuiltPlan => {
-  if (plan.quilt.layout === 'least') return plan;
-  const again = planQuilt(leastDocument(plan.quilt), optionsFor(search));
+/** As drawn, in the layouts that take the least cloth, shorter pieces cut first: what is easier to cut waits until the cloth does. */
+const leastPlan = (plan: QuiltPlan, { cupboard, search }: LargestTask): QuiltPlan => {
+  const isInPieces = [...cupboard.values()].some((hand) => hand.kind === 'length' && hand.others.length > 0);
+  if (plan.quilt.layout === 'least' && !isInPieces) return plan;
+  const again = planQuilt(leastDocument(inPieces(plan.quilt, cupboard)), optionsFor(search));
   return again.ok ? again.value : plan;
 };
 
@@ -160,8 +162,8 @@ const countedAs = (counts: Counts | null, drawn: Quilt): Pick<SizedQuilt, 'count
 
 /** Level heuristics first: where they do, or no layout could, nothing more is looked for. Null where it cannot be made. */
 const tried = (counts: Counts, task: LargestTask): SizedQuilt | null => {
-  const { plan, search } = task;
-  const document = leastDocument(resized(plan.quilt, counts));
+  const { plan, cupboard, search } = task;
+  const document = leastDocument(inPieces(resized(plan.quilt, counts), cupboard));
   const quick = planQuilt(document, { budget: { steps: 0 } });
   if (!quick.ok) return null;
   const first = sized(quick.value, task);

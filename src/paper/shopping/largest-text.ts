@@ -74,7 +74,8 @@ const clothRow = (plan: QuiltPlan, fit: ClothFit): readonly string[] => {
       // ends at hand may hold all of it
       fit.buy === null ? '' : `to buy: ${fit.buy.amount === 0 ? 'none' : amountText(fit.buy.amount, fit.buy.unit)}`,
     ];
-  const has = `of ${figure(plan, fit, fit.has)}`;
+  const shorter = fit.others === 0 ? '' : ` beside ${fit.others} shorter`;
+  const has = `of ${figure(plan, fit, fit.has)}${shorter}`;
   if (fit.lacks > 0)
     return [
       name,

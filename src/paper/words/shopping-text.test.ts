@@ -12,7 +12,6 @@ test('what is wrong with an amount at hand says where, what, and how to mend it'
   });
   const words = [
     cupboardProblemText({ code: 'shopping/no-unit', ...at, found: '2' }),
-    cupboardProblemText({ code: 'shopping/cloth-twice', ...at }),
     cupboardProblemText({
       code: 'shopping/unreadable',
       ...at,

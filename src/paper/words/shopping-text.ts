@@ -18,11 +18,6 @@ const textOf = (problem: CupboardProblem): Omit<ProblemText, 'where'> => {
         what: `The quilt has no cloth ${quoted(problem.fabric)}.`,
         mend: instead(problem.fabric, problem.known),
       };
-    case 'shopping/cloth-twice':
-      return {
-        what: `The cloth ${quoted(problem.fabric)} is named twice.`,
-        mend: 'Name each cloth once, with its longest piece: pieces of cloth are not joined.',
-      };
     case 'shopping/unreadable':
       return { what: `${quoted(problem.found)} is not an amount of cloth${whyText(problem.why)}.`, mend: likeThis };
     case 'shopping/no-unit':
