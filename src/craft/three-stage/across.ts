@@ -12,6 +12,8 @@ export interface Across {
   }) => void;
   /** Most worth of the parts offered. */
   readonly best: () => number;
+  /** The same within less room. */
+  readonly bestIn: (room: number) => number;
   /** Adds to a list the parts of the best choice: id and how often, one after the other. */
   readonly read: (into: number[]) => void;
   readonly work: () => number;
@@ -87,6 +89,7 @@ export const acrossFor = (): Across => {
       }
     },
     best: () => best[stride - 1] as number,
+    bestIn: (room) => best[room] as number,
     read: (into) => {
       let x = stride - 1;
       for (let i = n - 1; i >= 0; i--) {

@@ -1,8 +1,31 @@
 // Which strips out of many cover all pieces in the least length? An integer program over the strips known, its answer with
 // every piece too many taken out again.
-import type { IntegerProgram, IntegerRow, IntegerSolver } from '#craft/strips';
+import type { IntegerProgram, IntegerRow, IntegerSolver, SolverLimits, SolverWork } from '#craft/strips';
 import type { Lies } from './lies.ts';
 import { lengthOfStrips, type Pile, type Strip, stripOf } from './strip.ts';
+
+/** The solver with a count of its work. */
+export interface CountingSolver extends IntegerSolver {
+  /** So far. */
+  readonly work: () => SolverWork;
+}
+
+/** Of a call that does not tell. */
+const workUntold = 500;
+/** A call costs about as much as so much work before its first step. */
+const workToStart = 100;
+
+export const countingWork = (solver: IntegerSolver): CountingSolver => {
+  let work = 0;
+  return {
+    minimise: (program, limits) => {
+      const answer = solver.minimise(program, limits);
+      work += workToStart + (answer.work ?? workUntold);
+      return answer;
+    },
+    work: () => work,
+  };
+};
 
 export interface Covering {
   readonly lies: Lies;
@@ -12,12 +35,12 @@ export interface Covering {
   readonly demand: Int32Array;
   /** Only covers shorter than this are wanted, in units of height. */
   readonly below: number;
-  readonly nodes: number;
+  readonly limits: SolverLimits;
 }
 
 /** @returns null when the solver found no shorter one within its nodes */
-export const coverOf = ({ lies, solver, strips, demand, below, nodes }: Covering): readonly Strip[] | null => {
-  const answer = solver.minimise(programFor({ strips, demand, below }), { nodes });
+export const coverOf = ({ lies, solver, strips, demand, below, limits }: Covering): readonly Strip[] | null => {
+  const answer = solver.minimise(programFor({ strips, demand, below }), limits);
   if (answer.status === 'none') return null;
   const taken = answer.x.flatMap((times, i) => Array.from({ length: times }, () => strips[i] as Strip));
   const cover = exactly(lies, taken, demand);

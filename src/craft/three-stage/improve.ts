@@ -1,7 +1,7 @@
 // A layout made shorter, round after round: strips laid anew, dives into the linear program over all good strips seen on the
 // way, and integer programs over these. Each finds strips that the others use.
 import type { StripsFound } from '#craft/strips';
-import { coverOf } from './cover.ts';
+import { countingWork, coverOf } from './cover.ts';
 import { addPriced, choiceAmong, divedFrom } from './dive.ts';
 import { relaid } from './neighbours.ts';
 import { foundIn, isProven, offer, type State } from './state.ts';
@@ -16,13 +16,14 @@ const idleRounds = 80;
 
 /** Ends when the layout is proven, or after many rounds in vain. */
 export function* improving(state: State): Steps {
+  const asking = askingFor(state);
   let idle = 0;
   for (let round = 0; idle < idleRounds && !isProven(state); round++) {
     const before = state.length;
     yield* layingAnew({ state, start: state.best, round });
     if (round % 2 === 1 && !isProven(state)) yield* diving(state, round);
-    if (state.solver !== null && isProgramDue(round) && !isProven(state)) {
-      cover(state, round);
+    if (asking.isTime(round) && !isProven(state)) {
+      asking.ask();
       yield foundIn(state);
     }
     idle = state.length < before ? 0 : idle + 1;
@@ -32,6 +33,8 @@ export function* improving(state: State): Steps {
 /** Cells of the first round; later ones take up to `longestRound` times as many. */
 const roundCells = 30_000_000;
 const longestRound = 6;
+const sizeOf = (round: number): number => Math.min(longestRound, 1 + round / 4);
+
 /** By what share the layout may get longer at a round's beginning, in turn. Measured: nothing to half a hundredth is best. */
 const shares: readonly number[] = [0, 0.005];
 
@@ -48,7 +51,7 @@ export function* layingAnew(of: {
   const { lies, filler, chance, pool } = state;
   const strips = [...of.start];
   let length = lengthOfStrips(strips);
-  const cells = roundCells * Math.min(longestRound, 1 + round / 4);
+  const cells = roundCells * sizeOf(round);
   const share = shares[round % shares.length] as number;
   const from = filler.work();
   let yieldAt = from + stepCells;
@@ -111,13 +114,29 @@ function* diving(state: State, round: number): Steps {
   for (const start of found.slice(0, begun)) yield* layingAnew({ state, start, round: Math.floor(round / 4) * 2 });
 }
 
-/** After the rounds 3, 7, 15, …: each costs about as much as all before it. */
-const isProgramDue = (round: number): boolean => round >= 3 && Number.isInteger(Math.log2(round + 1));
-
 /** An integer program over the strips worth most; larger and with more nodes every time. */
-const cover = (state: State, round: number): void => {
-  const { lies, solver, pool, worth } = state;
-  if (solver === null) return;
-  const strips = [...new Set([...state.best, ...pool.best(worth, Math.min(600, 100 + 25 * round))])];
-  offer(state, coverOf({ lies, solver, strips, demand: lies.demand, below: state.length, nodes: 10 * (round + 1) }));
+const askingFor = (state: State): { readonly isTime: (round: number) => boolean; readonly ask: () => void } => {
+  const { lies, pool } = state;
+  let owed = 0;
+  let next = { most: 100, nodes: 3, work: 600 };
+  return {
+    isTime: (round) => {
+      owed = Math.max(0, owed - workPerRound * sizeOf(round));
+      return state.solver !== null && round >= firstAsked && owed === 0;
+    },
+    ask: () => {
+      if (state.solver === null) return;
+      const solver = countingWork(state.solver);
+      const strips = [...new Set([...state.best, ...pool.best(state.worth, next.most)])];
+      const limits = { nodes: Math.floor(next.nodes), work: Math.floor(next.work) };
+      offer(state, coverOf({ lies, solver, strips, demand: lies.demand, below: state.length, limits }));
+      owed += solver.work();
+      next = { most: Math.min(600, next.most * 1.25), nodes: Math.min(200, next.nodes * 1.5), work: next.work * 1.5 };
+    },
+  };
 };
+
+/** Round after which the solver is asked first. */
+const firstAsked = 3;
+/** Of the solver, paid for by a round as long as the first: about a third of its time. */
+const workPerRound = 100;
