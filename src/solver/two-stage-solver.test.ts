@@ -98,10 +98,10 @@ const smallJob = fc
   }))
   .filter((job) => job.kinds.reduce((n, k) => n + k.count, 0) <= 7);
 
-test('small jobs end proven, as short as trying every way', () => {
+test('small jobs end proven, as short as trying every way, with a solver or without', () => {
   fc.assert(
-    fc.property(smallJob, (job) => {
-      const found = after({ job, solver, shop: null }, 400);
+    fc.property(smallJob, fc.boolean(), (job, withSolver) => {
+      const found = after({ job, solver: withSolver ? solver : null, shop: null }, 100);
       assertWhole(job, found);
       const least = plainLeast(job);
       assert.equal(found.length, least);
