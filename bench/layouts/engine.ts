@@ -62,6 +62,3 @@ const checkedLength = (job: Job, strips: readonly StripUse[]): number => {
 const refuseFaults = (faults: readonly string[]): void => {
   if (faults.length > 0) throw new Error(`a layout is refused: ${faults.slice(0, 3).join('; ')}`);
 };
-
-/** Steps of the shop that hold a length. */
-export const stepsFor = (length: number, { step, before }: ShopStep): number => Math.ceil((length + before) / step);

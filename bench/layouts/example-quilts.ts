@@ -3,9 +3,9 @@
 
 import type { FabricPlan, QuiltPlan } from '#craft';
 import { scaledJobFor, shopStepFor } from '#craft/cutting';
-import type { IntegerSolver } from '#craft/strips';
+import { type IntegerSolver, stepsFor } from '#craft/strips';
 import { msText, ofText, printTable, shareText } from '../table.ts';
-import { stepsFor, stripCourse } from './engine.ts';
+import { stripCourse } from './engine.ts';
 import { median } from './measure.ts';
 
 /** Each kind lies the way that takes less. */

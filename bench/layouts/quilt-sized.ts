@@ -1,9 +1,9 @@
 // How near the bound do layouts of one quilt's cloth come, how soon, and how often is the purchase proven least? Seeded
 // problems of three sizes, of borders and of kits, beside the plain ways in the same run.
 
-import type { Cutting, IntegerSolver, Job, ShopStep, StripsFound } from '#craft/strips';
+import { type Cutting, type IntegerSolver, type Job, type ShopStep, type StripsFound, stepsFor } from '#craft/strips';
 import { msText, ofText, printTable, shareText } from '../table.ts';
-import { plainLengths, stepsFor, stripCourse } from './engine.ts';
+import { plainLengths, stripCourse } from './engine.ts';
 import { type Course, gapOf, mean, median } from './measure.ts';
 import { borderProblem, kitProblem, quiltClasses, quiltProblem, shopStep, type Turning } from './problems.ts';
 

@@ -1,7 +1,7 @@
 export type { StripWay } from './angled.ts';
 export { type ChosenWay, chooseWays, stripsFor } from './angled-choice.ts';
 export { straightOnEdge } from './angled-grain.ts';
-export { mostInRow, type Row, rowLength, rowOutlines } from './angled-row.ts';
+export { type Row, rowOutlines } from './angled-row.ts';
 export { amountToBuy, lengthHeld, neededFor, type Purchase, type PurchaseTask, shopStepFor, unitsIn } from './buy.ts';
 export { type CheckTask, checkLayout, type LayoutFault } from './check-layout.ts';
 export type * from './cloth.ts';

@@ -1,2 +1,2 @@
-export { fewPieces, fewPiecesWithin, mostPairs } from './few-pieces.ts';
+export { fewPieces, fewPiecesWithin } from './few-pieces.ts';
 export { type FewSheets, fewPiecesOnSheets, type Sheet, type SheetsTask, type SheetUse } from './sheets.ts';
