@@ -308,6 +308,23 @@ describe('the workroom', () => {
     await context.close();
   });
 
+  it('says a problem at its place in the maker’s words, keeps the last good drawing, and lets go of it when mended', async () => {
+    const { page, context } = await opened.page();
+    await openDemo(page, opened.numeric);
+    await page.getByRole('textbox', { name: /^Outer border/ }).fill('1/64');
+    await page.keyboard.press('Enter');
+    const problems = page.getByRole('region', { name: 'Problems' });
+    await problems.getByText('Outer border').first().waitFor();
+    await problems
+      .getByText(/Make it wider/)
+      .first()
+      .waitFor();
+    assert.ok(await page.getByRole('listbox', { name: /^The quilt/ }).isVisible());
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await problems.waitFor({ state: 'detached' });
+    await context.close();
+  });
+
   it('shows inches as centimetres and leaves what is stored alone', async () => {
     const { page, context } = await opened.page();
     await openDemo(page, opened.local);

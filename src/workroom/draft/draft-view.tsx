@@ -1,5 +1,6 @@
 // Draft: one block in the middle, how it is given at the right, all blocks of the quilt below.
 import { useCallback, useEffect, useMemo, useState } from 'react';
+import type { QuiltDocument } from '#craft/design';
 import { type Command, useCommands } from '#workroom/commands';
 import type { BlockAnswer } from '#workroom/compute';
 import { DrawingView, sceneOfBlock } from '#workroom/drawing';
@@ -104,7 +105,7 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
                 />
               </label>
               {state?.reply?.ok === false ? (
-                <Problems problems={state.reply.problems} more={state.reply.more} />
+                <Problems problems={state.reply.problems} more={state.reply.more} document={only(document, block)} />
               ) : (
                 <Verdict answer={good} uses={usesOf(document, block.id)} />
               )}
@@ -154,6 +155,9 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
     </div>
   );
 };
+
+/** A block by itself is the first of its document. */
+const only = (document: QuiltDocument, block: Block): QuiltDocument => ({ ...document, blocks: [block] });
 
 const own = (draft: { readonly blocks: Block[] }, id: string): Block => {
   const found = draft.blocks.find((one) => one.id === id);

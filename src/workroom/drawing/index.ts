@@ -2,6 +2,15 @@
 
 export { DrawingView } from './drawing-view.tsx';
 export type { Scene, Thing } from './scene.ts';
-export { patchOfKey, placeOfKey, type SizeWords, sceneOfBlock, sceneOfQuilt, stripOfKey } from './scenes.ts';
+export {
+  patchOfKey,
+  placeKey,
+  placeOfKey,
+  type SizeWords,
+  sceneOfBlock,
+  sceneOfQuilt,
+  stripKey,
+  stripOfKey,
+} from './scenes.ts';
 export { sceneOfCollected } from './scenes-collected.ts';
 export { SmallPicture } from './small-picture.tsx';

@@ -50,7 +50,7 @@ export const sceneOfQuilt = (picture: QuiltPicture, sizeWords: SizeWords): Scene
   };
 };
 
-const placeKey = (place: number): string => `block ${place}`;
+export const placeKey = (place: number): string => `block ${place}`;
 /** @returns null where the key is of no placed block */
 export const placeOfKey = (key: string | null): number | null => {
   const found = /^block (\d+)$/.exec(key ?? '');
@@ -61,7 +61,7 @@ const patchKey = (patch: number): string => `patch ${patch}`;
 /** @returns NaN where the key is of no patch */
 export const patchOfKey = (key: string): number => Number(/^patch (\d+)$/.exec(key)?.[1] ?? Number.NaN);
 
-const stripKey = (strip: number): string => `strip ${strip}`;
+export const stripKey = (strip: number): string => `strip ${strip}`;
 /** @returns null where the key is of no strip */
 export const stripOfKey = (key: string | null): number | null => {
   const found = /^strip (\d+)$/.exec(key ?? '');

@@ -71,6 +71,11 @@ export const QuiltFrame = ({ desk, stop, children }: QuiltFrameOf) => {
     [desk.id, document, editing, edit, plan.lastGood, problems, words],
   );
 
+  const first = problems[0]?.what;
+  useEffect(() => {
+    if (first !== undefined) say(first);
+  }, [first, say]);
+
   const undoing = editing.steps[editing.done - 1]?.what;
   const redoing = editing.steps[editing.done]?.what;
   const undo = useCallback(() => {
@@ -173,9 +178,10 @@ export const QuiltFrame = ({ desk, stop, children }: QuiltFrameOf) => {
           </h1>
           {keeping.state === 'parted' && <Parted desk={desk} />}
           {problems.length > 0 && (
-            <section className="notice" aria-label="Problems">
+            // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, and keys must be able to scroll it
+            <section className="notice" aria-label="Problems" tabIndex={0}>
               <h2>This cannot be sewn as it stands</h2>
-              <Problems problems={problems} more={plan.reply?.ok === false ? plan.reply.more : 0} />
+              <Problems problems={problems} more={plan.reply?.ok === false ? plan.reply.more : 0} document={document} />
             </section>
           )}
           {children}

@@ -2,7 +2,7 @@
 import { useCallback, useMemo } from 'react';
 import { type Command, useCommands } from '#workroom/commands';
 import { ClothField, LengthField } from '#workroom/fields';
-import { useQuilt } from '#workroom/room';
+import { borderWords, useQuilt } from '#workroom/room';
 import type { Top } from './top-edits.ts';
 
 type Border = NonNullable<Top['borders']>[number];
@@ -52,7 +52,7 @@ export const BorderFields = () => {
               <>
                 <div className="pair">
                   <LengthField
-                    label={borderName(index, borders.length)}
+                    label={borderWords(index + 1, borders.length)}
                     value={border.width}
                     unit={unit}
                     onChange={(written) => change(index, (draft) => void Object.assign(draft, { width: written }))}
@@ -95,14 +95,14 @@ export const BorderFields = () => {
               </>
             ) : (
               <p>
-                {borderName(index, borders.length)}, pieced of{' '}
+                {borderWords(index + 1, borders.length)}, pieced of{' '}
                 {blocks.find(({ id }) => id === border.pieced.block)?.title ?? border.pieced.block}
               </p>
             )}
             <button
               type="button"
               className="word-key"
-              aria-label={`Take out: ${borderName(index, borders.length)}`}
+              aria-label={`Take out: ${borderWords(index + 1, borders.length)}`}
               onClick={() => edit('Take a border out', (draft) => void draft.top.borders?.splice(index, 1))}
             >
               Take out
@@ -117,10 +117,4 @@ export const BorderFields = () => {
       )}
     </section>
   );
-};
-
-const borderName = (index: number, count: number): string => {
-  if (count === 1) return 'Border';
-  if (index === 0) return 'Inner border';
-  return index === count - 1 ? 'Outer border' : `Border ${index + 1}`;
 };

@@ -1,7 +1,8 @@
 // Set: the quilt in the middle, what is chosen and the top at the right, arrangements below.
 import { useCallback, useEffect, useMemo, useState } from 'react';
 import { type Command, useCommands } from '#workroom/commands';
-import { DrawingView, placeOfKey, sceneOfQuilt } from '#workroom/drawing';
+import type { QuiltPicture } from '#workroom/compute';
+import { DrawingView, placeKey, placeOfKey, sceneOfQuilt, stripKey } from '#workroom/drawing';
 import { useQuilt, useRoom } from '#workroom/room';
 import { Arrangements } from './arrangements.tsx';
 import { BorderFields } from './border-fields.tsx';
@@ -45,7 +46,7 @@ export const SetView = () => {
     ),
   );
 
-  const lit = useMemo(() => litKeys(problems, picture?.placed ?? []), [problems, picture]);
+  const lit = useMemo(() => litKeys(problems, picture), [problems, picture]);
   return (
     <div className="view-parts">
       <div className="stage">
@@ -74,17 +75,19 @@ export const SetView = () => {
   );
 };
 
-/** Blocks of the drawing that a problem names by their place in the rows. */
-const litKeys = (
-  problems: readonly { readonly where: string }[],
-  placed: readonly { readonly cell: readonly [number, number] | null }[],
-): readonly string[] =>
-  problems.flatMap(({ where }) => {
-    const found = /^\/top\/rows\/(\d+)(?:\/(\d+))?/.exec(where);
-    if (found === null) return [];
-    return placed.flatMap(({ cell }, place) =>
-      cell !== null && cell[0] === Number(found[1]) && (found[2] === undefined || cell[1] === Number(found[2]))
-        ? [`block ${place}`]
-        : [],
-    );
-  });
+/** What of the drawing a problem names: blocks by their place in the rows, or by what they are; strips by where they come from. */
+const litKeys = (problems: readonly { readonly where: string }[], picture: QuiltPicture | null): readonly string[] =>
+  picture === null ? [] : problems.flatMap(({ where }) => [...litBlocks(where, picture), ...litStrips(where, picture)]);
+
+const litBlocks = (where: string, { placed }: QuiltPicture): readonly string[] => {
+  const found = /^\/top\/rows\/(\d+)(?:\/(\d+))?/.exec(where);
+  if (found === null) return [];
+  return placed.flatMap(({ cell }, place) =>
+    cell !== null && cell[0] === Number(found[1]) && (found[2] === undefined || cell[1] === Number(found[2]))
+      ? [placeKey(place)]
+      : [],
+  );
+};
+
+const litStrips = (where: string, { strips }: QuiltPicture): readonly string[] =>
+  strips.flatMap(({ path }, strip) => (where === path || where.startsWith(`${path}/`) ? [stripKey(strip)] : []));
