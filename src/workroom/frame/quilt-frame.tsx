@@ -16,7 +16,8 @@ import {
   usePreferences,
   useRoom,
 } from '#workroom/room';
-import type { Desk } from '#workroom/store';
+import { type Desk, titleOf } from '#workroom/store';
+import { beginQuilt } from './beginning.ts';
 import { documentFile, saveFile } from './files.ts';
 import { JobLine } from './job-line.tsx';
 import { keepingWords, Parted } from './keeping-line.tsx';
@@ -125,9 +126,23 @@ export const QuiltFrame = ({ desk, stop, children }: QuiltFrameOf) => {
             saveFile(name, content);
           },
         },
+        {
+          id: 'copy quilt',
+          part: 'Quilt',
+          words: 'Make a copy of the quilt',
+          run: () => {
+            const { document: own } = desk.state().editing;
+            const copy = { ...own, title: `${titleOf(own)}, a copy` };
+            // where it cannot be kept, the line above says so of this quilt too
+            void beginQuilt(store, copy).then(
+              (made) => go(quiltAddress(made, 'set')),
+              () => say('The copy could not be kept'),
+            );
+          },
+        },
         { id: 'print', part: 'Quilt', words: 'Print the pattern', keys: ['Mod+P'], run: () => setPrinting(true) },
       ],
-      [desk, editing, undoing, redoing, undo, redo],
+      [desk, editing, undoing, redoing, undo, redo, store, say],
     ),
   );
 
