@@ -25,7 +25,7 @@ export interface LayoutBudget {
 
 export const defaultBudget: LayoutBudget = { steps: 36 };
 
-/** Where a step of the shop less is still open, the budget is spent so many times over at most. Our own figure. */
+/** Where a step of the shop less is still open, a search with the solver spends its budget so many times at most. Our own figure. */
 const patience = 5;
 
 export interface LayoutTask {
@@ -89,7 +89,9 @@ const searched = (scaled: ScaledJob, { budget, solver, shop }: LayoutTask): Foun
     solver: solver ?? null,
   });
   search.advance(budget.steps);
-  for (let again = 1; again < patience && isPurchaseOpen(search.found(), scaledShop); again++)
+  // without the solver the answer is wanted soon
+  const times = solver ? patience : 1;
+  for (let again = 1; again < times && isPurchaseOpen(search.found(), scaledShop); again++)
     search.advance(budget.steps);
   const { strips, length: found, bound, boundKind } = search.found();
   // a search that was led a few steps only may have looked for a layout alone

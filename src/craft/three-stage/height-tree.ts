@@ -61,7 +61,7 @@ export const heightTreeFor = (of: {
   };
 
   function* advance({ longest, retries }: Advance): Generator<void, WholeStrips | null, void> {
-    const part = (retries === 'later' ? lowestOf(open.filter(isSplit)) : null) ?? lowestOf(open);
+    const part = lowestOf(retries === 'later' ? open.filter(isSplit) : open);
     if (part === null) return null;
     if (part.bound > longest || 'whole' in part) takeOut(open, part);
     if (part.bound > longest) closed = Math.min(closed, part.bound);
@@ -101,7 +101,7 @@ export const heightTreeFor = (of: {
 };
 
 /** Of one set of heights, each with more effort than the one before. */
-const mostTries = 4;
+const mostTries = 2;
 
 /** Without those that follow from others. */
 const tellingOf = (limits: readonly Limit[]): readonly Limit[] =>
