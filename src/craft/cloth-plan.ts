@@ -42,6 +42,8 @@ export interface ClothSearch {
   /** Steps of layout search a cloth; 0: level heuristics only. */
   readonly steps: number;
   readonly solver: IntegerSolver | null;
+  /** Where only what has to be bought is of interest, and not how it is cut. */
+  readonly until?: 'purchase';
 }
 
 export type Natures = ReadonlyMap<string, ClothNature>;
@@ -317,6 +319,7 @@ const onFold = (of: {
   const { laid, quilt } = of;
   // a motif is looked for with the cloth opened
   if ('sheets' in laid || laid.motifs !== undefined) return { laid, fold: null };
+  if (of.search.until === 'purchase' && !quilt.onFold) return { laid, fold: null };
   const search = quilt.onFold ? of.search : { steps: Math.min(2, of.search.steps), solver: null };
   return layOnFold({
     ...of,
@@ -375,7 +378,8 @@ export const laidFor = (
 ): FabricPlan['laid'] => layDemands({ ...of, demands: demandsOf(of.lines) });
 
 export const layDemands = ({ nature, search, demands, easing, shop }: Laying): FabricPlan['laid'] => {
-  const how = { demands, budget: { steps: search.steps }, ...(search.solver ? { solver: search.solver } : {}) };
+  const { solver, ...budget } = search;
+  const how = { demands, budget, ...(solver ? { solver } : {}) };
   if (nature.stock !== undefined) return onSmallerSheets(planSheets({ sheets: nature.stock, ...how }), nature.stock);
   const { repeat } = nature;
   if (repeat !== undefined && demands.some(({ motif, count }) => motif && count > 0)) {

@@ -21,6 +21,8 @@ import { type ScaledJob, scaledJobFor, widerThanCloth } from './kinds.ts';
 /** How hard to search: layouts made beyond the plain heuristics. Steps, not seconds: the same input gives the same layout. */
 export interface LayoutBudget {
   readonly steps: number;
+  /** Goes no further than it takes to tell what has to be bought, where `shop` is given; else on to the least length. */
+  readonly until?: 'purchase';
 }
 
 export const defaultBudget: LayoutBudget = { steps: 36 };
@@ -55,7 +57,8 @@ export const planLayout = (task: LayoutTask): LaidOut => {
   if (wide.length > 0) throw new RangeError(`pieces wider than the cloth: demands ${wide.join(', ')}`);
   const scaled = scaledJobFor({ width, demands, turning: 'as-demanded' });
   const free = searched(scaled, task);
-  const best = isLeast(free) || !scaled.job.kinds.some((k) => k.mayTurn) ? free : shorter(free, fixed(task));
+  const isSettled = task.budget.until === 'purchase' ? !free.isOpen : isLeast(free);
+  const best = isSettled || !scaled.job.kinds.some((k) => k.mayTurn) ? free : shorter(free, fixed(task));
   const { easing = null } = task;
   // what costs more than the search itself is left out where no search is wanted
   const solver = task.budget.steps > 0 ? (task.solver ?? null) : null;
@@ -76,6 +79,8 @@ interface Found {
   /** Whole units of the job. */
   readonly bound: number;
   readonly boundKind: BoundKind;
+  /** Whether a step of the shop less is neither found nor ruled out. */
+  readonly isOpen: boolean;
 }
 
 const searched = (scaled: ScaledJob, { budget, solver, shop }: LayoutTask): Found => {
@@ -88,17 +93,19 @@ const searched = (scaled: ScaledJob, { budget, solver, shop }: LayoutTask): Foun
     shop: scaledShop,
     solver: solver ?? null,
   });
-  search.advance(budget.steps);
+  const isOpen = (): boolean => isPurchaseOpen(search.found(), scaledShop);
+  const atLeast = budget.until === 'purchase' && scaledShop !== null ? 0 : budget.steps;
+  search.advance(atLeast);
   // without the solver the answer is wanted soon
-  const times = solver ? patience : 1;
-  for (let again = 1; again < times && isPurchaseOpen(search.found(), scaledShop); again++)
-    search.advance(budget.steps);
+  const atMost = budget.steps * (solver ? patience : 1);
+  for (let steps = atLeast; steps < atMost && isOpen() && !search.isDone(); steps++) search.advance(1);
   const { strips, length: found, bound, boundKind } = search.found();
   // a search that was led a few steps only may have looked for a layout alone
   const area = bound < found ? lowerBoundFor(job, found) : 0;
   return {
     scaled,
     strips: withoutSurplus(job, strips),
+    isOpen: isOpen(),
     ...(area > bound ? { bound: area, boundKind: 'area' } : { bound, boundKind }),
   };
 };

@@ -158,7 +158,7 @@ const purchaseUnder = (cloth: FabricPlan, trial: Trial, { plan, search }: Change
 
 const purchaseAs = (cloth: FabricPlan, trial: Trial, { plan, search }: ChangesTask): ClothPurchase | null => {
   const { as = {}, turning = 'as-they-may' } = trial;
-  return recut({ plan, fabric: cloth.id, as, turning, search })?.buy ?? null;
+  return recut({ plan, fabric: cloth.id, as, turning, search: { ...search, until: 'purchase' } })?.buy ?? null;
 };
 
 /** How much cloth is commonly said to shrink in the wash: common practice, no source. */
