@@ -27,7 +27,7 @@ export interface LayoutBudget {
 
 export const defaultBudget: LayoutBudget = { steps: 36 };
 
-/** Where a step of the shop less is still open, a search with the solver spends its budget so many times at most. Our own figure. */
+/** Where a step of the shop less is still open, the budget is spent so many times over at most. Our own figure. */
 const patience = 5;
 
 export interface LayoutTask {
@@ -96,8 +96,8 @@ const searched = (scaled: ScaledJob, { budget, solver, shop }: LayoutTask): Foun
   const isOpen = (): boolean => isPurchaseOpen(search.found(), scaledShop);
   const atLeast = budget.until === 'purchase' && scaledShop !== null ? 0 : budget.steps;
   search.advance(atLeast);
-  // without the solver the answer is wanted soon
-  const atMost = budget.steps * (solver ? patience : 1);
+  // a purchase asked for without the solver is wanted soon
+  const atMost = budget.steps * (budget.until === 'purchase' && !solver ? 1 : patience);
   for (let steps = atLeast; steps < atMost && isOpen() && !search.isDone(); steps++) search.advance(1);
   const { strips, length: found, bound, boundKind } = search.found();
   // a search that was led a few steps only may have looked for a layout alone
