@@ -62,7 +62,8 @@ test('the text of the pattern names every cloth and every check size of the log 
 test('the check squares of a page with templates measure 1 in and 2.5 cm within 0.2 %', async () => {
   const file = await printed(quilt({ blocks: [drawnBlock('attic_window', 4)], top: setOf('attic_window') }), 'a4');
   try {
-    const page = 1 + pagesOf(file).findIndex((text) => text.includes('Measure the two squares'));
+    const page = 1 + pagesOf(file).findIndex((text) => text.includes('Measure both squares'));
+    assert.notEqual(page, 0, 'a page with check squares');
     const dpi = 600;
     const { width, height, at } = await rastered(file, page, dpi);
     const inkRuns = (y: number): readonly { from: number; to: number }[] => {
