@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { gauge } from './gauge.ts';
+import { textWidthPt } from './ink.ts';
 import { drawTiles } from './tiles.ts';
 
 const whole = gauge({ marks: [2.5, 3.5, 4.5, 5.5, 8.5].map((at) => ({ at, text: `${at} in: 1, 2, 3` })), scale: 72 });
@@ -29,4 +30,26 @@ test('the diamonds of a gauge stand below its labels, clear of each other', () =
     `${tops} under ${lowest}`,
   );
   assert.ok(Math.abs((tops[1] ?? 0) - (tops[0] ?? 0)) > 12);
+});
+
+test('no mark of a gauge runs through a label', () => {
+  // the check sizes of a basket block: close marks under long lists of steps
+  const marks = [
+    { at: 1.5, text: '1½ in: 1 to 6, 9, 12' },
+    { at: 2.5, text: '2½ in: 2, 5' },
+    { at: 3.5, text: '3½ in: 3, 6, 7, 8' },
+    { at: 4.5, text: '4½ in: 4, 8, 10, 11' },
+    { at: 4.875, text: 'about 4⅞ in: 9, 12' },
+    { at: 5.5, text: '5½ in: 11, 13, 14' },
+  ];
+  const { parts, labels } = gauge({ marks, scale: 72 });
+  const lines = parts.flatMap((part) =>
+    [...part.matchAll(/d="M([\d.]+) ([\d.]+)V([\d.]+)"/g)].map(([, x, from, to]) => [x, from, to].map(Number)),
+  );
+  assert.equal(lines.length, marks.length + 1);
+  for (const { text, x, y, sizePt } of labels) {
+    const half = textWidthPt(text, sizePt) / 2;
+    for (const [line = 0, from = 0, to = 0] of lines)
+      assert.ok(Math.abs(line - x) > half || y + sizePt / 2 < from || y - sizePt / 2 > to, `${line} through ${text}`);
+  }
 });

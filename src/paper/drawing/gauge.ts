@@ -21,13 +21,14 @@ const footPt = 32;
 export const gauge = (of: { readonly marks: readonly GaugeMark[]; readonly scale: number }): WholeDrawing => {
   const marks = of.marks.toSorted((a, b) => a.at - b.at);
   const long = (marks.at(-1)?.at ?? 0) * of.scale;
-  // a label stands to the left of its mark, in the first row that has room for it
+  // a label stands to the left of its mark, in the first row where it meets no mark before: a mark runs down to its row
   const ends: number[] = [];
   const placed = marks.map((mark) => {
     const x = padPt + mark.at * of.scale;
     const from = x - 3 - textWidthPt(mark.text, sizePt);
     const free = ends.findIndex((end) => end < from);
     const row = free < 0 ? ends.length : free;
+    ends.fill(x, 0, row);
     ends[row] = x;
     return { ...mark, x, row };
   });
