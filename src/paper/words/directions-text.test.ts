@@ -111,6 +111,17 @@ test('several cuts of one strip are numbered: narrowing, piles and trimming amon
   );
 });
 
+test('pieces of one width in a pile are trimmed together, and all are named', () => {
+  const pieces = [piece(5, 3, 1), piece(4, 2, 1), piece(4, 1, 1)];
+  const laid = strip(6, [[5, [5, 3, 0], [4, 2, 1], [4, 1, 2]]]);
+  const { parts } = directionsFor({ laid, allowances: null, unit: 'in' });
+  const [height] = directionTexts(parts, writing(pieces));
+  assert.equal(
+    height?.strips[0]?.text,
+    'From it sub-cut 1 part 5 in wide and from it cut 1 rectangle 5 × 3 in (B1), 1 rectangle 4 × 2 in (B2) and 1 rectangle 4 × 1 in (B3), B2 and B3 trimmed to 4 in wide.',
+  );
+});
+
 test('the fold is told once, then what is cut of it, then that the cloth is opened', () => {
   const pieces = [piece(20, 4, 1), piece(5, 2, 2)];
   const onFold = directionsFor({

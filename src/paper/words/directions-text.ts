@@ -128,11 +128,24 @@ const cutText = (cut: StripCut, writing: Writing): string => {
   if (isPlain) return `sub-cut ${piecesText(run as PartRun, cut.count, writing)}`;
   const parts = `sub-cut ${counted(cut.count, 'part')} ${writing.length(cut.width)} wide`;
   const each = cut.count === 1 ? 'from it' : 'from each';
-  return `${parts} and ${each} cut ${inWords(cut.runs.map((one) => runText(one, writing)))}`;
+  return `${parts} and ${each} cut ${inWords(cut.runs.map((run, i) => runText(run, trimmedBy(cut.runs, i), writing)))}`;
 };
 
-const runText = (run: PartRun, writing: Writing): string =>
-  `${piecesText(run, run.count, writing)}${run.trimmed ? `, trimmed to ${writing.length(run.cut[0])} wide` : ''}`;
+const runText = (run: PartRun, trimmed: readonly PartRun[], writing: Writing): string => {
+  const pieces = piecesText(run, run.count, writing);
+  if (trimmed.length === 0) return pieces;
+  const which = trimmed.length === 1 ? '' : `${inWords(trimmed.map(({ of }) => writing.mark(of)))} `;
+  return `${pieces}, ${which}trimmed to ${writing.length(run.cut[0])} wide`;
+};
+
+/** The runs that one stroke along them trims, where this is the last of them; else none. */
+const trimmedBy = (runs: readonly PartRun[], last: number): readonly PartRun[] => {
+  const isAsWide = (run: PartRun | undefined) => run?.cut[0] === runs[last]?.cut[0];
+  const next = runs[last + 1];
+  const first = runs.findLastIndex((run, i) => i <= last && run.trimmed);
+  if (first < 0 || !isAsWide(runs[first]) || (isAsWide(next) && !next?.trimmed)) return [];
+  return runs.slice(first, last + 1);
+};
 
 /** "16 squares 2½ in (B2)": the size as in the list of pieces, across and along. */
 const piecesText = ({ of }: PartRun, count: number, writing: Writing): string => {
