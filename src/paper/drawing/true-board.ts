@@ -1,6 +1,6 @@
 // The board of a block at true size: every piece as it is cut, allowance and all, in its place and clear of the others, so that
 // the cut pieces can be laid on it.
-import type { BlockPlan } from '#craft';
+import type { BlockPlan, PlannedPatch } from '#craft';
 import { at, boxOf, grown, type Polygon } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
@@ -23,7 +23,7 @@ export const trueBoard = (of: {
   /** Points a unit at true scale. */
   readonly scale: number;
 }): WholeDrawing => {
-  const { block, signs, scale } = of;
+  const { block, scale } = of;
   const places = block.patches.map(({ points }) => points);
   const clear = clearPt / scale / 2;
   const moved = movedApart({
@@ -56,9 +56,17 @@ export const trueBoard = (of: {
     labels: labelsInside(
       laid.map(({ seam }, i) => {
         const patch = block.patches[i];
-        const letter = patch === undefined ? '' : signOf(signs, patch.fabric).letter;
-        return { text: `${patch?.piece ?? ''} · ${letter}`, outline: seam, fill: ink };
+        return { text: patch === undefined ? '' : labelOf(patch, of), outline: seam, fill: ink };
       }),
     ),
   };
+};
+
+/** "B · A": the piece and the letter of its cloth; "B" alone of a scrappy piece, whose cloth changes from block to block. */
+const labelOf = (
+  { piece, fabric }: PlannedPatch,
+  { block, signs }: { readonly block: BlockPlan; readonly signs: ClothSigns },
+): string => {
+  const isScrappy = block.pieces.some(({ label, fabrics }) => label === piece && fabrics.length > 1);
+  return isScrappy ? piece : `${piece} · ${signOf(signs, fabric).letter}`;
 };

@@ -24,6 +24,8 @@ export interface ClothCutting extends Swatch {
   readonly buy: string;
   /** Not of cloth between selvages. */
   readonly inSheets: boolean;
+  /** Some pieces lie the other way than their list has them. */
+  readonly isTurned: boolean;
   readonly directions: ClothDirectionsText;
   readonly pieces: readonly {
     readonly mark: string;
@@ -67,6 +69,7 @@ export const cuttingCharts = (of: {
         ...swatch,
         buy: boughtText(of.plan, fabric),
         inSheets: fabric.buy.unit === 'sheets',
+        isTurned: hasTurned(fabric),
         directions: directionsOf(chart),
         pieces: fabric.pieces.map((piece, index) => ({
           mark: cutMark(sign.letter, index),
@@ -79,6 +82,12 @@ export const cuttingCharts = (of: {
       },
     ];
   });
+
+const hasTurned = (fabric: FabricPlan): boolean =>
+  [...cutBefore(fabric), { directions: fabric.directions }]
+    .flatMap(({ directions }) => directions.parts)
+    .flatMap(({ heights }) => heights.flatMap(({ patterns }) => patterns.flatMap(({ cuts }) => cuts)))
+    .some((cut) => cut.cut === 'parts' && cut.runs.some((run) => run.turned && run.cut[0] !== run.cut[1]));
 
 const sizeText = (piece: ClothPiece, plan: QuiltPlan): string =>
   piece.cut[0] === piece.cut[1]

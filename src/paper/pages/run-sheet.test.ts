@@ -25,3 +25,11 @@ test('each unit is sewn once beforehand, and what it takes is counted from all o
   const pieces = sheet.cut.reduce((sum, { count }) => sum + Number(count), 0);
   assert.ok(pieces > 9, `${pieces}`);
 });
+
+test('a scrappy piece is no one cloth: its board is the first of the top, and the list says so', () => {
+  const colourings = { default: { light: 'oat', dark: ['bark', 'brick'] } };
+  const blocks = [{ ...nine, colourings }];
+  const scrappy = planOf(documentOf({ blocks, top: { rows: [[{ block: 'nine' }, { block: 'nine' }]] } }));
+  const [first] = runSheets({ plan: scrappy, signs: clothSignsFor(scrappy), album: new Map() });
+  assert.deepEqual(first?.cut.map(({ cloth }) => cloth === 'scrappy').sort(), [false, true]);
+});

@@ -1,11 +1,11 @@
 // The educator's run sheet for a block: what lies on the table, which units are sewn beforehand, and step by step what is
 // shown, measured and said. Minutes are our own estimate, as all minutes of a plan.
-import type { BlockPlan, PlannedStep, QuiltPlan } from '#craft';
+import type { BlockPlan, PlannedPiece, PlannedStep, QuiltPlan } from '#craft';
 import { lessonMinutesOf } from '#craft/finishing';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { entryTitle } from '#paper/cutting';
-import { drawBoard } from '#paper/drawing';
+import { asFirstPlaced, drawBoard } from '#paper/drawing';
 import { checkSize } from '#paper/lengths';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
@@ -63,7 +63,12 @@ const runSheetOf = (of: SheetsOf, block: BlockPlan, place: number): RunSheet => 
     board: shown(
       album,
       `run-${place}-board`,
-      drawBoard({ block, signs, fitPt: [columnPt, 106], alt: `The board of ${title}, as it lies before the class.` }),
+      drawBoard({
+        block: asFirstPlaced(plan, block),
+        signs,
+        fitPt: [columnPt, 106],
+        alt: `The board of ${title}, as it lies before the class.`,
+      }),
     ),
     table: [
       `The board of one ${title} laid out, every piece with its label, and one more set cut to sew from.`,
@@ -85,7 +90,7 @@ const runSheetOf = (of: SheetsOf, block: BlockPlan, place: number): RunSheet => 
         : [
             {
               label: piece.label,
-              cloth: `${signOf(signs, piece.fabric).letter} · ${briefName(signOf(signs, piece.fabric).name)}`,
+              cloth: clothText(signs, piece),
               cut: cutText(piece, plan),
               count: String(count),
             },
@@ -99,6 +104,12 @@ const runSheetOf = (of: SheetsOf, block: BlockPlan, place: number): RunSheet => 
       minutes: String(minutes[i]),
     })),
   };
+};
+
+/** "B · Oat"; a scrappy piece may be cut from any cloth of its list. */
+const clothText = (signs: ClothSigns, { fabric, fabrics }: PlannedPiece): string => {
+  const { letter, name } = signOf(signs, fabric);
+  return fabrics.length > 1 ? 'scrappy' : `${letter} · ${briefName(name)}`;
 };
 
 /** To look at the quilt, the board and the cut pieces together. */

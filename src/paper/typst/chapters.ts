@@ -8,7 +8,8 @@ export const chaptersTypst = `
   for cut in d.cuts {
     block(above: 10pt, below: 6pt, sticky: true, strong(cut.lead))
     for s in cut.strips {
-      block(above: 6pt, below: 6pt, grid(columns: (16pt, 1fr), row-gutter: 5pt, text(fill: soft, s.number), s.text,
+      // a strip's cuts stay together, unless they are many
+      block(above: 6pt, below: 6pt, breakable: s.cuts.len() > 8, grid(columns: (16pt, 1fr), row-gutter: 5pt, text(fill: soft, s.number), s.text,
         ..s.cuts.map(c => ([], grid(columns: (24pt, 1fr), text(fill: soft, c.number), c.text))).flatten()))
     }
   }
@@ -51,10 +52,11 @@ export const chaptersTypst = `
   #if lesson { par[For the blocks of this lesson alone: its amounts and marks are its own, and differ from those of the whole pattern.] }
   #if how { par({
     let parts = [lay it as drawn, and cut across it from left to right: that is to sub-cut. A part is a length of a strip that is cut again.]
+    let turned = if charts.any(c => c.isTurned) [; where a piece is cut turned, the directions give its size as it lies]
     if charts.any(c => not c.inSheets) {
-      [Press the cloth, fold it selvage to selvage so that the fold hangs straight, and cut one end square to the fold. A strip is cut from selvage to selvage; cut its selvages off, #parts Sizes are across the cloth, then along its selvages.]
+      [Press the cloth, fold it selvage to selvage so that the fold hangs straight, and cut one end square to the fold. A strip is cut from selvage to selvage; cut its selvages off, #parts Sizes are across the cloth, then along its selvages#turned.]
       if charts.any(c => c.inSheets) [ Of a sheet, square up a corner first; its strips are cut from side to side.]
-    } else [Press each sheet, and square up a corner of it. A strip is cut across the sheet from side to side; #parts Sizes are across the sheet, then along it.]
+    } else [Press each sheet, and square up a corner of it. A strip is cut across the sheet from side to side; #parts Sizes are across the sheet, then along it#turned.]
   }) }
   #if how { par[Cut in the order given: long and wide pieces first. Measure twice; keep pieces of one mark together with their mark.] }
   #for c in charts { chart(c, most) }

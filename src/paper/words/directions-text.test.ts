@@ -58,6 +58,26 @@ test('a strip that is a piece as it is stays whole', () => {
   ]);
 });
 
+test('a piece that is cut turned has its size as it lies: across, then along', () => {
+  // derived by hand: a strip 6 in high gives pieces of 6 × 2 in standing, 2 in of the strip each
+  const pieces = [{ ...piece(6, 2, 3), mayTurn: true }];
+  const upright = { cut: [length(2), length(6)], turned: true, of: 0, at: length(0) } as const;
+  const standing = [0, 2, 4].map((x) => ({ at: length(x), width: length(2), pieces: [upright] }));
+  const layout = {
+    width: length(40),
+    length: length(6),
+    strips: [{ at: length(0), height: length(6), parts: standing }],
+  };
+  const { parts } = directionsFor({
+    laid: { layout, bound: length(0), boundKind: 'area' },
+    allowances: null,
+    unit: 'in',
+  });
+  const [told] = directionTexts(parts, writing(pieces));
+  assert.equal(told?.lead, 'Cut 1 strip 6 in by the width of the cloth.');
+  assert.equal(told?.strips[0]?.text, 'From it sub-cut 3 rectangles 2 × 6 in (B1).');
+});
+
 /** One strip of the given parts: width, then pieces from the top as [across, along, place in the list]. */
 const strip = (
   height: number,

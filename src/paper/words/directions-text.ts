@@ -147,12 +147,13 @@ const trimmedBy = (runs: readonly PartRun[], last: number): readonly PartRun[] =
   return runs.slice(first, last + 1);
 };
 
-/** "16 squares 2½ in (B2)": the size as in the list of pieces, across and along. */
-const piecesText = ({ of }: PartRun, count: number, writing: Writing): string => {
+/** "16 squares 2½ in (B2)": the size as the pieces lie, across and along; one that is turned has it the other way in the list. */
+const piecesText = ({ of, turned }: PartRun, count: number, writing: Writing): string => {
   const piece = writing.pieces[of];
   if (piece === undefined) throw new Error(`the directions name a piece that the list lacks: ${of}`);
-  const isSquare = piece.cut[0] === piece.cut[1];
-  const size = isSquare ? writing.length(piece.cut[0]) : writing.size(piece.cut);
+  const [across, along] = piece.cut;
+  const isSquare = across === along;
+  const size = isSquare ? writing.length(across) : writing.size(turned ? [along, across] : [across, along]);
   const noun = piece.way ? 'strip' : isSquare ? 'square' : 'rectangle';
   return `${counted(count, noun)} ${size} (${writing.mark(of)})`;
 };
