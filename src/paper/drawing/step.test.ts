@@ -3,7 +3,7 @@ import { test } from 'node:test';
 import type { BlockPlan, PlannedStep } from '#craft';
 import { rational } from '#ground/exact';
 import { clothSignsFor } from '#paper/cloth';
-import { faultInIds, faultInXml, planOf, specimenDocument } from '#paper/specimen';
+import { documentOf, faultInIds, faultInXml, planOf, specimenDocument } from '#paper/specimen';
 import { drawBoard } from './board.ts';
 import { drawMachine } from './machine.ts';
 import { awayFrom } from './seam.ts';
@@ -45,6 +45,34 @@ test('every step has its pictures, well-formed and with its check size', () => {
         assert.equal(faultInIds(svg), null);
       }
       assert.ok(board.includes('\u00a0in</text>'));
+    }
+  }
+});
+
+test('no press arrow covers a letter where small pieces lie along the seam', () => {
+  const ladder = {
+    id: 'ladder',
+    from: 'jacobs-ladder',
+    size: '12',
+    colourings: { default: { light: 'oat', medium: 'brick', dark: 'bark' } },
+  };
+  const top = { set: 'straight', rows: [[{ block: 'ladder' }]] };
+  const [block] = planOf(documentOf({ blocks: [ladder], top })).blocks;
+  assert.ok(block && block.steps.length > 5);
+  for (const step of block.steps) {
+    const { svg } = drawStep({ ...common, block, step, fitPt: [142, 92] });
+    // a shaft, then the head from its tip
+    const shaft = /d="M([\d.]+) ([\d.]+)L[\d.]+ [\d.]+M([\d.]+) ([\d.]+)L/.exec(svg);
+    const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = (shaft ?? []).slice(1).map(Number);
+    const letters = [...svg.matchAll(/<text x="([\d.]+)" y="([\d.]+)"[^>]* font-size="(\d+)"[^>]*>([A-D])</g)];
+    assert.ok(shaft && letters.length > 1);
+    for (const [, x, base, size, letter] of letters) {
+      // capitals stand 0.66 of their size above the base line; none is wider than that
+      const middle = Number(base) - 0.33 * Number(size);
+      for (let share = 0; share <= 1; share += 0.1) {
+        const away = Math.hypot(x1 + (x2 - x1) * share - Number(x), y1 + (y2 - y1) * share - middle);
+        assert.ok(away > 0.33 * Number(size) + 1, `step ${step.number}: the arrow lies on ${letter}`);
+      }
     }
   }
 });

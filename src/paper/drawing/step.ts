@@ -9,7 +9,7 @@ import type { Ruler } from '#paper/lengths';
 import { checkLength } from '#paper/lengths';
 import { arrow, dimension } from './arrow.ts';
 import { textWidthPt, thread } from './ink.ts';
-import { drawLabels } from './label.ts';
+import { drawLabels, type Lettered, labelsInside } from './label.ts';
 import type { LaidPatch } from './patches.ts';
 import { drawPatches, patchLabels } from './patches.ts';
 import { awayFrom, awayFromLeg, firstLeg, patchAt } from './seam.ts';
@@ -71,6 +71,7 @@ export const drawStep = (of: StepPicture): Drawing => {
         apart,
         from: shiftFirst,
         into: step.pressTo === 1 ? second : first,
+        letters: labelsInside(patchLabels(laid, signs)),
       }),
       dimension({ from: { x: bounds.x, y: under }, to: { x: bounds.x + bounds.width, y: under }, text: across }),
       dimension({ from: { x: beside, y: bounds.y }, to: { x: beside, y: bounds.y + bounds.height }, text: down }),
@@ -102,8 +103,12 @@ const threadOutline = (laid: readonly LaidPatch[]): string => {
   return stroke(thread, 5.6) + stroke('#ffffff', 3);
 };
 
-/** From the seam into the part that the allowances are pressed toward; both ways when pressed open. */
-const pressArrow = (of: {
+/** Places along a seam, as shares of it, in the order they are tried: off its middle first, where labels stand. */
+const shares = [0.26, 0.74, 0.38, 0.62, 0.5] as const;
+/** Between an arrow and the middle of a letter. */
+const clearOfLettersPt = 6;
+
+interface PressArrow {
   readonly step: PlannedStep;
   readonly seam: Polygon;
   readonly away: Point;
@@ -111,16 +116,29 @@ const pressArrow = (of: {
   readonly from: Point;
   /** The part that the allowances are pressed toward. */
   readonly into: readonly LaidPatch[];
-}): string => {
+  readonly letters: readonly Lettered[];
+}
+
+/** From the seam into the part that the allowances are pressed toward; both ways when pressed open. Where it covers no letter, else where it comes least near to one. */
+const pressArrow = (of: PressArrow): string => {
+  const tried = shares.map((share) => {
+    const ends = arrowAt(of, share);
+    return { ends, clear: Math.min(clearOfLettersPt, ...of.letters.map((letter) => distance(letter, ends))) };
+  });
+  const most = Math.max(...tried.map(({ clear }) => clear));
+  const [from, to] = (tried.find(({ clear }) => clear === most) as (typeof tried)[number]).ends;
+  return arrow({ from, to, heads: of.step.pressTo === 'open' ? 'both' : 'one' });
+};
+
+const arrowAt = (of: PressArrow, share: number): readonly [from: Point, to: Point] => {
   const [a, b] = firstLeg(of.seam);
-  // off the middle of the seam, where labels stand
   const on = {
-    x: a.x + (b.x - a.x) * 0.26 + of.from.x + of.apart.x / 2,
-    y: a.y + (b.y - a.y) * 0.26 + of.from.y + of.apart.y / 2,
+    x: a.x + (b.x - a.x) * share + of.from.x + of.apart.x / 2,
+    y: a.y + (b.y - a.y) * share + of.from.y + of.apart.y / 2,
   };
   const reach = standOffPt / 2 + 7;
   const out = (by: number) => ({ x: on.x + of.away.x * by, y: on.y + of.away.y * by });
-  if (of.step.pressTo === 'open') return arrow({ from: out(-reach * 0.8), to: out(reach * 0.8), heads: 'both' });
+  if (of.step.pressTo === 'open') return [out(-reach * 0.8), out(reach * 0.8)];
   const toward = of.step.pressTo === 1 ? 1 : -1;
   // the tip stays in the part, however narrow that is
   const far = Math.max(
@@ -128,5 +146,13 @@ const pressArrow = (of: {
       outline.map(({ x, y }) => toward * ((x - on.x) * of.away.x + (y - on.y) * of.away.y)),
     ),
   );
-  return arrow({ from: out(-toward * (standOffPt / 2 - 1)), to: out(toward * Math.min(reach, far)), heads: 'one' });
+  return [out(-toward * (standOffPt / 2 - 1)), out(toward * Math.min(reach, far))];
+};
+
+/** Of a point from a line between two others. */
+const distance = (p: Point, [from, to]: readonly [Point, Point]): number => {
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  const share = ((p.x - from.x) * dx + (p.y - from.y) * dy) / (dx * dx + dy * dy);
+  const nearest = Math.min(1, Math.max(0, share));
+  return Math.hypot(p.x - from.x - dx * nearest, p.y - from.y - dy * nearest);
 };
