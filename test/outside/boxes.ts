@@ -69,3 +69,15 @@ export const overlapping = ({ words }: PageOfWords): readonly (readonly [Word, W
 /** Words that leave the page, or come nearer to its edge than printers reach (a quarter of an inch, common practice). */
 export const outside = ({ words, width, height }: PageOfWords): readonly Word[] =>
   words.filter(({ left, top, right, bottom }) => left < 18 || top < 18 || right > width - 18 || bottom > height - 18);
+
+/** Points from the page's lower edge to where its text ends and its foot with the page number begins. */
+const foot = 50;
+
+/** A colon at the end of a page's text: what it leads stands on the next page. */
+export const leadsAlone = ({ words, height }: PageOfWords): readonly Word[] => {
+  const text = words.filter(({ bottom }) => bottom < height - foot);
+  // after a word on its line, or on a line below it
+  const isAfter = (one: Word, word: Word): boolean =>
+    one.top > word.bottom - 3 || (one.bottom > word.top + 3 && one.left > word.right - 1);
+  return text.filter((word) => word.text.endsWith(':') && !text.some((one) => isAfter(one, word)));
+};

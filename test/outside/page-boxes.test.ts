@@ -1,11 +1,11 @@
-// No text lies on other text or leaves its page, no picture is cut off, no heading and no head of a table stands alone, in any
-// chapter of any example, on both papers.
+// No text lies on other text or leaves its page, no picture is cut off, no heading, no head of a table and no line that leads others
+// stands alone, in any chapter of any example, on both papers.
 
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { patternPages } from '#paper';
 import { cloths, planned, quilt, rectangle, setOf, type Written } from '../documents/documents.ts';
-import { outside, overlapping, wordsOf } from './boxes.ts';
+import { leadsAlone, outside, overlapping, wordsOf } from './boxes.ts';
 import { cutOff, drawnPages } from './drawn-lines.ts';
 import { partsOf } from './file-parts.ts';
 import { exampleFiles, planOf, printsOf, spoiled, whilePrinted } from './prints.ts';
@@ -19,6 +19,7 @@ const faultsIn = (file: { readonly path: string }): readonly string[] => {
     ...wordsOf(file).flatMap((page, i) => [
       ...overlapping(page).map(([a, b]) => `page ${i + 1}: "${a.text}" lies on "${b.text}" at ${a.left}, ${a.top}`),
       ...outside(page).map(({ text, left, top }) => `page ${i + 1}: "${text}" leaves the page at ${left}, ${top}`),
+      ...leadsAlone(page).map(({ text, top }) => `page ${i + 1}: "${text}" at ${top} is parted from what it leads`),
     ]),
     ...drawnPages(parts).flatMap((page, i) => cutOff(page).map((fault) => `page ${i + 1}: ${fault}`)),
     ...headingsAlone(tagged).map((one) => `${where(one)}: a heading stands alone`),
@@ -139,6 +140,7 @@ const faults: Readonly<Record<string, string>> = {
     '#image(bytes("<svg xmlns=\\"http://www.w3.org/2000/svg\\" width=\\"20\\" height=\\"20\\"><path d=\\"M5 5H25\\" stroke=\\"#000\\"/></svg>"), alt: "a line that is too long")',
   'is cut off': '#block(width: 90pt, height: 14pt, clip: true)[one\\ two\\ three\\ four]',
   'a heading stands alone': '== Alone\n#pagebreak()\nFar from it.',
+  'is parted from what it leads': '#pagebreak()\nFrom it, from left to right:\n#pagebreak()\nFar from it.',
   'the head of a table': '#table(columns: 1, table.header(repeat: false)[Head])',
 };
 

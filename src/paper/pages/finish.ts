@@ -172,7 +172,7 @@ const backing = (chapter: FinishOf): FinishPart => {
     heading: 'Backing',
     lines: [
       `The backing is ${size}, in ${of.panels} panels of ${clothText(signs, of.fabric)} (across the cloth × along it): ${counted.join(', ')}.`,
-      `Cut off the selvages, join the panels along their long sides with allowances of ${checkLength(joinAllowance(unit), plan.quilt)}, and press the seams open. The seams run ${of.run === 'upright' ? 'from top to bottom' : 'from side to side'}.`,
+      `Cut off the selvages, join the panels along their long sides with allowances of ${checkLength(joinAllowance(unit), plan.quilt)}, and press the ${of.panels === 2 ? 'seam open. The seam runs' : 'seams open. The seams run'} ${of.run === 'upright' ? 'from top to bottom' : 'from side to side'}.`,
     ],
   };
 };

@@ -282,3 +282,15 @@ test('a caution, a note or a correction stands only where its chapter is printed
   const { facts } = patternPages(planOf(documentOf({ notes: 'Ours' })), { chapters: ['cover'] });
   assert.deepEqual([facts.cautions, facts.before, facts.maker, facts.glossary], [[], [], [], []]);
 });
+
+test('two panels of a backing have one seam, three have two', () => {
+  const backingOf = (across: number): string => {
+    const rows = Array.from({ length: across }, () => Array.from({ length: across }, () => ({ block: 'cabin' })));
+    const document = documentOf({ top: { rows }, finish: { backing: { fabric: 'oat' } } });
+    const { facts } = patternPages(planOf(document));
+    return facts.finish?.find(({ heading }) => heading === 'Backing')?.lines.join(' ') ?? '';
+  };
+  // by hand: on cloth 40 wide, blocks of 3 and an overhang of 4 all round: 14 make 50, two panels; 26 make 86, three
+  assert.match(backingOf(14), /in 2 panels .*press the seam open\. The seam runs /);
+  assert.match(backingOf(26), /in 3 panels .*press the seams open\. The seams run /);
+});

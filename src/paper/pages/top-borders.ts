@@ -7,6 +7,7 @@ import { entryTitle } from '#paper/cutting';
 import { drawBorders } from '#paper/drawing';
 import { checkSize, lengthOnPaper, sizeOnPaper } from '#paper/lengths';
 import { shown } from './album.ts';
+import { inWords } from './in-words.ts';
 import { capital, madeText, pieceOfStrip, roleNouns } from './top-names.ts';
 import type { TopChapter, TopPart } from './top-part.ts';
 import { topPart } from './top-part.ts';
@@ -112,7 +113,8 @@ const partLine = (of: TopChapter, { side, assembly }: RoundPart, order: number):
     const placed = 'block' in thing ? plan.top.set.placed[thing.block] : undefined;
     return placed === undefined ? [] : [entryTitle(plan, placed)];
   });
-  const cloths = [...new Set(strips.map(({ fabric }) => `cloth ${signOf(signs, fabric).letter}`))];
+  const letters = [...new Set(strips.map(({ fabric }) => signOf(signs, fabric).letter))];
+  const cloths = letters.length === 0 ? [] : [`${letters.length === 1 ? 'cloth' : 'cloths'} ${inWords(letters)}`];
   const counts = [...new Set(blocks)].map((title) => `${blocks.filter((one) => one === title).length} × ${title}`);
   const isPlain = strips.length === 1 && blocks.length === 0;
   const cuts = strips.map((piece) => {

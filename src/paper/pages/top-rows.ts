@@ -207,7 +207,7 @@ const cornersPart = (plan: QuiltPlan): TopPart => {
       ...(last === undefined
         ? []
         : [
-            `The setting triangles are cut ${float > 0 ? `${lengthOnPaper(float, unit)} and more` : 'a little'} larger than they must be. Trim the four edges straight and square, so that the middle measures ${checkSize(last.unfinished, plan.quilt)}: an allowance of ${lengthOnPaper(toNumber(plan.quilt.seam), unit)} stays outside the finished edge.`,
+            `The setting triangles are cut ${float > 0 ? `at least ${lengthOnPaper(float, unit)}` : 'a little'} larger than they must be. Trim the four edges straight and square, so that the middle measures ${checkSize(last.unfinished, plan.quilt)}: an allowance of ${lengthOnPaper(toNumber(plan.quilt.seam), unit)} stays outside the finished edge.`,
             'The edges are on the straight grain, but the seams in them are not: handle them as little as you can until a border or the binding holds them.',
           ]),
     ],

@@ -118,6 +118,15 @@ test('each kind of border has its advice, and a pieced one its blocks counted', 
   const where = table?.rows.map(([, place]) => place) ?? [];
   assert.ok(where.includes('Left, 5 × Shoo fly'), where.join('\n'));
   assert.ok(where.includes('Top, 7 × Shoo fly'), where.join('\n'));
+  // by hand: of the first border the sides are of its own cloth, the strips at top and bottom have corners of another
+  assert.ok(
+    where.some((place) => /^Left, cloth [A-Z]$/.test(place ?? '')),
+    where.join('\n'),
+  );
+  assert.ok(
+    where.some((place) => /^Top, cloths [A-Z] and [A-Z]$/.test(place ?? '')),
+    where.join('\n'),
+  );
 });
 
 test('a scrappy piece is listed with the number cut from each of its cloths, which add up', () => {

@@ -8,9 +8,13 @@ export const chaptersTypst = `
   for cut in d.cuts {
     block(above: 10pt, below: 6pt, sticky: true, strong(cut.lead))
     for s in cut.strips {
-      // a strip's cuts stay together, unless they are many
-      block(above: 6pt, below: 6pt, breakable: s.cuts.len() > 8, grid(columns: (16pt, 1fr), row-gutter: 5pt, text(fill: soft, s.number), s.text,
-        ..s.cuts.map(c => ([], grid(columns: (24pt, 1fr), text(fill: soft, c.number), c.text))).flatten()))
+      // a strip's cuts stay together, unless they are many: then the line that leads them stays with the first, and the last does not stand alone
+      block(above: 6pt, below: 6pt, breakable: s.cuts.len() > 8, {
+        block(below: 5pt, sticky: s.cuts.len() > 0, grid(columns: (16pt, 1fr), text(fill: soft, s.number), s.text))
+        for (i, c) in s.cuts.enumerate() {
+          block(above: 5pt, below: 5pt, sticky: i == s.cuts.len() - 2, inset: (left: 16pt), grid(columns: (24pt, 1fr), text(fill: soft, c.number), c.text))
+        }
+      })
     }
   }
   if d.apart.len() > 0 { block(above: 9pt, list(..d.apart)) }

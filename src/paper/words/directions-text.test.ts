@@ -142,6 +142,17 @@ test('pieces of one width in a pile are trimmed together, and all are named', ()
   );
 });
 
+test('after a trimmed piece a comma parts the next from it', () => {
+  // derived by hand: a pile of 5 wide, of which the upper piece is narrower
+  const pieces = [piece(4, 2, 1), piece(5, 3, 1)];
+  const laid = strip(5, [[5, [4, 2, 0], [5, 3, 1]]]);
+  const { parts } = directionsFor({ laid, allowances: null, unit: 'in' });
+  assert.equal(
+    directionTexts(parts, writing(pieces))[0]?.strips[0]?.text,
+    'From it sub-cut 1 part 5 in wide and from it cut 1 rectangle 4 × 2 in (B1), trimmed to 4 in wide, and 1 rectangle 5 × 3 in (B2).',
+  );
+});
+
 test('the fold is told once, then what is cut of it, then that the cloth is opened', () => {
   const pieces = [piece(20, 4, 1), piece(5, 2, 2)];
   const onFold = directionsFor({

@@ -158,8 +158,12 @@ const piecesText = ({ of, turned }: PartRun, count: number, writing: Writing): s
   return `${counted(count, noun)} ${size} (${writing.mark(of)})`;
 };
 
-const inWords = (all: readonly string[]): string =>
-  all.length < 2 ? (all[0] ?? '') : `${all.slice(0, -1).join(', ')} and ${all.at(-1)}`;
+/** "a, b and c"; a comma before the "and" too where an item has one of its own. */
+const inWords = (all: readonly string[]): string => {
+  if (all.length < 2) return all[0] ?? '';
+  const before = all.slice(0, -1);
+  return `${before.join(', ')}${before.some((item) => item.includes(',')) ? ',' : ''} and ${all.at(-1)}`;
+};
 
 const fromWords: Readonly<Record<Remnant['from'], readonly [one: string, many: string]>> = {
   end: ['the end of a strip', 'ends of strips'],

@@ -42,7 +42,7 @@ export const noteText = (note: Note, unit: Unit): string => {
           ? `that takes ${figure(more)} more of it (${figure(note.upright)} against ${figure(note.anyWay)})`
           : 'that takes no more of it';
       return note.leans
-        ? `The print of ${quoted(note.fabric)} stands upright in its blocks, and ${cost}. Blocks set on point lean, and it leans with them.`
+        ? `The print of ${quoted(note.fabric)} stands upright in its blocks, and ${cost}.`
         : `The print of ${quoted(note.fabric)} stands upright in the quilt, and ${cost}.`;
     }
     case 'cutting/ends-save':
