@@ -26,8 +26,6 @@ export interface PiecesTaken {
   readonly top: TopPlan;
   readonly finish: FinishPlan;
   readonly pieces: readonly WantedPiece[];
-  /** The same pieces, were the cloths of another nature: what joins them across the cloth stays as it is. */
-  readonly asOn: (natures: Natures) => readonly WantedPiece[];
 }
 
 export const piecesTaken = ({ quilt, set, drawn, blocks, natures }: QuiltToCut): PiecesTaken => {
@@ -38,8 +36,7 @@ export const piecesTaken = ({ quilt, set, drawn, blocks, natures }: QuiltToCut):
     ...blockPieces({ blocks, placed: set.placed, drawn, natures, pathOf: pathsOf(quilt), motifsOf: motifsIn(quilt) }),
     ...finishPieces(finish, natures),
   ];
-  const plannerOn = (of: Natures) => topPlanner({ set, drawn, rule, natures: of, float });
-  const topFor = plannerOn(natures);
+  const topFor = topPlanner({ set, drawn, rule, natures, float });
   const lies = chooseBorderLie(quilt.top.borders, (fabric, borderLie) =>
     quickLength({ fabric, natures, pieces: [...inBlocks, ...topPieces(topFor(borderLie), natures)] }),
   );
@@ -48,7 +45,6 @@ export const piecesTaken = ({ quilt, set, drawn, blocks, natures }: QuiltToCut):
     top,
     finish,
     pieces: nestedWell([...inBlocks, ...topPieces(top, natures)], natures),
-    asOn: (other) => nestedWell([...inBlocks, ...topPieces(plannerOn(other)(lies), other)], other),
   };
 };
 

@@ -1,4 +1,5 @@
-// What does it cost in cloth that a print stands upright? The same pieces laid out again as if it did not matter.
+// What does it cost in cloth that a print stands upright? The quilt laid out again as if it did not matter, its panels and
+// joined borders with it.
 import type { Quilt } from '#craft/design';
 import { type ClothSearch, type Natures, planCloths, type WantedPiece } from './cloth-plan.ts';
 import type { Note } from './notes.ts';

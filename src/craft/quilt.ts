@@ -23,7 +23,7 @@ import { withStrips } from './angled-plan.ts';
 import { type BlockPlans, planBlocks } from './block-plan.ts';
 import { endsNotes } from './cloth-ends.ts';
 import { foldNotes } from './cloth-fold.ts';
-import { naturesOf, planCloths, planCost } from './cloth-plan.ts';
+import { type Natures, naturesOf, planCloths, planCost } from './cloth-plan.ts';
 import { bedNotes } from './finish-plan.ts';
 import { frozen } from './frozen.ts';
 import { motifNotes } from './motif-notes.ts';
@@ -123,13 +123,9 @@ const planRead = (
     likeness: likenessBy(quilt),
     rule,
   });
-  const { top, finish, pieces, asOn } = piecesTaken({
-    quilt,
-    set,
-    drawn: scraps.drawn,
-    blocks: planned.blocks,
-    natures,
-  });
+  const piecesOn = (of: Natures) =>
+    piecesTaken({ quilt, set, drawn: scraps.drawn, blocks: planned.blocks, natures: of });
+  const { top, finish, pieces } = piecesOn(natures);
   const angled = withStrips({ blocks: planned.blocks, pieces, natures, pathOf: pathsOf(quilt) });
   const { blocks } = angled;
   const search = { steps: (options.budget ?? defaultBudget).steps, solver: options.solver ?? null };
@@ -148,7 +144,7 @@ const planRead = (
     natures,
     search,
     top,
-    piecesFor: asOn,
+    piecesFor: (of) => piecesOn(of).pieces,
   });
   const plan: Unsewn = {
     quilt,

@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import type { QuiltPlan } from '#craft';
-import { cloths, planned, quilt, rectangle, type Written } from '../documents/documents.ts';
+import { cloths, plainBlock, planned, quilt, rectangle, setOf, type Written } from '../documents/documents.ts';
 
 /** One 4 × 2 in rectangle on the left of a square block of 4, the rest plain. */
 const hand = (tone: string): Written => ({
@@ -173,6 +173,29 @@ test('one corner alone leaves the opposite half of every square over, and the no
     [6, [5.75, 2.875]],
     [3, [2.875, 2.875]],
   ]);
+});
+
+test('what a print takes is told against the panels that a cloth without direction would have', () => {
+  // by hand: the backing is 12 + 8 by 30 + 8; without direction one panel 20 × 38. Crosswise its 38 lie across a cloth of 20, in
+  // two panels, 20 + 19 less two allowances of 1/2, each 20 along: 40 in
+  const plan = planned(
+    quilt({
+      fabrics: printed({ print: 'two-way', printRuns: 'crosswise', usableWidth: 20 }),
+      blocks: [plainBlock('tall', 12, 30)],
+      top: setOf('tall'),
+      finish: { backing: { fabric: 'stag' } },
+    }),
+  );
+  assert.deepEqual(
+    cutsOf(plan, 'stag')?.map(({ cut }) => cut),
+    [
+      [20, 20],
+      [19, 20],
+    ],
+  );
+  const note = plan.notes.find(({ code }) => code === 'cutting/print-upright');
+  assert.ok(note?.code === 'cutting/print-upright');
+  assert.deepEqual([note.upright, note.anyWay], [40, 38]);
 });
 
 test('side borders of a printed cloth lie along it in one piece, ends across it and joined', () => {
