@@ -16,6 +16,14 @@ interface Violation {
 }
 
 const violationsOn = async (page: Page): Promise<readonly string[]> => {
+  // what is still being laid on the page is half seen through
+  await page.evaluate(() =>
+    Promise.allSettled(
+      (globalThis as unknown as { document: { getAnimations: () => { finished: Promise<unknown> }[] } }).document
+        .getAnimations()
+        .map(({ finished }) => finished),
+    ),
+  );
   await page.evaluate(axe);
   const found = await page.evaluate(async () => {
     const run = (globalThis as unknown as { axe: { run: (options: object) => Promise<{ violations: Violation[] }> } })
