@@ -23,22 +23,24 @@ const leastCost = (program: IntegerProgram): number => {
   return least;
 };
 
+/** x + 2y is at least 5. */
+const smallCover = (cost: readonly [number, number]): IntegerProgram => ({
+  cost,
+  upper: [9, 9],
+  rows: [
+    {
+      least: 5,
+      terms: [
+        [0, 1],
+        [1, 2],
+      ],
+    },
+  ],
+});
+
 test('a small cover is solved to proof', () => {
   // derived by hand: 3x + 5y with x + 2y >= 5: x = 1, y = 2 costs 13
-  const program: IntegerProgram = {
-    cost: [3, 5],
-    upper: [9, 9],
-    rows: [
-      {
-        least: 5,
-        terms: [
-          [0, 1],
-          [1, 2],
-        ],
-      },
-    ],
-  };
-  assert.deepEqual(solver.minimise(program, limits), {
+  assert.deepEqual(solver.minimise(smallCover([3, 5]), limits), {
     status: 'optimal',
     x: [1, 2],
     objective: 13,
@@ -89,20 +91,7 @@ test('a long program stops soon after the work it may take, and always with the 
 });
 
 test('large costs are no trouble', () => {
-  const program: IntegerProgram = {
-    cost: [30_000_001, 50_000_000],
-    upper: [9, 9],
-    rows: [
-      {
-        least: 5,
-        terms: [
-          [0, 1],
-          [1, 2],
-        ],
-      },
-    ],
-  };
-  const answer = solver.minimise(program, limits);
+  const answer = solver.minimise(smallCover([30_000_001, 50_000_000]), limits);
   assert.ok(answer.status === 'optimal');
   assert.equal(answer.objective, 130_000_001);
 });

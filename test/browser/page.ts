@@ -1,24 +1,12 @@
 // A workroom to try: the built page behind the shop's server, a real Chromium in front of it.
-import assert from 'node:assert/strict';
-import { accessSync, constants } from 'node:fs';
 import { networkInterfaces } from 'node:os';
-import { delimiter, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import { listenAt, makeShop } from '#shop';
 import { readyWorkroom } from '../../scripts/ready/workroom.mjs';
+import { browserFlags, browserPath } from '../outside/chromium.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
-const flags = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
-
 export interface Opened {
   /** This machine by its name: to a browser a secure place. */
   readonly local: string;
@@ -46,7 +34,7 @@ export interface Tried {
 export const openWorkroom = async (): Promise<Opened> => {
   const shop = await makeShop({ pages: await readyWorkroom(root, console.error) });
   const port = await listenAt(shop, { host: '0.0.0.0', port: 0 });
-  const browser: Browser = await chromium.launch({ executablePath: browserPath(), args: flags });
+  const browser: Browser = await chromium.launch({ executablePath: browserPath(), args: browserFlags });
   const hosts = [`localhost:${port}`, `${numericAddress()}:${port}`];
   return {
     local: `http://${hosts[0]}/`,
@@ -75,23 +63,6 @@ export const openWorkroom = async (): Promise<Opened> => {
       await shop.close();
     },
   };
-};
-
-const browserPath = (): string => {
-  const named = process.env.CHROMIUM_PATH;
-  const folders = (process.env.PATH ?? '').split(delimiter);
-  const names = ['chromium', 'chromium-browser', 'google-chrome'];
-  const places = folders.flatMap((folder) => names.map((name) => join(folder, name)));
-  const found = [...(named ? [named] : []), ...places].find((path) => {
-    try {
-      accessSync(path, constants.X_OK);
-      return true;
-    } catch {
-      return false;
-    }
-  });
-  assert.ok(found, 'a Chromium is installed');
-  return found;
 };
 
 /** Of the machine on its network; where it has none, its own loop's number, which a browser takes for secure. */

@@ -1,41 +1,13 @@
 // The quilt's picture in a real browser: another program's reading of our SVG, colours and places.
 
 import assert from 'node:assert/strict';
-import { accessSync, constants, readFileSync } from 'node:fs';
-import { delimiter, join } from 'node:path';
+import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { chromium } from 'playwright-core';
 import sharp from 'sharp';
 import { planQuilt } from '#craft';
 import { clothSignsFor, drawQuilt } from '#paper';
-
-const flags = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
-
-const browserPath = (): string => {
-  const named = process.env.CHROMIUM_PATH;
-  const folders = (process.env.PATH ?? '').split(delimiter);
-  const places = folders.flatMap((folder) =>
-    ['chromium', 'chromium-browser', 'google-chrome'].map((name) => join(folder, name)),
-  );
-  const found = [...(named ? [named] : []), ...places].find((path) => {
-    try {
-      accessSync(path, constants.X_OK);
-      return true;
-    } catch {
-      return false;
-    }
-  });
-  assert.ok(found, 'a Chromium is installed');
-  return found;
-};
+import { browserFlags, browserPath } from './chromium.ts';
 
 test('the centre of every block of the throw shows the colour of its hearth in a browser, and the border its own', async () => {
   const planned = planQuilt(readFileSync('examples/harvest-home-throw.quilt.json', 'utf8'), { budget: { steps: 0 } });
@@ -50,7 +22,7 @@ test('the centre of every block of the throw shows the colour of its hearth in a
     fill: 'colour',
     alt: 'the quilt',
   });
-  const browser = await chromium.launch({ executablePath: browserPath(), args: flags });
+  const browser = await chromium.launch({ executablePath: browserPath(), args: browserFlags });
   try {
     const page = await browser.newPage({
       viewport: { width: Math.ceil(width * pixels) + 2, height: Math.ceil(width * pixels) + 2 },

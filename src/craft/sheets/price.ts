@@ -61,20 +61,18 @@ const priced = ({ task, sheet, prices }: PriceTask): readonly Lie[] =>
 
 const countOf = ({ task }: PriceTask, kind: number): number => task.job.kinds[kind]?.count ?? 0;
 
+const choiceOf = (of: PriceTask, { kind }: Lie, { size, rank }: Pick<Choice, 'size' | 'rank'>): Choice => ({
+  size,
+  rank,
+  value: of.prices[kind] as number,
+  most: countOf(of, kind),
+});
+
 const singlesPrices = (of: PriceTask, lies: readonly Lie[]): StripPrices => {
-  const { task, sheet, prices } = of;
+  const { task, sheet } = of;
   const { width } = task.job.sheets[sheet] as Sheet;
-  const table = filledFor(
-    lies.map(
-      ({ kind, width: size, height: rank }): Choice => ({
-        size,
-        rank,
-        value: prices[kind] as number,
-        most: countOf(of, kind),
-      }),
-    ),
-    width,
-  );
+  const choices = lies.map((lie) => choiceOf(of, lie, { size: lie.width, rank: lie.height }));
+  const table = filledFor(choices, width);
   const levels: number[] = [];
   const values: number[] = [];
   table.ranks.forEach((_, level) => {
@@ -101,17 +99,8 @@ const singlesPrices = (of: PriceTask, lies: readonly Lie[]): StripPrices => {
 const stacksPrices = (of: PriceTask, lies: readonly Lie[]): StripPrices => {
   const { task, sheet, prices } = of;
   const { width, height } = task.job.sheets[sheet] as Sheet;
-  const table = filledFor(
-    lies.map(
-      ({ kind, width: rank, height: size }): Choice => ({
-        size,
-        rank,
-        value: prices[kind] as number,
-        most: countOf(of, kind),
-      }),
-    ),
-    height,
-  );
+  const choices = lies.map((lie) => choiceOf(of, lie, { size: lie.height, rank: lie.width }));
+  const table = filledFor(choices, height);
   const classes = table.ranks.map((wide, level): StackClass => {
     const widest = lies.filter((lie) => lie.width === wide);
     const kinds = new Set(widest.map(({ kind }) => kind));

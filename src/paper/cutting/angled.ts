@@ -13,4 +13,4 @@ export const stripText = (way: StripWay, unit: Unit): string => {
 };
 
 /** Between the cut and the strip's edge, as a ruler shows it: at most 90°, to a tenth. */
-export const angleText = (degrees: number): string => `${Number(Math.min(degrees, 180 - degrees).toFixed(1))}°`;
+const angleText = (degrees: number): string => `${Number(Math.min(degrees, 180 - degrees).toFixed(1))}°`;

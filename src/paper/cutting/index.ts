@@ -1,4 +1,4 @@
-export { angleText, stripText } from './angled.ts';
+export { stripText } from './angled.ts';
 export { cuttingCsv } from './csv.ts';
 export { cutMark } from './mark.ts';
 export { entryTitle, rolesText, usesText } from './uses.ts';
