@@ -4,6 +4,7 @@ import {
   type BoundKind,
   type Job,
   lengthOf,
+  lengthSoldBelow,
   type ShopStep,
   type StripsFound,
   type StripUse,
@@ -45,7 +46,7 @@ export const standingFor = (of: {
   let kind: BoundKind = 'area';
   const isShown = { now: true };
   const limit = (): number => {
-    const target = shop === null ? -1 : Math.floor(lengthSoldBelow(shop, length * unit) / unit);
+    const target = shop === null ? -1 : Math.floor(lengthSoldBelow(length * unit, shop) / unit);
     return target >= bound ? target : length - 1;
   };
   return {
@@ -79,10 +80,6 @@ export const standingFor = (of: {
 
 /** Rounding in the programs stays far below this. */
 const safety = (bound: number): number => 1e-6 * (1 + bound * 1e-3);
-
-/** The longest length that costs a step less than this one. */
-const lengthSoldBelow = ({ step, before }: ShopStep, length: number): number =>
-  (Math.ceil((length + before) / step - 1e-9) - 1) * step - before;
 
 /** Strips that hold more than is needed give it back, and may be lower for it. */
 const withoutMore = (task: Task, uses: readonly ColumnUse[]): readonly ColumnUse[] => {
