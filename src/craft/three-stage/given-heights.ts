@@ -5,6 +5,7 @@ import { exactly } from './cover.ts';
 import type { Filler } from './fill.ts';
 import type { Lies } from './lies.ts';
 import { type Pile, pileHeight, pileWidth, type Strip, stripOf } from './strip.ts';
+import { fillAcross } from './worth-most.ts';
 
 export interface GivenHeights {
   readonly lies: Lies;
@@ -59,14 +60,7 @@ const classesFor = ({ lies, filler, heights, worth }: GivenHeights): readonly Cl
   const { stacks, across } = filler;
   stacks.build({ worth, left: lies.demand, height: heights[0]?.[0] ?? 0, widest: lies.width });
   return heights.map(([height, strips]) => {
-    across.open(lies.width);
-    for (let place = 0; place < stacks.places(); place++) {
-      const lie = stacks.lieAt(place);
-      const value = stacks.worthAt(place, height);
-      if (value <= 0) continue;
-      const most = lies.demand[lies.kind[lie] as number] as number;
-      across.offer({ id: place, wide: lies.wide[lie] as number, worth: value, most });
-    }
+    fillAcross({ lies, filler, demand: lies.demand, height });
     return { height, strips, worths: Float64Array.from({ length: lies.width + 1 }, (_, room) => across.bestIn(room)) };
   });
 };

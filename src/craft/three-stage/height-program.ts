@@ -4,7 +4,8 @@ import { type LinearProgram, linearProgramFor } from '#ground/search';
 import { singlesFor } from './dive.ts';
 import type { Filler } from './fill.ts';
 import type { Lies } from './lies.ts';
-import { type Strip, stripOf } from './strip.ts';
+import type { Strip } from './strip.ts';
+import { fillAcross, filledAcross } from './worth-most.ts';
 
 /** At least or at most so many strips are as high as this or higher. */
 export interface Limit {
@@ -219,12 +220,12 @@ const priced = (
   const look = ({ first, last, extra }: Span): void => {
     const low = heights[first] as number;
     const high = heights[last] as number;
-    const value = fillAcross(going, high);
+    const value = fillAcross({ lies, filler, demand: lies.demand, height: high });
     // of all heights of the run none has a higher rate
     if ((value + extra) / low <= excess + near) return;
     const rate = (value + extra) / high;
     if (rate > 1 + near && value > 0) {
-      const strip = readStrip(going, high);
+      const strip = filledAcross({ lies, filler, height: high });
       fresh.push({ strip, rate, height: Math.max(low, strip.height) });
     }
     excess = Math.max(excess, rate);
@@ -262,30 +263,3 @@ interface Telling {
   readonly from: number;
   readonly extra: number;
 }
-
-/** Most worth of parts side by side in a strip so high; they stay in the filler's table. */
-const fillAcross = ({ lies, filler }: Going, height: number): number => {
-  const { stacks, across } = filler;
-  across.open(lies.width);
-  for (let place = 0; place < stacks.places(); place++) {
-    const lie = stacks.lieAt(place);
-    const worth = stacks.worthAt(place, height);
-    if (worth <= 0) continue;
-    const most = lies.demand[lies.kind[lie] as number] as number;
-    across.offer({ id: place, wide: lies.wide[lie] as number, worth, most });
-  }
-  return across.best();
-};
-
-/** The strip that `fillAcross` has just found. */
-const readStrip = ({ lies, filler }: Going, height: number): Strip => {
-  const chosen: number[] = [];
-  filler.across.read(chosen);
-  const piles: number[][] = [];
-  for (let i = 0; i < chosen.length; i += 2) {
-    const pile: number[] = [];
-    filler.stacks.read(chosen[i] as number, height, pile);
-    for (let k = 0; k < (chosen[i + 1] as number); k++) piles.push(pile);
-  }
-  return stripOf(lies, piles);
-};

@@ -3,7 +3,8 @@
 import { type LinearProgram, linearProgramFor } from '#ground/search';
 import type { Filler } from './fill.ts';
 import type { Lies } from './lies.ts';
-import { type Strip, stripOf } from './strip.ts';
+import type { Strip } from './strip.ts';
+import { fillAcross, filledAcross } from './worth-most.ts';
 
 export interface Linear {
   /** No layout in strips of the heights asked for is shorter; units of height, not rounded. */
@@ -105,38 +106,18 @@ const betterStrips = (of: {
   readonly above: readonly { readonly height: number; readonly worth: number }[];
 }): { readonly fresh: readonly Strip[]; readonly excess: number } => {
   const { task, worth, above } = of;
-  const { lies, heights, demand } = task;
-  const { stacks, across } = task.filler;
+  const { lies, filler, heights, demand } = task;
   const highest = heights.at(-1) as number;
-  stacks.build({ worth, left: demand, height: highest, widest: lies.width });
+  filler.stacks.build({ worth, left: demand, height: highest, widest: lies.width });
   const found: { readonly rate: number; readonly strip: Strip }[] = [];
   let excess = 1;
   for (const height of heights) {
-    across.open(lies.width);
-    for (let place = 0; place < stacks.places(); place++) {
-      const lie = stacks.lieAt(place);
-      const value = stacks.worthAt(place, height);
-      if (value <= 0) continue;
-      across.offer({
-        id: place,
-        wide: lies.wide[lie] as number,
-        worth: value,
-        most: demand[lies.kind[lie] as number] as number,
-      });
-    }
+    const own = fillAcross({ lies, filler, demand, height });
     const levels = above.reduce((all, level) => (level.height <= height ? all + level.worth : all), 0);
-    const rate = (across.best() + levels) / height;
+    const rate = (own + levels) / height;
     excess = Math.max(excess, rate);
-    if (rate <= 1 + near || across.best() === 0) continue;
-    const chosen: number[] = [];
-    across.read(chosen);
-    const piles: number[][] = [];
-    for (let i = 0; i < chosen.length; i += 2) {
-      const pile: number[] = [];
-      stacks.read(chosen[i] as number, height, pile);
-      for (let k = 0; k < (chosen[i + 1] as number); k++) piles.push(pile);
-    }
-    found.push({ rate, strip: stripOf(lies, piles) });
+    if (rate <= 1 + near || own === 0) continue;
+    found.push({ rate, strip: filledAcross({ lies, filler, height }) });
   }
   found.sort((a, b) => b.rate - a.rate || a.strip.height - b.strip.height);
   return { fresh: found.slice(0, mostFresh).map((f) => f.strip), excess };
