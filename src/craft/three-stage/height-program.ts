@@ -3,16 +3,10 @@
 import { type LinearProgram, linearProgramFor } from '#ground/search';
 import { singlesFor } from './dive.ts';
 import type { Filler } from './fill.ts';
+import { betterStrips } from './height-prices.ts';
 import type { Lies } from './lies.ts';
+import { type Limit, leastOf } from './limit.ts';
 import type { Strip } from './strip.ts';
-import { fillAcross, filledAcross } from './worth-most.ts';
-
-/** At least or at most so many strips are as high as this or higher. */
-export interface Limit {
-  readonly height: number;
-  readonly way: 'least' | 'most';
-  readonly strips: number;
-}
 
 export interface Relaxed {
   /** No layout within the limits is shorter; units of height, not rounded. Far above `longest` where there is none. */
@@ -62,10 +56,6 @@ const stopgapCost = 1e4;
 const mostKept = 250;
 /** Rounds of new strips under the same limits. */
 const mostRounds = 60;
-/** Strips added in one round at most. */
-const mostFresh = 12;
-/** How far worths of a strip may lie above its height for want of digits. */
-const near = 1e-8;
 
 /**
  * @param of.heights that strips may have, rising; strips higher than the last are of no use
@@ -119,8 +109,6 @@ const setLimits = (going: Going, limits: readonly Limit[]): void => {
   for (const column of kept) addColumn(going, column);
 };
 
-const leastOf = ({ way, strips }: Limit): number => (way === 'least' ? strips : -strips);
-
 /** The stopgap meets every demand and every lower limit at a price that no layout has. */
 const addColumn = (going: Going, column: Column): void => {
   const { lies, heights, program, columns } = going;
@@ -167,7 +155,7 @@ function* solvedWithin(going: Going, limits: readonly Limit[], longest: number):
     const total =
       pieces.reduce((all, y, k) => all + y * (lies.demand[k] as number), 0) +
       rows.reduce((all, row, i) => all + leastOf(row) * (duals[lies.kinds + i] as number), 0);
-    const { fresh, excess } = priced(going, pieces, duals.subarray(lies.kinds));
+    const { fresh, excess } = betterStrips({ ...going, worth: pieces, extras: duals.subarray(lies.kinds) });
     if (total / excess > bound) {
       bound = total / excess;
       worth = pieces;
@@ -189,77 +177,3 @@ const takenBy = ({ program, columns, turn }: Going): readonly (readonly [number,
   }
   return [...taken].sort((a, b) => b[0] - a[0]);
 };
-
-interface Fresh {
-  readonly strip: Strip;
-  readonly height: number;
-  readonly rate: number;
-}
-
-/** A run of heights without a limit inside it: strips of all of them get the same for their height. */
-interface Span {
-  readonly first: number;
-  readonly last: number;
-  /** What a strip is worth for being so high. */
-  readonly extra: number;
-}
-
-/**
- * Strips worth more than their height, and the greatest worth of any strip by its height, at least 1. A strip is worth no more
- * than a higher one with room for it: runs of heights whose highest is not worth the lowest's cost are passed over whole.
- */
-const priced = (
-  going: Going,
-  worth: Float64Array,
-  extras: Float64Array,
-): { readonly fresh: readonly Fresh[]; readonly excess: number } => {
-  const { lies, heights, filler } = going;
-  filler.stacks.build({ worth, left: lies.demand, height: heights.at(-1) as number, widest: lies.width });
-  const fresh: Fresh[] = [];
-  let excess = 1;
-  const look = ({ first, last, extra }: Span): void => {
-    const low = heights[first] as number;
-    const high = heights[last] as number;
-    const value = fillAcross({ lies, filler, demand: lies.demand, height: high });
-    // of all heights of the run none has a higher rate
-    if ((value + extra) / low <= excess + near) return;
-    const rate = (value + extra) / high;
-    if (rate > 1 + near && value > 0) {
-      const strip = filledAcross({ lies, filler, height: high });
-      fresh.push({ strip, rate, height: Math.max(low, strip.height) });
-    }
-    excess = Math.max(excess, rate);
-    const middle = (first + last - 1) >> 1;
-    if (middle + 1 < last) look({ first: middle + 1, last: last - 1, extra });
-    if (first < last) look({ first, last: middle, extra });
-  };
-  for (const span of spansOf(going, extras)) look(span);
-  fresh.sort((a, b) => b.rate - a.rate || a.height - b.height);
-  return { fresh: fresh.slice(0, mostFresh), excess };
-};
-
-const spansOf = ({ heights, rows }: Going, extras: Float64Array): readonly Span[] => {
-  const telling = rows
-    .map((row, i) => ({ from: row.height, extra: (row.way === 'least' ? 1 : -1) * (extras[i] as number) }))
-    .filter(({ extra }) => extra !== 0)
-    .sort((a, b) => a.from - b.from);
-  const spans: Span[] = [];
-  let extra = 0;
-  let first = 0;
-  let next = 0;
-  while (first < heights.length) {
-    for (; next < telling.length && (telling[next] as Telling).from <= (heights[first] as number); next++)
-      extra += (telling[next] as Telling).extra;
-    const end = telling[next]?.from ?? Number.POSITIVE_INFINITY;
-    let last = first;
-    while (last + 1 < heights.length && (heights[last + 1] as number) < end) last++;
-    spans.push({ first, last, extra });
-    first = last + 1;
-  }
-  return spans;
-};
-
-interface Telling {
-  readonly from: number;
-  readonly extra: number;
-}

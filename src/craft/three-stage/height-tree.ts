@@ -1,6 +1,7 @@
 // The proof: how many strips of some height or higher are cut? Where the linear program takes a fraction of one, either fewer are cut
 // or more, and each answer is a program of its own with a higher bound. The lowest bound of what is open holds for all layouts.
-import type { HeightProgram, Limit } from './height-program.ts';
+import type { HeightProgram } from './height-program.ts';
+import { type Limit, tellingOf } from './limit.ts';
 
 /** One part of the question: layouts whose strips keep within these limits, or have exactly these heights. */
 type Part = { readonly bound: number; readonly number: number } & (
@@ -102,16 +103,6 @@ export const heightTreeFor = (of: {
 
 /** Of one set of heights, each with more effort than the one before. */
 const mostTries = 2;
-
-/** Without those that follow from others. */
-const tellingOf = (limits: readonly Limit[]): readonly Limit[] =>
-  limits.filter(
-    (limit, i) => !limits.some((other, j) => i !== j && saysMore(other, limit) && (j < i || !saysMore(limit, other))),
-  );
-
-const saysMore = (a: Limit, b: Limit): boolean =>
-  a.way === b.way &&
-  (a.way === 'least' ? a.height >= b.height && a.strips >= b.strips : a.height <= b.height && a.strips <= b.strips);
 
 /** Whether it can be split further: whole strips are tried again as they are. */
 const isSplit = (part: Part): boolean => !('whole' in part);
