@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
-import { attainableUp, attainableWithin } from './attainable.ts';
+import { attainableFrom, attainableUp, attainableWithin } from './attainable.ts';
 
 test('between sums of 6, 9 and 20 the next one is found', () => {
   // derived by hand: 43 is the largest number that no 6s, 9s and 20s add up to (the well-known coin example)
@@ -9,6 +9,14 @@ test('between sums of 6, 9 and 20 the next one is found', () => {
   assert.equal(attainableUp(44, [6, 9, 20]), 44);
   assert.equal(attainableUp(7, [6, 9, 20]), 9);
   assert.equal(attainableUp(0, [6, 9, 20]), 0);
+});
+
+test('a bound in fractions goes up to the next sum, a hair above a sum does not', () => {
+  // by hand: sums of 6, 9 and 20 are 41 and 44, 42 = 7 · 6 and 45 = 5 · 9
+  assert.deepEqual(
+    [41.01, 42 + 1e-7, 42.01, 44.01].map((bound) => attainableFrom(bound, [6, 9, 20])),
+    [42, 42, 44, 45],
+  );
 });
 
 test('without heights nothing is raised', () => {

@@ -14,6 +14,13 @@ export const attainableUp = (value: number, heights: readonly number[]): number 
 };
 
 /**
+ * The least length that a layout can have by what a linear program says, in fractions; a hair above a whole number is rounding in the
+ * program, which stays far below this.
+ */
+export const attainableFrom = (bound: number, heights: readonly number[]): number =>
+  attainableUp(Math.ceil(bound - 1e-6 * (1 + bound * 1e-3)), heights);
+
+/**
  * For every remainder on division by the smallest height, the smallest sum with that remainder: sums are exactly
  * these plus multiples of the smallest height. Round-robin over each height's cycles, no queue needed.
  *

@@ -1,4 +1,4 @@
-export { attainableUp, attainableWithin } from './attainable.ts';
+export { attainableFrom, attainableUp, attainableWithin } from './attainable.ts';
 export { lowerBoundFor } from './bound.ts';
 export { gcdOf } from './divisor.ts';
 export { type DualFeasible, dualFeasibleFor } from './dual-feasible.ts';

@@ -1,6 +1,6 @@
 // How short could any layout be? The tree over heights of strips, looked at part by part; where a part comes to whole strips, the
 // solver is asked for a layout with just these.
-import { attainableUp, type SolverLimits, type StripsFound } from '#craft/strips';
+import { attainableFrom, type SolverLimits, type StripsFound } from '#craft/strips';
 import { countingWork } from './cover.ts';
 import { type Filler, fillerFor } from './fill.ts';
 import { stripsOfHeights } from './given-heights.ts';
@@ -17,7 +17,7 @@ export function* proving(state: State): Generator<StripsFound, void, void> {
   const { lies, pool } = state;
   const heights = stripHeightsWithin(lies, state.length - 1);
   if (heights.length * lies.size * lies.width > mostCells) return;
-  const round = (bound: number): number => attainableUp(Math.ceil(bound - safety(bound)), [...lies.heights]);
+  const round = (bound: number): number => attainableFrom(bound, [...lies.heights]);
   const filler = fillerFor(lies);
   const program = heightProgramFor({ lies, filler, heights, strips: state.best, round });
   const tree = heightTreeFor({ program, round });
@@ -81,6 +81,3 @@ const firstNodes = 5;
 const firstWork = 400;
 const firstParts = 150;
 const growth = 2.5;
-
-/** Rounding in the programs stays far below this. */
-const safety = (bound: number): number => 1e-6 * (1 + bound * 1e-3);

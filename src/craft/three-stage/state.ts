@@ -1,5 +1,5 @@
 // What a search holds on its way: the best layout, what is proven of it, what pieces are worth, and strips worth remembering.
-import { attainableUp, type BoundKind, type IntegerSolver, type StripsFound, type StripUse } from '#craft/strips';
+import { attainableFrom, type BoundKind, type IntegerSolver, type StripsFound, type StripUse } from '#craft/strips';
 import { type Chance, chanceFrom } from '#ground/chance';
 import { type Filler, fillerFor } from './fill.ts';
 import type { Lies } from './lies.ts';
@@ -74,8 +74,7 @@ export const setWorth = (state: State, worth: Float64Array): void => {
 
 /** Takes a bound, raised to the next length that strips can have, if it is better than the one there is. */
 export const raiseBound = (state: State, bound: number, kind: BoundKind): void => {
-  const safe = Math.ceil(bound - 1e-6 * Math.max(1, bound / 1000));
-  const up = Math.min(state.length, attainableUp(safe, [...state.lies.heights]));
+  const up = Math.min(state.length, attainableFrom(bound, [...state.lies.heights]));
   if (up <= state.bound) return;
   state.bound = up;
   state.boundKind = kind;

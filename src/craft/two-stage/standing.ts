@@ -1,6 +1,6 @@
 // The best layout and the best bound so far, and the length that is worth working for next.
 import {
-  attainableUp,
+  attainableFrom,
   type BoundKind,
   type Job,
   lengthOf,
@@ -68,7 +68,7 @@ export const standingFor = (of: {
       bound = Math.min(to, length);
       kind = by;
     },
-    round: (to) => attainableUp(Math.ceil(to - safety(to)), task.heights),
+    round: (to) => attainableFrom(to, task.heights),
     limit,
     found: () => {
       if (!isShown.now) strips = withoutSurplus(job, stripsOf(task, uses));
@@ -77,9 +77,6 @@ export const standingFor = (of: {
     },
   };
 };
-
-/** Rounding in the programs stays far below this. */
-const safety = (bound: number): number => 1e-6 * (1 + bound * 1e-3);
 
 /** Strips that hold more than is needed give it back, and may be lower for it. */
 const withoutMore = (task: Task, uses: readonly ColumnUse[]): readonly ColumnUse[] => {
