@@ -4,6 +4,7 @@ import { test } from 'node:test';
 import fc from 'fast-check';
 import type { Cutting, Job, Kind, StripUse } from '#craft/strips';
 import { countsOf, heightOf, lengthOf, widthOf } from '#craft/strips';
+import { drained } from '#ground/search';
 import { fewPieces, fewPiecesOnSheets, fewPiecesWithin, type Sheet } from './index.ts';
 
 interface Piece {
@@ -186,23 +187,15 @@ for (const [name, cutting] of Object.entries(cuttings)) {
   });
 }
 
-/** The last that a generator has to say. */
-const ended = <T>(steps: Generator<void, T, void>): T => {
-  for (;;) {
-    const next = steps.next();
-    if (next.done === true) return next.value;
-  }
-};
-
 for (const [name, cutting] of Object.entries(cuttings)) {
   test(`few pieces: strips cut ${name} are found within their least length and any above it, and within none below`, () => {
     fc.assert(
       fc.property(jobs(7), fc.integer({ min: 0, max: 9 }), (job, more) => {
         const least = fewPieces({ job, cutting })?.length as number;
-        const found = ended(fewPiecesWithin({ job, cutting, longest: least + more }));
+        const found = drained(fewPiecesWithin({ job, cutting, longest: least + more }));
         assert.ok(found !== null && found !== 'none');
         assert.deepEqual([found.length, lengthOf(found.strips), faultsIn(job, found.strips)], [least, least, []]);
-        assert.equal(ended(fewPiecesWithin({ job, cutting, longest: least - 1 - more })), 'none');
+        assert.equal(drained(fewPiecesWithin({ job, cutting, longest: least - 1 - more })), 'none');
       }),
       { seed: 43, numRuns: cases },
     );
@@ -216,7 +209,7 @@ test('few pieces: more of them than are tried at once are tried in steps where l
   assert.equal(fewPieces({ job, cutting: cuttings.any }), null);
   const steps = fewPiecesWithin({ job, cutting: cuttings.any, longest: 70 });
   assert.equal(steps.next().done, false);
-  assert.equal(ended(steps), 'none');
+  assert.equal(drained(steps), 'none');
 });
 
 const stocks = fc.array(

@@ -2,8 +2,8 @@
 // once. Gives up at once where there are too many ways, and leaves the job to a search.
 import type { Cutting, Job, StripsFound } from '#craft/strips';
 import { patternKey, type StripUse } from '#craft/strips';
+import { drained } from '#ground/search';
 import { amongFor, type CountSpace, countSpaceFor, pairsIn, writePartsAmong } from './count-space.ts';
-import { drained } from './fronts.ts';
 import { type StripTask, stripSizesBy } from './strip-sizes.ts';
 
 /**

@@ -65,14 +65,6 @@ export function* frontsBy(
   return before;
 }
 
-/** What a generator comes to, all in one go. */
-export const drained = <T>(steps: Generator<void, T, void>): T => {
-  for (;;) {
-    const next = steps.next();
-    if (next.done === true) return next.value;
-  }
-};
-
 /** Whether a way has any pairs. */
 export const isIn = ({ starts }: Fronts, way: number): boolean => starts[way] !== starts[way + 1];
 

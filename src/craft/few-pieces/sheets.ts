@@ -1,8 +1,8 @@
 // What are the cheapest sheets, exactly, where the pieces are few? Every way to divide them among sheets is weighed once.
 import type { Cutting, Job, Kind, StripUse } from '#craft/strips';
+import { drained } from '#ground/search';
 import { type CountSpace, pairsIn, writeParts } from './count-space.ts';
 import { leastSums, mostPairs, spaceWithin, stripWays, together } from './few-pieces.ts';
-import { drained } from './fronts.ts';
 import { type StripSizes, stripSizesBy } from './strip-sizes.ts';
 
 /** Cloth of one size, cut like open cloth: strips across, pieces along them. */

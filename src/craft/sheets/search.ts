@@ -4,6 +4,7 @@
 import { fewPiecesOnSheets } from '#craft/few-pieces';
 import type { BoundKind } from '#craft/strips';
 import { type Chance, chanceFrom } from '#ground/chance';
+import { drained } from '#ground/search';
 import { nextTotal } from './cost-steps.ts';
 import { areaLeft, exactly } from './exact-counts.ts';
 import { type SheetTask, sheetTaskFor } from './fill.ts';
@@ -83,13 +84,6 @@ const exactOnFew = (state: State): SheetsFound | null => {
   const cost = few.sheets.reduce((sum, { sheet, times }) => sum + times * (job.sheets[sheet] as Sheet).cost, 0);
   const left = job.kinds.map(() => 0);
   return { sheets: few.sheets, cost, count: few.count, left, holds: 'yes', bound: cost, boundKind: 'integer' };
-};
-
-const drained = <T>(steps: Generator<number, T, void>): T => {
-  for (;;) {
-    const next = steps.next();
-    if (next.done === true) return next.value;
-  }
 };
 
 const costsOf = ({ sheets }: SheetJob): readonly number[] => sheets.map(({ cost }) => cost);
