@@ -1,19 +1,24 @@
 // In which order are strips cut? Those with the longest pieces first, strips of one height together, and of these the
 // ones alike together.
-import { heightOf, type Job, type Kind, patternKey, type StripPattern, type StripUse, widthOf } from '#craft/strips';
+import {
+  alikeTogether,
+  heightOf,
+  type Job,
+  type Kind,
+  patternKey,
+  type StripPattern,
+  type StripUse,
+  widthOf,
+} from '#craft/strips';
 
 /** Equal patterns become one entry. */
 export const inCuttingOrder = (job: Job, strips: readonly StripUse[]): readonly StripUse[] => {
-  const together = new Map<string, StripUse>();
-  for (const { pattern, times } of strips) {
-    const key = patternKey(pattern);
-    if (times > 0) together.set(key, { pattern, times: times + (together.get(key)?.times ?? 0) });
-  }
+  const uses = alikeTogether(strips.filter(({ times }) => times > 0));
   const longest = new Map<number, number>();
-  for (const { pattern } of together.values())
+  for (const { pattern } of uses)
     longest.set(pattern.height, Math.max(longestIn(job, pattern), longest.get(pattern.height) ?? 0));
-  return [...together]
-    .map(([key, use]) => ({ key, use, height: use.pattern.height, own: longestIn(job, use.pattern) }))
+  return uses
+    .map((use) => ({ key: patternKey(use.pattern), use, height: use.pattern.height, own: longestIn(job, use.pattern) }))
     .sort(
       (a, b) =>
         (longest.get(b.height) as number) - (longest.get(a.height) as number) ||

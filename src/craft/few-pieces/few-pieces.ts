@@ -1,7 +1,7 @@
 // What is the least length of cloth, exactly, where the pieces are few? Every way to divide them into strips is weighed
 // once. Gives up at once where there are too many ways, and leaves the job to a search.
 import type { Cutting, Job, StripsFound } from '#craft/strips';
-import { patternKey, type StripUse } from '#craft/strips';
+import { alikeTogether, patternKey, type StripUse } from '#craft/strips';
 import { drained } from '#ground/search';
 import { amongFor, type CountSpace, countSpaceFor, pairsIn, writePartsAmong } from './count-space.ts';
 import { type StripTask, stripSizesBy } from './strip-sizes.ts';
@@ -121,13 +121,8 @@ export const stripWays = (way: number, firsts: Int32Array): readonly number[] =>
 };
 
 /** Equal strips once, with how often they are cut; the highest first. */
-export const together = (patterns: readonly StripUse['pattern'][]): readonly StripUse[] => {
-  const uses = new Map<string, StripUse>();
-  for (const pattern of patterns) {
-    const key = `${pattern.height}:${patternKey(pattern)}`;
-    uses.set(key, { pattern, times: 1 + (uses.get(key)?.times ?? 0) });
-  }
-  return [...uses.entries()]
-    .sort(([ka, a], [kb, b]) => b.pattern.height - a.pattern.height || (ka < kb ? -1 : 1))
-    .map(([, use]) => use);
-};
+export const together = (patterns: readonly StripUse['pattern'][]): readonly StripUse[] =>
+  alikeTogether(patterns.map((pattern) => ({ pattern, times: 1 })))
+    .map((use) => ({ use, key: patternKey(use.pattern) }))
+    .sort((a, b) => b.use.pattern.height - a.use.pattern.height || (a.key < b.key ? -1 : 1))
+    .map(({ use }) => use);

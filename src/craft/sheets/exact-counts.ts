@@ -1,6 +1,6 @@
 // A plan may hold more pieces than were asked for; here it comes down to exactly those, and is reported in runs of equal
 // strips.
-import { type Job, type Kind, patternKey, type StripPattern, type StripUse, stackOf } from '#craft/strips';
+import { alikeTogether, type Job, type Kind, partsWith, type StripPattern, type StripUse } from '#craft/strips';
 import { type SheetTask, stripOn } from './fill.ts';
 import type { Sheet, SheetUse } from './job.ts';
 import type { PatternUse } from './restart.ts';
@@ -39,28 +39,19 @@ const lessened = (of: {
   readonly rest: number[];
 }): StripPattern | null => {
   const { task, job, strip, rest } = of;
-  const parts = strip.parts.flatMap(({ stack, times }) =>
-    Array.from({ length: times }, () => {
-      const runs = stack.runs.flatMap((run) => {
-        const some = Math.min(run.times, rest[run.kind] as number);
-        rest[run.kind] = (rest[run.kind] as number) - some;
-        return some > 0 ? [{ ...run, times: some }] : [];
-      });
-      return runs.length > 0 ? [{ stack: stackOf(job, runs), times: 1 }] : [];
-    }).flat(),
-  );
+  const parts = partsWith(job, strip, ({ kind, times }) => {
+    const some = Math.min(times, rest[kind] as number);
+    rest[kind] = (rest[kind] as number) - some;
+    return some;
+  });
   return parts.length > 0 ? stripOn(task, parts) : null;
 };
 
 /** Tallest first, equal strips together. */
-const inRuns = (strips: readonly StripPattern[]): readonly StripUse[] => {
-  const runs = new Map<string, StripUse>();
-  for (const pattern of strips) {
-    const key = patternKey(pattern);
-    runs.set(key, { pattern, times: (runs.get(key)?.times ?? 0) + 1 });
-  }
-  return [...runs.values()].sort((a, b) => b.pattern.height - a.pattern.height);
-};
+const inRuns = (strips: readonly StripPattern[]): readonly StripUse[] =>
+  alikeTogether(strips.map((pattern) => ({ pattern, times: 1 }))).toSorted(
+    (a, b) => b.pattern.height - a.pattern.height,
+  );
 
 export const areaLeft = (kinds: readonly Kind[], left: ArrayLike<number>): number =>
   kinds.reduce((sum, { width, height }, i) => sum + width * height * (left[i] as number), 0);

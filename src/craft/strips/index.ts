@@ -13,9 +13,11 @@ export {
   ownStripsFor,
 } from './levels.ts';
 export {
+  alikeTogether,
   countsOf,
   heightOf,
   lengthOf,
+  partsWith,
   patternKey,
   patternOf,
   type Run,

@@ -86,3 +86,22 @@ export const renamedIn = (pattern: StripPattern, placeOf: (kind: number) => numb
     times,
   })),
 });
+
+/** Strips that are cut alike become one entry, where the first of them was. */
+export const alikeTogether = (strips: readonly StripUse[]): readonly StripUse[] => {
+  const all = new Map<string, StripUse>();
+  for (const { pattern, times } of strips) {
+    const key = `${pattern.height}:${patternKey(pattern)}`;
+    all.set(key, { pattern, times: times + (all.get(key)?.times ?? 0) });
+  }
+  return [...all.values()];
+};
+
+/** The parts of a strip one by one, with so many pieces of each run as are told for it; those left empty vanish. */
+export const partsWith = (job: Job, pattern: StripPattern, timesOf: (run: Run) => number): readonly StackUse[] =>
+  pattern.parts.flatMap(({ stack, times }) =>
+    Array.from({ length: times }, () => {
+      const runs = stack.runs.map((run) => ({ ...run, times: timesOf(run) })).filter((run) => run.times > 0);
+      return runs.length > 0 ? [{ stack: stackOf(job, runs), times: 1 }] : [];
+    }).flat(),
+  );

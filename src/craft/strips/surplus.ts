@@ -1,14 +1,6 @@
 // What is left of strips when nothing is cut beyond the demand?
 import type { Job } from './job.ts';
-import {
-  countsOf,
-  patternKey,
-  patternOf,
-  type StackUse,
-  type StripPattern,
-  type StripUse,
-  stackOf,
-} from './pattern.ts';
+import { alikeTogether, countsOf, partsWith, patternOf, type StripPattern, type StripUse } from './pattern.ts';
 
 /** Takes out what is cut beyond the demand, from the least full strips first; empty strips vanish. */
 export const withoutSurplus = (job: Job, strips: readonly StripUse[]): readonly StripUse[] => {
@@ -28,32 +20,15 @@ export const withoutSurplus = (job: Job, strips: readonly StripUse[]): readonly 
     }
     if (left > 0) lean.push({ pattern, times: left });
   }
-  return merged(lean);
+  return alikeTogether(lean);
 };
 
 /** One strip without the surplus pieces it holds; `surplus` is lowered by what was taken out. */
-const leaner = (job: Job, pattern: StripPattern, surplus: number[]): StripPattern => {
-  const parts: StackUse[] = [];
-  for (const { stack, times } of pattern.parts) {
-    for (let n = 0; n < times; n++) {
-      const runs = stack.runs
-        .map((run) => {
-          const out = Math.min(run.times, Math.max(0, surplus[run.kind] ?? 0));
-          surplus[run.kind] = (surplus[run.kind] ?? 0) - out;
-          return { ...run, times: run.times - out };
-        })
-        .filter((run) => run.times > 0);
-      if (runs.length > 0) parts.push({ stack: stackOf(job, runs), times: 1 });
-    }
-  }
-  return patternOf(parts);
-};
-
-const merged = (strips: readonly StripUse[]): readonly StripUse[] => {
-  const all = new Map<string, StripUse>();
-  for (const { pattern, times } of strips) {
-    const key = patternKey(pattern);
-    all.set(key, { pattern, times: times + (all.get(key)?.times ?? 0) });
-  }
-  return [...all.values()];
-};
+const leaner = (job: Job, pattern: StripPattern, surplus: number[]): StripPattern =>
+  patternOf(
+    partsWith(job, pattern, ({ kind, times }) => {
+      const out = Math.min(times, Math.max(0, surplus[kind] ?? 0));
+      surplus[kind] = (surplus[kind] ?? 0) - out;
+      return times - out;
+    }),
+  );
