@@ -1,5 +1,8 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import type { LaidSheets } from '#craft/cutting';
+import { directionsFor } from '#craft/directions';
+import { length } from '#craft/measure';
 import { clothSignsFor, signOf } from '#paper/cloth';
 import { documentOf, faultInIds, faultInXml, planOf, specimenDocument } from '#paper/specimen';
 import { printWay } from './print-arrow.ts';
@@ -80,4 +83,45 @@ test('over the first strip of each filling stand its cuts in their order, as on 
     const shown = text.match(new RegExp(`>${number}\\.1(?:–${number}\\.\\d+)?<`, 'g')) ?? [];
     assert.equal(shown.length, cuts.length > 1 ? 1 : 0, `strip ${number}`);
   }
+});
+
+/** A sheet of two strips filled alike: a square of 3 in, then a piece 2 in wide. */
+const twoAlike = (): LaidSheets => {
+  const part = (x: number, width: number, of: number) => ({
+    at: length(x),
+    width: length(width),
+    pieces: [{ at: length(0), cut: [length(width), length(3)], turned: false, of }] as const,
+  });
+  const strips = [0, 3].map((y) => ({ at: length(y), height: length(3), parts: [part(0, 3, 0), part(3, 2, 1)] }));
+  const layout = { width: length(20), length: length(18), strips };
+  return {
+    sheets: [{ ...layout, kind: 0 }],
+    layout,
+    cost: 1,
+    bound: 1,
+    kept: 'sheets',
+    costBound: 1,
+    boundKind: 'area',
+    left: [],
+    holds: 'yes',
+  };
+};
+
+test('strips of a sheet that are filled alike have the numbers of their cuts once', () => {
+  const directions = directionsFor({ laid: twoAlike(), allowances: null, unit: 'in' });
+  const text = drawSheets({
+    directions,
+    sign: signOf(signs, 'oat'),
+    unit: 'in',
+    print: null,
+    fitPt: [480, 560],
+    caption: () => ({ noun: 'Sheet', size: '' }),
+    alt: () => '',
+  })
+    .map(({ svg }) => svg)
+    .join('');
+  const shown = [...text.matchAll(/>(\d+\.\d+)</g)].map(([, number]) => number);
+  // by hand: one filling, twice in the sheet; the square is cut off first, then the narrow piece
+  assert.equal(text.match(/>1</g)?.length, 2);
+  assert.deepEqual(shown, ['1.1', '1.2']);
 });

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { clothSignsFor } from '#paper/cloth';
+import { clothSignsFor, signOf } from '#paper/cloth';
 import { documentOf, planOf } from '#paper/specimen';
 import { runSheets } from './run-sheet.ts';
 
@@ -30,6 +30,15 @@ test('a scrappy piece is no one cloth: its board is the first of the top, and th
   const colourings = { default: { light: 'oat', dark: ['bark', 'brick'] } };
   const blocks = [{ ...nine, colourings }];
   const scrappy = planOf(documentOf({ blocks, top: { rows: [[{ block: 'nine' }, { block: 'nine' }]] } }));
-  const [first] = runSheets({ plan: scrappy, signs: clothSignsFor(scrappy), album: new Map() });
+  const signs = clothSignsFor(scrappy);
+  const album: Map<string, string> = new Map();
+  const [first] = runSheets({ plan: scrappy, signs, album });
   assert.deepEqual(first?.cut.map(({ cloth }) => cloth === 'scrappy').sort(), [false, true]);
+  const drawn = scrappy.top.drawn[0] ?? [];
+  const svg = album.get(first?.board.name ?? '') ?? '';
+  for (const cloth of ['bark', 'brick']) {
+    const shown = svg.split(`fill="${signOf(signs, cloth).colour}"`).length - 1;
+    assert.equal(shown, drawn.filter((one) => one === cloth).length, cloth);
+    assert.ok(shown > 0, `the first place has both cloths: ${cloth}`);
+  }
 });
