@@ -3,6 +3,7 @@ import type { PatternCut } from '#craft/directions';
 import type { Unit } from '#craft/measure';
 import type { ClothSign } from '#paper/cloth';
 import { lengthOnPaper } from '#paper/lengths';
+import { counted } from '#paper/words';
 import { marksIn, pieceRect } from './cut-marks.ts';
 import { drawCutSteps } from './cut-steps.ts';
 import { cutEdgePt, hairlinePt, hush, inkOn, softInk } from './ink.ts';
@@ -31,7 +32,7 @@ export const drawClothStrip = (of: {
   const rects = strip.parts.flatMap((part) => part.pieces.map((piece) => pieceRect({ part, piece, scale, y })));
   const marks = marksIn({ kind: pattern, scale, y, sign });
   return {
-    note: `${count} ${count === 1 ? 'strip' : 'strips'} ${lengthOnPaper(strip.height, of.unit)}`,
+    note: `${counted(count, 'strip')} ${lengthOnPaper(strip.height, of.unit)}`,
     unmarked: marks.unmarked,
     parts: [
       element('rect', {

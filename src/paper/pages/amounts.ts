@@ -5,8 +5,7 @@ import { toNumber } from '#ground/exact';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { checkLength, lengthOnPaper, withTrueFractions } from '#paper/lengths';
-import { changeText } from '#paper/words';
-import { inWords } from './in-words.ts';
+import { changeText, inWords } from '#paper/words';
 import { countedSheets, sheetNamesOf } from './sheet-names.ts';
 
 export interface Amounts {

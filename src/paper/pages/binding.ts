@@ -4,6 +4,7 @@ import { toNumber } from '#ground/exact';
 import { signOf } from '#paper/cloth';
 import { drawBias, drawBindingCorner } from '#paper/drawing';
 import { checkLength, lengthOnPaper } from '#paper/lengths';
+import { counted } from '#paper/words';
 import { type Picture, shown } from './album.ts';
 import { clothText, type FinishOf, type FinishPart, takenMarks } from './finish-part.ts';
 
@@ -49,7 +50,7 @@ const joinLines = ({ quilt }: QuiltPlan, joins: number): readonly string[] =>
   joins === 0
     ? []
     : [
-        `Join them end to end with ${joins === 1 ? '1 join' : `${joins} joins`} at 45°: lay one end across the other at right angles, right sides together; sew from corner to corner over the square where they cross; trim to ${lengthOnPaper(toNumber(quilt.seam), quilt.unit)} and press the seam open.`,
+        `Join them end to end with ${counted(joins, 'join')} at 45°: lay one end across the other at right angles, right sides together; sew from corner to corner over the square where they cross; trim to ${lengthOnPaper(toNumber(quilt.seam), quilt.unit)} and press the seam open.`,
       ];
 
 const biasBinding = (of: FinishOf, planned: Binding, bias: NonNullable<Binding['bias']>): FinishPart => {

@@ -3,8 +3,7 @@ import type { BoughtPart, FabricPlan, QuiltPlan } from '#craft';
 import { unitsIn } from '#craft/cutting';
 import { toNumber } from '#ground/exact';
 import { figureOnPaper, sizeOnPaper, withTrueFractions } from '#paper/lengths';
-import { amountText } from '#paper/words';
-import { inWords } from './in-words.ts';
+import { amountText, inWords } from '#paper/words';
 
 export const boughtText = (plan: QuiltPlan, { id, buy, parts }: Pick<FabricPlan, 'id' | 'buy' | 'parts'>): string => {
   if (buy.amount === 0) return 'none';

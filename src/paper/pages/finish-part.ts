@@ -2,8 +2,8 @@
 import type { PieceUse, QuiltPlan } from '#craft';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
+import { inWords } from '#paper/words';
 import type { Album, Picture } from './album.ts';
-import { inWords } from './in-words.ts';
 import { marksFor } from './marks.ts';
 
 export interface FinishPart {

@@ -4,9 +4,9 @@ import { clothSignsFor } from '#paper/cloth';
 import { entryTitle } from '#paper/cutting';
 import { drawQuilt } from '#paper/drawing';
 import { sizeOnPaper } from '#paper/lengths';
+import { inWords } from '#paper/words';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
-import { inWords } from './in-words.ts';
 
 export interface HandoutHead {
   readonly title: string;

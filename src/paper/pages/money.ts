@@ -1,8 +1,9 @@
 // What cloth costs, in the currency that the document names.
+
 import type { QuiltPlan } from '#craft';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
-import { inWords } from './in-words.ts';
+import { inWords } from '#paper/words';
 
 /** "41.50 EUR"; without a currency the figure alone. */
 export const moneyText = (amount: number, currency: string): string =>

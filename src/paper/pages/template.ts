@@ -11,9 +11,9 @@ import { signOf } from '#paper/cloth';
 import { entryTitle } from '#paper/cutting';
 import { drawTemplate, drawTemplateSheets } from '#paper/drawing';
 import { lengthOnPaper, sizeOnPaper } from '#paper/lengths';
+import { inWords } from '#paper/words';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
-import { inWords } from './in-words.ts';
 import { measurePt } from './measure.ts';
 import { sheetText } from './sheet-text.ts';
 

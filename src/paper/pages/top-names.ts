@@ -2,7 +2,7 @@
 import type { QuiltPlan, TopPiece } from '#craft';
 import type { StripRole, TopThing } from '#craft/setting';
 import { sizeOnPaper } from '#paper/lengths';
-import { inWords } from './in-words.ts';
+import { inWords } from '#paper/words';
 import { marksOfTopPiece } from './marks.ts';
 import type { TopChapter } from './top-part.ts';
 

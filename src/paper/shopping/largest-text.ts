@@ -3,7 +3,7 @@ import type { QuiltPlan } from '#craft';
 import type { ClothFit, Counts, LargestFound, SizedQuilt } from '#craft/shopping';
 import { checkLength } from '#paper/lengths';
 import { columns, heading, wrapped } from '#paper/summary';
-import { amountText } from '#paper/words';
+import { amountText, inWords } from '#paper/words';
 
 /** @param plan of the quilt as drawn */
 export const largestText = (plan: QuiltPlan, found: LargestFound): string => {
@@ -88,7 +88,7 @@ const clothRow = (plan: QuiltPlan, fit: ClothFit): readonly string[] => {
 const lacksText = (plan: QuiltPlan, { cloths }: SizedQuilt): string => {
   const short = cloths.filter(({ lacks }) => lacks > 0);
   const named = short.map((fit) => `${figure(plan, fit, fit.lacks)} of ${nameOf(plan, fit.fabric)}`);
-  const all = named.length < 2 ? named.join('') : `${named.slice(0, -1).join(', ')} and ${named.at(-1)}`;
+  const all = inWords(named);
   return short.some(({ proven }) => proven) ? `${all}; no layout would do` : `${all} in the best layout found`;
 };
 

@@ -1,6 +1,7 @@
 // Cutting directions, remnants and easier layouts in words: facts of a cloth's directions in, sentences out.
 import type { ClothPiece, LadderRung } from '#craft';
 import type { CutEffort, CutPart, HeightCut, PartRun, PatternCut, Remnant, StripCut } from '#craft/directions';
+import { inWords } from './in-words.ts';
 import { counted } from './named.ts';
 
 /** And how the cloth's pieces are called. */
@@ -158,13 +159,6 @@ const piecesText = ({ of, turned }: PartRun, count: number, writing: Writing): s
   return `${counted(count, noun)} ${size} (${writing.mark(of)})`;
 };
 
-/** "a, b and c"; a comma before the "and" too where an item has one of its own. */
-const inWords = (all: readonly string[]): string => {
-  if (all.length < 2) return all[0] ?? '';
-  const before = all.slice(0, -1);
-  return `${before.join(', ')}${before.some((item) => item.includes(',')) ? ',' : ''} and ${all.at(-1)}`;
-};
-
 const fromWords: Readonly<Record<Remnant['from'], readonly [one: string, many: string]>> = {
   end: ['the end of a strip', 'ends of strips'],
   narrowing: ['from the side of a strip', 'from the sides of strips'],
@@ -208,7 +202,7 @@ export const stripsText = (parts: readonly CutPart[], writing: Pick<Figures, 'le
 /** "3 strip heights, 7 ruler settings, 58 strokes". */
 export const effortText = (effort: CutEffort): string =>
   [
-    `${effort.heights} strip ${effort.heights === 1 ? 'height' : 'heights'}`,
+    counted(effort.heights, 'strip height'),
     counted(effort.settings, 'ruler setting'),
     counted(effort.strokes, 'stroke'),
   ].join(', ');

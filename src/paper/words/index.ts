@@ -10,6 +10,7 @@ export {
   stripsText,
   type Writing,
 } from './directions-text.ts';
+export { inWords } from './in-words.ts';
 export { instanceText } from './instance-text.ts';
 export { amountText, lengthText, numberText, sizeText } from './length-text.ts';
 export { counted, instead } from './named.ts';

@@ -1,5 +1,7 @@
 // Names as they stand in a sentence: quoted, listed, and the one that was probably meant.
 
+import { inWords } from './in-words.ts';
+
 export const quoted = (name: string): string => `“${name}”`;
 
 /** "1 strip", "2 strips". */
@@ -12,9 +14,7 @@ export const listed = (names: readonly string[]): string => {
   const shown = names.length > most ? names.slice(0, most) : names;
   const over = names.length - shown.length;
   if (over > 0) return `${shown.map(quoted).join(', ')} and ${over} more`;
-  const last = shown.at(-1);
-  if (last === undefined) return 'none';
-  return shown.length === 1 ? quoted(last) : `${shown.slice(0, -1).map(quoted).join(', ')} and ${quoted(last)}`;
+  return shown.length === 0 ? 'none' : inWords(shown.map(quoted));
 };
 
 /** What to put in place of a name that is not known: the nearest one, or what there is. */

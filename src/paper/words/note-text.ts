@@ -2,8 +2,9 @@
 import type { Note } from '#craft';
 import type { Unit } from '#craft/measure';
 import { never } from '#ground/outcome';
+import { inWords } from './in-words.ts';
 import { amountText, lengthText, numberText, sizeText } from './length-text.ts';
-import { listed, quoted } from './named.ts';
+import { counted, listed, quoted } from './named.ts';
 
 export type OffMarks = Extract<Note, { readonly code: 'cutting/off-marks' }>;
 
@@ -60,7 +61,7 @@ export const noteText = (note: Note, unit: Unit): string => {
     case 'cutting/on-fold': {
       const takes = note.more > 1e-9 ? `takes ${lengthText(note.more, unit)} more of it` : 'takes no more of it';
       const buys = note.bought > 1e-9 ? `, ${amountText(note.bought, note.unit)} more to buy,` : '';
-      return `Cutting ${quoted(note.fabric)} on the fold ${takes}${buys} and saves ${note.strokes} ${note.strokes === 1 ? 'stroke' : 'strokes'} of the blade.`;
+      return `Cutting ${quoted(note.fabric)} on the fold ${takes}${buys} and saves ${counted(note.strokes, 'stroke')} of the blade.`;
     }
     case 'finishing/smaller-than-bed': {
       const ways = ['width', 'length'].flatMap((way, i) => {
@@ -115,7 +116,7 @@ export const offMarksText = (notes: readonly OffMarks[], unit: Unit): string => 
     { by: most(1), what: 'large' },
     { by: most(-1), what: 'small' },
   ].flatMap(({ by, what }) => (by > 1e-9 ? [`up to ${smallText(by, unit)} too ${what}`] : []));
-  return `Block ${quoted(first.block)}, pieces ${labels.slice(0, -1).join(', ')} and ${labels.at(-1)}: their exact cuts fall between two marks of the ruler. They are cut ${off.join(' or ')}, and are not trimmed after sewing.${friendlyText(first.friendly, unit)}`;
+  return `Block ${quoted(first.block)}, pieces ${inWords(labels)}: their exact cuts fall between two marks of the ruler. They are cut ${inWords(off, 'or')}, and are not trimmed after sewing.${friendlyText(first.friendly, unit)}`;
 };
 
 const friendlyText = (size: readonly [number, number] | null, unit: Unit): string =>
