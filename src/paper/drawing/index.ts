@@ -23,6 +23,6 @@ export type { Drawing } from './svg.ts';
 export { drawSwatch } from './swatch.ts';
 export { drawTemplate } from './template.ts';
 export { drawTemplateSheets } from './template-sheets.ts';
-export { drawTiles, type SheetName, type WholeDrawing } from './tiles.ts';
+export { drawTiles, type SheetPlace, type WholeDrawing } from './tiles.ts';
 export { trueBoard } from './true-board.ts';
 export { drawValueLadder, lightToDark } from './value-ladder.ts';

@@ -1,7 +1,7 @@
 // A template larger than a page, over several sheets at true scale.
 import type { Polygon } from '#ground/plane';
 import { drawnTemplate } from './template.ts';
-import { drawTiles, type SheetName, type Tile, wideOverlapPt } from './tiles.ts';
+import { drawTiles, type SheetPlace, type Tile, wideOverlapPt } from './tiles.ts';
 
 export interface TemplateSheetsPicture {
   readonly template: { readonly points: Polygon; readonly seamLine: Polygon };
@@ -10,7 +10,7 @@ export interface TemplateSheetsPicture {
   readonly scale: number;
   /** Room for one sheet's part. */
   readonly fitPt: readonly [width: number, height: number];
-  readonly alt: (sheet: SheetName) => string;
+  readonly alt: (sheet: SheetPlace) => string;
 }
 
 export const drawTemplateSheets = (of: TemplateSheetsPicture): readonly Tile[] => {

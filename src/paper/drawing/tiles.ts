@@ -31,7 +31,7 @@ export interface Stretch {
   readonly to: number;
 }
 
-export interface SheetName {
+export interface SheetPlace {
   /** 1-based, in reading order; sheets that would be empty are left out. */
   readonly number: number;
   readonly row: number;
@@ -39,7 +39,7 @@ export interface SheetName {
 }
 
 export interface Tile {
-  readonly sheet: SheetName;
+  readonly sheet: SheetPlace;
   readonly drawing: Drawing;
 }
 
@@ -51,7 +51,7 @@ export const drawTiles = (of: {
   readonly whole: WholeDrawing;
   /** Room for one sheet's part. */
   readonly fitPt: readonly [width: number, height: number];
-  readonly alt: (sheet: SheetName) => string;
+  readonly alt: (sheet: SheetPlace) => string;
 }): readonly Tile[] => {
   const { whole } = of;
   const { overlapPt } = whole;
@@ -84,7 +84,7 @@ export const drawTiles = (of: {
   return windows
     .filter(({ box }) => whole.outlines.some((outline) => reaches(outline, box)))
     .map(({ row, column, box }, index) => {
-      const sheet: SheetName = { number: index + 1, row, column };
+      const sheet: SheetPlace = { number: index + 1, row, column };
       const parts = [...whole.parts, ...marks, ...lettersOn(box)];
       return { sheet, drawing: drawWindow({ box, parts, alt: of.alt(sheet) }) };
     });
