@@ -1,8 +1,9 @@
 // The blocks' pieces that are cut from strips at an angle, as it was chosen over the whole quilt.
 import { type ChosenWay, type Cut, chooseWays, rowOutlines, stripsFor } from '#craft/cutting';
-import type { Natures, WantedPiece } from './cloth-plan.ts';
+import type { Natures } from './natures.ts';
 import type { Note } from './notes.ts';
 import type { BlockPlan, PlannedPiece } from './plan.ts';
+import type { WantedPiece } from './wanted-pieces.ts';
 
 /**
  * A piece is told as angled where all that is cut for it comes from strips; where one of its cloths forbids that, it stays a

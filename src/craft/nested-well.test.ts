@@ -5,9 +5,9 @@ import { type ClothNature, cutFor } from '#craft/cutting';
 import { length } from '#craft/measure';
 import { rational } from '#ground/exact';
 import { at, type Polygon } from '#ground/plane';
-import type { WantedPiece } from './cloth-plan.ts';
 import { nestedWell } from './nested-well.ts';
 import { quickLength } from './quick-length.ts';
+import type { WantedPiece } from './wanted-pieces.ts';
 
 const rule = { seam: length(0.25), ruler: rational(1, 8) };
 const nature: ClothNature = {

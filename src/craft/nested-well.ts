@@ -1,8 +1,9 @@
 // Strips at an angle and pairs of templates take less cloth by their area; do they in a layout too? Where a first layout is
 // shorter without them, they are let go.
 import { chooseWays } from '#craft/cutting';
-import type { Natures, WantedPiece } from './cloth-plan.ts';
+import type { Natures } from './natures.ts';
 import { quickLength } from './quick-length.ts';
+import type { WantedPiece } from './wanted-pieces.ts';
 
 /**
  * The same pieces, some without a pair, some without ways to be cut from strips. By that first layout they take no more

@@ -1,5 +1,6 @@
 // What of a planned quilt belongs to one block: its entries, and the cloth that its pieces alone are cut from, laid out anew.
-import { type ClothSearch, naturesOf, planCloths } from './cloth-plan.ts';
+import { type ClothSearch, planCloths } from './cloth-plan.ts';
+import { naturesOf } from './natures.ts';
 import { piecesTaken } from './pieces-taken.ts';
 import type { QuiltPlan } from './plan.ts';
 

@@ -6,13 +6,14 @@ import { length } from '#craft/measure';
 import type { SetTop } from '#craft/setting';
 import { toNumber } from '#ground/exact';
 import { chooseBorderLie } from './border-lie.ts';
-import { blockPieces, finishPieces, type Natures, topPieces, type WantedPiece } from './cloth-plan.ts';
 import { planFinish } from './finish-plan.ts';
+import type { Natures } from './natures.ts';
 import { nestedWell } from './nested-well.ts';
 import type { BlockPlan, FinishPlan, TopPlan } from './plan.ts';
 import { quickLength } from './quick-length.ts';
 import type { DrawnCloths } from './scrap-plan.ts';
 import { topPlanner } from './top-plan.ts';
+import { blockPieces, finishPieces, topPieces, type WantedPiece } from './wanted-pieces.ts';
 
 export interface QuiltToCut {
   readonly quilt: Quilt;

@@ -1,6 +1,8 @@
 // How much of one cloth do pieces take at a first glance? The first layout that is found: good enough to choose by.
 import { type ClothNature, ledgerOf } from '#craft/cutting';
-import { laidFor, type Natures, type WantedPiece } from './cloth-plan.ts';
+import { laidFor } from './cloth-plan.ts';
+import type { Natures } from './natures.ts';
+import type { WantedPiece } from './wanted-pieces.ts';
 
 /** Length, of sheets what they cost; infinite where a piece has no room. */
 export const quickLength = (of: {
