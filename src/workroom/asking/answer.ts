@@ -118,6 +118,6 @@ export interface BlockAnswer {
   readonly pieces: number;
   readonly steps: number;
   readonly notes: readonly WorkroomNote[];
-  /** Widths near its own at which every cut falls on a mark, itself among them if it is one. */
+  /** Widths without the frame, near its own, at which every cut falls on a mark, itself among them if it is one. */
   readonly friendly: readonly (readonly [number, number])[];
 }

@@ -34,6 +34,19 @@ test('a block by itself is answered whatever else is wrong with the quilt', () =
   assert.deepEqual(reply.value.picture.patches[0]?.cut, [3.5, 3.5]);
 });
 
+test('sizes that a ruler has are those within the frame', () => {
+  const colourings = { default: { light: 'oat', dark: 'slate', medium: 'plum' } };
+  const star = (frame: object) => ({
+    ...document,
+    blocks: [{ id: 'star', from: 'ohio-star', size: '6', colourings, ...frame }],
+  });
+  const [bare, framed] = [{}, { frame: [{ width: '1/2', fabric: 'slate' }] }].map((one) => askBlock(star(one), 'star'));
+  assert.ok(bare?.ok && framed?.ok);
+  assert.deepEqual(framed.value.picture.size, [7, 7]);
+  assert.ok(bare.value.friendly.some(([side]) => side === 6));
+  assert.deepEqual(framed.value.friendly, bare.value.friendly);
+});
+
 test('a problem is told with its place and how to mend it', () => {
   const reply = askQuilt({ ...document, blocks: [] }, null);
   assert.ok(!reply.ok);

@@ -109,7 +109,9 @@ const each = 2;
 const friendlySizes = ({ quilt }: QuiltPlan, id: string): BlockAnswer['friendly'] => {
   const design = quilt.blocks.find((block) => block.id === id);
   if (design === undefined) return [];
-  const drafted = draftBlock(design);
+  // the size that is given is the one within the frame
+  const { shape } = design;
+  const drafted = draftBlock(shape.kind === 'framed' ? { ...design, shape: shape.inner } : design);
   if (!drafted.ok || drafted.value.patches.length === 0) return [];
   const rule = { seam: length(toNumber(quilt.seam)), ruler: quilt.ruler };
   return rulerSizes({ block: drafted.value, near: drafted.value.size[0], rule, each }).sizes;

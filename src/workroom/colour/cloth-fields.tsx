@@ -22,6 +22,7 @@ export const ClothFields = ({ cloth, onRemoved }: { readonly cloth: Cloth; reado
           <input
             type="text"
             value={name ?? ''}
+            placeholder={id}
             maxLength={200}
             onChange={(event) => change('Name the cloth', { name: event.target.value }, gesture.named(`name ${id}`))}
             onFocus={gesture.begin}
@@ -50,7 +51,7 @@ export const ClothFields = ({ cloth, onRemoved }: { readonly cloth: Cloth; reado
         )}
       </section>
       <section>
-        <h2>Another in its place</h2>
+        <h2>Another cloth in its place</h2>
         <div className="row">
           {others.map((other) => (
             <button
@@ -71,7 +72,7 @@ export const ClothFields = ({ cloth, onRemoved }: { readonly cloth: Cloth; reado
         </div>
         <p className="quiet">
           {used
-            ? 'Everywhere in the quilt: blocks, borders, sashing and finish.'
+            ? 'Everywhere in the quilt: blocks, borders, sashing and finish. Then this one can be removed.'
             : 'The quilt does not use this cloth yet.'}
         </p>
         <button

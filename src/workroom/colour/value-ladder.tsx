@@ -1,4 +1,5 @@
 // All cloths from light to dark, each over the grey that is as light: values are judged without their hues.
+import { useEffect, useRef } from 'react';
 import type { QuiltAnswer } from '#workroom/compute';
 import { useQuilt } from '#workroom/room';
 
@@ -11,13 +12,24 @@ export const ValueLadder = (of: {
 }) => {
   const { document, answer } = useQuilt();
   const known = new Map<string, ClothAnswer>(answer?.cloths.map((cloth) => [cloth.id, cloth]));
+  const line = useRef<HTMLUListElement>(null);
+  useEffect(() => {
+    if (of.chosen === null) return;
+    // the one chosen in the drawing may lie beyond the end; the page itself stays where it is
+    const key = line.current?.querySelector<HTMLElement>('[aria-pressed=true]');
+    const [list, at] = [line.current, key?.parentElement];
+    if (list === null || !at) return;
+    const beyond = Math.max(0, at.offsetLeft + at.offsetWidth - list.offsetLeft - list.clientWidth - list.scrollLeft);
+    const before = Math.min(0, at.offsetLeft - list.offsetLeft - list.scrollLeft);
+    list.scrollLeft += beyond || before;
+  }, [of.chosen]);
   // what the quilt does not use yet stands last
   const sorted = document.fabrics.toSorted(
     (a, b) => (known.get(b.id)?.lightness ?? -1) - (known.get(a.id)?.lightness ?? -1),
   );
   return (
     <section className="strip" aria-label="Cloths, from light to dark">
-      <ul>
+      <ul ref={line}>
         {sorted.map(({ id, name, colour }) => {
           const cloth = known.get(id);
           return (

@@ -92,6 +92,7 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
                 <input
                   type="text"
                   value={block.title ?? ''}
+                  placeholder={block.id}
                   onFocus={gesture.begin}
                   maxLength={200}
                   onChange={(event) => {

@@ -1,4 +1,6 @@
 // How large a block is, and the sizes near it at which every cut falls on a mark of the ruler.
+import { parseLength } from '#craft/measure';
+import { toNumber } from '#ground/exact';
 import type { BlockAnswer } from '#workroom/compute';
 import { ChoiceKeys, LengthField } from '#workroom/fields';
 import { useQuilt } from '#workroom/room';
@@ -12,7 +14,8 @@ export const SizeFields = ({ block, answer }: { readonly block: Block; readonly 
   const become = (to: NonNullable<Block['size']>) =>
     edit('Resize the block', (draft) => void Object.assign(own(draft) ?? {}, { size: to }));
   if (size === undefined) return null;
-  const width = answer?.picture.size[0] ?? 0;
+  const read = Array.isArray(size) ? null : parseLength(String(size), { unit, sign: 'positive' });
+  const width = read?.ok ? toNumber(read.value) : 0;
   const friendly = answer?.friendly.filter(([across, down]) => Math.abs(across - down) < 1e-9) ?? [];
   return (
     <section>

@@ -2,20 +2,27 @@
 
 export interface ChoiceKeysOf<T extends string | number> {
   readonly label: string;
+  /** Where what stands above does not say what is chosen. */
+  readonly isLabelSeen?: boolean;
   readonly choices: readonly { readonly value: T; readonly words: string; readonly spoken?: string }[];
   readonly value: T | null;
   readonly onChoose: (value: T) => void;
 }
 
-export const ChoiceKeys = <T extends string | number>({ label, choices, value, onChoose }: ChoiceKeysOf<T>) => (
-  <fieldset className="choice-keys" aria-label={label}>
-    {choices.map((choice) => (
+export const ChoiceKeys = <T extends string | number>(of: ChoiceKeysOf<T>) => (
+  <fieldset className="choice-keys" aria-label={of.label}>
+    {of.isLabelSeen === true && (
+      <span className="choice-label" aria-hidden="true">
+        {of.label}
+      </span>
+    )}
+    {of.choices.map((choice) => (
       <button
         key={choice.value}
         type="button"
-        aria-pressed={choice.value === value}
+        aria-pressed={choice.value === of.value}
         aria-label={choice.spoken}
-        onClick={() => onChoose(choice.value)}
+        onClick={() => of.onChoose(choice.value)}
       >
         {choice.words}
       </button>

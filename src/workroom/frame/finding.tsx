@@ -6,8 +6,13 @@ import { Sheet } from '#workroom/room';
 
 const keyboard = /Mac|iPhone|iPad/.test(navigator.userAgent) ? 'apple' : 'other';
 
+/** What belongs to the view itself first, what is everywhere last. */
+const lastParts = ['Edit', 'Quilt', 'Go', 'Help'];
+const inOrder = (commands: readonly Command[]): readonly Command[] =>
+  commands.toSorted((a, b) => lastParts.indexOf(a.part) - lastParts.indexOf(b.part));
+
 export const FindCommand = ({ onClose }: { readonly onClose: () => void }) => {
-  const commands = useAllCommands().filter(({ isOff }) => !isOff);
+  const commands = inOrder(useAllCommands()).filter(({ id, isOff }) => !isOff && id !== 'find');
   const [words, setWords] = useState('');
   const shown = found(commands, words);
   const run = (command: Command | undefined) => {
@@ -16,7 +21,7 @@ export const FindCommand = ({ onClose }: { readonly onClose: () => void }) => {
     command.run();
   };
   return (
-    <Sheet title="Do something" onClose={onClose}>
+    <Sheet title="Find something to do" onClose={onClose}>
       <form
         onSubmit={(event) => {
           event.preventDefault();
@@ -65,10 +70,10 @@ export const KeySheet = (of: {
   readonly onSwitch: (to: 'on' | 'off') => void;
   readonly onClose: () => void;
 }) => {
-  const commands = useAllCommands().filter(({ keys }) => keys !== undefined);
+  const commands = inOrder(useAllCommands()).filter(({ keys }) => keys !== undefined);
   const parts = [...new Set(commands.map(({ part }) => part))];
   return (
-    <Sheet title="Keys" onClose={of.onClose}>
+    <Sheet title="Keys" onClose={of.onClose} isWide>
       <label className="check">
         <input
           type="checkbox"
@@ -77,34 +82,36 @@ export const KeySheet = (of: {
         />
         Use these keys
       </label>
-      {parts.map((part) => (
-        <section key={part}>
-          <h3>{part}</h3>
+      <div className="key-parts">
+        {parts.map((part) => (
+          <section key={part}>
+            <h3>{part}</h3>
+            <dl className="pairs">
+              {commands
+                .filter((command) => command.part === part)
+                .map((command) => (
+                  <div key={command.id}>
+                    <dt>{command.words}</dt>
+                    <dd>
+                      <KeysShown command={command} />
+                    </dd>
+                  </div>
+                ))}
+            </dl>
+          </section>
+        ))}
+        <section>
+          <h3>In a drawing</h3>
           <dl className="pairs">
-            {commands
-              .filter((command) => command.part === part)
-              .map((command) => (
-                <div key={command.id}>
-                  <dt>{command.words}</dt>
-                  <dd>
-                    <KeysShown command={command} />
-                  </dd>
-                </div>
-              ))}
+            {drawingKeys.map(([keys, what]) => (
+              <div key={keys}>
+                <dt>{what}</dt>
+                <dd>{keys}</dd>
+              </div>
+            ))}
           </dl>
         </section>
-      ))}
-      <section>
-        <h3>In a drawing</h3>
-        <dl className="pairs">
-          {drawingKeys.map(([keys, what]) => (
-            <div key={keys}>
-              <dt>{what}</dt>
-              <dd>{keys}</dd>
-            </div>
-          ))}
-        </dl>
-      </section>
+      </div>
     </Sheet>
   );
 };

@@ -111,7 +111,7 @@ export const Home = () => {
           <p role="status">Opening the cupboard …</p>
         ) : quilts.length === 0 ? (
           <p className="empty">
-            None yet in this browser. Begin with the demo below: it is a whole quilt, and yours to change.
+            None yet in this browser. Begin with a demo below: it is a whole quilt, and yours to change.
           </p>
         ) : (
           <ul className="quilt-list">
@@ -134,7 +134,7 @@ export const Home = () => {
             ))}
           </ul>
         )}
-        <h2>Begin another</h2>
+        <h2>{quilts?.length === 0 ? 'Begin a quilt' : 'Begin another'}</h2>
         <div className="row">
           <button type="button" onClick={() => void begin(blankQuilt('in'), 'draft')}>
             Blank, in inches

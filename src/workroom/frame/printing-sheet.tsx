@@ -1,6 +1,7 @@
 // While the pattern is printed: a way to stop it, and what stood in the way.
 
 import { useEffect, useRef, useState } from 'react';
+import type { QuiltDocument } from '#craft/design';
 import type { PrintPaper, Refusal } from '#wire';
 import type { JsonObject } from '#workroom/editing';
 import { Problems, Sheet } from '#workroom/room';
@@ -32,7 +33,7 @@ export const Printing = (of: {
     return () => stop.abort();
   }, []);
   return refusal === null ? (
-    <Sheet title="Printing the pattern" onClose={of.onClose}>
+    <Sheet title="Printing the pattern" closeWords="Stop" onClose={of.onClose}>
       <p role="status">
         The cloth is laid out and the pages are set. This takes a few seconds; the file then lies with your downloads.
       </p>
@@ -40,7 +41,7 @@ export const Printing = (of: {
     </Sheet>
   ) : (
     <Sheet title="The pattern was not printed" onClose={of.onClose}>
-      <Problems problems={refusal.problems} more={refusal.more} />
+      <Problems problems={refusal.problems} more={refusal.more} document={of.document as unknown as QuiltDocument} />
     </Sheet>
   );
 };

@@ -3,7 +3,7 @@ import { useEffect, useMemo, useState } from 'react';
 import { type Command, useCommands } from '#workroom/commands';
 import { type Scene, SmallPicture, sceneOfQuilt } from '#workroom/drawing';
 import type { JsonObject } from '#workroom/editing';
-import { useQuilt, useRoom } from '#workroom/room';
+import { quiltAddress, useQuilt, useRoom } from '#workroom/room';
 import { type ArrangementKind, arrange, isBlock, rowsOf, type Top } from './top-edits.ts';
 
 const kinds: readonly (readonly [ArrangementKind, string])[] = [
@@ -21,10 +21,10 @@ const shown = 4;
 const begun = 6;
 
 export const Arrangements = () => {
-  const { document, answer, edit } = useQuilt();
+  const { id, document, answer, edit } = useQuilt();
   const { top } = document;
   const [wanted, setWanted] = useState<string | null>(null);
-  const isThere = document.blocks.some(({ id }) => id === wanted);
+  const isThere = document.blocks.some((own) => own.id === wanted);
   const block = isThere ? wanted : blockToArrange(document.top, document.blocks);
   const scenes = useArrangementScenes(block);
   const rows = rowsOf(top, answer?.picture ?? null);
@@ -50,23 +50,26 @@ export const Arrangements = () => {
       [block, scenes, edit, size],
     ),
   );
-  if (block === null || (scenes === null && document.blocks.length < 2)) return null;
+  if (block === null || scenes === undefined) return null;
   return (
     <section className="arrangements" aria-label="Arrangements">
       {document.blocks.length > 1 && (
         <label className="field arranged">
           <span>Arrange the block</span>
           <select value={block} onChange={(event) => setWanted(event.target.value)}>
-            {document.blocks.map(({ id, title }) => (
-              <option key={id} value={id}>
-                {title || id}
+            {document.blocks.map((own) => (
+              <option key={own.id} value={own.id}>
+                {own.title || own.id}
               </option>
             ))}
           </select>
         </label>
       )}
       {scenes === null && (
-        <p className="quiet">This block has no light and no dark half, or is not square: nothing turns it.</p>
+        <p className="quiet">
+          Arrangements such as the barn raising turn a square block that is half light, half dark.{' '}
+          <a href={quiltAddress(id, 'draft')}>Add a log cabin in Draft</a>
+        </p>
       )}
       <ul>
         {kinds.map(([kind, words]) => {
@@ -117,11 +120,11 @@ const blockToArrange = (top: Top, blocks: readonly { readonly id: string }[]): s
   return most?.[0] ?? blocks[0]?.id ?? null;
 };
 
-/** None where the block has no light and dark half, or is not square. */
-const useArrangementScenes = (block: string | null): ReadonlyMap<ArrangementKind, Scene> | null => {
+/** Null where the block has no light and dark half, or is not square; undefined until that is known. */
+const useArrangementScenes = (block: string | null): ReadonlyMap<ArrangementKind, Scene> | null | undefined => {
   const { document, words } = useQuilt();
   const { planner } = useRoom();
-  const [scenes, setScenes] = useState<ReadonlyMap<ArrangementKind, Scene> | null>(null);
+  const [scenes, setScenes] = useState<ReadonlyMap<ArrangementKind, Scene> | null>();
   // all that the small pictures depend on, and nothing else
   const asked = useMemo(
     () => (block === null ? '' : JSON.stringify([block, document.blocks, document.fabrics, document.unit])),

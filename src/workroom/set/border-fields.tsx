@@ -71,7 +71,7 @@ export const BorderFields = () => {
                       }}
                     >
                       <option value="butted">butted</option>
-                      <option value="squares">corner squares</option>
+                      <option value="squares">squares</option>
                       <option value="mitred">mitred</option>
                     </select>
                   </label>

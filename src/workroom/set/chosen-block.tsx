@@ -49,7 +49,8 @@ export const ChosenBlock = ({ chosen, scene, cell, own }: ChosenBlockOf) => {
         {entry?.title ?? own.block}, row {cell[0] + 1}, place {cell[1] + 1}
       </h2>
       <ChoiceKeys
-        label="Turned"
+        label="Turned clockwise"
+        isLabelSeen
         choices={turns.map((value) => ({ value, words: `${value}°` }))}
         value={own.turn ?? 0}
         onChoose={(turn) => place(turned(turn), 'Turn the block')}
@@ -59,7 +60,7 @@ export const ChosenBlock = ({ chosen, scene, cell, own }: ChosenBlockOf) => {
         Mirrored
       </label>
       <label className="field">
-        <span>Lies here</span>
+        <span>What lies here</span>
         <select
           value={`block ${own.block}`}
           onChange={(event) => {

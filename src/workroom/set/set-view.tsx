@@ -29,7 +29,7 @@ export const SetView = () => {
     if (cell === null || !isBlock(own)) return;
     const to = quarterOn(own.turn);
     edit('Turn the block', (draft) => changeCell(draft.top, { at: cell, picture, change: turned(to) }));
-    say(`Turned to ${to}°`);
+    say(to === 0 ? 'Turned back upright' : `Turned ${to}° clockwise`);
   }, [cell, own, picture, edit, say]);
   const mirror = useCallback(() => {
     if (cell === null || !isBlock(own)) return;
