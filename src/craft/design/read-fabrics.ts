@@ -1,8 +1,7 @@
 // The cloths of a document, each with its defaults.
 
-import { parseColour } from '#craft/fabric';
-import type { Unit } from '#craft/measure';
-import { fromDecimal, type Rational, rational } from '#ground/exact';
+import { parseColour, usualWidth } from '#craft/fabric';
+import { fromDecimal } from '#ground/exact';
 import type { WrittenFabric } from './document.ts';
 import { narrowestCloth } from './limits.ts';
 import type { Buying, Fabric } from './quilt.ts';
@@ -10,9 +9,6 @@ import { joiningSheet, readBought } from './read-bought.ts';
 import { readEnds } from './read-ends.ts';
 import { readRepeat } from './read-repeat.ts';
 import type { Reading } from './reading.ts';
-
-/** Usable width of cloth between the selvages, as docs/document.md sets it. */
-const usualWidth: Readonly<Record<Unit, Rational>> = { in: rational(40), cm: rational(1016, 10) };
 
 /** @param buying null where it could not be read */
 export const readFabrics = (

@@ -8,4 +8,5 @@ export {
   strictestOf,
 } from './print.ts';
 export { drawScraps, type ScrapDraw, type ScrapTask } from './scraps.ts';
+export { usualWidth } from './usual-width.ts';
 export { readsApart, type Value, valuesOf } from './value.ts';

@@ -14,7 +14,7 @@ test('a cloth that takes another’s place leaves it nowhere, in every example',
   let exchangedIn = 0;
   for (const example of examples) {
     const quilt = structuredClone(example);
-    const added = freeCloth(quilt.fabrics, quilt.fabrics[0]?.id ?? null);
+    const added = { ...quilt.fabrics[0], ...freeCloth(quilt.fabrics) };
     quilt.fabrics.push(added);
     const from = quilt.fabrics[0]?.id ?? '';
     exchange(quilt, { from, to: added.id });
@@ -37,7 +37,7 @@ test('a cloth that takes another’s place leaves it nowhere, in every example',
 test('a new cloth is used nowhere, and those of the quilt are', () => {
   const [quilt] = examples;
   assert.ok(quilt);
-  const added = freeCloth(quilt.fabrics, null);
+  const added = freeCloth(quilt.fabrics);
   assert.ok(!isUsed(quilt, added.id));
   assert.ok(quilt.fabrics.every(({ id }) => isUsed(quilt, id)));
 });

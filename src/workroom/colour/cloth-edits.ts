@@ -4,11 +4,10 @@ import type { QuiltDocument } from '#craft/design';
 export type Cloth = QuiltDocument['fabrics'][number];
 
 /** "cloth", "cloth-2": a name that no cloth has yet. */
-export const freeCloth = (fabrics: readonly Cloth[], like: string | null): Cloth => {
-  const from = fabrics.find(({ id }) => id === like);
+export const freeCloth = (fabrics: readonly Cloth[]): Cloth => {
   let id = 'cloth';
   for (let n = 2; fabrics.some((one) => one.id === id); n++) id = `cloth-${n}`;
-  return { ...(from ?? {}), id, name: `Cloth ${fabrics.length + 1}`, colour: from?.colour ?? '#8a9a8b' };
+  return { id, name: `Cloth ${fabrics.length + 1}`, colour: '#8a9a8b' };
 };
 
 /** Whether anything of the document but the list of cloths names it; a tone may name a cloth too. */

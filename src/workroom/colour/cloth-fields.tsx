@@ -1,5 +1,7 @@
 // One cloth: its name, its colour, how wide it lies, how much is bought, and what may take its place.
 import { useId, useState } from 'react';
+import { parseColour, usualWidth } from '#craft/fabric';
+import { toNumber } from '#ground/exact';
 import { LengthField } from '#workroom/fields';
 import { buyWords, useGesture, useQuilt } from '#workroom/room';
 import { type Cloth, exchange, isUsed } from './cloth-edits.ts';
@@ -35,7 +37,7 @@ export const ClothFields = ({ cloth, onRemoved }: { readonly cloth: Cloth; reado
         />
         <LengthField
           label="Usable width"
-          value={cloth.usableWidth ?? (document.unit === 'in' ? '40' : '101.6')}
+          value={cloth.usableWidth ?? toNumber(usualWidth[document.unit])}
           unit={document.unit}
           onChange={(written) => change('Change the cloth’s width', { usableWidth: written })}
         />
@@ -101,11 +103,13 @@ const ColourField = (of: {
   const { colour, onChange, onBegin } = of;
   const [draft, setDraft] = useState<string | null>(null);
   const id = useId();
+  const read = parseColour(draft ?? colour);
   const take = () => {
-    if (draft !== null && isColour(draft)) onChange(draft.toLowerCase());
-    if (draft === null || isColour(draft)) setDraft(null);
+    if (!read.ok) return;
+    if (draft !== null) onChange(read.value);
+    setDraft(null);
   };
-  const isRefused = draft !== null && !isColour(draft);
+  const isRefused = !read.ok;
   return (
     <div className="field">
       <span aria-hidden="true">Colour</span>
@@ -114,7 +118,7 @@ const ColourField = (of: {
           type="color"
           aria-label="Pick the colour"
           onFocus={onBegin}
-          value={sixFigures(colour)}
+          value={read.ok ? read.value : colour}
           onChange={(event) => onChange(event.target.value)}
         />
         <input
@@ -141,8 +145,3 @@ const ColourField = (of: {
     </div>
   );
 };
-
-const isColour = (text: string): boolean => /^#(?:[0-9a-f]{3}|[0-9a-f]{6})$/i.test(text);
-
-const sixFigures = (colour: string): string =>
-  colour.length === 4 ? `#${[...colour.slice(1)].map((c) => c + c).join('')}` : colour.toLowerCase();

@@ -38,7 +38,7 @@ export const ColourView = () => {
     if (fabric !== undefined) setWanted(fabric);
   };
   const add = useCallback(() => {
-    const made = freeCloth(document.fabrics, null);
+    const made = freeCloth(document.fabrics);
     edit('Add a cloth', (draft) => void draft.fabrics.push(made));
     setWanted(made.id);
     say(`${made.name} is added`);

@@ -1,5 +1,6 @@
 // What one does to the blocks of a quilt: each a change of the document's draft, and nothing else.
 import type { QuiltDocument } from '#craft/design';
+import { lightnessOf, parseColour } from '#craft/fabric';
 
 export type Block = QuiltDocument['blocks'][number];
 export type Fabric = QuiltDocument['fabrics'][number];
@@ -36,31 +37,26 @@ export const addBlock = (draft: QuiltDocument, block: Block): void => {
   if (draft.top.arrangement?.block === first.id) draft.top.arrangement.block = block.id;
 };
 
-/**
- * How light a colour is, near enough to propose a first colouring; what is computed from cloths later measures them truly.
- *
- * @source weights of red, green and blue in brightness, ITU-R BT.601 (from memory)
- */
-const roughly = (colour: string): number => {
-  const full = colour.length === 4 ? [...colour.slice(1)].map((c) => c + c).join('') : colour.slice(1);
-  const [red = 0, green = 0, blue = 0] = [0, 2, 4].map((i) => Number.parseInt(full.slice(i, i + 2), 16));
-  return 0.299 * red + 0.587 * green + 0.114 * blue;
-};
-
 /** A cloth for each of the trade's four tones: the lightest, the darkest, one between, and what stands out as an accent. */
 export const firstColouring = (fabrics: readonly Fabric[], tones: readonly string[]): Record<string, string> => {
-  const sorted = fabrics.toSorted((a, b) => roughly(b.colour) - roughly(a.colour));
+  const inFull = fabrics.map(({ id, colour }) => ({ id, colour: fullColour(colour) }));
+  const sorted = inFull.toSorted((a, b) => lightnessOf(b.colour) - lightnessOf(a.colour));
   const [light, dark] = [sorted[0]?.id ?? '', sorted.at(-1)?.id ?? ''];
   const medium = sorted[Math.floor((sorted.length - 1) / 2)]?.id ?? light;
-  const accent = fabrics.toSorted((a, b) => brightness(b.colour) - brightness(a.colour))[0]?.id ?? dark;
+  const accent = inFull.toSorted((a, b) => brightness(b.colour) - brightness(a.colour))[0]?.id ?? dark;
   const found: Readonly<Record<string, string>> = { light, dark, medium, accent };
   return Object.fromEntries(tones.map((tone) => [tone, found[tone] ?? light]));
 };
 
+const fullColour = (written: string): string => {
+  const read = parseColour(written);
+  if (!read.ok) throw new Error(`a document holds the colour ${written}`);
+  return read.value;
+};
+
 /** How far the strongest of red, green and blue is from the weakest. */
 const brightness = (colour: string): number => {
-  const full = colour.length === 4 ? [...colour.slice(1)].map((c) => c + c).join('') : colour.slice(1);
-  const parts = [0, 2, 4].map((i) => Number.parseInt(full.slice(i, i + 2), 16));
+  const parts = [1, 3, 5].map((i) => Number.parseInt(colour.slice(i, i + 2), 16));
   return Math.max(...parts) - Math.min(...parts);
 };
 

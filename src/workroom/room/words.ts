@@ -1,5 +1,6 @@
 // Lengths and amounts as the maker likes them shown. What is stored stays as it was written.
-import type { Unit } from '#craft/measure';
+import { convert, type Unit } from '#craft/measure';
+import { rational, toNumber } from '#ground/exact';
 import { figureOnPaper, lengthOnPaper, sizeOnPaper, withTrueFractions } from '#paper/lengths';
 import { amountText } from '#paper/words';
 import type { JobFigures } from '#workroom/compute';
@@ -15,7 +16,7 @@ export interface LengthWords {
   readonly size: (size: readonly [number, number]) => string;
 }
 
-const cmInInch = 2.54;
+const cmInInch = toNumber(convert(rational(1), { from: 'in', to: 'cm' }));
 
 /** @param stored the document's unit, which the values are in */
 export const lengthWordsFor = (stored: Unit, liked: Preferences['unit']): LengthWords => {
