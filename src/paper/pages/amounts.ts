@@ -5,7 +5,7 @@ import { toNumber } from '#ground/exact';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { checkLength, lengthOnPaper, withTrueFractions } from '#paper/lengths';
-import { changeText, inWords } from '#paper/words';
+import { capital, changeText, inWords } from '#paper/words';
 import { countedSheets, sheetNamesOf } from './sheet-names.ts';
 
 export interface Amounts {
@@ -70,8 +70,6 @@ const changesText = (plan: QuiltPlan, changes: readonly PurchaseChange[]): strin
   );
   return text.length === 0 ? '' : `${capital(text.join('; '))}.`;
 };
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Of which cloths no layout could do with less; where kinds of sheet differ, with fewer of them or at a lower cost. */
 export const provenLines = (plan: QuiltPlan, signs: ClothSigns): readonly string[] => {

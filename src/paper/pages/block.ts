@@ -8,7 +8,7 @@ import { signOf } from '#paper/cloth';
 import { entryTitle } from '#paper/cutting';
 import { asFirstPlaced, drawBoard, drawMachine, drawStep } from '#paper/drawing';
 import { checkSize, sizeOnPaper } from '#paper/lengths';
-import { inWords } from '#paper/words';
+import { capital, inWords } from '#paper/words';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
 import { briefName } from './brief-name.ts';
@@ -299,5 +299,3 @@ const isIn = (block: BlockPlan, part: string, unit: string): boolean => {
   const made = block.steps.find(({ makes }) => makes === unit);
   return made?.join.some((one) => isIn(block, part, one)) ?? false;
 };
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

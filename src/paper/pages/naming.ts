@@ -3,6 +3,7 @@ import type { PlannedStep } from '#craft';
 import type { Side } from '#craft/design';
 import { never } from '#ground/outcome';
 import { isAnyEdge } from '#paper/drawing';
+import { capital } from '#paper/words';
 
 /** A piece's label as it is; "#4" is unit 4. */
 export const partName = (name: string): string => (name.startsWith('#') ? `unit ${name.slice(1)}` : name);
@@ -31,8 +32,6 @@ interface Joining {
   readonly pressTo: 0 | 1 | 'open';
 }
 
-const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
 /**
  * "F goes to the left of unit 4"
  *
@@ -42,9 +41,9 @@ export const stepHeading = ({ join, side, kind }: Joining, partner: number | nul
   const first = partName(join[0]);
   const second = partName(join[1]);
   if (kind === 'partial-close') return `Close the seam of ${partner === null ? second : `step ${partner}`}`;
-  if (kind === 'set-in') return `${sentence(second)} is set in ${placeWords[side]} ${first}`;
+  if (kind === 'set-in') return `${capital(second)} is set in ${placeWords[side]} ${first}`;
   const begun = kind === 'partial-begin' ? ', half sewn' : '';
-  return `${join[0] === join[1] ? `Another ${second}` : sentence(second)} goes ${placeWords[side]} ${first}${begun}`;
+  return `${join[0] === join[1] ? `Another ${second}` : capital(second)} goes ${placeWords[side]} ${first}${begun}`;
 };
 
 /** "Press toward F." */

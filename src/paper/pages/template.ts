@@ -11,7 +11,7 @@ import { signOf } from '#paper/cloth';
 import { entryTitle } from '#paper/cutting';
 import { drawTemplate, drawTemplateSheets } from '#paper/drawing';
 import { lengthOnPaper, sizeOnPaper } from '#paper/lengths';
-import { inWords } from '#paper/words';
+import { capital, inWords } from '#paper/words';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
 import { measurePt } from './measure.ts';
@@ -101,8 +101,7 @@ const templateText = (
   const from = way
     ? `It is laid along a strip ${lengthOnPaper(way.size[0], plan.quilt.unit)} wide`
     : `The box round it is ${sizeOnPaper(size, plan.quilt.unit)}`;
-  const share = `${of.share.charAt(0).toUpperCase()}${of.share.slice(1)}`;
-  return `Cut ${inWords(cuts)} for ${block.count === 1 ? 'the block' : `all ${block.count} blocks`}, right side up. ${share}. ${from}.`;
+  return `Cut ${inWords(cuts)} for ${block.count === 1 ? 'the block' : `all ${block.count} blocks`}, right side up. ${capital(of.share)}. ${from}.`;
 };
 
 const fitsPage = (outline: Polygon, points: number): boolean => {

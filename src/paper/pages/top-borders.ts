@@ -6,9 +6,9 @@ import { signOf } from '#paper/cloth';
 import { entryTitle } from '#paper/cutting';
 import { drawBorders } from '#paper/drawing';
 import { checkSize, lengthOnPaper, sizeOnPaper } from '#paper/lengths';
-import { inWords } from '#paper/words';
+import { capital, inWords, roleNouns } from '#paper/words';
 import { shown } from './album.ts';
-import { capital, madeText, pieceOfStrip, roleNouns } from './top-names.ts';
+import { madeText, pieceOfStrip } from './top-names.ts';
 import type { TopChapter, TopPart } from './top-part.ts';
 import { topPart } from './top-part.ts';
 

@@ -1,27 +1,12 @@
 // What the parts of the top are called, one by one and counted.
 import type { QuiltPlan, TopPiece } from '#craft';
-import type { StripRole, TopThing } from '#craft/setting';
+import type { TopThing } from '#craft/setting';
 import { sizeOnPaper } from '#paper/lengths';
-import { inWords } from '#paper/words';
+import { inWords, roleNouns } from '#paper/words';
 import { marksOfTopPiece } from './marks.ts';
 import type { TopChapter } from './top-part.ts';
 
-export const roleNouns: Readonly<Record<StripRole, string>> = {
-  sash: 'sash',
-  cornerstone: 'cornerstone',
-  plain: 'plain piece',
-  strip: 'strip',
-  fill: 'plain piece',
-  'side-triangle': 'side triangle',
-  'corner-triangle': 'corner triangle',
-  border: 'border',
-  spacer: 'spacer strip',
-  'border-corner': 'corner square',
-};
-
 export const plural = (noun: string): string => (noun.endsWith('sh') ? `${noun}es` : `${noun}s`);
-
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** "block", "sash", … */
 export const nounOf = (plan: QuiltPlan, thing: TopThing): string =>

@@ -3,7 +3,8 @@ import type { QuiltPlan, TopStep } from '#craft';
 import { type Assembly, type TopThing, thingsOf } from '#craft/setting';
 import { entryTitle } from '#paper/cutting';
 import { checkSize } from '#paper/lengths';
-import { pieceOfStrip, roleNouns } from './top-names.ts';
+import { roleNouns } from '#paper/words';
+import { pieceOfStrip } from './top-names.ts';
 import type { TopPart } from './top-part.ts';
 import { topPart } from './top-part.ts';
 

@@ -7,6 +7,8 @@ export const quoted = (name: string): string => `“${name}”`;
 /** "1 strip", "2 strips". */
 export const counted = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;
 
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 const most = 8;
 
 /** “oat”, “sand” and “bark”; a long list is cut, and says so. */

@@ -1,5 +1,7 @@
 // What the workroom asks of a document, and what comes back: plain values, so that a worker can send them.
+import type { Note } from '#craft';
 import type { Unit } from '#craft/measure';
+import type { StripRole } from '#craft/setting';
 
 export interface WorkroomProblem {
   /** A pointer into the document. */
@@ -44,6 +46,7 @@ export interface JobFigures {
 }
 
 export interface WorkroomNote {
+  readonly code: Note['code'];
   readonly level: 'note' | 'warning';
   readonly path: string;
   readonly text: string;
@@ -104,7 +107,7 @@ export interface PlacedPicture {
 export interface StripPicture {
   readonly points: readonly number[];
   readonly fabric: string;
-  readonly role: string;
+  readonly role: StripRole;
   readonly path: string;
 }
 

@@ -79,7 +79,7 @@ const refusedIn = (
 });
 
 const notesOf = ({ notes, quilt }: QuiltPlan): readonly WorkroomNote[] =>
-  notes.map((note) => ({ level: note.level, path: note.path, text: noteText(note, quilt.unit) }));
+  notes.map((note) => ({ code: note.code, level: note.level, path: note.path, text: noteText(note, quilt.unit) }));
 
 const alone = (document: JsonObject, id: string): JsonObject => {
   const { finish: _, colourways: __, sizes: ___, ...rest } = document;

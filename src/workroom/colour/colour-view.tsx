@@ -58,7 +58,7 @@ export const ColourView = () => {
       [add, look],
     ),
   );
-  const near = answer?.notes.filter(({ text, level }) => level === 'warning' && /read apart/.test(text)) ?? [];
+  const near = answer?.notes.filter(({ code }) => code === 'fabric/values-near') ?? [];
   return (
     <div className="view-parts">
       <div className="stage">

@@ -1,4 +1,5 @@
 // Scenes of a quilt and of a block, with the words for each thing in them.
+import { capital, roleNouns } from '#paper/words';
 import type { BlockPicture, QuiltPicture } from '#workroom/compute';
 import { type Matrix, middleOf, type PlacedSprite, type Scene, type Thing } from './scene.ts';
 
@@ -8,13 +9,13 @@ export type SizeWords = (size: readonly [number, number]) => string;
 export const sceneOfQuilt = (picture: QuiltPicture, sizeWords: SizeWords): Scene => {
   const { entries, placed, strips, cloths } = picture;
   const names = new Map(cloths.map(({ id, name }) => [id, name]));
-  const sprites = placed.map((one, place): PlacedSprite => {
+  const sprites = placed.map((one): PlacedSprite => {
     const entry = entries[one.entry] as BlockPicture;
     return {
       sprite: one.entry,
       matrix: matrixFor({ ...one, own: entry.size }),
       box: [one.at[0], one.at[1], one.size[0], one.size[1]],
-      fabrics: placed[place]?.fabrics ?? null,
+      fabrics: one.fabrics,
     };
   });
   return {
@@ -28,7 +29,7 @@ export const sceneOfQuilt = (picture: QuiltPicture, sizeWords: SizeWords): Scene
       ...strips.map(
         ({ points, fabric, role }, index): Thing => ({
           key: stripKey(index),
-          name: `${roleWords[role] ?? role}, ${names.get(fabric) ?? fabric}, ${sizeWords(boxSize(points))} finished`,
+          name: `${capital(roleNouns[role])}, ${names.get(fabric) ?? fabric}, ${sizeWords(boxSize(points))} finished`,
           outline: points,
           inside: null,
         }),
@@ -105,19 +106,6 @@ const patchThings = (of: {
       inside: null,
     };
   });
-
-const roleWords: Readonly<Record<string, string>> = {
-  sash: 'Sash',
-  cornerstone: 'Cornerstone',
-  plain: 'Plain square',
-  strip: 'Strip',
-  fill: 'Fill',
-  'side-triangle': 'Side triangle',
-  'corner-triangle': 'Corner triangle',
-  border: 'Border',
-  spacer: 'Spacer strip',
-  'border-corner': 'Corner square',
-};
 
 const entryWords = ({ title, colouring, mirror }: BlockPicture): string =>
   [title, ...(colouring === 'default' ? [] : [`in ${colouring}`]), ...(mirror ? ['mirrored'] : [])].join(', ');

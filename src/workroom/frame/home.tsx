@@ -111,7 +111,7 @@ export const Home = () => {
           <p role="status">Opening the cupboard …</p>
         ) : quilts.length === 0 ? (
           <p className="empty">
-            None yet in this browser. Begin with a demo below: it is a whole quilt, and yours to change.
+            None yet in this browser. Begin with a demo below: each is a whole quilt, and yours to change.
           </p>
         ) : (
           <ul className="quilt-list">
