@@ -23,11 +23,17 @@ type Draft = {
 };
 const quilt: KeptQuilt = { id: 'q', title: 'Model', changedMs: 0, revision: 1, editing: beginEditing(begun) };
 
-/** A store whose answers come when the test lets them: in any order of tabs, each tab's own in order. */
+/** A store that takes what it is asked, and gives each answer, when the test lets it: a tab may hear of others between the two. */
 const slowed = (store: Store, pending: (() => void)[]): Store => {
   const later = <T>(work: () => Promise<T>): Promise<T> =>
     new Promise((resolve, reject) => {
-      pending.push(() => void work().then(resolve, reject));
+      pending.push(
+        () =>
+          void work().then(
+            (answer) => pending.push(() => resolve(answer)),
+            (error) => pending.push(() => reject(error)),
+          ),
+      );
     });
   return { ...store, read: (id) => later(() => store.read(id)), save: (save) => later(() => store.save(save)) };
 };
@@ -144,6 +150,28 @@ const giveUpOf = (whose: JsonObject, against: JsonObject, into: Set<string>): vo
     if (!(mark in (against.marks as JsonObject))) into.add(mark);
 };
 
+test('what another tab keeps while a save is on its way is met when its answer is there, and nothing parts', async () => {
+  const open = await shelf();
+  const pending: (() => void)[] = [];
+  const goOn = async (at: number): Promise<void> => {
+    pending.splice(at, 1)[0]?.();
+    await letRun();
+  };
+  const mine = openDesk({ store: slowed(open(), pending), kept: quilt, nowMs: () => 1 });
+  mine.edit({ what: 'Mine', change: (draft) => void Object.assign(draft, { title: 'Mine' }) });
+  await goOn(0); // taken by the store, not answered yet
+  const store = open();
+  const hers = openDesk({ store, kept: (await store.read('q')) as KeptQuilt, nowMs: () => 2 });
+  hers.edit({ what: 'Hers', change: (draft) => void Object.assign(draft, { blocks: [] }) });
+  await hers.settled();
+  // word of hers is here, the answer to the save is not: what came last goes first
+  assert.equal(mine.state().keeping.state, 'keeping');
+  for (let round = 0; round < 20 && pending.length > 0; round++) await goOn(pending.length - 1);
+  const { keeping, editing } = mine.state();
+  assert.equal(keeping.state, 'kept');
+  assert.deepEqual([editing.document.title, editing.document.blocks], ['Mine', []]);
+});
+
 test('after a reload undo goes on where it stood', async () => {
   const open = await shelf();
   const store = open();
@@ -162,10 +190,29 @@ test('after a reload undo goes on where it stood', async () => {
   assert.equal(again.state().editing.document.title, 'Model');
 });
 
+test('an edit after an undo takes the place of what was undone, also after a reload', async () => {
+  const open = await shelf();
+  const store = open();
+  const desk = openDesk({ store, kept: quilt, nowMs: () => 1 });
+  const title = (to: string) => desk.edit({ what: to, change: (draft) => void Object.assign(draft, { title: to }) });
+  title('One');
+  title('Two');
+  await desk.settled();
+  desk.undo();
+  title('Three');
+  await desk.settled();
+  const kept = await store.read('q');
+  assert.deepEqual(
+    kept?.editing.steps.map(({ what }) => what),
+    ['One', 'Three'],
+  );
+});
+
 test('a quilt that another tab removed is not brought back by a save', async () => {
   const open = await shelf();
   const other = open();
-  const desk = openDesk({ store: open(), kept: quilt, nowMs: () => 1 });
+  // this tab does not hear of it
+  const desk = openDesk({ store: { ...open(), watch: () => () => undefined }, kept: quilt, nowMs: () => 1 });
   await other.remove('q');
   desk.edit({ what: 'Late', change: (draft) => void Object.assign(draft, { title: 'Late' }) });
   await desk.settled();

@@ -111,9 +111,15 @@ export const openDesk = ({ store, kept, nowMs }: DeskTask): Desk => {
     });
   };
 
+  const settled = async (): Promise<void> => {
+    while (running !== null) await running;
+  };
+
+  /** A save that is on its way may have been taken before what we heard of: its answer comes first. */
   const lookAgain = async (): Promise<void> => {
+    await settled();
     const hers = await store.read(id);
-    if (running !== null || isStopped()) return; // a save of ours will meet it
+    if (running !== null || isStopped()) return; // a save that began meanwhile will meet it
     if (hers === null) become({ keeping: { state: 'removed' } });
     else if (hers.revision > common.revision) {
       meet(hers);
@@ -150,9 +156,7 @@ export const openDesk = ({ store, kept, nowMs }: DeskTask): Desk => {
       });
       keep();
     },
-    settled: async () => {
-      while (running !== null) await running;
-    },
+    settled,
     close: unwatch,
   };
 };
