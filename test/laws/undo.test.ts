@@ -5,6 +5,7 @@ import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import fc from 'fast-check';
+import { chanceFrom } from '#ground/chance';
 import { beginEditing, type Editing, edited, type Json, merged, redone, undone } from '#workroom/editing';
 
 type Draft = { [key: string]: unknown } | unknown[];
@@ -68,13 +69,10 @@ const disturbObject = (object: { [key: string]: unknown }, next: (below: number)
   }
 };
 
-/** A seeded row of whole numbers (a linear congruence, the modulus 2^31 − 1). */
+/** Whole numbers below a bound, of one seed. */
 const numbersFrom = (seed: number): ((below: number) => number) => {
-  let state = (seed % 2147483646) + 1;
-  return (below) => {
-    state = (state * 48271) % 2147483647;
-    return below === 0 ? 0 : state % below;
-  };
+  const chance = chanceFrom(seed);
+  return (below) => Math.floor(chance() * below);
 };
 
 const examples = readdirSync('examples')

@@ -34,10 +34,37 @@ test('a cloth that takes another’s place leaves it nowhere, in every example',
   assert.ok(exchangedIn >= examples.length / 2, `only in ${exchangedIn}`);
 });
 
+test('no border round a block and no part of the finish keeps the cloth that was exchanged, in every example', () => {
+  let frames = 0;
+  let parts = 0;
+  for (const example of examples) {
+    for (const { id: from } of example.fabrics) {
+      const quilt = structuredClone(example);
+      exchange(quilt, { from, to: 'another' });
+      const named = (of: QuiltDocument) => ({
+        frames: of.blocks.flatMap(({ frame }) => frame?.map(({ fabric }) => fabric) ?? []),
+        parts: [of, ...(of.sizes ?? [])].flatMap(({ finish }) =>
+          Object.values(finish ?? {}).flatMap((part) =>
+            typeof part === 'object' && 'fabric' in part ? [part.fabric] : [],
+          ),
+        ),
+      });
+      const [before, after] = [named(example), named(quilt)];
+      assert.deepEqual(
+        [...after.frames, ...after.parts],
+        [...before.frames, ...before.parts].map((fabric) => (fabric === from ? 'another' : fabric)),
+      );
+      frames += before.frames.filter((fabric) => fabric === from).length;
+      parts += before.parts.filter((fabric) => fabric === from).length;
+    }
+  }
+  assert.ok(frames > 0 && parts > 0, `${frames} in frames, ${parts} in finishes`);
+});
+
 test('a new cloth is used nowhere, and those of the quilt are', () => {
   const [quilt] = examples;
   assert.ok(quilt);
   const added = freeCloth(quilt.fabrics);
-  assert.ok(!isUsed(quilt, added.id));
+  assert.ok(!isUsed({ ...quilt, fabrics: [...quilt.fabrics, added] }, added.id));
   assert.ok(quilt.fabrics.every(({ id }) => isUsed(quilt, id)));
 });

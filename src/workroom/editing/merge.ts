@@ -6,9 +6,6 @@ import { PatchMisfit, patched } from './patch.ts';
 import { rebased } from './rebase.ts';
 import type { Editing, Step } from './steps.ts';
 
-/** What both had in common when they parted. */
-export type Common<Document> = Editing<Document>;
-
 /**
  * @param of.common as last kept or read
  * @param of.mine   what I have made of it since
@@ -16,7 +13,7 @@ export type Common<Document> = Editing<Document>;
  * @returns hers with my steps after it; null where both changed one place, and a person must choose
  */
 export const merged = <Document>(of: {
-  readonly common: Common<Document>;
+  readonly common: Editing<Document>;
   readonly mine: Editing<Document>;
   readonly hers: Editing<Document>;
 }): Editing<Document> | null => {
@@ -41,7 +38,7 @@ export const merged = <Document>(of: {
 };
 
 /** My steps one by one; where I have undone what is kept, all that differs is one step. */
-const stepsSince = <Document>(common: Common<Document>, mine: Editing<Document>): readonly Step[] => {
+const stepsSince = <Document>(common: Editing<Document>, mine: Editing<Document>): readonly Step[] => {
   const before = common.steps.slice(0, common.done);
   const isOnward = mine.done >= common.done && before.every((step, i) => step === mine.steps[i]);
   if (isOnward) return mine.steps.slice(common.done, mine.done);

@@ -1,7 +1,7 @@
 // Two makers changed one document at once: mine are carried over onto hers. Where both touched the same place there is
 // no right answer to compute, and none is invented.
 
-import { isList, isObject, type Json } from './json.ts';
+import { isObject, type Json } from './json.ts';
 import type { Patch, Path } from './patch.ts';
 
 /**
@@ -69,7 +69,7 @@ const runPast = (patch: Run, other: Run): Patch | null => {
 };
 
 const areNamedApart = (mine: readonly Json[], hers: readonly Json[]): boolean => {
-  const names = [...mine, ...hers].map((one) => (isObject(one) && !isList(one) ? one.id : null));
+  const names = [...mine, ...hers].map((one) => (isObject(one) ? one.id : null));
   return names.every((name) => typeof name === 'string') && new Set(names).size === names.length;
 };
 

@@ -6,7 +6,7 @@ test('an address leads back to where it was made, whatever a block is called', (
   for (const address of [
     { at: 'home' },
     { at: 'quilt', id: 'abc', stop: 'set', block: null },
-    { at: 'quilt', id: 'abc', stop: 'draft', block: 'Log cabin 2.b' },
+    { at: 'quilt', id: 'abc', stop: 'draft', block: 'Log cabin 2/b, 50 % dark' },
   ] as const) {
     assert.deepEqual(addressIn(addressText(address)), address);
   }

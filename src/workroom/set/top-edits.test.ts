@@ -40,6 +40,7 @@ test('a block that is turned out of an arrangement ends it; its neighbours stay 
 test('turning four times and mirroring twice is nothing', () => {
   const cell = { block: 'cabin' };
   let turning = cell as Parameters<typeof mirrored>[0];
+  assert.equal(quarterOn(270), 0);
   for (let i = 0; i < 4; i++) turning = turned(quarterOn((turning as { turn?: 0 }).turn))(turning);
   assert.deepEqual(turning, cell);
   assert.deepEqual(mirrored(mirrored(cell)), cell);
