@@ -82,9 +82,17 @@ export const openPlanner = (): Planner => {
     searcher ??= hire();
     isSearching = true;
     become({ working: 'best' });
-    const reply = await searcher.door.quilt(document, 'best');
-    isSearching = false;
-    if (number === asked) become({ ...shown(reply), working: null });
+    try {
+      const reply = await searcher.door.quilt(document, 'best');
+      isSearching = false;
+      if (number === asked) become({ ...shown(reply), working: null });
+    } finally {
+      // the solver did not come, as where the server is gone: the first layouts stand, and the next search asks for it anew
+      if (isSearching) {
+        endSearch();
+        become({ working: null });
+      }
+    }
   };
 
   const answerNext = async (): Promise<void> => {

@@ -78,7 +78,7 @@ const isNamed = ({ name, otherNames }: CollectedBlock, words: string): boolean =
     .every((word) => text.includes(word));
 };
 
-/** As wide as the block that the quilt has most, so that it fits among them; where it has none, a usual width. */
+/** As wide as the first block of the top, so that it fits beside it; where that has no plain width, a usual one. */
 const usualSize = (widths: readonly number[], unit: 'in' | 'cm'): string => {
   const [first] = widths;
   const isWritten = first !== undefined && Math.abs(first * 8 - Math.round(first * 8)) < 1e-9;

@@ -11,8 +11,9 @@ import {
   useRef,
   useState,
 } from 'react';
+import { actionFor, zoomStep } from './drawing-keys.ts';
 import { outline, type Prepared, paint, prepared } from './paint.ts';
-import { neighbourOf, type Scene, type Thing, thingAt, type Way } from './scene.ts';
+import { neighbourOf, type Scene, type Thing, thingAt } from './scene.ts';
 import { inReadingOrder, patchOfKey } from './scenes.ts';
 import { type Extent, fitted, moved, onDrawing, type View, zoomed } from './view.ts';
 
@@ -42,7 +43,6 @@ const isGroundOf = (whole: Ground, now: Pick<Ground, 'ready' | 'at' | 'screen' |
 
 /** A drawing of more shapes is moved as a picture of itself while a gesture lasts. */
 const shapesDrawnLive = 3000;
-const zoomStep = 1.25;
 /** A pointer that moved no further has tapped. */
 const tapPx = 5;
 
@@ -82,7 +82,7 @@ export const DrawingView = ({ scene, label, chosen, onChoose, onPatch, lit = [] 
       whole.picture.width = Math.round(screen.width * density);
       whole.picture.height = Math.round(screen.height * density);
       const under = whole.picture.getContext('2d');
-      if (under) paint(under, { prepared: ready, view: at, screen, density, ink: '#24211c' });
+      if (under) paint(under, { prepared: ready, view: at, screen, density });
       Object.assign(whole, { ready, at, screen, density });
     }
     const k = at.scale / whole.at.scale;
@@ -321,40 +321,3 @@ const Option = memo(({ id, name, at, of, isChosen }: OptionOf) => (
     {`${name}, ${at} of ${of}`}
   </div>
 ));
-
-type Act =
-  | { readonly kind: 'go'; readonly way: Way }
-  | { readonly kind: 'pan'; readonly by: readonly [number, number] }
-  | { readonly kind: 'zoom'; readonly by: number }
-  | { readonly kind: 'fit' | 'first' | 'last' | 'in' | 'out' };
-
-const arrows: Readonly<Record<string, Way>> = {
-  ArrowLeft: 'left',
-  ArrowRight: 'right',
-  ArrowUp: 'up',
-  ArrowDown: 'down',
-};
-const panPx = 60;
-const pans: Readonly<Record<Way, readonly [number, number]>> = {
-  left: [panPx, 0],
-  right: [-panPx, 0],
-  up: [0, panPx],
-  down: [0, -panPx],
-};
-const plainActs: Readonly<Record<string, Act>> = {
-  '+': { kind: 'zoom', by: zoomStep },
-  '=': { kind: 'zoom', by: zoomStep },
-  '-': { kind: 'zoom', by: 1 / zoomStep },
-  '0': { kind: 'fit' },
-  Home: { kind: 'first' },
-  End: { kind: 'last' },
-  Enter: { kind: 'in' },
-  Escape: { kind: 'out' },
-};
-
-const actionFor = ({ key, shiftKey, altKey, ctrlKey, metaKey }: KeyboardEvent): Act | null => {
-  if (altKey || ctrlKey || metaKey) return null;
-  const way = arrows[key];
-  if (way !== undefined) return shiftKey ? { kind: 'pan', by: pans[way] } : { kind: 'go', way };
-  return plainActs[key] ?? null;
-};

@@ -7,6 +7,7 @@ export interface Prepared {
   readonly scene: Scene;
   readonly sprites: readonly { readonly fills: readonly Fill[]; readonly edge: Path2D }[];
   readonly loose: { readonly fills: readonly Fill[]; readonly edge: Path2D };
+  readonly patchSide: number;
 }
 
 interface Fill {
@@ -18,6 +19,7 @@ export const prepared = (scene: Scene): Prepared => ({
   scene,
   sprites: scene.sprites.map(({ shapes }) => pathsOf(shapes)),
   loose: pathsOf(scene.loose),
+  patchSide: usualSide(scene),
 });
 
 const pathsOf = (shapes: readonly Shape[]): { readonly fills: readonly Fill[]; readonly edge: Path2D } => {
@@ -46,13 +48,15 @@ export interface Painting {
   readonly screen: Extent;
   /** Device pixels for one CSS pixel. */
   readonly density: number;
-  readonly ink: string;
 }
+
+/** On cloth, whose colours no theme changes. */
+const ink = '#24211c';
 
 /** Edges are hairlines, fainter on small patches: many of them would darken the cloth. */
 export const paint = (to: CanvasRenderingContext2D, of: Painting): void => {
   const { view, screen, density } = of;
-  const { scene, sprites, loose } = of.prepared;
+  const { scene, sprites, loose, patchSide } = of.prepared;
   const { scale } = view;
   const place = (a: number, b: number, c: number, d: number, e: number, f: number): void =>
     to.setTransform(
@@ -65,12 +69,12 @@ export const paint = (to: CanvasRenderingContext2D, of: Painting): void => {
     );
   to.setTransform(1, 0, 0, 1, 0, 0);
   to.clearRect(0, 0, screen.width * density, screen.height * density);
-  to.strokeStyle = of.ink;
+  to.strokeStyle = ink;
   to.lineJoin = 'round';
   to.lineWidth = 0.75 / scale;
   to.globalAlpha = 1;
   const colourOf = (fabric: string): string => scene.colours.get(fabric) ?? '#cccccc';
-  const edge = edgeStrength(scale * smallestSide(scene));
+  const edge = edgeStrength(scale * patchSide);
   const strokeEdge = (path: Path2D): void => {
     if (edge === 0) return;
     to.globalAlpha = edge;
@@ -122,19 +126,9 @@ const paintOwn = (
   }
 };
 
-/** Of the boxes round the shapes of sprites: what edges are judged by. */
-const smallestSide = (scene: Scene): number => {
-  const known = smallest.get(scene);
-  if (known !== undefined) return known;
-  let least = Number.POSITIVE_INFINITY;
-  for (const { shapes, size } of scene.sprites) {
-    least = Math.min(least, size[0] / Math.max(1, Math.sqrt(shapes.length)));
-  }
-  smallest.set(scene, least);
-  return least;
-};
-
-const smallest = new WeakMap<Scene, number>();
+/** The side that each shape would have if a sprite were cut into squares, in the sprite with the smallest: what edges are judged by. */
+const usualSide = ({ sprites }: Scene): number =>
+  Math.min(...sprites.map(({ shapes, size }) => size[0] / Math.max(1, Math.sqrt(shapes.length))));
 
 /** A double outline, white between ink: seen on every cloth. */
 export const outline = (
@@ -165,9 +159,9 @@ export const outline = (
 };
 
 const chosenLines = [
-  { width: 7, colour: '#24211c', dash: [] as number[] },
+  { width: 7, colour: ink, dash: [] as number[] },
   { width: 4, colour: '#ffffff', dash: [] as number[] },
-  { width: 1.5, colour: '#24211c', dash: [] as number[] },
+  { width: 1.5, colour: ink, dash: [] as number[] },
 ];
 const problemLines = [
   { width: 5, colour: '#ffffff', dash: [] as number[] },

@@ -19,8 +19,7 @@ export const SmallPicture = ({ scene, sidePx, alt }: SmallPictureOf) => {
   useLayoutEffect(() => {
     const to = canvas.current?.getContext('2d');
     const density = window.devicePixelRatio || 1;
-    if (to)
-      paint(to, { prepared: ready, view: { scale, x: 0, y: 0 }, screen: { width, height }, density, ink: '#24211c' });
+    if (to) paint(to, { prepared: ready, view: { scale, x: 0, y: 0 }, screen: { width, height }, density });
   }, [ready, scale, width, height]);
   const density = globalThis.devicePixelRatio || 1;
   return (

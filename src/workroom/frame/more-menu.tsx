@@ -1,4 +1,4 @@
-// What is done seldom: everything in the book of commands that has no key on the screen.
+// What is done seldom, out of the book of commands.
 import { Button, Menu, MenuItem, MenuTrigger, Popover } from 'react-aria-components';
 import { useAllCommands } from '#workroom/commands';
 

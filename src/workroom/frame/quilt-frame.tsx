@@ -31,6 +31,7 @@ export interface QuiltFrameOf {
   readonly children: ReactNode;
 }
 
+const nameless = 'A quilt without a name';
 const stopWords: Readonly<Record<Stop, string>> = { draft: 'Draft', set: 'Set', colour: 'Colour' };
 
 export const QuiltFrame = ({ desk, stop, children }: QuiltFrameOf) => {
@@ -39,17 +40,18 @@ export const QuiltFrame = ({ desk, stop, children }: QuiltFrameOf) => {
   const { editing, keeping, takenIn } = useDeskState(desk);
   const plan = useSyncExternalStore(planner.subscribe, planner.state);
   const document = editing.document as unknown as QuiltDocument;
+  const name = document.title || nameless;
   const naming = useGesture();
   const [isPrinting, setPrinting] = useState(false);
 
   useEffect(() => planner.ask(editing.document), [planner, editing.document]);
   useEffect(() => {
     const page = globalThis.document;
-    page.title = `${document.title || 'A quilt without a name'} · Seamstead`;
+    page.title = `${name} · Seamstead`;
     return () => {
       page.title = 'Seamstead';
     };
-  }, [document.title]);
+  }, [name]);
   const seen = useRef(takenIn);
   useEffect(() => {
     if (takenIn > seen.current) say('Another tab changed this quilt; it is shown here too.');
@@ -132,7 +134,7 @@ export const QuiltFrame = ({ desk, stop, children }: QuiltFrameOf) => {
           words: 'Make a copy of the quilt',
           run: () => {
             const { document: own } = desk.state().editing;
-            const copy = { ...own, title: `${titleOf(own)}, a copy` };
+            const copy = { ...own, title: `${titleOf(own) || nameless}, a copy` };
             // where it cannot be kept, the line above says so of this quilt too
             void beginQuilt(store, copy).then(
               (made) => go(quiltAddress(made, 'set')),
@@ -190,7 +192,7 @@ export const QuiltFrame = ({ desk, stop, children }: QuiltFrameOf) => {
         />
         <main className="view" aria-label={stopWords[stop]}>
           <h1 className="unseen">
-            {document.title}: {stopWords[stop]}
+            {name}: {stopWords[stop]}
           </h1>
           {keeping.state === 'parted' && <Parted desk={desk} />}
           {problems.length > 0 && (
