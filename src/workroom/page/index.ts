@@ -5,7 +5,17 @@ import { openPlanner } from '#workroom/compute';
 import { App } from '#workroom/frame';
 import { openPreferences } from '#workroom/room';
 import { openStore } from '#workroom/store';
-import './look.css';
+import './look/ground.css';
+import './look/keys.css';
+import './look/head.css';
+import './look/quilt-room.css';
+import './look/job-line.css';
+import './look/drawing.css';
+import './look/set.css';
+import './look/draft.css';
+import './look/colour.css';
+import './look/home.css';
+import './look/sheets.css';
 
 const preferences = openPreferences();
 const planner = openPlanner();
