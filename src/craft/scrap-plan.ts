@@ -17,8 +17,9 @@ export const clothsSewnAs = (name: string): readonly string[] => name.split(betw
 /** No id holds it. */
 const between = '|';
 
-/** Our own choice; another number gives another draw of the same quilt. */
+/** Our own choices: where the first draw begins, and how far from it the next one does. */
 const firstSeed = 20_011;
+const nextSeed = 1_000_003;
 
 export const planScraps = (of: {
   readonly quilt: Quilt;
@@ -37,7 +38,7 @@ export const planScraps = (of: {
   });
   const neighbours = touchingPairs(outlines, cornerTolerance * Math.max(of.set.width, of.set.height));
   const lists = scrappy.map(({ list }) => list);
-  const { drawn, equal } = drawScraps({ lists, neighbours, seed: seedOf(lists) });
+  const { drawn, equal } = drawScraps({ lists, neighbours, seed: seedOf(lists, of.quilt.draw) });
   const cloths = choices.map((patches) =>
     patches.some((list) => list.length > 1) ? patches.map((list) => list[0] as string) : null,
   );
@@ -60,9 +61,9 @@ const choicesIn = (of: {
   });
 };
 
-/** The same lists on the same patches give the same seed. */
-const seedOf = (lists: readonly (readonly string[])[]): number => {
-  let seed = firstSeed;
+/** The same lists on the same patches give the same seed in the same draw. */
+const seedOf = (lists: readonly (readonly string[])[], draw: number): number => {
+  let seed = firstSeed + (draw - 1) * nextSeed;
   for (const sign of lists.map((list) => list.join()).join(';')) seed = (Math.imul(seed, 31) + sign.charCodeAt(0)) | 0;
   return seed;
 };

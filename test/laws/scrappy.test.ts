@@ -99,6 +99,14 @@ test('the same document draws the same', () => {
   assert.deepEqual(planned(document).top.drawn, planned(document).top.drawn);
 });
 
+test('another draw is another quilt of the same cloths, and the first draw is what a document without one gets', () => {
+  const document = documentOf({ list: scraps, across: 3, down: 3, turn: 1 });
+  const drawnIn = (draw: number) => planned({ ...document, draw }).top.drawn;
+  assert.deepEqual(drawnIn(1), planned(document).top.drawn);
+  const draws = [1, 2, 3, 4, 5].map((draw) => JSON.stringify(drawnIn(draw)));
+  assert.equal(new Set(draws).size, draws.length);
+});
+
 test('a list of one cloth against itself is told: two cloths cannot part three patches that all meet', () => {
   const plan = planned(
     quilt({

@@ -72,10 +72,19 @@ const bought = z.union(
 
 const colour = z.string().regex(/^#(?:[0-9A-Fa-f]{3}|[0-9A-Fa-f]{6})$/);
 
+/** Pictures that every browser shows, in the signs of base 64: nothing outside the document is fetched. */
+const imagePattern = /^data:image\/(?:jpeg|png|webp);base64,[A-Za-z0-9+/]+={0,2}$/;
+
+const photo = closed({ image: z.string().max(limits.photoCharacters).regex(imagePattern), width: length }).meta({
+  id: 'photo',
+  description: 'A photograph of the cloth, and how much cloth it shows from its left edge to its right.',
+});
+
 const fabric = closed({
   id: name,
   name: title.optional(),
   colour,
+  photo: photo.optional(),
   usableWidth: length.optional(),
   print: z.enum(['none', 'one-way', 'two-way']).optional(),
   printRuns: z.enum(['lengthwise', 'crosswise']).optional(),
@@ -282,7 +291,15 @@ const finish = closed({
 const colourway = closed({
   id: name,
   title: title.optional(),
-  fabrics: z.record(z.string(), closed({ name: title.optional(), colour: colour.optional(), price: price.optional() })),
+  fabrics: z.record(
+    z.string(),
+    closed({
+      name: title.optional(),
+      colour: colour.optional(),
+      photo: photo.optional(),
+      price: price.optional(),
+    }),
+  ),
 });
 
 const otherSize = closed({ id: name, title: title.optional(), top, finish: finish.optional() });
@@ -310,6 +327,7 @@ export const quiltDocument = closed({
     fold: z.boolean().optional(),
   }).optional(),
   currency: z.string().max(limits.idCharacters).optional(),
+  draw: z.int().min(1).max(limits.draws).optional(),
   fabrics: z.array(fabric).min(1).max(limits.fabrics),
   blocks: z.array(block).min(1).max(limits.blocks),
   top,
@@ -328,6 +346,7 @@ export type WrittenPatches = z.infer<typeof patches>;
 export type WrittenUnits = z.infer<typeof unitsRecipe>;
 export type WrittenDrawing = z.infer<typeof drawing>;
 export type WrittenPlace = z.infer<typeof places>;
+export type WrittenPhoto = z.infer<typeof photo>;
 export type WrittenColourway = z.infer<typeof colourway>;
 export type WrittenSize = z.infer<typeof otherSize>;
 export type WrittenTop = z.infer<typeof top>;

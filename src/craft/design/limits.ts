@@ -39,6 +39,10 @@ export const limits = {
   titleCharacters: 200,
   notesCharacters: 20_000,
   corrections: 100,
+  /** Of a photograph of cloth, as it is written: some 300 kB. */
+  photoCharacters: 400_000,
+  /** Draws of the scrappy cloths. */
+  draws: 1_000_000,
   colourways: 24,
   sizes: 12,
   /** Problems told one by one; the rest are counted. */

@@ -53,6 +53,7 @@ export type FormProblem =
       readonly most: number;
     })
   | (At & { readonly code: 'design/not-a-colour'; readonly found: string })
+  | (At & { readonly code: 'design/not-a-picture'; readonly found: string })
   | (At & { readonly code: 'design/not-built'; readonly feature: Feature });
 
 export type LengthFault =

@@ -31,6 +31,8 @@ export interface Quilt {
   readonly blocks: readonly BlockDesign[];
   readonly top: TopDesign;
   readonly finish: FinishDesign;
+  /** Which draw of the scrappy cloths, from 1. */
+  readonly draw: number;
   /** The same quilt in other cloths. */
   readonly colourways: readonly Colourway[];
   /** The same blocks and cloths in other tops. */
@@ -45,9 +47,17 @@ export interface Colourway {
     readonly id: string;
     readonly name: string | null;
     readonly colour: string | null;
+    readonly photo: ClothPhoto | null;
     readonly price: Rational | null;
   }[];
   readonly path: string;
+}
+
+export interface ClothPhoto {
+  /** A whole data address: the picture is in the document. */
+  readonly image: string;
+  /** Of cloth, from the picture's left edge to its right. */
+  readonly width: Rational;
 }
 
 export interface SizeDesign {
@@ -73,6 +83,8 @@ export interface Fabric {
   readonly name: string;
   /** Lower-case #rrggbb. */
   readonly colour: string;
+  /** What the cloth looks like near by; its colour says what it reads as. */
+  readonly photo: ClothPhoto | null;
   /** From selvage to selvage; of sheets across; of several kinds that of the one that strips are joined from. */
   readonly usableWidth: Rational;
   readonly bought: Bought;

@@ -7,6 +7,7 @@ import { narrowestCloth } from './limits.ts';
 import type { Buying, Fabric } from './quilt.ts';
 import { joiningSheet, readBought } from './read-bought.ts';
 import { readEnds } from './read-ends.ts';
+import { readPhoto } from './read-photo.ts';
 import { readRepeat } from './read-repeat.ts';
 import type { Reading } from './reading.ts';
 
@@ -36,6 +37,7 @@ export const readFabrics = (
     if (bought !== null && bought.kind !== 'yardage') refuseBeside(fabric, { path, reading });
     const ends = readEnds(fabric.ends, { path: `${path}/ends`, reading });
     const repeat = readRepeat(fabric.repeat, { path: `${path}/repeat`, reading });
+    const photo = readPhoto(fabric.photo, { path: `${path}/photo`, reading });
     const colour = parseColour(fabric.colour);
     if (stated === null || bought === null || !colour.ok) return [];
     return [
@@ -43,6 +45,7 @@ export const readFabrics = (
         id: fabric.id,
         name: fabric.name ?? fabric.id,
         colour: colour.value,
+        photo,
         usableWidth: width ?? stated,
         bought,
         ends,

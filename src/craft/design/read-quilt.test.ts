@@ -2,6 +2,7 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import {
+  inColourway,
   parseQuilt,
   type Quilt,
   type QuiltDocument,
@@ -273,4 +274,51 @@ test('writing a quilt out and reading it again gives the same quilt', () => {
     assert.ok(first.ok, file);
     assert.deepEqual(parseQuilt(JSON.stringify(toDocument(first.value))), first, file);
   }
+});
+
+const dot = 'data:image/png;base64,iVBORw0KGgo=';
+
+test('a photograph of a cloth is kept with its width, and written out again', () => {
+  const oat = { id: 'oat', colour: '#efe6d0', photo: { image: dot, width: '20 cm' } };
+  const quilt = read(plain({ fabrics: [oat] }));
+  assert.equal(quilt.fabrics[0]?.photo?.image, dot);
+  // 20 / 2.54 in, exactly
+  assert.equal(quilt.fabrics[0]?.photo?.width.toFraction(), '1000/127');
+  assert.deepEqual(read(toDocument(quilt)), quilt);
+  assert.equal(read(plain()).fabrics[0]?.photo, null);
+});
+
+test('a photograph that lies elsewhere, is too long or has no width is refused at its place', () => {
+  const refused = (photo: object) => problemsOf({ ...plain(), fabrics: [{ id: 'oat', colour: '#efe6d0', photo }] });
+  assert.deepEqual(refused({ image: 'https://example.org/a.png', width: '9' }), [
+    'design/not-a-picture /fabrics/0/photo/image',
+  ]);
+  assert.deepEqual(refused({ image: 'data:image/svg+xml;base64,AAAA', width: '9' }), [
+    'design/not-a-picture /fabrics/0/photo/image',
+  ]);
+  assert.deepEqual(refused({ image: `data:image/png;base64,${'A'.repeat(400_000)}`, width: '9' }), [
+    'design/text-too-long /fabrics/0/photo/image',
+  ]);
+  assert.deepEqual(refused({ image: dot, width: '0' }), ['design/not-positive /fabrics/0/photo/width']);
+});
+
+test('a colourway’s own colour takes the photograph away, unless it has one', () => {
+  const oat = { id: 'oat', colour: '#efe6d0', photo: { image: dot, width: '8' } };
+  const other = 'data:image/png;base64,iVBORw0KGgoA';
+  const colourways = [
+    { id: 'named', fabrics: { oat: { name: 'Wheat' } } },
+    { id: 'coloured', fabrics: { oat: { colour: '#445566' } } },
+    { id: 'taken', fabrics: { oat: { colour: '#445566', photo: { image: other, width: '3' } } } },
+  ];
+  const quilt = read(plain({ fabrics: [oat], colourways }));
+  const images = quilt.colourways.map((one) => inColourway(quilt, one).fabrics[0]?.photo?.image ?? null);
+  assert.deepEqual(images, [dot, null, other]);
+  assert.deepEqual(read(toDocument(quilt)), quilt);
+});
+
+test('the draw is a whole number from 1, and 1 where it is not given', () => {
+  assert.equal(read(plain()).draw, 1);
+  assert.equal(read(toDocument(read(plain({ draw: 7 })))).draw, 7);
+  assert.deepEqual(problemsOf(plain({ draw: 0 })), ['design/out-of-range /draw']);
+  assert.deepEqual(problemsOf(plain({ draw: 1.5 })), ['design/wrong-type /draw']);
 });

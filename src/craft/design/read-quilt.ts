@@ -97,6 +97,7 @@ const readMeaning = (document: QuiltDocument): Meaning => {
     buying,
     layout: document.cutting?.layout ?? ('least' as const),
     onFold: document.cutting?.fold ?? false,
+    draw: document.draw ?? 1,
     fabrics: cloths,
     blocks,
     top,

@@ -6,6 +6,7 @@ import type { NamedFabrics } from './named-fabrics.ts';
 import { pointer } from './pointer.ts';
 import type { BlockDesign, Colourway, Fabric, FinishDesign, SizeDesign } from './quilt.ts';
 import { readFinish } from './read-finish.ts';
+import { readPhoto } from './read-photo.ts';
 import { readTop } from './read-top.ts';
 import { type Reading, readingFor } from './reading.ts';
 
@@ -32,6 +33,7 @@ export const readColourways = (
         id,
         name: cloth.name ?? null,
         colour: colour?.ok === true ? colour.value : null,
+        photo: readPhoto(cloth.photo, { path: `${pointer(['colourways', i, 'fabrics', id])}/photo`, reading }),
         price: cloth.price === undefined ? null : fromDecimal(cloth.price),
       };
     });

@@ -29,6 +29,7 @@ const harmless: ReadonlySet<string> = new Set([
   'design/text-too-long',
   'design/bad-name',
   'design/not-a-colour',
+  'design/not-a-picture',
   'design/out-of-range',
 ]);
 
@@ -56,9 +57,7 @@ const problemsOf = (issue: Issue, where: Where): readonly DesignProblem[] => {
     case 'invalid_key':
       return [{ code: 'design/bad-name', path, found: foundText(issue.path.at(-1)) }];
     case 'invalid_format':
-      return segments.at(-1) === 'colour'
-        ? [{ code: 'design/not-a-colour', path, found }]
-        : [{ code: 'design/bad-name', path, found }];
+      return [{ code: formatFaults[String(segments.at(-1))] ?? 'design/bad-name', path, found }];
     case 'too_small':
     case 'too_big':
       return [sizeProblem(issue, { path, segments, value })];
@@ -66,6 +65,12 @@ const problemsOf = (issue: Issue, where: Where): readonly DesignProblem[] => {
       if (value === undefined) return [missing(segments)];
       return [{ code: 'design/wrong-type', path, found, expected: expectedOf(issue) }];
   }
+};
+
+/** By the key whose text does not have its form. */
+const formatFaults: Readonly<Record<string, 'design/not-a-colour' | 'design/not-a-picture'>> = {
+  colour: 'design/not-a-colour',
+  image: 'design/not-a-picture',
 };
 
 const missing = (segments: Path): DesignProblem => ({
@@ -107,6 +112,8 @@ const rangeAt = (segments: Path): readonly [number, number] => {
       return [0, 1];
     case 'count':
       return [1, limits.sheetsAtHand];
+    case 'draw':
+      return [1, limits.draws];
     case 'rows':
       return [1, limits.rows];
     case 'columns':

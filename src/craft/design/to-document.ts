@@ -11,7 +11,7 @@ import type {
   Quilt,
   UnitsDesign,
 } from './quilt.ts';
-import { pairText, toFabric } from './to-written-fabric.ts';
+import { pairText, toFabric, toPhoto } from './to-written-fabric.ts';
 import { toTop } from './to-written-top.ts';
 
 /** Every default is written out. */
@@ -37,6 +37,7 @@ export const toDocument = (quilt: Quilt): QuiltDocument => {
       ...(quilt.onFold ? { fold: true } : {}),
     },
     currency,
+    ...(quilt.draw === 1 ? {} : { draw: quilt.draw }),
     fabrics: quilt.fabrics.map(toFabric),
     blocks: quilt.blocks.map(toBlock),
     top: toTop(top),
@@ -64,6 +65,7 @@ const toColourway = ({ id, title, fabrics }: Quilt['colourways'][number]) => ({
       {
         ...(cloth.name === null ? {} : { name: cloth.name }),
         ...(cloth.colour === null ? {} : { colour: cloth.colour }),
+        ...(cloth.photo === null ? {} : { photo: toPhoto(cloth.photo) }),
         ...(cloth.price === null ? {} : { price: cloth.price.valueOf() }),
       },
     ]),

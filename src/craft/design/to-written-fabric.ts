@@ -2,14 +2,15 @@
 import { exactText } from '#craft/measure';
 import type { Rational } from '#ground/exact';
 import type { WrittenFabric } from './document.ts';
-import type { Bought, ClothEnd, Fabric, LengthKind, PrintRepeat, SheetKind } from './quilt.ts';
+import type { Bought, ClothEnd, ClothPhoto, Fabric, LengthKind, PrintRepeat, SheetKind } from './quilt.ts';
 
 export const toFabric = (fabric: Fabric): WrittenFabric => {
-  const { id, name, colour, usableWidth, bought, ends, repeat, print, printRuns, reversible, price } = fabric;
+  const { id, name, colour, photo, usableWidth, bought, ends, repeat, print, printRuns, reversible, price } = fabric;
   return {
     id,
     name,
     colour,
+    ...(photo === null ? {} : { photo: toPhoto(photo) }),
     ...(bought.kind === 'yardage' || bought.kind === 'lengths' ? { usableWidth: exactText(usableWidth) } : {}),
     ...(bought.kind === 'yardage' ? {} : { bought: toBought(bought) }),
     ...(ends.length === 0 ? {} : { ends: ends.map(toEnd) }),
@@ -20,6 +21,8 @@ export const toFabric = (fabric: Fabric): WrittenFabric => {
     ...priced(price),
   };
 };
+
+export const toPhoto = ({ image, width }: ClothPhoto) => ({ image, width: exactText(width) });
 
 export const pairText = ([a, b]: readonly [Rational, Rational]): [string, string] => [exactText(a), exactText(b)];
 

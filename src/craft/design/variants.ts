@@ -23,6 +23,8 @@ export const inColourway = (quilt: Quilt, { fabrics }: Pick<Colourway, 'fabrics'
             ...fabric,
             name: other.name ?? fabric.name,
             colour: other.colour ?? fabric.colour,
+            // a photograph is of one colour of the cloth: another colour is shown plain, or by its own
+            photo: other.photo ?? (other.colour === null ? fabric.photo : null),
             price: other.price ?? fabric.price,
           };
     }),

@@ -121,6 +121,11 @@ export const designText = (problem: DesignProblem): WhatAndMend => {
         what: `${problem.found} is not a colour.`,
         mend: 'Write it as # with six digits of 0-9 and a-f: "#9c3f2c".',
       };
+    case 'design/not-a-picture':
+      return {
+        what: `${problem.found} is not a picture that can be read.`,
+        mend: 'Choose the photograph anew in the workroom, or write it as "data:image/jpeg;base64,…": a JPEG, PNG or WebP picture.',
+      };
     case 'design/not-built':
       return {
         what: `${featureText(problem.feature)} not built yet.`,
