@@ -234,8 +234,8 @@ const layCellAt = (set: PointSet, place: Place): TopThing => {
   const isMain = x % 2 === 1;
   const [row, column] = isMain ? [(y - 1) / 2, (x - 1) / 2] : [y / 2 - 1, x / 2 - 1];
   const cell = (isMain ? design.rows : design.between)[row]?.[column] as CellDesign;
+  const path = `/top/${isMain ? 'rows' : 'between'}/${row}/${column}`;
   if (cell.kind === 'plain') {
-    const path = `/top/${isMain ? 'rows' : 'between'}/${row}/${column}`;
     const points = shapeAt(set, place, halfOrWhole(set, place, blockReach));
     return layStrip(laying, plainShape({ role: 'plain', fabric: cell.fabric, path, points }));
   }
@@ -248,5 +248,6 @@ const layCellAt = (set: PointSet, place: Place): TopThing => {
     turn: (turn + 45) as EighthTurn,
     at: [tidy(x * set.half - blockReach), tidy(y * set.half - blockReach)],
     size: [box, box],
+    path,
   });
 };

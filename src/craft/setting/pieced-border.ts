@@ -102,5 +102,6 @@ const layTurned = (of: PiecedRing, place: { readonly middle: Point; readonly tur
     turn: place.turn,
     at: [tidy(place.middle.x - size[0] / 2), tidy(place.middle.y - size[1] / 2)],
     size,
+    path: of.path,
   });
 };

@@ -15,6 +15,7 @@ const placed = (turn: PlacedBlock['turn'], mirror: boolean): PlacedBlock => {
     turn,
     at: [length(10), length(20)],
     size: [length(width), length(height)],
+    path: '/top/rows/0/0',
   };
 };
 

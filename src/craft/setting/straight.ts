@@ -170,7 +170,7 @@ export const layCell = (of: {
     return layStrip(laying, plainRectangle({ role: 'plain', fabric: cell.fabric, path, rect }));
   const { block, colouring, mirror, turn } = cell;
   const size: readonly [Length, Length] = [rect.width, rect.height];
-  return layBlock(laying, { block, colouring, mirror, turn, at: [rect.x, rect.y], size });
+  return layBlock(laying, { block, colouring, mirror, turn, at: [rect.x, rect.y], size, path });
 };
 
 export const exactRect = (corner: ExactSize, size: ExactSize) =>

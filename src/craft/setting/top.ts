@@ -45,6 +45,8 @@ export interface PlacedBlock {
   readonly at: readonly [x: Length, y: Length];
   /** Of the box round the turned outline. */
   readonly size: readonly [width: Length, height: Length];
+  /** Its place in the document: a cell, a part of a section, or the border that it is one of. */
+  readonly path: string;
 }
 
 export type StripRole =

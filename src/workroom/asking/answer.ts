@@ -100,8 +100,8 @@ export interface PlacedPicture {
   readonly turn: number;
   /** Where tones are drawn from lists: the cloth of each patch here; else null. */
   readonly fabrics: readonly string[] | null;
-  /** In a straight set: its row and its place in it, from 0; else null. */
-  readonly cell: readonly [row: number, place: number] | null;
+  /** Its place in the document: a cell, also where a rule makes the rows; a part of a section; or its border. */
+  readonly path: string;
 }
 
 export interface StripPicture {

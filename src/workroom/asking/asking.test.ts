@@ -16,7 +16,7 @@ test('the figures of the throw are those of its plan, and can be sent', () => {
   // 36 blocks of 13 pieces take 12 seams each, 6 rows of 5, 5 between rows, 8 of the borders: README prints the sum
   assert.equal(figures.seams, 36 * 12 + 30 + 5 + 8);
   assert.equal(picture.placed.length, 36);
-  assert.deepEqual(picture.placed[7]?.cell, [1, 1]);
+  assert.equal(picture.placed[7]?.path, '/top/rows/1/1');
   assert.equal(picture.entries[0]?.patches.length, 13);
   assert.equal(cloths[0]?.id, 'oat');
   assert.ok(figures.leftOver > 0 && figures.leftOver < 0.5);

@@ -6,16 +6,15 @@ import type { BlockPicture, JobFigures, PlacedPicture, QuiltPicture } from './an
 export const pictureOf = ({ quilt, top, blocks }: QuiltPlan): QuiltPicture => {
   const { set, drawn } = top;
   const entryOf = new Map(blocks.map((entry, index) => [keyOf({ ...entry, block: entry.id }), index]));
-  const cells = quilt.top.set === 'straight' ? cellsOf(set) : new Map<number, readonly [number, number]>();
   return {
     width: set.width,
     height: set.height,
     entries: blocks.map(blockPicture),
     placed: set.placed.map((placed, place): PlacedPicture => {
-      const { at, size, turn } = placed;
+      const { at, size, turn, path } = placed;
       const entry = entryOf.get(keyOf(placed));
       if (entry === undefined) throw new Error(`the plan lists no entry for the block ${placed.block}`);
-      return { entry, at, size, turn, fabrics: drawn[place] ?? null, cell: cells.get(place) ?? null };
+      return { entry, at, size, turn, fabrics: drawn[place] ?? null, path };
     }),
     strips: set.strips.map(({ points, fabric, role, path }) => ({ points: flat(points), fabric, role, path })),
     cloths: clothsOf(quilt),
@@ -54,16 +53,6 @@ export const blockPicture = (block: BlockPlan): BlockPicture => {
 };
 
 const flat = (points: Polygon): readonly number[] => points.flatMap(({ x, y }) => [x, y]);
-
-/** Places of a straight set as its document has them: sashes count for nothing. */
-const cellsOf = ({ rows, strips }: QuiltPlan['top']['set']): ReadonlyMap<number, readonly [number, number]> => {
-  const cells = new Map<number, readonly [number, number]>();
-  for (const [row, { parts }] of rows.filter(({ kind }) => kind === 'blocks').entries()) {
-    const places = parts.filter((part) => 'block' in part || strips[part.strip]?.role === 'plain');
-    for (const [place, part] of places.entries()) if ('block' in part) cells.set(part.block, [row, place]);
-  }
-  return cells;
-};
 
 export const figuresOf = (plan: QuiltPlan): JobFigures => {
   const { quilt, top, fabrics, finish, time, notes } = plan;

@@ -12,10 +12,10 @@ interface PressedInDrawing {
 export const zoomStep = 1.25;
 
 export type Act =
-  | { readonly kind: 'go'; readonly way: Way }
+  | { readonly kind: 'go' | 'extend'; readonly way: Way }
   | { readonly kind: 'pan'; readonly by: readonly [number, number] }
   | { readonly kind: 'zoom'; readonly by: number }
-  | { readonly kind: 'fit' | 'first' | 'last' | 'in' | 'out' };
+  | { readonly kind: 'fit' | 'first' | 'last' | 'in' | 'out' | 'toggle' };
 
 const arrows: Readonly<Record<string, Way>> = {
   ArrowLeft: 'left',
@@ -39,12 +39,22 @@ const plainActs: Readonly<Record<string, Act>> = {
   End: { kind: 'last' },
   Enter: { kind: 'in' },
   Escape: { kind: 'out' },
+  ' ': { kind: 'toggle' },
 };
 
-/** What keys do in a drawing; null where they are for others. */
-export const actionFor = ({ key, shiftKey, altKey, ctrlKey, metaKey }: PressedInDrawing): Act | null => {
-  if (altKey || ctrlKey || metaKey) return null;
+/**
+ * What keys do in a drawing; null where they are for others.
+ *
+ * @param choosing whether Shift with an arrow takes the neighbour as well, or moves the drawing, as the command key always does
+ */
+export const actionFor = (
+  { key, shiftKey, altKey, ctrlKey, metaKey }: PressedInDrawing,
+  choosing: 'one' | 'several',
+): Act | null => {
+  const isHeld = ctrlKey || metaKey;
   const way = arrows[key];
-  if (way !== undefined) return shiftKey ? { kind: 'pan', by: pans[way] } : { kind: 'go', way };
-  return plainActs[key] ?? null;
+  if (altKey || (isHeld && way === undefined)) return null;
+  if (way === undefined) return plainActs[key] ?? null;
+  if (isHeld || (shiftKey && choosing === 'one')) return { kind: 'pan', by: pans[way] };
+  return { kind: shiftKey ? 'extend' : 'go', way };
 };

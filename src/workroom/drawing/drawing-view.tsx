@@ -27,6 +27,19 @@ export interface DrawingViewOf {
   readonly onPatch?: (key: string, patch: number) => void;
   /** Keys of things where a problem lies. */
   readonly lit?: readonly string[];
+  /** Where several can be chosen at once. */
+  readonly several?: SeveralOf;
+}
+
+export interface SeveralOf {
+  /** Beside or with the one that the keys stand at; none where that one alone counts. */
+  readonly keys: ReadonlySet<string>;
+  /** Whether a plain tap takes one more, as on a screen without a keyboard. */
+  readonly taps: 'choose' | 'add';
+  /** One more, or one less if it was among them. */
+  readonly onToggle: (key: string) => void;
+  /** One more, come to from the one before. */
+  readonly onExtend: (key: string) => void;
 }
 
 /** The drawing as it was last painted, without what is chosen. */
@@ -41,12 +54,13 @@ interface Ground {
 const isGroundOf = (whole: Ground, now: Pick<Ground, 'ready' | 'at' | 'screen' | 'density'>): boolean =>
   whole.ready === now.ready && whole.at === now.at && whole.screen === now.screen && whole.density === now.density;
 
+const noKeys: readonly string[] = [];
 /** A drawing of more shapes is moved as a picture of itself while a gesture lasts. */
 const shapesDrawnLive = 3000;
 /** A pointer that moved no further has tapped. */
 const tapPx = 5;
 
-export const DrawingView = ({ scene, label, chosen, onChoose, onPatch, lit = [] }: DrawingViewOf) => {
+export const DrawingView = ({ scene, label, chosen, onChoose, onPatch, lit = noKeys, several }: DrawingViewOf) => {
   const canvas = useRef<HTMLCanvasElement>(null);
   const frame = useRef<HTMLDivElement>(null);
   const [screen, setScreen] = useState<Extent>({ width: 0, height: 0 });
@@ -70,6 +84,7 @@ export const DrawingView = ({ scene, label, chosen, onChoose, onPatch, lit = [] 
   const within = useMemo(() => entered?.inside?.() ?? null, [entered]);
   const things = useMemo(() => within ?? inReadingOrder(scene.things, scene.height), [within, scene]);
   const current = within === null ? chosen : patch;
+  const among = several?.keys.size ? several.keys : undefined;
 
   const paintNow = useCallback(() => {
     const to = canvas.current?.getContext('2d');
@@ -94,9 +109,14 @@ export const DrawingView = ({ scene, label, chosen, onChoose, onPatch, lit = [] 
       const thing = scene.things.find((one) => one.key === key);
       if (thing) outline(to, { points: thing.outline, view: at, density, kind: 'problem' });
     }
+    const chosenToo = within === null ? among : undefined;
+    for (const { key, outline: points } of things) {
+      if (chosenToo?.has(key)) outline(to, { points, view: at, density, kind: 'among' });
+    }
     const mark = things.find(({ key }) => key === current);
-    if (mark) outline(to, { points: mark.outline, view: at, density, kind: 'chosen' });
-  }, [ready, screen, lit, scene, things, current]);
+    const isLeftOut = mark !== undefined && chosenToo?.has(mark.key) === false;
+    if (mark) outline(to, { points: mark.outline, view: at, density, kind: isLeftOut ? 'here' : 'chosen' });
+  }, [ready, screen, lit, scene, things, current, within, among]);
 
   const repaint = useCallback(() => {
     cancelAnimationFrame(asked.current);
@@ -201,6 +221,11 @@ export const DrawingView = ({ scene, label, chosen, onChoose, onPatch, lit = [] 
     const found = thingAt(scene.things, point);
     frame.current?.querySelector<HTMLElement>('[role=listbox]')?.focus({ preventScroll: true });
     setInside(null);
+    const isOneMore = event.shiftKey || event.ctrlKey || event.metaKey || several?.taps === 'add';
+    if (several !== undefined && found !== null && isOneMore) {
+      several.onToggle(found.key);
+      return;
+    }
     onChoose(found?.key ?? null);
     const own = found === null ? null : thingAt(found.inside?.() ?? [], point);
     if (found !== null && own !== null) onPatch?.(found.key, patchOfKey(own.key));
@@ -223,10 +248,18 @@ export const DrawingView = ({ scene, label, chosen, onChoose, onPatch, lit = [] 
     onPatch?.(thing.key, patchOfKey(first.key));
   };
   const onKeyDown = (event: KeyboardEvent) => {
-    const act = actionFor(event);
+    const act = actionFor(event, several === undefined || within !== null ? 'one' : 'several');
     if (act === null) return;
     const from = things.find(({ key }) => key === current);
     switch (act.kind) {
+      case 'extend': {
+        const next = from === undefined ? (things[0] ?? null) : neighbourOf(things, from, act.way);
+        if (next !== null) several?.onExtend(next.key);
+        break;
+      }
+      case 'toggle':
+        if (within === null && from !== undefined) several?.onToggle(from.key);
+        break;
       case 'go':
         choose(from === undefined ? (things[0] ?? null) : neighbourOf(things, from, act.way));
         break;
@@ -275,6 +308,7 @@ export const DrawingView = ({ scene, label, chosen, onChoose, onPatch, lit = [] 
         <div
           className="drawing-list"
           role="listbox"
+          aria-multiselectable={several === undefined || within !== null ? undefined : true}
           tabIndex={0}
           aria-label={entered === undefined ? label : `Pieces of ${entered.name}`}
           aria-activedescendant={things.some(({ key }) => key === current) ? optionId(current ?? '') : undefined}
@@ -287,7 +321,7 @@ export const DrawingView = ({ scene, label, chosen, onChoose, onPatch, lit = [] 
               name={name}
               at={index + 1}
               of={things.length}
-              isChosen={key === current}
+              isChosen={within === null && among !== undefined ? among.has(key) : key === current}
             />
           ))}
         </div>

@@ -1,6 +1,6 @@
 // Drawing: a quilt or a block on the screen, and everything in it that can be chosen.
 
-export { DrawingView } from './drawing-view.tsx';
+export { DrawingView, type SeveralOf } from './drawing-view.tsx';
 export type { Scene, Thing } from './scene.ts';
 export {
   patchOfKey,

@@ -137,7 +137,7 @@ export const outline = (
     readonly points: readonly number[];
     readonly view: View;
     readonly density: number;
-    readonly kind: 'chosen' | 'problem';
+    readonly kind: 'chosen' | 'among' | 'here' | 'problem';
   },
 ): void => {
   const { points, view, density, kind } = of;
@@ -148,7 +148,7 @@ export const outline = (
     points.map((value, i) => value * view.scale + (i % 2 === 0 ? view.x : view.y)),
   );
   to.lineJoin = 'miter';
-  const lines = kind === 'chosen' ? chosenLines : problemLines;
+  const lines = linesOf[kind];
   for (const { width, colour, dash } of lines) {
     to.lineWidth = width;
     to.strokeStyle = colour;
@@ -159,11 +159,30 @@ export const outline = (
 };
 
 const chosenLines = [
-  { width: 7, colour: ink, dash: [] as number[] },
-  { width: 4, colour: '#ffffff', dash: [] as number[] },
-  { width: 1.5, colour: ink, dash: [] as number[] },
+  { width: 7, colour: ink, dash: [] },
+  { width: 4, colour: '#ffffff', dash: [] },
+  { width: 1.5, colour: ink, dash: [] },
 ];
-const problemLines = [
-  { width: 5, colour: '#ffffff', dash: [] as number[] },
-  { width: 3, colour: '#a13d2b', dash: [6, 4] },
-];
+interface Line {
+  readonly width: number;
+  readonly colour: string;
+  readonly dash: number[];
+}
+
+const linesOf: Readonly<Record<'chosen' | 'among' | 'here' | 'problem', readonly Line[]>> = {
+  chosen: chosenLines,
+  // one of several: as the chosen one, but lighter
+  among: [
+    { width: 5, colour: ink, dash: [] },
+    { width: 3, colour: '#ffffff', dash: [] },
+  ],
+  // where the keys stand, beside what is chosen
+  here: [
+    { width: 3, colour: '#ffffff', dash: [] },
+    { width: 1.5, colour: ink, dash: [3, 3] },
+  ],
+  problem: [
+    { width: 5, colour: '#ffffff', dash: [] },
+    { width: 3, colour: '#a13d2b', dash: [6, 4] },
+  ],
+};

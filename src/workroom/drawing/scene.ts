@@ -43,6 +43,8 @@ export interface Thing {
   /** What it is, as it is read out. */
   readonly name: string;
   readonly outline: readonly number[];
+  /** Where the document has it, where one may ask. */
+  readonly path?: string;
   /** What lies in it, when one goes into it: made when asked for. */
   readonly inside: (() => readonly Thing[]) | null;
 }

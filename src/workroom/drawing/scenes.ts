@@ -27,10 +27,18 @@ export const sceneOfQuilt = (picture: QuiltPicture, sizeWords: SizeWords): Scene
     colours: new Map(cloths.map(({ id, colour }) => [id, colour])),
     things: [
       ...strips.map(
-        ({ points, fabric, role }, index): Thing => ({
+        ({ points, fabric, role, path }, index): Thing => ({
           key: stripKey(index),
-          name: `${capital(roleNouns[role])}, ${names.get(fabric) ?? fabric}, ${sizeWords(boxSize(points))} finished`,
+          name: [
+            capital(roleNouns[role]),
+            names.get(fabric) ?? fabric,
+            `${sizeWords(boxSize(points))} finished`,
+            placeWords(path),
+          ]
+            .filter((words) => words !== '')
+            .join(', '),
           outline: points,
+          path,
           inside: null,
         }),
       ),
@@ -39,10 +47,11 @@ export const sceneOfQuilt = (picture: QuiltPicture, sizeWords: SizeWords): Scene
         const { matrix } = sprites[place] as PlacedSprite;
         return {
           key: placeKey(place),
-          name: [entryWords(entry), placeWords(one.cell), turnWords(one.turn)]
+          name: [entryWords(entry), placeWords(one.path) || 'in a border', turnWords(one.turn)]
             .filter((words) => words !== '')
             .join(', '),
           outline: under(matrix, [0, 0, entry.size[0], 0, entry.size[0], entry.size[1], 0, entry.size[1]]),
+          path: one.path,
           inside: () => patchThings({ entry, matrix, fabrics: one.fabrics, names, sizeWords }),
         };
       }),
@@ -110,8 +119,21 @@ const patchThings = (of: {
 const entryWords = ({ title, colouring, mirror }: BlockPicture): string =>
   [title, ...(colouring === 'default' ? [] : [`in ${colouring}`]), ...(mirror ? ['mirrored'] : [])].join(', ');
 
-const placeWords = (cell: readonly [number, number] | null): string =>
-  cell === null ? '' : `row ${cell[0] + 1}, place ${cell[1] + 1}`;
+/** A cell by its row and place, a part of a section by its number in each run: "part 1.3"; nothing for what is known by its name. */
+const placeWords = (path: string): string => {
+  const [, part, ...rest] = path.slice(1).split('/');
+  const numbers = rest.filter((step) => /^\d+$/.test(step)).map((step) => Number(step) + 1);
+  switch (part) {
+    case 'rows':
+      return `row ${numbers[0]}, place ${numbers[1]}`;
+    case 'between':
+      return `between, row ${numbers[0]}, place ${numbers[1]}`;
+    case 'sections':
+      return `part ${numbers.join('.')}`;
+    default:
+      return '';
+  }
+};
 
 const turnWords = (turn: number): string => (turn === 0 ? '' : `turned ${turn}°`);
 

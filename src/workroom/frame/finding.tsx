@@ -59,7 +59,9 @@ const KeysShown = ({ command }: { readonly command: Command }) =>
 
 const drawingKeys: readonly (readonly [string, string])[] = [
   ['Arrow keys', 'to the neighbour'],
-  ['Shift and arrow keys', 'move the drawing'],
+  [`${keyWords('Mod', keyboard)} and arrow keys`, 'move the drawing'],
+  ['Shift and arrow keys', 'in Set: one more place'],
+  ['Space', 'in Set: one more, or one less'],
   ['+  −  0', 'larger, smaller, whole'],
   ['Enter', 'into a block, to its pieces'],
   ['Escape', 'out again; nothing chosen'],

@@ -1,52 +1,29 @@
 // Set: the quilt in the middle, what is chosen and the top at the right, arrangements below.
-import { useCallback, useEffect, useMemo, useState } from 'react';
-import { type Command, useCommands } from '#workroom/commands';
+import { useMemo } from 'react';
+import type { QuiltDocument } from '#craft/design';
 import type { QuiltPicture } from '#workroom/compute';
-import { DrawingView, placeKey, placeOfKey, sceneOfQuilt, stripKey } from '#workroom/drawing';
-import { useQuilt, useRoom } from '#workroom/room';
+import { DrawingView, placeKey, sceneOfQuilt, stripKey } from '#workroom/drawing';
+import { useQuilt } from '#workroom/room';
 import { Arrangements } from './arrangements.tsx';
 import { BorderFields } from './border-fields.tsx';
-import { ChosenBlock } from './chosen-block.tsx';
+import { ChosenPlaces } from './chosen-places.tsx';
+import { placesOf } from './place-edits.ts';
 import { SashingFields } from './sashing-fields.tsx';
-import { changeCell, isBlock, mirrored, quarterOn, rowsOf, turned } from './top-edits.ts';
 import { TopFields } from './top-fields.tsx';
+import { useChoice } from './use-choice.ts';
+import { usePlaces } from './use-places.ts';
 
 export const SetView = () => {
-  const { document, answer, words, edit, problems } = useQuilt();
-  const { say } = useRoom();
-  const [chosen, setChosen] = useState<string | null>(null);
+  const { document, answer, words, problems } = useQuilt();
   const picture = answer?.picture ?? null;
   const scene = useMemo(() => (picture === null ? null : sceneOfQuilt(picture, words.size)), [picture, words]);
-  useEffect(() => {
-    // what is chosen goes with what it was part of
-    if (scene !== null && chosen !== null && !scene.things.some(({ key }) => key === chosen)) setChosen(null);
-  }, [scene, chosen]);
-
-  const place = placeOfKey(chosen);
-  const cell = place === null ? null : (picture?.placed[place]?.cell ?? null);
-  const own = cell === null ? undefined : rowsOf(document.top, picture)?.[cell[0]]?.[cell[1]];
-  const turn = useCallback(() => {
-    if (cell === null || !isBlock(own)) return;
-    const to = quarterOn(own.turn);
-    edit('Turn the block', (draft) => changeCell(draft.top, { at: cell, picture, change: turned(to) }));
-    say(to === 0 ? 'Turned back upright' : `Turned ${to}° clockwise`);
-  }, [cell, own, picture, edit, say]);
-  const mirror = useCallback(() => {
-    if (cell === null || !isBlock(own)) return;
-    edit('Mirror the block', (draft) => changeCell(draft.top, { at: cell, picture, change: mirrored }));
-    say(own.mirror === true ? 'No longer mirrored' : 'Mirrored');
-  }, [cell, own, picture, edit, say]);
-  useCommands(
-    useMemo(
-      (): readonly Command[] => [
-        { id: 'turn', part: 'Set', words: 'Turn the chosen block', keys: ['T'], isOff: !isBlock(own), run: turn },
-        { id: 'mirror', part: 'Set', words: 'Mirror the chosen block', keys: ['M'], isOff: !isBlock(own), run: mirror },
-      ],
-      [own, turn, mirror],
-    ),
+  const all = useMemo(() => placesOf(document.top, picture), [document.top, picture]);
+  const choice = useChoice(scene, all);
+  const done = usePlaces(choice, all);
+  const lit = useMemo(
+    () => (picture === null ? [] : litKeys(problems, picture, document)),
+    [problems, picture, document],
   );
-
-  const lit = useMemo(() => litKeys(problems, picture), [problems, picture]);
   return (
     <div className="view-parts">
       <div className="stage">
@@ -58,15 +35,16 @@ export const SetView = () => {
           <DrawingView
             scene={scene}
             label={`The quilt, ${words.size([scene.width, scene.height])}`}
-            chosen={chosen}
-            onChoose={setChosen}
+            chosen={choice.thing?.key ?? null}
+            onChoose={choice.chooseKey}
             lit={lit}
+            several={choice.several}
           />
         )}
         <Arrangements />
       </div>
       <aside className="side" aria-label="What is chosen">
-        <ChosenBlock chosen={chosen} scene={scene} cell={cell} own={own} />
+        <ChosenPlaces choice={choice} done={done} scene={scene} />
         <TopFields />
         <SashingFields />
         <BorderFields />
@@ -75,19 +53,21 @@ export const SetView = () => {
   );
 };
 
-/** What of the drawing a problem names: blocks by their place in the rows, or by what they are; strips by where they come from. */
-const litKeys = (problems: readonly { readonly where: string }[], picture: QuiltPicture | null): readonly string[] =>
-  picture === null ? [] : problems.flatMap(({ where }) => [...litBlocks(where, picture), ...litStrips(where, picture)]);
+/** What of the drawing a problem names: what lies at its place or inside it, or every place of its block. */
+const litKeys = (
+  problems: readonly { readonly where: string }[],
+  { placed, strips, entries }: QuiltPicture,
+  document: QuiltDocument,
+): readonly string[] =>
+  problems.flatMap(({ where }) => {
+    const block = document.blocks[Number(/^\/blocks\/(\d+)/.exec(where)?.[1] ?? -1)]?.id;
+    const isThere = (path: string): boolean => isAtOrIn(path, where) || isAtOrIn(where, path);
+    return [
+      ...placed.flatMap(({ path, entry }, place) =>
+        (block === undefined ? isThere(path) : entries[entry]?.id === block) ? [placeKey(place)] : [],
+      ),
+      ...strips.flatMap(({ path }, strip) => (isThere(path) ? [stripKey(strip)] : [])),
+    ];
+  });
 
-const litBlocks = (where: string, { placed }: QuiltPicture): readonly string[] => {
-  const found = /^\/top\/rows\/(\d+)(?:\/(\d+))?/.exec(where);
-  if (found === null) return [];
-  return placed.flatMap(({ cell }, place) =>
-    cell !== null && cell[0] === Number(found[1]) && (found[2] === undefined || cell[1] === Number(found[2]))
-      ? [placeKey(place)]
-      : [],
-  );
-};
-
-const litStrips = (where: string, { strips }: QuiltPicture): readonly string[] =>
-  strips.flatMap(({ path }, strip) => (where === path || where.startsWith(`${path}/`) ? [stripKey(strip)] : []));
+const isAtOrIn = (path: string, place: string): boolean => path === place || path.startsWith(`${place}/`);

@@ -4,7 +4,7 @@ import { test } from 'node:test';
 import type { QuiltDocument } from '#craft/design';
 import { askQuilt } from '#workroom/asking';
 import type { JsonObject } from '#workroom/editing';
-import { arrange, changeCell, mirrored, quarterOn, resize, rowsOf, type Top, turned } from './top-edits.ts';
+import { arrange, resize, rowsOf, type Top } from './top-edits.ts';
 
 const barn = JSON.parse(readFileSync('examples/drying-barn.quilt.json', 'utf8')) as QuiltDocument;
 const pictureOf = (document: QuiltDocument) => {
@@ -24,28 +24,6 @@ test('rows that a rule makes can be written out, and give the same quilt', () =>
   assert.deepEqual(pictureOf({ ...barn, top }).placed, picture.placed);
 });
 
-test('a block that is turned out of an arrangement ends it; its neighbours stay as they lie', () => {
-  const picture = pictureOf(barn);
-  const top = copy(barn.top);
-  const before = picture.placed.find(({ cell }) => cell?.[0] === 2 && cell[1] === 3)?.turn;
-  changeCell(top, { at: [2, 3], picture, change: turned(quarterOn(before as 0)) });
-  assert.equal(top.arrangement, undefined);
-  const after = pictureOf({ ...barn, top }).placed;
-  assert.deepEqual(
-    after.flatMap(({ turn, cell }, i) => (turn === picture.placed[i]?.turn ? [] : [cell])),
-    [[2, 3]],
-  );
-});
-
-test('turning four times and mirroring twice is nothing', () => {
-  const cell = { block: 'cabin' };
-  let turning = cell as Parameters<typeof mirrored>[0];
-  assert.equal(quarterOn(270), 0);
-  for (let i = 0; i < 4; i++) turning = turned(quarterOn((turning as { turn?: 0 }).turn))(turning);
-  assert.deepEqual(turning, cell);
-  assert.deepEqual(mirrored(mirrored(cell)), cell);
-});
-
 test('a straight set grows by going on as it does, and gives back what it had when it shrinks', () => {
   const top: Top = { rows: [[{ block: 'a' }, { plain: 'b' }]] };
   resize(top, { rows: 2, columns: 4, picture: null });
@@ -62,4 +40,13 @@ test('an arrangement takes the place of whatever set there was', () => {
     borders: [{ width: '2', fabric: 'x' }],
     arrangement: { kind: 'barn-raising', block: 'a', rows: 6, columns: 6 },
   });
+});
+
+test('on point what lies between the rows grows with them, and is plain where nothing lay there', () => {
+  const top: Top = { set: 'on-point', settingFabric: 'oat', rows: [[{ block: 'a' }]], between: [] };
+  resize(top, { rows: 3, columns: 2, picture: null });
+  assert.equal(top.rows?.length, 3);
+  assert.deepEqual(top.between, [[{ plain: 'oat' }], [{ plain: 'oat' }]]);
+  resize(top, { rows: 1, columns: 1, picture: null });
+  assert.deepEqual(top.between, []);
 });

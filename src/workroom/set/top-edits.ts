@@ -1,5 +1,5 @@
-// What one does to a top: each a change of the document's draft, and nothing else. What a change would leave without sense it leaves
-// alone.
+// What one does to a whole top: each a change of the document's draft, and nothing else. What a change would leave without sense it
+// leaves alone.
 import type { QuiltDocument } from '#craft/design';
 import type { QuiltPicture } from '#workroom/compute';
 
@@ -8,23 +8,25 @@ export type Rows = NonNullable<Top['rows']>;
 export type Cell = Rows[number][number];
 export type BlockCell = Extract<Cell, { block: string }>;
 export type Turn = NonNullable<BlockCell['turn']>;
-export type ArrangementKind = NonNullable<Top['arrangement']>['kind'];
+export type Arrangement = NonNullable<Top['arrangement']>;
+export type ArrangementKind = Arrangement['kind'];
+export type SetKind = NonNullable<Top['set']>;
 
-export const isBlock = (cell: Cell | undefined): cell is BlockCell => cell !== undefined && 'block' in cell;
+export const isBlock = (place: object | undefined): place is BlockCell => place !== undefined && 'block' in place;
 
-export const isStraight = ({ set }: Top): boolean => set === undefined || set === 'straight';
+export const setOf = ({ set }: Top): SetKind => set ?? 'straight';
 
-/** Rows of a straight set as they are, also where a rule makes them: then the picture tells how each block lies. */
+/** Rows as they are, also where a rule makes them: then the picture tells how each block lies. None in sections. */
 export const rowsOf = (top: Top, picture: QuiltPicture | null): Rows | null => {
-  if (!isStraight(top)) return null;
   if (top.rows !== undefined) return top.rows;
   const { arrangement } = top;
   if (arrangement === undefined || picture === null) return null;
   const rows: Rows = Array.from({ length: arrangement.rows }, () => []);
-  for (const { cell, turn } of picture.placed) {
-    if (cell === null) return null;
+  for (const { path, turn } of picture.placed) {
+    const at = cellAt(path);
+    if (at === null) continue;
     const { block, colouring } = arrangement;
-    rows[cell[0]]?.splice(cell[1], 0, {
+    rows[at.row]?.splice(at.place, 0, {
       block,
       ...(turn === 0 ? {} : { turn: turn as Turn }),
       ...(colouring === undefined ? {} : { colouring }),
@@ -33,43 +35,31 @@ export const rowsOf = (top: Top, picture: QuiltPicture | null): Rows | null => {
   return rows.every((row) => row.length === arrangement.columns) ? rows : null;
 };
 
-/** A block that goes its own way ends the rule: the rows are written out, as they lie. */
-export const changeCell = (
-  top: Top,
-  of: {
-    readonly at: readonly [number, number];
-    readonly picture: QuiltPicture | null;
-    readonly change: (cell: Cell) => Cell;
-  },
-): void => {
-  const rows = rowsOf(top, of.picture);
-  const cell = rows?.[of.at[0]]?.[of.at[1]];
-  if (rows === null || cell === undefined) return;
-  const changed = of.change(cell);
-  if (top.rows === undefined) {
-    top.rows = rows.map((row) => row.map((one) => ({ ...one })));
-    delete top.arrangement;
-  }
-  top.rows[of.at[0]]?.splice(of.at[1], 1, changed);
+export interface CellPlace {
+  /** Cells of the rows, or on point those between them. */
+  readonly part: 'rows' | 'between';
+  readonly row: number;
+  readonly place: number;
+}
+
+/** @returns null where the pointer is to no cell */
+export const cellAt = (path: string): CellPlace | null => {
+  const found = /^\/top\/(rows|between)\/(\d+)\/(\d+)$/.exec(path);
+  return found === null
+    ? null
+    : { part: found[1] as CellPlace['part'], row: Number(found[2]), place: Number(found[3]) };
 };
 
-export const turned =
-  (turn: Turn) =>
-  (cell: Cell): Cell =>
-    isBlock(cell) ? withKey(cell, 'turn', turn === 0 ? undefined : turn) : cell;
-
-export const mirrored = (cell: Cell): Cell =>
-  isBlock(cell) ? withKey(cell, 'mirror', cell.mirror === true ? undefined : true) : cell;
-
-const withKey = <K extends keyof BlockCell>(cell: BlockCell, key: K, value: BlockCell[K] | undefined): BlockCell => {
-  const { [key]: _, ...rest } = cell;
-  return (value === undefined ? rest : { ...rest, [key]: value }) as BlockCell;
+/** A rule that makes the rows ends: they are written out, as they lie. */
+export const writeOut = (top: Top, picture: QuiltPicture | null): void => {
+  if (top.rows !== undefined || top.arrangement === undefined) return;
+  const rows = rowsOf(top, picture);
+  if (rows === null) return;
+  top.rows = rows;
+  delete top.arrangement;
 };
 
-/** The turn after this one. */
-export const quarterOn = (turn: Turn | undefined): Turn => (((turn ?? 0) + 90) % 360) as Turn;
-
-/** More rows go on as those before them do, by twos; fewer leave from the end. */
+/** More rows go on as those before them do, by twos; fewer leave from the end. On point what lies between them too. */
 export const resize = (
   top: Top,
   of: { readonly rows: number; readonly columns: number; readonly picture: QuiltPicture | null },
@@ -81,14 +71,28 @@ export const resize = (
   }
   const rows = rowsOf(top, of.picture);
   if (rows === null || rows.length === 0) return;
-  const from = rows;
-  top.rows = Array.from({ length: of.rows }, (_, row) =>
-    Array.from({ length: of.columns }, (__, column) => {
+  top.rows = goneOnTo(rows, [of.rows, of.columns]);
+  if (setOf(top) !== 'on-point') return;
+  const before = top.between ?? [];
+  const size = betweenSize(of.rows, of.columns);
+  top.between =
+    (before[0]?.length ?? 0) > 0 ? goneOnTo(before, size) : filledWith({ plain: top.settingFabric ?? '' }, size);
+};
+
+/** A row fewer and a column fewer than the main cells; none where there is but one column. */
+export const betweenSize = (rows: number, columns: number): readonly [number, number] =>
+  columns < 2 ? [0, 0] : [Math.max(0, rows - 1), columns - 1];
+
+export const filledWith = (cell: Cell, [rows, columns]: readonly [number, number]): Rows =>
+  Array.from({ length: rows }, () => Array.from({ length: columns }, () => ({ ...cell })));
+
+const goneOnTo = (from: Rows, [rows, columns]: readonly [number, number]): Rows =>
+  Array.from({ length: rows }, (_, row) =>
+    Array.from({ length: columns }, (__, column) => {
       const source = from[goneOn(row, from.length)] ?? [];
       return { ...(source[goneOn(column, source.length)] as Cell) };
     }),
   );
-};
 
 /** The place that one past the end repeats: two before it, so that what alternates goes on alternating. */
 const goneOn = (place: number, length: number): number => {
@@ -107,7 +111,10 @@ export const arrange = (
     ...(swap === undefined ? {} : { swap }),
     ...(colouring === undefined ? {} : { colouring }),
   };
-  delete top.rows;
-  delete top.between;
-  delete top.sections;
+  leaveKeys(top, ['rows', 'between', 'sections', 'settingFabric', 'float']);
+};
+
+/** Keys that belong to another way of setting are refused, so they go with it. */
+export const leaveKeys = (top: Top, keys: readonly (keyof Top)[]): void => {
+  for (const key of keys) delete top[key];
 };

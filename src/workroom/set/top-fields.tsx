@@ -1,7 +1,7 @@
 // How large the top is: rows and columns of a straight set.
 import { CountField } from '#workroom/fields';
 import { useQuilt } from '#workroom/room';
-import { isStraight, resize, rowsOf } from './top-edits.ts';
+import { resize, rowsOf, setOf } from './top-edits.ts';
 
 /** More than anyone sews, and few enough to draw. */
 const most = 60;
@@ -17,7 +17,7 @@ export const TopFields = () => {
   return (
     <section>
       <h2>The top</h2>
-      {isStraight(top) && size !== null ? (
+      {size !== null ? (
         <div className="pair">
           <CountField
             label="Rows"
@@ -35,7 +35,7 @@ export const TopFields = () => {
           />
         </div>
       ) : (
-        <p className="quiet">{setWords[top.set ?? 'straight']}</p>
+        <p className="quiet">{setWords[setOf(top)]}</p>
       )}
       {answer !== null && (
         <dl className="facts">

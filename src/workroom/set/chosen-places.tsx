@@ -1,0 +1,191 @@
+// What is chosen in the quilt: how it lies, what else could lie there, and what to choose with it.
+import type { Scene } from '#workroom/drawing';
+import { ChoiceKeys } from '#workroom/fields';
+import { countWords, quiltAddress, useQuilt } from '#workroom/room';
+import { clothOf, type Held, holding, inColouring, mirrored, plain, turned } from './place-edits.ts';
+import { isBlock, type Turn } from './top-edits.ts';
+import type { Choice } from './use-choice.ts';
+import type { PlacesDone } from './use-places.ts';
+
+export interface ChosenPlacesOf {
+  readonly choice: Choice;
+  readonly done: PlacesDone;
+  readonly scene: Scene | null;
+}
+
+const turns: readonly Turn[] = [0, 90, 180, 270];
+
+export const ChosenPlaces = (of: ChosenPlacesOf) => {
+  const { choice, done, scene } = of;
+  const { thing, places } = choice;
+  const title = titleOf(choice, scene);
+  return (
+    <section className="chosen-places">
+      <h2>{title ?? 'Nothing is chosen'}</h2>
+      {title === null && (
+        <p className="quiet">Choose a block in the quilt to turn it, mirror it or put another in its place.</p>
+      )}
+      {title !== null && places.length === 0 && thing?.inside === null && (
+        <p className="quiet">It is changed in the fields below.</p>
+      )}
+      {places.length > 0 && done.held.length > 0 && <PlaceFields choice={choice} done={done} />}
+      <fieldset className="choose-keys">
+        <legend>Choose</legend>
+        {places.length > 0 && (
+          <>
+            <button type="button" onClick={done.chooseRow}>
+              The row
+            </button>
+            <button type="button" onClick={done.chooseColumn}>
+              The column
+            </button>
+            <button type="button" onClick={done.chooseSame}>
+              All like this
+            </button>
+          </>
+        )}
+        <button type="button" onClick={done.chooseAll}>
+          Every place
+        </button>
+        <button
+          type="button"
+          aria-pressed={choice.taps === 'add'}
+          onClick={() => choice.tapTo(choice.taps === 'add' ? 'choose' : 'add')}
+        >
+          Several by tapping
+        </button>
+      </fieldset>
+    </section>
+  );
+};
+
+/** Null where nothing is chosen. */
+const titleOf = ({ thing, places, isSeveral }: Choice, scene: Scene | null): string | null => {
+  if (isSeveral) return countWords(places.length, 'place', 'places');
+  const [only] = places;
+  const own = only === undefined ? thing : scene?.things.find(({ path }) => path === only);
+  if (own) return own.name.replace(/, (turned \d+°|[^,]* finished)(?=,|$)/g, '');
+  return only === undefined ? null : 'One place';
+};
+
+const PlaceFields = ({ choice, done }: Pick<ChosenPlacesOf, 'choice' | 'done'>) => {
+  const { document, answer, words, id } = useQuilt();
+  const { held, change } = done;
+  const blocks = held.filter(isBlock);
+  const block = shared(blocks.map((one) => one.block));
+  const colourings = Object.keys(document.blocks.find((one) => one.id === block)?.colourings ?? {});
+  const entry = block === null ? undefined : answer?.picture.entries.find((one) => one.id === block);
+  const isOne = held.length === 1;
+  return (
+    <>
+      <label className="field">
+        <span>{isOne ? 'What lies here' : 'What lies in these'}</span>
+        <select
+          value={shared(held.map(choiceOf)) ?? ''}
+          onChange={(event) => {
+            const [kind, ...rest] = event.target.value.split(' ');
+            const name = rest.join(' ');
+            const what = isOne ? 'Put another in this place' : `Put another in ${held.length} places`;
+            change(what, kind === 'block' ? holding(name) : plain(name), 'It lies there now');
+          }}
+        >
+          {shared(held.map(choiceOf)) === null && (
+            <option value="" disabled>
+              different things
+            </option>
+          )}
+          <optgroup label="Blocks">
+            {document.blocks.map((one) => (
+              <option key={one.id} value={`block ${one.id}`}>
+                {one.title || one.id}
+              </option>
+            ))}
+          </optgroup>
+          <optgroup label="A plain piece of">
+            {document.fabrics.map((fabric) => (
+              <option key={fabric.id} value={`plain ${fabric.id}`}>
+                {fabric.name || fabric.id}
+              </option>
+            ))}
+          </optgroup>
+        </select>
+      </label>
+      {blocks.length > 0 && (
+        <>
+          <ChoiceKeys
+            label="Turned clockwise"
+            isLabelSeen
+            choices={turns.map((value) => ({ value, words: `${value}°` }))}
+            value={shared(blocks.map(({ turn }) => turn ?? 0))}
+            onChoose={(turn) =>
+              change('Turn the block', turned(turn), turn === 0 ? 'Turned back upright' : `Turned ${turn}° clockwise`)
+            }
+          />
+          {isOne ? (
+            <label className="check">
+              <input
+                type="checkbox"
+                checked={blocks[0]?.mirror === true}
+                onChange={() => change('Mirror the block', mirrored, 'Mirrored')}
+              />
+              Mirrored
+            </label>
+          ) : (
+            <div className="row">
+              <button type="button" onClick={done.turn}>
+                Each a quarter on
+              </button>
+              <button type="button" onClick={done.mirror}>
+                Mirror each
+              </button>
+            </div>
+          )}
+        </>
+      )}
+      {colourings.length > 1 && blocks.length === held.length && (
+        <label className="field">
+          <span>Colouring</span>
+          <select
+            value={shared(blocks.map(({ colouring }) => colouring ?? 'default')) ?? ''}
+            onChange={(event) => change('Change the colouring', inColouring(event.target.value), 'Coloured so now')}
+          >
+            {colourings.map((colouring) => (
+              <option key={colouring} value={colouring}>
+                {colouring}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+      <div className="row">
+        {choice.places.length === 2 && (
+          <button type="button" onClick={done.swap}>
+            Swap the two
+          </button>
+        )}
+        {blocks.length > 0 && (
+          <button type="button" onClick={done.clear}>
+            {isOne ? 'Clear this place' : 'Clear them'}
+          </button>
+        )}
+      </div>
+      {isOne && entry !== undefined && (
+        <dl className="facts">
+          <dt>Finished</dt>
+          <dd>{words.size(entry.size)}</dd>
+          <dt>Pieces</dt>
+          <dd>{entry.patches.length}</dd>
+        </dl>
+      )}
+      {block !== null && <a href={quiltAddress(id, 'draft', block)}>Draft this block</a>}
+    </>
+  );
+};
+
+const choiceOf = (held: Held): string => (isBlock(held) ? `block ${held.block}` : `plain ${clothOf(held)}`);
+
+/** What all have; null where they differ, or there are none. */
+const shared = <T,>(all: readonly T[]): T | null => {
+  const [first] = all;
+  return first !== undefined && all.every((one) => one === first) ? first : null;
+};
