@@ -2,7 +2,7 @@
 import type { Cutting, Job, StackUse, StripPattern } from '#craft/strips';
 import { patternOf, type Run, stackOf } from '#craft/strips';
 import { amongFor, type CountSpace, firstKindOf, takenOf, writeParts, writePartsAmong } from './count-space.ts';
-import { type Fronts, frontsBy, gather, isIn, lowest, narrowest } from './fronts.ts';
+import { type Fronts, frontsBy, isIn, lowest, narrowest, type Ranked, rankedFrom, type Writing } from './fronts.ts';
 import { flattestLie, type Lie, liesOf, stripHeightsFor } from './lies.ts';
 
 export interface StripTask {
@@ -27,10 +27,13 @@ export function* stripSizesBy(task: StripTask): Generator<void, StripSizes, void
   const { job, space, mostHeight } = task;
   const within = { width: job.width, height: mostHeight };
   const lies = job.kinds.map((kind) => liesOf(kind, within));
-  const stacks = yield* stackFrontsFor(task, lies);
+  const stacks = rankedFrom(yield* stackFrontsFor(task, lies));
   const strips = yield* stripFrontsFor(task, stacks);
   return {
-    least: Float64Array.from({ length: space.size }, (_, way) => lowest(strips, way)),
+    least: Float64Array.from(
+      { length: space.size },
+      (_, way) => stacks.all[lowest(strips, way)] ?? Number.POSITIVE_INFINITY,
+    ),
     stripFor: (way) => rebuilt({ task, lies, stacks, strips, way }),
   };
 }
@@ -45,8 +48,9 @@ const stackFrontsFor = (task: StripTask, lies: readonly (readonly Lie[])[]): Gen
     lies.map((each) => flattestLie(each, width)?.height ?? Number.POSITIVE_INFINITY),
   );
   const singles = new Set(space.strides);
-  return frontsBy(space.size, (way, gathering) => {
+  return frontsBy(space.size, (way, into) => {
     if (way === 0 || (cutting.stages === 2 && !singles.has(way))) return 0;
+    let lowestYet = Number.POSITIVE_INFINITY;
     widths.forEach((width, w) => {
       let height = 0;
       for (let k = 0; k < lies.length; k++) {
@@ -54,8 +58,10 @@ const stackFrontsFor = (task: StripTask, lies: readonly (readonly Lie[])[]): Gen
         if (taken > 0) height += taken * ((flattest[w] as number[])[k] as number);
       }
       const allowed = stripHeight(height);
-      if (allowed <= mostHeight && allowed < Number.POSITIVE_INFINITY && isWorthIt(way, width * height))
-        gather(gathering, width, allowed);
+      if (allowed > mostHeight || allowed >= lowestYet || !isWorthIt(way, width * height)) return;
+      lowestYet = allowed;
+      into.widths.push(width);
+      into.heights.push(allowed);
     });
     return widths.length;
   });
@@ -71,30 +77,83 @@ const writeStacks = ({ cutting, space }: StripTask, way: number, into: Int32Arra
 /** What a way takes beside its pairs. */
 const perWay = 10;
 
-const stripFrontsFor = (task: StripTask, stacks: Fronts): Generator<void, Fronts, void> => {
+/** Heights of strips are those of stacks: each way notes the least width at every one of them, and keeps what is not beaten. */
+const stripFrontsFor = (task: StripTask, { fronts: stacks, all }: Ranked): Generator<void, Fronts, void> => {
   const { space, job } = task;
   const isWorthIt = worthTryingIn(task);
   const parts = new Int32Array(space.size);
   const among = amongFor(space, (way) => isIn(stacks, way));
-  return frontsBy(space.size, (way, gathering, before) => {
-    if (way === 0) gather(gathering, 0, 0);
-    if (way === 0) return 0;
-    const count = writePartsAmong(among, way, parts);
-    for (let p = 0; p < count; p++) {
-      const stack = parts[p] as number;
-      const rest = way - stack;
-      for (let i = stacks.starts[stack] as number; i < (stacks.starts[stack + 1] as number); i++) {
-        const width = stacks.widths[i] as number;
-        const height = stacks.heights[i] as number;
-        for (let j = before.starts[rest] as number; j < (before.starts[rest + 1] as number); j++) {
-          const all = width + (before.widths[j] as number);
-          const high = Math.max(height, before.heights[j] as number);
-          if (all <= job.width && isWorthIt(way, all * high)) gather(gathering, all, high);
-        }
-      }
+  const least = new Float64Array(all.length).fill(Number.POSITIVE_INFINITY);
+  return frontsBy(space.size, (way, strips) => {
+    if (way === 0) {
+      strips.widths.push(0);
+      strips.heights.push(0);
+      return 0;
     }
+    const count = writePartsAmong(among, way, parts);
+    for (let p = 0; p < count; p++)
+      noteBeside({ stacks, strips, stack: parts[p] as number, way, room: job.width, least });
+    keepUnbeaten(least, strips, (width, place) => isWorthIt(way, width * (all[place] as number)));
     return perWay + count;
   });
+};
+
+interface Beside {
+  readonly stacks: Fronts;
+  readonly strips: Fronts;
+  readonly stack: number;
+  /** The stack and what is to lie beside it. */
+  readonly way: number;
+  readonly room: number;
+  /** Least width at each height. */
+  readonly least: Float64Array;
+}
+
+const noteBeside = ({ stacks, strips, stack, way, room, least }: Beside): void => {
+  const rest = way - stack;
+  const end = strips.starts[rest + 1] as number;
+  for (let i = stacks.starts[stack] as number; i < (stacks.starts[stack + 1] as number); i++) {
+    const width = stacks.widths[i] as number;
+    const height = stacks.heights[i] as number;
+    for (let j = strips.starts[rest] as number; j < end; j++) {
+      const together = width + (strips.widths[j] as number);
+      if (together > room) break;
+      const beside = strips.heights[j] as number;
+      const higher = Math.max(beside, height);
+      if (together < (least[higher] as number)) least[higher] = together;
+      // what follows is wider, and the strip no lower
+      if (beside <= height) break;
+    }
+  }
+};
+
+/** Puts the widths that are less than at every lower height at the end of the lists, and forgets all. */
+const keepUnbeaten = (
+  least: Float64Array,
+  into: Writing,
+  isWanted: (width: number, place: number) => boolean,
+): void => {
+  const from = into.widths.length;
+  let narrowestYet = Number.POSITIVE_INFINITY;
+  for (let place = 0; place < least.length; place++) {
+    const width = least[place] as number;
+    if (width === Number.POSITIVE_INFINITY) continue;
+    least[place] = Number.POSITIVE_INFINITY;
+    if (width >= narrowestYet || !isWanted(width, place)) continue;
+    narrowestYet = width;
+    into.widths.push(width);
+    into.heights.push(place);
+  }
+  turnRound(into.widths, from);
+  turnRound(into.heights, from);
+};
+
+const turnRound = (list: number[], from: number): void => {
+  for (let i = from, j = list.length - 1; i < j; i++, j--) {
+    const first = list[i] as number;
+    list[i] = list[j] as number;
+    list[j] = first;
+  }
 };
 
 /** Whether a way on so much cloth leaves no more of it than may be left. */
@@ -111,13 +170,13 @@ const worthTryingIn = ({ job, space, mostWaste }: StripTask): ((way: number, clo
 interface Rebuilding {
   readonly task: StripTask;
   readonly lies: readonly (readonly Lie[])[];
-  readonly stacks: Fronts;
+  readonly stacks: Ranked;
   readonly strips: Fronts;
   readonly way: number;
 }
 
 /** Takes stacks off the way one by one, each time one that leaves room for the rest. */
-const rebuilt = ({ task, lies, stacks, strips, way }: Rebuilding): StripPattern => {
+const rebuilt = ({ task, lies, stacks: { fronts: stacks, all }, strips, way }: Rebuilding): StripPattern => {
   const { job, space } = task;
   const height = lowest(strips, way);
   const parts: StackUse[] = [];
@@ -129,13 +188,13 @@ const rebuilt = ({ task, lies, stacks, strips, way }: Rebuilding): StripPattern 
     const next = nexts
       .subarray(0, n)
       .find((stack) => narrowest(stacks, stack, height) + narrowest(strips, rest - stack, height) <= room);
-    if (next === undefined) throw new Error(`no strip of height ${height} holds way ${way}`);
+    if (next === undefined) throw new Error(`no strip of height ${all[height]} holds way ${way}`);
     const width = narrowest(stacks, next, height);
     parts.push({ stack: stackOf(job, runsOf({ space, lies, way: next, width })), times: 1 });
     room -= width;
     rest -= next;
   }
-  return { ...patternOf(parts), height };
+  return { ...patternOf(parts), height: all[height] as number };
 };
 
 const runsOf = (of: {
