@@ -20,6 +20,7 @@ import {
 import type { Fabric, Quilt } from '#craft/design';
 import { directionsFor } from '#craft/directions';
 import { lightnessOf, type Value, valuesOf } from '#craft/fabric';
+import type { Length } from '#craft/measure';
 import type { IntegerSolver, ShopStep } from '#craft/strips';
 import { fromDecimal, sum, toNumber } from '#ground/exact';
 import { stockBought, stockOf } from './bought-as.ts';
@@ -37,6 +38,8 @@ export interface ClothSearch {
   readonly solver: IntegerSolver | null;
   /** Where only what has to be bought is of interest, and not how it is cut. */
   readonly until?: 'purchase';
+  /** Of cloth by the length: a layout as short as this ends the search. */
+  readonly enough?: Length;
 }
 
 /** One entry per used cloth in the document's order, or every piece that does not fit its cloth. */
@@ -60,12 +63,15 @@ export const planCloths = (of: {
     if (!own) return [];
     const mine = of.turning === 'none' ? own.map((line) => ({ ...line, mayTurn: false })) : own;
     const nature = of.natures.get(fabric.id) as ClothNature;
+    // the least work at a length is no other purchase
+    const isEased = of.search.until !== 'purchase' || of.quilt.layout === 'easy';
+    const easing = isEased ? { easing: easingFor(of.quilt) } : {};
     const lay = (demands: readonly Demand[]) =>
-      layDemands({ nature, demands, search: of.search, easing: easingFor(of.quilt), shop: shopStepFor(of.quilt) });
+      layDemands({ nature, demands, search: of.search, ...easing, shop: shopStepFor(of.quilt) });
     const together = lay(demandsOf(mine));
     // an easy layout may be longer, and says so
     const whole =
-      of.quilt.layout === 'easy'
+      of.quilt.layout === 'easy' || (of.search.until === 'purchase' && isBoughtLeast(of.quilt, together))
         ? together
         : noLongerThanApart({
             laid: together,
@@ -109,6 +115,9 @@ export const planCloths = (of: {
   });
   return { fabrics, problems: short };
 };
+
+const isBoughtLeast = ({ buying, unit }: Quilt, laid: FabricPlan['laid']): boolean =>
+  purchaseFor({ laid, buying, unit }).proven;
 
 const withEnds = (of: {
   readonly quilt: Quilt;

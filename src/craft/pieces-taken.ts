@@ -21,6 +21,8 @@ export interface QuiltToCut {
   readonly drawn: DrawnCloths;
   readonly blocks: readonly BlockPlan[];
   readonly natures: Natures;
+  /** Where only this cloth's pieces are of interest: how borders of others lie is not looked into. */
+  readonly asked?: string;
 }
 
 export interface PiecesTaken {
@@ -29,7 +31,7 @@ export interface PiecesTaken {
   readonly pieces: readonly WantedPiece[];
 }
 
-export const piecesTaken = ({ quilt, set, drawn, blocks, natures }: QuiltToCut): PiecesTaken => {
+export const piecesTaken = ({ quilt, set, drawn, blocks, natures, asked }: QuiltToCut): PiecesTaken => {
   const rule: CutRule = { seam: length(toNumber(quilt.seam)), ruler: quilt.ruler };
   const float = length(quilt.top.set === 'on-point' ? toNumber(quilt.top.float) : 0);
   const finish = planFinish({ quilt, set, natures, rule });
@@ -39,7 +41,9 @@ export const piecesTaken = ({ quilt, set, drawn, blocks, natures }: QuiltToCut):
   ];
   const topFor = topPlanner({ set, drawn, rule, natures, float });
   const lies = chooseBorderLie(quilt.top.borders, (fabric, borderLie) =>
-    quickLength({ fabric, natures, pieces: [...inBlocks, ...topPieces(topFor(borderLie), natures)] }),
+    asked !== undefined && asked !== fabric
+      ? 0
+      : quickLength({ fabric, natures, pieces: [...inBlocks, ...topPieces(topFor(borderLie), natures)] }),
   );
   const top = topFor(lies);
   return {

@@ -24,7 +24,7 @@ export const recut = ({ plan, fabric, as = {}, turning, search }: Recutting): Fa
   };
   const natures = naturesOf(quilt);
   const { set, drawn } = plan.top;
-  const { pieces } = piecesTaken({ quilt, set, drawn, blocks: plan.blocks, natures });
+  const { pieces } = piecesTaken({ quilt, set, drawn, blocks: plan.blocks, natures, asked: fabric });
   const mine = pieces.filter((piece) => piece.fabric === fabric);
   return planCloths({ quilt, pieces: mine, natures, search, turning }).fabrics[0] ?? null;
 };

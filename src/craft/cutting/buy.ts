@@ -56,7 +56,6 @@ export const lengthHeld = (of: {
   return length(Math.max(0, toNumber(sub(long, mul(two, buying.squaring)))));
 };
 
-/** One yard or metre in the document's unit. */
 /**
  * The shop's steps as lengths of layout: `amountToBuy` asks for one step more at each `step` past `before`.
  *
@@ -67,6 +66,7 @@ export const shopStepFor = ({ buying, unit }: Omit<PurchaseTask, 'length'>): Sho
   before: toNumber(mul(two, buying.squaring)),
 });
 
+/** One yard or metre in the document's unit. */
 export const unitsIn = (shop: Purchase['unit'], unit: Unit): Rational => {
   if (shop === 'yd') return unit === 'in' ? rational(36) : rational(9144, 100);
   return unit === 'cm' ? rational(100) : rational(10000, 254);

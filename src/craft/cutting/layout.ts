@@ -23,6 +23,8 @@ export interface LayoutBudget {
   readonly steps: number;
   /** Goes no further than it takes to tell what has to be bought, where `shop` is given; else on to the least length. */
   readonly until?: 'purchase';
+  /** In the document's unit: a layout as short as this ends the search. */
+  readonly enough?: Length;
 }
 
 export const defaultBudget: LayoutBudget = { steps: 36 };
@@ -57,7 +59,7 @@ export const planLayout = (task: LayoutTask): LaidOut => {
   if (wide.length > 0) throw new RangeError(`pieces wider than the cloth: demands ${wide.join(', ')}`);
   const scaled = scaledJobFor({ width, demands, turning: 'as-demanded' });
   const free = searched(scaled, task);
-  const isSettled = task.budget.until === 'purchase' ? !free.isOpen : isLeast(free);
+  const isSettled = free.isEnough || (task.budget.until === 'purchase' ? !free.isOpen : isLeast(free));
   const best = isSettled || !scaled.job.kinds.some((k) => k.mayTurn) ? free : shorter(free, fixed(task));
   const { easing = null } = task;
   // what costs more than the search itself is left out where no search is wanted
@@ -81,6 +83,8 @@ interface Found {
   readonly boundKind: BoundKind;
   /** Whether a step of the shop less is neither found nor ruled out. */
   readonly isOpen: boolean;
+  /** Whether it is as short as anybody wants. */
+  readonly isEnough: boolean;
 }
 
 const searched = (scaled: ScaledJob, { budget, solver, shop }: LayoutTask): Found => {
@@ -94,11 +98,13 @@ const searched = (scaled: ScaledJob, { budget, solver, shop }: LayoutTask): Foun
     solver: solver ?? null,
   });
   const isOpen = (): boolean => isPurchaseOpen(search.found(), scaledShop);
+  const enough = (budget.enough ?? 0) * perUnit + 1e-9;
+  const isEnough = (): boolean => search.found().length <= enough;
   const atLeast = budget.until === 'purchase' && scaledShop !== null ? 0 : budget.steps;
-  search.advance(atLeast);
+  for (let steps = 0; steps < atLeast && !isEnough() && !search.isDone(); steps++) search.advance(1);
   // a purchase asked for without the solver is wanted soon
   const atMost = budget.steps * (budget.until === 'purchase' && !solver ? 1 : patience);
-  for (let steps = atLeast; steps < atMost && isOpen() && !search.isDone(); steps++) search.advance(1);
+  for (let steps = atLeast; steps < atMost && isOpen() && !isEnough() && !search.isDone(); steps++) search.advance(1);
   const { strips, length: found, bound, boundKind } = search.found();
   // a search that was led a few steps only may have looked for a layout alone
   const area = bound < found ? lowerBoundFor(job, found) : 0;
@@ -106,6 +112,7 @@ const searched = (scaled: ScaledJob, { budget, solver, shop }: LayoutTask): Foun
     scaled,
     strips: withoutSurplus(job, strips),
     isOpen: isOpen(),
+    isEnough: isEnough(),
     ...(area > bound ? { bound: area, boundKind: 'area' } : { bound, boundKind }),
   };
 };

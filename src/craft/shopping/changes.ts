@@ -2,7 +2,7 @@
 // way, ends cut straight, washing first, sheets in place of a length? Each is laid out anew; only what moves the purchase is told.
 
 import { type FabricPlan, type QuiltPlan, type Recutting, recut } from '#craft';
-import { type ClothPurchase, purchaseFor } from '#craft/cutting';
+import { type ClothPurchase, lengthHeld, purchaseFor } from '#craft/cutting';
 import type { Fabric, Quilt } from '#craft/design';
 import { convert, type Length, length, type Unit } from '#craft/measure';
 import type { IntegerSolver } from '#craft/strips';
@@ -148,7 +148,8 @@ const changed = (cloth: FabricPlan, trial: Trial, task: ChangesTask): readonly P
 
 /** Null where a piece then has no room. */
 const purchaseUnder = (cloth: FabricPlan, trial: Trial, { plan, search }: ChangesTask): ClothPurchase | null => {
-  const quick = purchaseAs(cloth, trial, { plan, search: { steps: Math.min(quickSteps, search.steps), solver: null } });
+  const quickly = { steps: Math.min(quickSteps, search.steps), solver: null, ...enoughFor(cloth, trial, plan) };
+  const quick = purchaseAs(cloth, trial, { plan, search: quickly });
   if (quick === null) return null;
   if (trial.way === 'either') return quick;
   if (quick.amount <= cloth.buy.amount) return trial.way === 'no-less' ? cloth.buy : quick;
@@ -156,7 +157,17 @@ const purchaseUnder = (cloth: FabricPlan, trial: Trial, { plan, search }: Change
   return quick.proven ? quick : purchaseAs(cloth, trial, { plan, search });
 };
 
-const purchaseAs = (cloth: FabricPlan, trial: Trial, { plan, search }: ChangesTask): ClothPurchase | null => {
+/** Where no less can come out, a layout that the same purchase holds is as good as any. */
+const enoughFor = ({ buy }: FabricPlan, { way }: Trial, { quilt }: QuiltPlan): Pick<Recutting['search'], 'enough'> =>
+  way === 'no-less' && buy.unit !== 'sheets'
+    ? { enough: lengthHeld({ bought: { ...buy, unit: buy.unit }, steps: 0, ...quilt }) }
+    : {};
+
+const purchaseAs = (
+  cloth: FabricPlan,
+  trial: Trial,
+  { plan, search }: { readonly plan: QuiltPlan; readonly search: Recutting['search'] },
+): ClothPurchase | null => {
   const { as = {}, turning = 'as-they-may' } = trial;
   return recut({ plan, fabric: cloth.id, as, turning, search: { ...search, until: 'purchase' } })?.buy ?? null;
 };
