@@ -10,6 +10,7 @@ import { at, type Box, type Polygon } from '#ground/plane';
 import { layPieced } from './pieced-border.ts';
 import { type Laying, layStrip, movedBy, outlineOfRect, rectOf, type SetMiddle } from './pieces.ts';
 import type { SettingProblem } from './problems.ts';
+import { spacerFor } from './spacer.ts';
 import type { Assembly, BorderRing, PlacedStrip, SetTop, TopThing } from './top.ts';
 
 interface Bordering {
@@ -267,18 +268,4 @@ const pieced = (
     }),
   );
   return done({ rings, outer: grownBox(fitted, [width, width]) });
-};
-
-/**
- * Width of the spacer on each end of a side that makes whole units fit: the least that is nothing, or at least as wide
- * as an allowance, for a narrower strip could not be sewn.
- *
- * @source docs/formulas.md#pieced-border
- */
-const spacerFor = (of: { readonly side: number; readonly unit: number; readonly least: number }): number => {
-  const { side, unit, least } = of;
-  let units = Math.max(1, Math.ceil(side / unit - 1e-9));
-  const spacer = (): number => (units * unit - side) / 2;
-  while (spacer() > 1e-9 && spacer() < least - 1e-9) units += 1;
-  return spacer() <= 1e-9 ? 0 : tidy(spacer());
 };

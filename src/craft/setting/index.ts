@@ -19,6 +19,7 @@ export { type Quarters, quartersFor } from './arrangement.ts';
 export { thingsOf } from './pieces.ts';
 export { outlineOfPlaced, pointInTop, turnedBy } from './place.ts';
 export type { SettingProblem } from './problems.ts';
+export { spacerFor } from './spacer.ts';
 export type * from './top.ts';
 export { touchingPairs } from './touching.ts';
 

@@ -11,6 +11,7 @@ import type { Outcome } from '#ground/outcome';
 import { clothSignsFor, signsAs } from '#paper/cloth';
 import { noteText, problemText } from '#paper/words';
 import type { JsonObject } from '#workroom/editing';
+import { alone } from './alone.ts';
 import type { BlockAnswer, QuiltAnswer, Reply, WorkroomNote } from './answer.ts';
 import { blockPicture, clothsOf, figuresOf, pictureOf } from './pictured.ts';
 
@@ -80,28 +81,6 @@ const refusedIn = (
 
 const notesOf = ({ notes, quilt }: QuiltPlan): readonly WorkroomNote[] =>
   notes.map((note) => ({ code: note.code, level: note.level, path: note.path, text: noteText(note, quilt.unit) }));
-
-const alone = (document: JsonObject, id: string): JsonObject => {
-  const { finish: _, colourways: __, sizes: ___, ...rest } = document;
-  const blocks = blocksIn(document);
-  const wanted = [id];
-  for (const name of wanted) {
-    const centre = centreIn(blocks.find((block) => block.id === name));
-    if (centre !== null && !wanted.includes(centre)) wanted.push(centre);
-  }
-  const kept = blocks.filter((block) => wanted.includes(String(block.id)));
-  return { ...rest, blocks: kept, top: { rows: [[{ block: id }]] } };
-};
-
-const blocksIn = ({ blocks }: JsonObject): readonly JsonObject[] =>
-  Array.isArray(blocks) ? (blocks as readonly JsonObject[]) : [];
-
-/** The block in a log cabin's centre. */
-const centreIn = (block: JsonObject | undefined): string | null => {
-  const recipe = block?.recipe as { readonly centre?: { readonly block?: unknown } } | undefined;
-  const name = recipe?.centre?.block;
-  return typeof name === 'string' ? name : null;
-};
 
 /** Sizes on either side of its own. */
 const each = 2;

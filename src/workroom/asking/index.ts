@@ -3,3 +3,4 @@
 export type * from './answer.ts';
 export { askBlock, askQuilt, askText } from './asking.ts';
 export { askCollection, type CollectedBlock } from './collected.ts';
+export { askMeasures, type Measured, type MeasuredBlock } from './measured.ts';

@@ -1,7 +1,7 @@
 // Asks the workers, newest first: an edit is answered by the first good layouts at once, and by the best ones when the maker
 // rests. A search that an edit has overtaken is ended; an answer older than what is shown is dropped.
 import { type Remote, wrap } from 'comlink';
-import type { BlockAnswer, CollectedBlock, QuiltAnswer, Reply } from '#workroom/asking';
+import type { BlockAnswer, CollectedBlock, Measured, QuiltAnswer, Reply } from '#workroom/asking';
 import type { JsonObject } from '#workroom/editing';
 import type { Door } from './worker.ts';
 
@@ -24,6 +24,8 @@ export interface Planner {
   readonly block: (document: JsonObject, id: string) => Promise<Reply<BlockAnswer>>;
   readonly text: (text: string) => Promise<Reply<JsonObject>>;
   readonly collection: () => Promise<readonly CollectedBlock[]>;
+  /** Sizes of blocks and of what borders go round, worked out beside all else. */
+  readonly measures: (document: JsonObject) => Promise<Measured>;
   /** A quilt that is not the one on the desk, for its picture; worked out beside all else. */
   readonly picture: (document: JsonObject) => Promise<Reply<QuiltAnswer>>;
   /** Another quilt comes onto the desk. */
@@ -132,6 +134,7 @@ export const openPlanner = (): Planner => {
     block: (document, id) => beside().door.block(document, id),
     text: (text) => beside().door.text(text),
     collection: () => beside().door.collection(),
+    measures: (document) => beside().door.measures(document),
     picture: (document) => beside().door.quilt(document, 'first'),
     forget: () => {
       endSearch();

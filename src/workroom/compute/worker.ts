@@ -1,8 +1,8 @@
 // The worker: planning away from the page, so that typing never waits for it.
 import { expose } from 'comlink';
 import type { IntegerSolver } from '#craft/strips';
-import type { BlockAnswer, Care, CollectedBlock, QuiltAnswer, Reply } from '#workroom/asking';
-import { askBlock, askCollection, askQuilt, askText } from '#workroom/asking';
+import type { BlockAnswer, Care, CollectedBlock, Measured, QuiltAnswer, Reply } from '#workroom/asking';
+import { askBlock, askCollection, askMeasures, askQuilt, askText } from '#workroom/asking';
 import type { JsonObject } from '#workroom/editing';
 
 export interface Door {
@@ -10,6 +10,7 @@ export interface Door {
   block(document: JsonObject, id: string): Reply<BlockAnswer>;
   text(text: string): Reply<JsonObject>;
   collection(): readonly CollectedBlock[];
+  measures(document: JsonObject): Measured;
 }
 
 /** The solver is large: it comes when the first search wants it. */
@@ -25,6 +26,7 @@ const door: Door = {
   block: askBlock,
   text: askText,
   collection: askCollection,
+  measures: askMeasures,
 };
 
 expose(door);

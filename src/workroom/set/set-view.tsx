@@ -7,10 +7,13 @@ import { useQuilt } from '#workroom/room';
 import { Arrangements } from './arrangements.tsx';
 import { BorderFields } from './border-fields.tsx';
 import { ChosenPlaces } from './chosen-places.tsx';
+import { FrameFields } from './frame-fields.tsx';
 import { placesOf } from './place-edits.ts';
 import { SashingFields } from './sashing-fields.tsx';
+import { isBlock } from './top-edits.ts';
 import { TopFields } from './top-fields.tsx';
 import { useChoice } from './use-choice.ts';
+import { useMeasures } from './use-measures.ts';
 import { usePlaces } from './use-places.ts';
 
 export const SetView = () => {
@@ -20,6 +23,10 @@ export const SetView = () => {
   const all = useMemo(() => placesOf(document.top, picture), [document.top, picture]);
   const choice = useChoice(scene, all);
   const done = usePlaces(choice, all);
+  const measured = useMeasures();
+  const [first] = done.held;
+  const block =
+    isBlock(first) && done.held.every((one) => isBlock(one) && one.block === first.block) ? first.block : null;
   const lit = useMemo(
     () => (picture === null ? [] : litKeys(problems, picture, document)),
     [problems, picture, document],
@@ -45,9 +52,10 @@ export const SetView = () => {
       </div>
       <aside className="side" aria-label="What is chosen">
         <ChosenPlaces choice={choice} done={done} scene={scene} />
-        <TopFields />
+        {block !== null && <FrameFields block={block} measured={measured} />}
+        <TopFields measured={measured} />
         <SashingFields />
-        <BorderFields />
+        <BorderFields measured={measured} />
       </aside>
     </div>
   );

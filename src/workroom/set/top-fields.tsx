@@ -1,23 +1,63 @@
-// How large the top is: rows and columns of a straight set.
-import { CountField } from '#workroom/fields';
-import { useQuilt } from '#workroom/room';
-import { resize, rowsOf, setOf } from './top-edits.ts';
+// How the top is set, and how large it is: rows and columns, what is every other place, what fills a set on point to its edge.
+import { useMemo, useState } from 'react';
+import { type Command, useCommands } from '#workroom/commands';
+import type { Measured } from '#workroom/compute';
+import { ChoiceKeys, ClothField, CountField, LengthField } from '#workroom/fields';
+import { useQuilt, useRoom } from '#workroom/room';
+import { usualPlain } from './cloths.ts';
+import { FrameAll } from './frame-fields.tsx';
+import { alternate, changeSet } from './kind-edits.ts';
+import { holding, plain } from './place-edits.ts';
+import { resize, rowsOf, type SetKind, setOf } from './top-edits.ts';
 
 /** More than anyone sews, and few enough to draw. */
 const most = 60;
 
-export const TopFields = () => {
+const kinds: readonly { readonly value: SetKind; readonly words: string; readonly said: string }[] = [
+  { value: 'straight', words: 'Straight', said: 'Set straight' },
+  { value: 'on-point', words: 'On point', said: 'Set on point' },
+  { value: 'sections', words: 'In sections', said: 'Set in sections' },
+];
+
+export const TopFields = ({ measured }: { readonly measured: Measured }) => {
   const { document, answer, words, edit } = useQuilt();
+  const { say } = useRoom();
   const picture = answer?.picture ?? null;
   const { top } = document;
+  const set = setOf(top);
   const rows = rowsOf(top, picture);
   const size = top.arrangement ?? (rows === null ? null : { rows: rows.length, columns: rows[0]?.length ?? 0 });
+  const cloth = usualPlain(document);
   const become = (to: { rows: number; columns: number }) =>
     edit('Resize the top', (draft) => resize(draft.top, { ...to, picture }));
+  const setTo = useMemo(
+    () => (kind: SetKind) => {
+      const said = kinds.find(({ value }) => value === kind)?.said ?? '';
+      edit(said, (draft) => changeSet(draft.top, { kind, picture, cloth }));
+      say(said);
+    },
+    [edit, say, picture, cloth],
+  );
+  useCommands(
+    useMemo(
+      () =>
+        kinds.map(
+          ({ value, said }): Command => ({
+            id: `set ${value}`,
+            part: 'Set',
+            words: said.replace('Set ', 'Set the top '),
+            isOff: value === set,
+            run: () => setTo(value),
+          }),
+        ),
+      [set, setTo],
+    ),
+  );
   return (
     <section>
       <h2>The top</h2>
-      {size !== null ? (
+      <ChoiceKeys label="How it is set" choices={kinds} value={set} onChoose={setTo} />
+      {size !== null && (
         <div className="pair">
           <CountField
             label="Rows"
@@ -34,9 +74,10 @@ export const TopFields = () => {
             onChange={(count) => become({ rows: size.rows, columns: count })}
           />
         </div>
-      ) : (
-        <p className="quiet">{setWords[setOf(top)]}</p>
       )}
+      <FrameAll measured={measured} />
+      {set === 'on-point' && <OnPointFields />}
+      {size !== null && (top.arrangement !== undefined || rows !== null) && <EveryOther />}
       {answer !== null && (
         <dl className="facts">
           <dt>Finished</dt>
@@ -47,8 +88,83 @@ export const TopFields = () => {
   );
 };
 
-const setWords = {
-  straight: 'Set straight, in rows and columns.',
-  'on-point': 'Set on point, with setting triangles. An arrangement below makes a straight set of it.',
-  sections: 'Set in sections. An arrangement below makes a straight set of it.',
-} as const;
+/** Our own steps: cut to the mark, a little to trim, and enough to let the blocks float. */
+const floats = { in: ['0', '1/2', '1'], cm: ['0', '1', '2.5'] } as const;
+
+const OnPointFields = () => {
+  const { document, edit } = useQuilt();
+  const { top, fabrics, unit } = document;
+  const float = String(top.float ?? 0);
+  const floatTo = (written: string) =>
+    edit('Change what there is to trim', (draft) => {
+      if (written === '0') delete draft.top.float;
+      else draft.top.float = written;
+    });
+  return (
+    <>
+      <ClothField
+        label="Setting triangles"
+        fabrics={fabrics}
+        value={top.settingFabric ?? null}
+        onChange={(id) =>
+          edit('Change the setting triangles', (draft) => void Object.assign(draft.top, { settingFabric: id ?? '' }))
+        }
+      />
+      <ChoiceKeys
+        label="Cut them larger, to trim"
+        isLabelSeen
+        choices={floats[unit].map((value) => ({ value, words: value === '0' ? 'exact' : floatWords(value, unit) }))}
+        value={floats[unit].find((value) => value === float) ?? null}
+        onChoose={floatTo}
+      />
+      <LengthField label="Or larger by" value={float} unit={unit} sign="zero-or-more" onChange={floatTo} />
+    </>
+  );
+};
+
+const floatWords = (value: string, unit: 'in' | 'cm'): string => `${value === '1/2' ? '½' : value} ${unit}`;
+
+const EveryOther = () => {
+  const { document, answer, edit } = useQuilt();
+  const { say } = useRoom();
+  const picture = answer?.picture ?? null;
+  const { top, blocks, fabrics } = document;
+  const [wanted, setWanted] = useState('');
+  const names = [...blocks.map(({ id }) => `block ${id}`), ...fabrics.map(({ id }) => `plain ${id}`)];
+  const value = names.includes(wanted) ? wanted : `plain ${usualPlain(document)}`;
+  const isOnPoint = setOf(top) === 'on-point';
+  return (
+    <div className="every-other">
+      <label className="field">
+        <span>{isOnPoint ? 'Between the blocks' : 'Every other place'}</span>
+        <select value={value} onChange={(event) => setWanted(event.target.value)}>
+          <optgroup label="A plain piece of">
+            {fabrics.map(({ id, name }) => (
+              <option key={id} value={`plain ${id}`}>
+                {name || id}
+              </option>
+            ))}
+          </optgroup>
+          <optgroup label="Blocks">
+            {blocks.map(({ id, title }) => (
+              <option key={id} value={`block ${id}`}>
+                {title || id}
+              </option>
+            ))}
+          </optgroup>
+        </select>
+      </label>
+      <button
+        type="button"
+        onClick={() => {
+          const [kind, ...rest] = value.split(' ');
+          const change = kind === 'block' ? holding(rest.join(' ')) : plain(rest.join(' '));
+          edit('Fill every other place', (draft) => alternate(draft.top, { picture, change }));
+          say(isOnPoint ? 'It lies between the blocks now' : 'It lies in every other place now');
+        }}
+      >
+        Fill
+      </button>
+    </div>
+  );
+};

@@ -2,6 +2,7 @@
 import { useCallback, useMemo } from 'react';
 import { type Command, useCommands } from '#workroom/commands';
 import { countWords, useQuilt, useRoom } from '#workroom/room';
+import { usualPlain } from './cloths.ts';
 import {
   changePlaces,
   columnWith,
@@ -167,12 +168,4 @@ const isAlike = (own: Held, other: Held | undefined): boolean => {
   if (other === undefined) return false;
   if (isBlock(own)) return isBlock(other) && own.block === other.block;
   return !isBlock(other) && JSON.stringify(Object.values(own)[0]) === JSON.stringify(Object.values(other)[0]);
-};
-
-/** What a plain piece is of, where nobody has said: as others are, or as the setting triangles, or the first cloth. */
-export const usualPlain = ({ top, fabrics }: ReturnType<typeof useQuilt>['document']): string => {
-  const plainCells = [...(top.rows ?? []), ...(top.between ?? [])]
-    .flat()
-    .flatMap((cell) => ('plain' in cell ? [cell.plain] : []));
-  return plainCells[0] ?? top.settingFabric ?? top.sashing?.fabric ?? fabrics[0]?.id ?? '';
 };
