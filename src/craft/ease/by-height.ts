@@ -53,13 +53,30 @@ export const heightChoices = (parts: readonly StackUse[], width: number): readon
   if (all.length <= mostHeights)
     return Array.from({ length: 2 ** lower.length }, (_, bits) => [top, ...lower.filter((_, i) => (bits >> i) & 1)]);
   const choices: (readonly number[])[] = [all];
-  let kept: readonly number[] = all;
+  const lengthOn = (height: number, own: number): number => height * Math.ceil(own / width);
+  const kept = widthsBy(parts, all);
   while (kept.length > 1) {
-    const fewer = kept.slice(1).map((out) => kept.filter((h) => h !== out));
-    kept = fewer.reduce((a, b) => (roughLengthOn(parts, b, width) < roughLengthOn(parts, a, width) ? b : a));
-    choices.push(kept);
+    // without a height, its parts lie on strips of the next higher one, and no others move
+    const costs = kept.slice(1).map(([height, own], i) => {
+      const [higher, theirs] = kept[i] as OwnWidth;
+      return lengthOn(higher, theirs + own) - lengthOn(higher, theirs) - lengthOn(height, own);
+    });
+    const out = 1 + costs.indexOf(Math.min(...costs));
+    const [[, own] = [0, 0]] = kept.splice(out, 1);
+    const above = kept[out - 1] as OwnWidth;
+    kept[out - 1] = [above[0], above[1] + own];
+    choices.push(kept.map(([height]) => height));
   }
   return choices;
+};
+
+/** A strip height, and how wide all parts are together that lie on strips of it. */
+type OwnWidth = readonly [height: number, width: number];
+
+const widthsBy = (parts: readonly StackUse[], heights: readonly number[]): OwnWidth[] => {
+  const by = new Map(heights.map((height) => [height, 0]));
+  for (const { stack, times } of parts) by.set(stack.height, (by.get(stack.height) as number) + times * stack.width);
+  return [...by];
 };
 
 /** Length of the strips if each were as high as its choice says: one with lower parts only comes out lower, as under another choice. */
