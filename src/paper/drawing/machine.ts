@@ -61,7 +61,9 @@ export const drawMachine = (of: StepPicture & { readonly seam: number }): Drawin
       ...drawPatches({ laid: unit, signs, fill: 'colour' }),
       allowance(seam, of.seam * scale, signsOnTop),
       ...drawLabels({
-        labels: patchLabels(unit, signs).filter(({ outline }) => !isCovered(outline, top)),
+        labels: patchLabels(unit, signs)
+          .map((label) => ({ ...label, outline: uncovered(label.outline, top) }))
+          .filter(({ outline }) => outline.length > 0),
         bounds: boxOf(seam),
         tooSmall: 'leave-out',
       }),
@@ -125,16 +127,22 @@ const seamLine = (seam: Polygon): string => {
   );
 };
 
-const isCovered = (outline: Polygon, by: readonly Polygon[]): boolean => {
+/** What of a patch lies left of the part on top, where this lies on it: room for its label. Nothing, where all is covered. */
+const uncovered = (outline: Polygon, by: readonly Polygon[]): Polygon => {
   const box = boxOf(outline);
   const covers = boxOf(by.flat());
-  return (
-    box.x < covers.x + covers.width - 0.5 &&
-    box.x + box.width > covers.x + 0.5 &&
-    box.y < covers.y + covers.height - 0.5 &&
-    box.y + box.height > covers.y + 0.5
-  );
+  const isUnder =
+    box.x + box.width > covers.x + 0.5 && box.y < covers.y + covers.height - 0.5 && box.y + box.height > covers.y + 0.5;
+  return isUnder ? leftOf(covers.x, outline) : outline;
 };
+
+const leftOf = (edge: number, outline: Polygon): Polygon =>
+  outline.flatMap((to, i): Polygon => {
+    const from = outline.at(i - 1) as Point;
+    const crosses = from.x <= edge !== to.x <= edge;
+    const crossing = () => ({ x: edge, y: from.y + ((edge - from.x) / (to.x - from.x)) * (to.y - from.y) });
+    return [...(crosses ? [crossing()] : []), ...(to.x <= edge ? [to] : [])];
+  });
 
 const turnTexts: ReadonlyMap<number, string> = new Map([
   [45, '⅛ turn'],

@@ -89,6 +89,14 @@ test('at the machine the seam lies right of everything but its allowance', () =>
   );
 });
 
+test('at the machine a log that lies partly under the next one has its label beside it', () => {
+  const step = stepOf(cabin, 3);
+  const { svg } = drawMachine({ ...common, block: cabin, step, fitPt: [80, 92], seam: 0.25 });
+  const labels = [...svg.matchAll(/<text[^>]*>([A-Z]+)<\/text>/g)].map(([, label]) => label);
+  // by hand: B and C are partly under D; the middle, as wide as a log, wholly
+  assert.deepEqual(labels.toSorted(), ['B', 'C', 'D']);
+});
+
 test('a board shows every patch once, with its label', () => {
   const { svg } = drawBoard({ block: fly, signs, fitPt: [230, 216], alt: 'A board' });
   assert.equal(faultInXml(svg), null);
