@@ -12,7 +12,7 @@ import {
   unusedTones,
 } from '#craft/design';
 import { blockDrafter, type DraftedBlock, type DraftingProblem } from '#craft/drafting';
-import { type Likeness, lightnessOf, likenessOf, strictestOf } from '#craft/fabric';
+import { type Likeness, likenessOf, strictestOf } from '#craft/fabric';
 import { minutesOf, threadFor } from '#craft/finishing';
 import { length, type Unit } from '#craft/measure';
 import { type SettingProblem, setTop } from '#craft/setting';
@@ -23,6 +23,7 @@ import { withStrips } from './angled-plan.ts';
 import { type BlockPlans, planBlocks } from './block-plan.ts';
 import { endsNotes } from './cloth-ends.ts';
 import { foldNotes } from './cloth-fold.ts';
+import { lightnessBy } from './cloth-lightness.ts';
 import { planCloths, planCost } from './cloth-plan.ts';
 import { bedNotes } from './finish-plan.ts';
 import { frozen } from './frozen.ts';
@@ -43,6 +44,7 @@ export type { Note } from './notes.ts';
 export { planOfBlock } from './one-block.ts';
 export type * from './plan.ts';
 export { type Recutting, recut } from './recut.ts';
+export { type ValuesNear, valuesNear } from './value-sight.ts';
 
 /** Lengths of a problem are in the document's unit, which is told with them. */
 export type Problem = DesignProblem | ((DraftingProblem | SettingProblem | CuttingProblem) & { readonly unit: Unit });
@@ -200,15 +202,6 @@ const mostProblems = 200;
 const likenessBy = (quilt: Quilt): ((fabric: string) => Likeness) => {
   const known = new Map(quilt.fabrics.map((f) => [f.id, f]));
   return (name) => likenessOf(strictestOf(clothsSewnAs(name).map((id) => known.get(id) as Fabric)));
-};
-
-/** Of a cloth; of scrappy cloths, which are sewn as one, the mean. */
-const lightnessBy = (quilt: Quilt): ((fabric: string) => number) => {
-  const known = new Map(quilt.fabrics.map((f) => [f.id, lightnessOf(f.colour)]));
-  return (name) => {
-    const all = clothsSewnAs(name).map((id) => known.get(id) as number);
-    return all.reduce((sum, one) => sum + one, 0) / all.length;
-  };
 };
 
 /** The same warnings for the quilt in its other cloths, with the colourway's name. */

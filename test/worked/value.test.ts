@@ -2,6 +2,7 @@
 
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { valuesNear } from '#craft';
 import type { Written } from '../documents/documents.ts';
 import { near, planned, quilt, rectangle } from '../documents/documents.ts';
 
@@ -60,4 +61,36 @@ test('a tone named light that is darker than one named dark is told as well', ()
 test('two tones of other names are measured where they share an edge', () => {
   assert.ok(noteOf([two('sky', 'sea', { sky: 'near', sea: 'mid' })]));
   assert.equal(noteOf([two('sky', 'sea', { sky: 'white', sea: 'mid' })]), undefined);
+});
+
+test('halves that read apart for most, and not for eyes without the cones for long or for short waves, are told for those', () => {
+  // by the matrices of docs/formulas.md#sight: a pure red of L* 53 goes down to 39 for protan eyes, and a grey stays as it is
+  const own = [
+    { id: 'mid', colour: '#777777' },
+    { id: 'red', colour: '#ff0000' },
+    { id: 'soot', colour: '#4b4b4b' },
+  ];
+  const block = cabin({ l1: 'red', d1: 'soot' });
+  const colourways = [{ id: 'plain', fabrics: { red: { colour: '#ffffff' } } }];
+  const plan = planned(quilt({ fabrics: own, blocks: [block], colourways, top: { rows: [[{ block: 'cabin' }]] } }));
+  assert.deepEqual(
+    plan.notes.filter(({ code }) => code === 'fabric/values-near'),
+    [],
+  );
+  const told = valuesNear(plan);
+  assert.deepEqual(
+    told.map(({ sight, colourway, block: id }) => [sight, colourway, id]),
+    [['protan', null, 'cabin']],
+  );
+  near(told[0]?.dark.lightness ?? 0, 31.7, 0.3);
+});
+
+test('what most see as near is told once, with its colourway', () => {
+  const colourways = [{ id: 'dull', fabrics: { white: { colour: '#7c7c7c' } } }];
+  const block = cabin({ l1: 'white', d1: 'mid' });
+  const plan = planned(quilt({ fabrics, blocks: [block], colourways, top: { rows: [[{ block: 'cabin' }]] } }));
+  assert.deepEqual(
+    valuesNear(plan).map(({ sight, colourway }) => [sight, colourway]),
+    [[null, 'dull']],
+  );
 });

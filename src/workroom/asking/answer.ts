@@ -1,5 +1,5 @@
 // What the workroom asks of a document, and what comes back: plain values, so that a worker can send them.
-import type { Note } from '#craft';
+import type { Note, ValuesNear } from '#craft';
 import type { Unit } from '#craft/measure';
 import type { StripRole } from '#craft/setting';
 
@@ -22,8 +22,10 @@ export interface QuiltAnswer {
   readonly unit: Unit;
   readonly figures: JobFigures;
   readonly picture: QuiltPicture;
-  /** Used cloths, from light to dark. */
+  /** Used cloths. */
   readonly cloths: readonly ClothAnswer[];
+  /** Where light and dark do not read apart: in which colourway, for which eyes. */
+  readonly values: readonly ValuesNear[];
   readonly notes: readonly WorkroomNote[];
 }
 
@@ -54,11 +56,6 @@ export interface WorkroomNote {
 
 export interface ClothAnswer {
   readonly id: string;
-  /** CIE L*. */
-  readonly lightness: number;
-  /** The grey that is as light. */
-  readonly grey: string;
-  readonly value: 'light' | 'medium' | 'dark';
   readonly buy: { readonly amount: number; readonly unit: 'yd' | 'm' | 'sheets' };
 }
 

@@ -18,7 +18,7 @@ test('the figures of the throw are those of its plan, and can be sent', () => {
   assert.equal(picture.placed.length, 36);
   assert.equal(picture.placed[7]?.path, '/top/rows/1/1');
   assert.equal(picture.entries[0]?.patches.length, 13);
-  assert.equal(cloths[0]?.id, 'oat');
+  assert.ok(cloths.some(({ id }) => id === 'oat'));
   assert.ok(figures.leftOver > 0 && figures.leftOver < 0.5);
 });
 

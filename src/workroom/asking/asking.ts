@@ -1,6 +1,6 @@
 // The questions that the workroom puts to a document, answered by the same road that the command line and the pages take. Pure: it
 // runs in a worker and in a test alike.
-import { type Problem, planQuilt, type QuiltPlan } from '#craft';
+import { type Problem, planQuilt, type QuiltPlan, valuesNear } from '#craft';
 import { rulerSizes } from '#craft/accuracy';
 import { parseQuilt } from '#craft/design';
 import { draftBlock } from '#craft/drafting';
@@ -8,7 +8,6 @@ import { length } from '#craft/measure';
 import type { IntegerSolver } from '#craft/strips';
 import { toNumber } from '#ground/exact';
 import type { Outcome } from '#ground/outcome';
-import { clothSignsFor, signsAs } from '#paper/cloth';
 import { noteText, problemText } from '#paper/words';
 import type { JsonObject } from '#workroom/editing';
 import { alone } from './alone.ts';
@@ -20,7 +19,6 @@ export const askQuilt = (document: JsonObject, solver: IntegerSolver | null): Re
   const planned = planQuilt(document, solver === null ? { budget: { steps: 0 } } : { solver });
   if (!planned.ok) return refusedIn(planned);
   const plan = planned.value;
-  const greys = signsAs(clothSignsFor(plan), 'grey');
   return {
     ok: true,
     value: {
@@ -28,15 +26,8 @@ export const askQuilt = (document: JsonObject, solver: IntegerSolver | null): Re
       unit: plan.quilt.unit,
       figures: figuresOf(plan),
       picture: pictureOf(plan),
-      cloths: plan.fabrics
-        .map(({ id, lightness, value, buy: { amount, unit } }) => ({
-          id,
-          lightness,
-          grey: greys.get(id)?.colour ?? '#808080',
-          value,
-          buy: { amount, unit },
-        }))
-        .toSorted((a, b) => b.lightness - a.lightness || (a.id < b.id ? -1 : 1)),
+      cloths: plan.fabrics.map(({ id, buy: { amount, unit } }) => ({ id, buy: { amount, unit } })),
+      values: valuesNear(plan),
       notes: notesOf(plan),
     },
   };

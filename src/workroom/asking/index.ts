@@ -1,5 +1,6 @@
 // Asking: what a document answers, worked out by the one road from design to plan. Pure; only a worker and tests come in by this
 // door as more than types.
+export type { ValuesNear } from '#craft';
 export type * from './answer.ts';
 export { askBlock, askQuilt, askText } from './asking.ts';
 export { askCollection, type CollectedBlock } from './collected.ts';

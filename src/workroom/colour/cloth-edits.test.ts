@@ -4,7 +4,8 @@ import { test } from 'node:test';
 import type { QuiltDocument } from '#craft/design';
 import { askQuilt } from '#workroom/asking';
 import type { JsonObject } from '#workroom/editing';
-import { exchange, freeCloth, isUsed } from './cloth-edits.ts';
+import { exchange, freeCloth, isUsed, swapCloths } from './cloth-edits.ts';
+import { isScrappy } from './tone-edits.ts';
 
 const examples = readdirSync('examples')
   .filter((file) => file.endsWith('.quilt.json'))
@@ -67,4 +68,36 @@ test('a new cloth is used nowhere, and those of the quilt are', () => {
   const added = freeCloth(quilt.fabrics);
   assert.ok(!isUsed({ ...quilt, fabrics: [...quilt.fabrics, added] }, added.id));
   assert.ok(quilt.fabrics.every(({ id }) => isUsed(quilt, id)));
+});
+
+test('two cloths that change places lie where the other lay, and twice is not at all, in every example', () => {
+  let changed = 0;
+  for (const example of examples) {
+    const [one, other] = [example.fabrics[0]?.id ?? '', example.fabrics[1]?.id ?? ''];
+    const quilt = structuredClone(example);
+    swapCloths(quilt, { one, other });
+    const shownIn = (of: QuiltDocument) => {
+      const reply = askQuilt(of as unknown as JsonObject, null);
+      if (!reply.ok) throw new Error(`${of.title}: ${JSON.stringify(reply.problems[0])}`);
+      const { strips, placed, entries } = reply.value.picture;
+      return [
+        ...strips.map(({ fabric }) => fabric),
+        ...placed.flatMap(({ entry }) => entries[entry]?.patches.map(({ fabric }) => fabric) ?? []),
+      ];
+    };
+    const before = shownIn(example);
+    const swapped = before.map((id) => (id === one ? other : id === other ? one : id));
+    // cloths drawn from lists, and turns found by value, may lie otherwise: the count of each is the same
+    const count = (all: readonly string[], id: string) => all.filter((cloth) => cloth === id).length;
+    const isDrawn = isScrappy(example);
+    if (!isDrawn) {
+      const after = shownIn(quilt);
+      for (const id of [one, other]) assert.equal(count(after, id), count(swapped, id), `${example.title}: ${id}`);
+      changed += 1;
+    }
+    const back = structuredClone(quilt);
+    swapCloths(back, { one, other });
+    if (!isDrawn) assert.deepEqual(shownIn(back), before, example.title);
+  }
+  assert.ok(changed >= examples.length / 2);
 });

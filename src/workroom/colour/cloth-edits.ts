@@ -1,5 +1,6 @@
 // What one does to the cloths of a quilt: each a change of the document's draft, and nothing else.
 import type { QuiltDocument } from '#craft/design';
+import { tonesWithin } from './tone-edits.ts';
 
 export type Cloth = QuiltDocument['fabrics'][number];
 
@@ -10,9 +11,9 @@ export const freeCloth = (fabrics: readonly Cloth[]): Cloth => {
   return { id, name: `Cloth ${fabrics.length + 1}`, colour: '#8a9a8b' };
 };
 
-/** Whether anything of the document but the list of cloths names it; a tone may name a cloth too. */
+/** Whether anything of the document but its list of cloths and its colourways names it; a tone may name a cloth too. */
 export const isUsed = (document: QuiltDocument, id: string): boolean => {
-  const { fabrics: _, ...rest } = document;
+  const { fabrics: _, colourways: __, ...rest } = document;
   return JSON.stringify(rest).includes(JSON.stringify(id));
 };
 
@@ -27,7 +28,7 @@ export const exchange = (draft: QuiltDocument, of: { readonly from: string; read
       for (const [tone, cloth] of Object.entries(colouring)) colouring[tone] = exchanged(cloth, of);
     }
     for (const frame of block.frame ?? []) if (frame.fabric === from) frame.fabric = to;
-    for (const tone of ownTones(block)) {
+    for (const tone of tonesWithin(block)) {
       // a tone without an entry names the cloth itself
       if (tone !== from) continue;
       block.colourings ??= {};
@@ -40,6 +41,16 @@ export const exchange = (draft: QuiltDocument, of: { readonly from: string; read
     exchangeKeys(one.top, of);
     if (one.finish !== undefined) exchangeKeys(one.finish, of);
   }
+};
+
+/** Two cloths change places throughout. */
+export const swapCloths = (draft: QuiltDocument, of: { readonly one: string; readonly other: string }): void => {
+  const { one, other } = of;
+  let between = 'between';
+  while (draft.fabrics.some(({ id }) => id === between) || isUsed(draft, between)) between += '-';
+  exchange(draft, { from: one, to: between });
+  exchange(draft, { from: other, to: one });
+  exchange(draft, { from: between, to: other });
 };
 
 const exchanged = (
@@ -69,24 +80,4 @@ const exchangeKeys = (part: object, of: { readonly from: string; readonly to: st
     if (clothKeys.includes(key) && value === of.from) fields[key] = of.to;
     else if (typeof value === 'object' && value !== null) exchangeKeys(value, of);
   }
-};
-
-const ownTones = (block: QuiltDocument['blocks'][number]): readonly string[] => {
-  const { recipe, patches, drawing } = block;
-  const tones =
-    recipe === undefined
-      ? []
-      : recipe.kind === 'log-cabin'
-        ? [
-            ...(recipe.centreTone === undefined ? [] : [recipe.centreTone]),
-            ...recipe.rounds.flatMap((round) => round.tones),
-          ]
-        : recipe.units.flatMap((unit) => unit.tones);
-  return [
-    ...new Set([
-      ...tones,
-      ...(patches?.list.map(({ tone }) => tone) ?? []),
-      ...(drawing?.tonesAt.map(({ tone }) => tone) ?? []),
-    ]),
-  ];
 };

@@ -1,96 +1,156 @@
-// One cloth: its name, its colour, how wide it lies, how much is bought, and what may take its place.
+// One cloth: its name, how it looks, how wide it lies, how much is bought, and what may take its place.
 import { useId, useState } from 'react';
 import { parseColour, usualWidth } from '#craft/fabric';
 import { toNumber } from '#ground/exact';
-import { LengthField } from '#workroom/fields';
-import { buyWords, useGesture, useQuilt } from '#workroom/room';
-import { type Cloth, exchange, isUsed } from './cloth-edits.ts';
+import { ChoiceKeys, LengthField } from '#workroom/fields';
+import { buyWords, useGesture, useQuilt, useRoom } from '#workroom/room';
+import { type Cloth, exchange, isUsed, swapCloths } from './cloth-edits.ts';
+import { asInQuilt, changeLook, type Look, removeCloth } from './colourway-edits.ts';
+import { ClothPhoto } from './photo-fields.tsx';
+import type { SeenCloth } from './seen-cloths.ts';
+import { ClothPatch } from './value-ladder.tsx';
 
-export const ClothFields = ({ cloth, onRemoved }: { readonly cloth: Cloth; readonly onRemoved: () => void }) => {
+export interface ClothFieldsOf {
+  /** As the quilt has it. */
+  readonly cloth: Cloth;
+  /** As the colourway shows it. */
+  readonly seen: SeenCloth;
+  readonly colourway: string | null;
+}
+
+export const ClothFields = ({ cloth, seen, colourway }: ClothFieldsOf) => {
   const { document, answer, edit } = useQuilt();
-  const { id, name, colour } = cloth;
+  const { id } = cloth;
   const known = answer?.cloths.find((one) => one.id === id);
   const gesture = useGesture();
-  const used = isUsed(document, id);
-  const others = document.fabrics.filter((one) => one.id !== id);
-  const change = (what: string, fields: Partial<Cloth>, gesture?: string) =>
-    edit(what, (draft) => void Object.assign(draft.fabrics.find((one) => one.id === id) ?? {}, fields), gesture);
+  const look = (what: string, fields: Look, named?: string) =>
+    edit(what, (draft) => changeLook(draft, { cloth: id, colourway, look: fields }), named);
+  const key = `${colourway ?? ''} ${id}`;
   return (
-    <>
-      <section>
-        <h2>{name || id}</h2>
-        <label className="field">
-          <span>Name of the cloth</span>
-          <input
-            type="text"
-            value={name ?? ''}
-            placeholder={id}
-            maxLength={200}
-            onChange={(event) => change('Name the cloth', { name: event.target.value }, gesture.named(`name ${id}`))}
-            onFocus={gesture.begin}
-          />
-        </label>
-        <ColourField
-          colour={colour}
-          onChange={(to) => change('Colour the cloth', { colour: to }, gesture.named(`colour ${id}`))}
-          onBegin={gesture.begin}
+    <section>
+      <h2>{seen.name}</h2>
+      <label className="field">
+        <span>Name of the cloth</span>
+        <input
+          type="text"
+          value={colourway === null ? (cloth.name ?? '') : seen.name}
+          placeholder={id}
+          maxLength={200}
+          onChange={(event) => look('Name the cloth', { name: event.target.value }, gesture.named(`name ${key}`))}
+          onFocus={gesture.begin}
         />
+      </label>
+      <ColourField
+        colour={seen.colour}
+        onChange={(to) => look('Colour the cloth', { colour: to }, gesture.named(`colour ${key}`))}
+        onBegin={gesture.begin}
+      />
+      <ClothPhoto seen={seen} colourway={colourway} />
+      {colourway === null && (
         <LengthField
           label="Usable width"
           value={cloth.usableWidth ?? toNumber(usualWidth[document.unit])}
           unit={document.unit}
-          onChange={(written) => change('Change the cloth’s width', { usableWidth: written })}
+          onChange={(written) =>
+            edit('Change the cloth’s width', (draft) => {
+              const own = draft.fabrics.find((one) => one.id === id);
+              if (own !== undefined) own.usableWidth = written;
+            })
+          }
         />
+      )}
+      <dl className="facts">
         {known !== undefined && (
-          <dl className="facts">
+          <>
             <dt>To buy</dt>
             <dd>{buyWords([known.buy])}</dd>
-            <dt>Value</dt>
-            <dd>
-              {known.value}, {Math.round(known.lightness)} of 100
-            </dd>
-          </dl>
+          </>
         )}
-      </section>
-      <section>
-        <h2>Another cloth in its place</h2>
-        <div className="row">
-          {others.map((other) => (
-            <button
-              key={other.id}
-              type="button"
-              className="swatch-key"
-              disabled={!used}
-              onClick={() =>
-                edit(`${other.name || other.id} in place of ${name || id}`, (draft) =>
-                  exchange(draft, { from: id, to: other.id }),
-                )
-              }
-            >
-              <span className="swatch" style={{ background: other.colour }} aria-hidden="true" />
-              {other.name || other.id}
-            </button>
-          ))}
-        </div>
-        <p className="quiet">
-          {used
-            ? 'Everywhere in the quilt: blocks, borders, sashing and finish. Then this one can be removed.'
-            : 'The quilt does not use this cloth yet.'}
-        </p>
+        <dt>Value</dt>
+        <dd>
+          {seen.value}, {Math.round(seen.lightness)} of 100
+        </dd>
+      </dl>
+      {colourway !== null && seen.isOwn && (
         <button
           type="button"
-          disabled={used || others.length === 0}
-          onClick={() => {
-            edit('Remove the cloth', (draft) => {
-              draft.fabrics = draft.fabrics.filter((one) => one.id !== id);
-            });
-            onRemoved();
-          }}
+          onClick={() => edit('The cloth as in the quilt', (draft) => asInQuilt(draft, { cloth: id, colourway }))}
         >
-          Remove this cloth
+          As in the quilt itself
         </button>
-      </section>
-    </>
+      )}
+    </section>
+  );
+};
+
+type Way = 'place' | 'exchange';
+
+/** Another cloth takes its place, or the two change places; a cloth that nothing uses can go. */
+export const OtherCloth = (of: {
+  readonly cloth: SeenCloth;
+  readonly cloths: readonly SeenCloth[];
+  readonly onRemoved: () => void;
+}) => {
+  const { cloth, cloths, onRemoved } = of;
+  const { document, edit } = useQuilt();
+  const { say } = useRoom();
+  const [way, setWay] = useState<Way>('place');
+  const used = isUsed(document, cloth.id);
+  const others = cloths.filter(({ id }) => id !== cloth.id);
+  const take = (other: SeenCloth) => {
+    if (way === 'place') {
+      edit(`${other.name} in place of ${cloth.name}`, (draft) => exchange(draft, { from: cloth.id, to: other.id }));
+      say(`${other.name} lies where ${cloth.name} lay`);
+      return;
+    }
+    edit(`${cloth.name} and ${other.name} change places`, (draft) =>
+      swapCloths(draft, { one: cloth.id, other: other.id }),
+    );
+    say(`${cloth.name} and ${other.name} have changed places`);
+  };
+  return (
+    <section>
+      <h2>Another cloth for {cloth.name}</h2>
+      <ChoiceKeys
+        label="What the other cloth does"
+        choices={[
+          { value: 'place', words: 'Takes its place' },
+          { value: 'exchange', words: 'Changes places' },
+        ]}
+        value={way}
+        onChoose={setWay}
+      />
+      <div className="row">
+        {others.map((other) => (
+          <button
+            key={other.id}
+            type="button"
+            className="swatch-key"
+            disabled={!used && way === 'place'}
+            onClick={() => take(other)}
+          >
+            <ClothPatch className="swatch" colour={other.colour} image={other.photo?.image} />
+            {other.name}
+          </button>
+        ))}
+      </div>
+      <p className="quiet">
+        {used
+          ? 'Everywhere in the quilt: blocks, borders, sashing and finish.'
+          : 'The quilt does not use this cloth yet: give it to a tone, or remove it.'}
+      </p>
+      <button
+        type="button"
+        disabled={used || others.length === 0}
+        onClick={() => {
+          edit('Remove the cloth', (draft) => removeCloth(draft, cloth.id));
+          say(`${cloth.name} is removed`);
+          onRemoved();
+        }}
+      >
+        Remove this cloth
+      </button>
+    </section>
   );
 };
 

@@ -1,17 +1,18 @@
 // All cloths from light to dark, each over the grey that is as light: values are judged without their hues.
 import { useEffect, useRef } from 'react';
-import type { QuiltAnswer } from '#workroom/compute';
+import { type Sight, seenAs } from '#craft/fabric';
 import { useQuilt } from '#workroom/room';
-
-type ClothAnswer = QuiltAnswer['cloths'][number];
+import type { SeenCloth } from './seen-cloths.ts';
 
 export const ValueLadder = (of: {
+  readonly cloths: readonly SeenCloth[];
+  readonly sight: Sight | null;
   readonly chosen: string | null;
   readonly onChoose: (id: string) => void;
   readonly onAdd: () => void;
 }) => {
-  const { document, answer } = useQuilt();
-  const known = new Map<string, ClothAnswer>(answer?.cloths.map((cloth) => [cloth.id, cloth]));
+  const { answer } = useQuilt();
+  const used = new Set(answer?.cloths.map(({ id }) => id));
   const line = useRef<HTMLUListElement>(null);
   useEffect(() => {
     if (of.chosen === null) return;
@@ -23,16 +24,12 @@ export const ValueLadder = (of: {
     const before = Math.min(0, at.offsetLeft - list.offsetLeft - list.scrollLeft);
     list.scrollLeft += beyond || before;
   }, [of.chosen]);
-  // what the quilt does not use yet stands last
-  const sorted = document.fabrics.toSorted(
-    (a, b) => (known.get(b.id)?.lightness ?? -1) - (known.get(a.id)?.lightness ?? -1),
-  );
   return (
     <section className="strip" aria-label="Cloths, from light to dark">
       <ul ref={line}>
-        {sorted.map(({ id, name, colour }) => {
-          const cloth = known.get(id);
-          return (
+        {of.cloths
+          .toSorted((a, b) => b.lightness - a.lightness)
+          .map(({ id, name, colour, photo, value, lightness }) => (
             <li key={id}>
               <button
                 type="button"
@@ -40,16 +37,19 @@ export const ValueLadder = (of: {
                 aria-pressed={id === of.chosen}
                 onClick={() => of.onChoose(id)}
               >
-                <span className="ladder-cloth" style={{ background: colour }} aria-hidden="true" />
-                <span className="ladder-grey" style={{ background: cloth?.grey ?? 'transparent' }} aria-hidden="true" />
-                <span>{name || id}</span>
+                <ClothPatch
+                  className="ladder-cloth"
+                  colour={of.sight === null ? colour : seenAs(colour, of.sight)}
+                  image={of.sight === null ? photo?.image : undefined}
+                />
+                <span className="ladder-grey" style={{ background: seenAs(colour, 'grey') }} aria-hidden="true" />
+                <span className="ladder-name">{name}</span>
                 <span className="quiet">
-                  {cloth === undefined ? 'not used' : `${cloth.value}, ${Math.round(cloth.lightness)}`}
+                  {answer !== null && !used.has(id) ? 'not used' : `${value}, ${Math.round(lightness)}`}
                 </span>
               </button>
             </li>
-          );
-        })}
+          ))}
       </ul>
       <div className="strip-keys">
         <button type="button" onClick={of.onAdd}>
@@ -59,3 +59,19 @@ export const ValueLadder = (of: {
     </section>
   );
 };
+
+/** A small square of the cloth: its photograph where it has one. */
+export const ClothPatch = (of: {
+  readonly className: string;
+  readonly colour: string;
+  readonly image: string | undefined;
+}) => (
+  <span
+    className={of.className}
+    style={{
+      backgroundColor: of.colour,
+      ...(of.image === undefined ? {} : { backgroundImage: `url("${of.image}")`, backgroundSize: 'cover' }),
+    }}
+    aria-hidden="true"
+  />
+);

@@ -3,6 +3,7 @@
 import { type Remote, wrap } from 'comlink';
 import type { BlockAnswer, CollectedBlock, Measured, QuiltAnswer, Reply } from '#workroom/asking';
 import type { JsonObject } from '#workroom/editing';
+import type { PhotoCrop, TakenPhoto } from './photo.ts';
 import type { Door } from './worker.ts';
 
 export interface PlannerState {
@@ -28,6 +29,8 @@ export interface Planner {
   readonly measures: (document: JsonObject) => Promise<Measured>;
   /** A quilt that is not the one on the desk, for its picture; worked out beside all else. */
   readonly picture: (document: JsonObject) => Promise<Reply<QuiltAnswer>>;
+  /** A photograph of cloth, small enough for a document. */
+  readonly photo: (file: Blob, crop: PhotoCrop) => Promise<TakenPhoto>;
   /** Another quilt comes onto the desk. */
   readonly forget: () => void;
   readonly close: () => void;
@@ -136,6 +139,7 @@ export const openPlanner = (): Planner => {
     collection: () => beside().door.collection(),
     measures: (document) => beside().door.measures(document),
     picture: (document) => beside().door.quilt(document, 'first'),
+    photo: (file, crop) => beside().door.photo(file, crop),
     forget: () => {
       endSearch();
       asked += 1;

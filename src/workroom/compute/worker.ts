@@ -4,6 +4,7 @@ import type { IntegerSolver } from '#craft/strips';
 import type { BlockAnswer, Care, CollectedBlock, Measured, QuiltAnswer, Reply } from '#workroom/asking';
 import { askBlock, askCollection, askMeasures, askQuilt, askText } from '#workroom/asking';
 import type { JsonObject } from '#workroom/editing';
+import { type PhotoCrop, type TakenPhoto, takePhoto } from './photo.ts';
 
 export interface Door {
   quilt(document: JsonObject, care: Care): Promise<Reply<QuiltAnswer>>;
@@ -11,6 +12,7 @@ export interface Door {
   text(text: string): Reply<JsonObject>;
   collection(): readonly CollectedBlock[];
   measures(document: JsonObject): Measured;
+  photo(file: Blob, crop: PhotoCrop): Promise<TakenPhoto>;
 }
 
 /** The solver is large: it comes when the first search wants it. */
@@ -27,6 +29,7 @@ const door: Door = {
   text: askText,
   collection: askCollection,
   measures: askMeasures,
+  photo: takePhoto,
 };
 
 expose(door);

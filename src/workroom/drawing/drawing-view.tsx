@@ -11,6 +11,7 @@ import {
   useRef,
   useState,
 } from 'react';
+import { type ClothPictures, useClothPictures } from './cloth-pictures.tsx';
 import { actionFor, zoomStep } from './drawing-keys.ts';
 import { outline, type Prepared, paint, prepared } from './paint.ts';
 import { neighbourOf, type Scene, type Thing, thingAt } from './scene.ts';
@@ -47,12 +48,17 @@ interface Ground {
   readonly picture: HTMLCanvasElement;
   at: View;
   ready: Prepared | null;
+  pictures: ClothPictures | null;
   screen: Extent;
   density: number;
 }
 
-const isGroundOf = (whole: Ground, now: Pick<Ground, 'ready' | 'at' | 'screen' | 'density'>): boolean =>
-  whole.ready === now.ready && whole.at === now.at && whole.screen === now.screen && whole.density === now.density;
+const isGroundOf = (whole: Ground, now: Omit<Ground, 'picture'>): boolean =>
+  whole.ready === now.ready &&
+  whole.pictures === now.pictures &&
+  whole.at === now.at &&
+  whole.screen === now.screen &&
+  whole.density === now.density;
 
 const noKeys: readonly string[] = [];
 /** A drawing of more shapes is moved as a picture of itself while a gesture lasts. */
@@ -67,12 +73,14 @@ export const DrawingView = ({ scene, label, chosen, onChoose, onPatch, lit = noK
   const [inside, setInside] = useState<string | null>(null);
   const [patch, setPatch] = useState<string | null>(null);
   const ready = useMemo(() => prepared(scene), [scene]);
+  const pictures = useClothPictures();
   const fit = useMemo(() => fitted(scene, screen), [scene, screen]);
   const view = useRef<{ at: View; isFitted: boolean }>({ at: fit, isFitted: true });
   const ground = useRef<Ground>({
     picture: document.createElement('canvas'),
     at: fit,
     ready: null,
+    pictures: null,
     screen,
     density: 0,
   });
@@ -93,12 +101,12 @@ export const DrawingView = ({ scene, label, chosen, onChoose, onPatch, lit = noK
     const at = view.current.at;
     const whole = ground.current;
     // what is chosen lies over the drawing: choosing another thing paints nothing else anew
-    if (!isHeld.current && !isGroundOf(whole, { ready, at, screen, density })) {
+    if (!isHeld.current && !isGroundOf(whole, { ready, pictures, at, screen, density })) {
       whole.picture.width = Math.round(screen.width * density);
       whole.picture.height = Math.round(screen.height * density);
       const under = whole.picture.getContext('2d');
-      if (under) paint(under, { prepared: ready, view: at, screen, density });
-      Object.assign(whole, { ready, at, screen, density });
+      if (under) paint(under, { prepared: ready, pictures, view: at, screen, density });
+      Object.assign(whole, { ready, pictures, at, screen, density });
     }
     const k = at.scale / whole.at.scale;
     to.setTransform(1, 0, 0, 1, 0, 0);
@@ -116,7 +124,7 @@ export const DrawingView = ({ scene, label, chosen, onChoose, onPatch, lit = noK
     const mark = things.find(({ key }) => key === current);
     const isLeftOut = mark !== undefined && chosenToo?.has(mark.key) === false;
     if (mark) outline(to, { points: mark.outline, view: at, density, kind: isLeftOut ? 'here' : 'chosen' });
-  }, [ready, screen, lit, scene, things, current, within, among]);
+  }, [ready, pictures, screen, lit, scene, things, current, within, among]);
 
   const repaint = useCallback(() => {
     cancelAnimationFrame(asked.current);

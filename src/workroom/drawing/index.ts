@@ -1,5 +1,6 @@
 // Drawing: a quilt or a block on the screen, and everything in it that can be chosen.
 
+export { ClothPhotos, type PicturedCloth } from './cloth-pictures.tsx';
 export { DrawingView, type SeveralOf } from './drawing-view.tsx';
 export type { Scene, Thing } from './scene.ts';
 export {

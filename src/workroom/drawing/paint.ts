@@ -1,5 +1,7 @@
 // Paints a scene: one path for each cloth of each sprite, made once; what lies outside the screen is left out.
-import type { Scene, Shape } from './scene.ts';
+import type { ClothPicture, ClothPictures } from './cloth-pictures.tsx';
+import { cutOf, quartersOf } from './photo-cut.ts';
+import type { Matrix, Scene, Shape } from './scene.ts';
 import type { Extent, View } from './view.ts';
 
 /** Paths of a scene, made once and drawn often. */
@@ -13,6 +15,13 @@ export interface Prepared {
 interface Fill {
   readonly fabric: string;
   readonly path: Path2D;
+  /** The shapes of this cloth one by one, with their places among all. */
+  readonly pieces: readonly Piece[];
+}
+
+interface Piece {
+  readonly points: readonly number[];
+  readonly place: number;
 }
 
 export const prepared = (scene: Scene): Prepared => ({
@@ -23,15 +32,16 @@ export const prepared = (scene: Scene): Prepared => ({
 });
 
 const pathsOf = (shapes: readonly Shape[]): { readonly fills: readonly Fill[]; readonly edge: Path2D } => {
-  const byFabric = new Map<string, Path2D>();
+  const byFabric = new Map<string, { readonly path: Path2D; readonly pieces: Piece[] }>();
   const edge = new Path2D();
-  for (const { points, fabric } of shapes) {
-    const path = byFabric.get(fabric) ?? new Path2D();
-    byFabric.set(fabric, path);
-    trace(path, points);
+  for (const [place, { points, fabric }] of shapes.entries()) {
+    const own = byFabric.get(fabric) ?? { path: new Path2D(), pieces: [] };
+    byFabric.set(fabric, own);
+    own.pieces.push({ points, place });
+    trace(own.path, points);
     trace(edge, points);
   }
-  return { fills: [...byFabric].map(([fabric, path]) => ({ fabric, path })), edge };
+  return { fills: [...byFabric].map(([fabric, own]) => ({ fabric, ...own })), edge };
 };
 
 export const trace = (path: Path2D | CanvasRenderingContext2D, points: readonly number[]): void => {
@@ -48,6 +58,8 @@ export interface Painting {
   readonly screen: Extent;
   /** Device pixels for one CSS pixel. */
   readonly density: number;
+  /** Cloths that are drawn by their photographs. */
+  readonly pictures: ClothPictures;
 }
 
 /** On cloth, whose colours no theme changes. */
@@ -55,7 +67,7 @@ const ink = '#24211c';
 
 /** Edges are hairlines, fainter on small patches: many of them would darken the cloth. */
 export const paint = (to: CanvasRenderingContext2D, of: Painting): void => {
-  const { view, screen, density } = of;
+  const { view, screen, density, pictures } = of;
   const { scene, sprites, loose, patchSide } = of.prepared;
   const { scale } = view;
   const place = (a: number, b: number, c: number, d: number, e: number, f: number): void =>
@@ -81,13 +93,21 @@ export const paint = (to: CanvasRenderingContext2D, of: Painting): void => {
     to.stroke(path);
     to.globalAlpha = 1;
   };
+  const isNear = scale * patchSide >= leastPhotoPx;
+  const photoOf = (fabric: string): ClothPicture | undefined => (isNear ? pictures.get(fabric) : undefined);
+  const fillAll = ({ fabric, path, pieces }: Fill, at: Lying): void => {
+    const picture = photoOf(fabric);
+    if (picture === undefined) {
+      to.fillStyle = colourOf(fabric);
+      to.fill(path);
+      return;
+    }
+    for (const piece of pieces) fillPiece(to, { ...at, piece, picture, pxInUnit: density * scale });
+  };
   place(1, 0, 0, 1, 0, 0);
-  for (const { fabric, path } of loose.fills) {
-    to.fillStyle = colourOf(fabric);
-    to.fill(path);
-  }
+  for (const fill of loose.fills) fillAll(fill, { matrix: [1, 0, 0, 1, 0, 0], number: -1 });
   strokeEdge(loose.edge);
-  for (const { sprite, matrix, box, fabrics } of scene.placed) {
+  for (const [number, { sprite, matrix, box, fabrics }] of scene.placed.entries()) {
     const [x, y, width, height] = box;
     const isOut =
       (x + width) * scale + view.x < 0 ||
@@ -98,11 +118,17 @@ export const paint = (to: CanvasRenderingContext2D, of: Painting): void => {
     if (isOut || paths === undefined) continue;
     place(...matrix);
     if (fabrics === null) {
-      for (const { fabric, path } of paths.fills) {
-        to.fillStyle = colourOf(fabric);
-        to.fill(path);
+      for (const fill of paths.fills) fillAll(fill, { matrix, number });
+    } else {
+      for (const [at, { points, fabric }] of (scene.sprites[sprite]?.shapes ?? []).entries()) {
+        const cloth = fabrics[at] ?? fabric;
+        const picture = photoOf(cloth);
+        if (picture === undefined) {
+          to.fillStyle = colourOf(cloth);
+          fillOutline(to, points);
+        } else fillPiece(to, { matrix, number, piece: { points, place: at }, picture, pxInUnit: density * scale });
       }
-    } else paintOwn(to, { shapes: scene.sprites[sprite]?.shapes ?? [], fabrics, colourOf });
+    }
     strokeEdge(paths.edge);
   }
 };
@@ -110,20 +136,39 @@ export const paint = (to: CanvasRenderingContext2D, of: Painting): void => {
 /** From nothing to full ink, by how many pixels wide patches are. */
 const edgeStrength = (sidePx: number): number => Math.min(1, Math.max(0, (sidePx - 5) / 12));
 
-const paintOwn = (
+/** Pieces smaller than this on the screen show their cloth's colour: a photograph would only flicker. */
+const leastPhotoPx = 6;
+
+/** How what a piece belongs to lies, and its number among all that is placed. */
+interface Lying {
+  readonly matrix: Matrix;
+  readonly number: number;
+}
+
+const fillPiece = (
   to: CanvasRenderingContext2D,
-  of: {
-    readonly shapes: readonly Shape[];
-    readonly fabrics: readonly string[];
-    readonly colourOf: (fabric: string) => string;
-  },
+  of: Lying & { readonly piece: Piece; readonly picture: ClothPicture; readonly pxInUnit: number },
 ): void => {
-  for (const [index, { points, fabric }] of of.shapes.entries()) {
-    to.fillStyle = of.colourOf(of.fabrics[index] ?? fabric);
-    to.beginPath();
-    trace(to, points);
-    to.fill();
-  }
+  const { matrix, number, piece, picture, pxInUnit } = of;
+  const wantedPx = picture.size[0] * pxInUnit;
+  const level = picture.levels.findLast(({ widthPx }) => widthPx >= wantedPx) ?? picture.levels[0];
+  if (level === undefined) return;
+  const cut = cutOf({
+    points: piece.points,
+    size: picture.size,
+    widthPx: level.widthPx,
+    seed: number * 2003 + piece.place,
+    quarters: picture.isUpright ? quartersOf(matrix) : 0,
+  });
+  level.pattern.setTransform(new DOMMatrix([...cut]));
+  to.fillStyle = level.pattern;
+  fillOutline(to, piece.points);
+};
+
+const fillOutline = (to: CanvasRenderingContext2D, points: readonly number[]): void => {
+  to.beginPath();
+  trace(to, points);
+  to.fill();
 };
 
 /** The side that each shape would have if a sprite were cut into squares, in the sprite with the smallest: what edges are judged by. */

@@ -1,5 +1,6 @@
 // A small picture, to choose by or to recognise: nothing in it can be chosen.
 import { useLayoutEffect, useMemo, useRef } from 'react';
+import { useClothPictures } from './cloth-pictures.tsx';
 import { paint, prepared } from './paint.ts';
 import type { Scene } from './scene.ts';
 
@@ -14,13 +15,14 @@ export interface SmallPictureOf {
 export const SmallPicture = ({ scene, sidePx, alt }: SmallPictureOf) => {
   const canvas = useRef<HTMLCanvasElement>(null);
   const ready = useMemo(() => prepared(scene), [scene]);
+  const pictures = useClothPictures();
   const scale = sidePx / Math.max(scene.width, scene.height);
   const [width, height] = [scene.width * scale, scene.height * scale];
   useLayoutEffect(() => {
     const to = canvas.current?.getContext('2d');
     const density = window.devicePixelRatio || 1;
-    if (to) paint(to, { prepared: ready, view: { scale, x: 0, y: 0 }, screen: { width, height }, density });
-  }, [ready, scale, width, height]);
+    if (to) paint(to, { prepared: ready, pictures, view: { scale, x: 0, y: 0 }, screen: { width, height }, density });
+  }, [ready, pictures, scale, width, height]);
   const density = globalThis.devicePixelRatio || 1;
   return (
     <canvas

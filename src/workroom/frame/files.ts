@@ -1,17 +1,6 @@
 // Files in and out, by the plain means that every browser has.
 import type { JsonObject } from '#workroom/editing';
 
-/** Asks for a file; null where none was picked. */
-export const pickFile = (accept: string): Promise<File | null> =>
-  new Promise((resolve) => {
-    const input = document.createElement('input');
-    input.type = 'file';
-    input.accept = accept;
-    input.onchange = () => resolve(input.files?.[0] ?? null);
-    input.oncancel = () => resolve(null);
-    input.click();
-  });
-
 export const saveFile = (name: string, content: Blob): void => {
   const link = document.createElement('a');
   link.href = URL.createObjectURL(content);

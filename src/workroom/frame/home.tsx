@@ -4,11 +4,20 @@ import { type Command, useCommands } from '#workroom/commands';
 import type { WorkroomProblem } from '#workroom/compute';
 import { type Scene, SmallPicture, sceneOfQuilt } from '#workroom/drawing';
 import type { JsonObject } from '#workroom/editing';
-import { clockWords, go, lengthWordsFor, Problems, quiltAddress, Sheet, type Stop, useRoom } from '#workroom/room';
+import {
+  clockWords,
+  go,
+  lengthWordsFor,
+  Problems,
+  pickFile,
+  quiltAddress,
+  Sheet,
+  type Stop,
+  useRoom,
+} from '#workroom/room';
 import type { QuiltLine } from '#workroom/store';
 import { beginQuilt } from './beginning.ts';
 import { blankQuilt, demoQuilts, demoText } from './beginnings.ts';
-import { pickFile } from './files.ts';
 import { MoreMenu } from './more-menu.tsx';
 
 interface Refused {

@@ -3,6 +3,7 @@ import { type ReactNode, useCallback, useEffect, useMemo, useRef, useState, useS
 import type { QuiltDocument } from '#craft/design';
 import { type Command, useCommands } from '#workroom/commands';
 import type { WorkroomProblem } from '#workroom/compute';
+import { ClothPhotos } from '#workroom/drawing';
 import { canRedo, canUndo, type JsonObject } from '#workroom/editing';
 import {
   go,
@@ -202,7 +203,9 @@ export const QuiltFrame = ({ desk, stop, children }: QuiltFrameOf) => {
               <Problems problems={problems} more={plan.reply?.ok === false ? plan.reply.more : 0} document={document} />
             </section>
           )}
-          {children}
+          <ClothPhotos cloths={document.fabrics} unit={document.unit}>
+            {children}
+          </ClothPhotos>
           <p className="search-line" role="status">
             {plan.working === 'best' ? (
               <>

@@ -1,0 +1,131 @@
+// Colourways: the same quilt in other cloths, side by side as live pictures; the chosen one is named, copied and edited.
+import { useMemo } from 'react';
+import { type Sight, seenAs } from '#craft/fabric';
+import { ClothPhotos, type Scene, SmallPicture } from '#workroom/drawing';
+import { useGesture, useQuilt, useRoom } from '#workroom/room';
+import { addColourway, freeColourway, mostColourways, removeColourway } from './colourway-edits.ts';
+import { seenCloths } from './seen-cloths.ts';
+
+export const ownWay = 'As drawn';
+
+export interface ColourwaysOf {
+  readonly chosen: string | null;
+  readonly onChoose: (id: string | null) => void;
+}
+
+/** @param scene of the quilt; colourways change nothing in it but the colours */
+export const ColourwaysSideBySide = (
+  of: ColourwaysOf & { readonly scene: Scene; readonly sight: Sight | null; readonly onMake: () => void },
+) => {
+  const { document } = useQuilt();
+  const ways = [
+    { id: null, title: ownWay },
+    ...(document.colourways ?? []).map(({ id, title }) => ({ id, title: title || id })),
+  ];
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, and keys must be able to scroll it
+    <section className="colourways" aria-label="Colourways side by side" tabIndex={0}>
+      <ul>
+        {ways.map(({ id, title }) => (
+          <li key={id ?? ''}>
+            <button
+              type="button"
+              className="colourway-key"
+              aria-pressed={id === of.chosen}
+              onClick={() => of.onChoose(id)}
+            >
+              <ColourwayPicture scene={of.scene} colourway={id} sight={of.sight} />
+              <span>{title}</span>
+            </button>
+          </li>
+        ))}
+        <li className="colourway-new">
+          <button type="button" disabled={ways.length > mostColourways} onClick={of.onMake}>
+            Make another colourway
+          </button>
+          {ways.length === 1 && <p className="quiet">The same quilt in other cloths: it begins with these.</p>}
+        </li>
+      </ul>
+    </section>
+  );
+};
+
+/** Two fit side by side where the stage is narrow. */
+const picturePx = (): number => (window.innerWidth <= 1024 ? 150 : 210);
+
+const ColourwayPicture = (of: {
+  readonly scene: Scene;
+  readonly colourway: string | null;
+  readonly sight: Sight | null;
+}) => {
+  const { document } = useQuilt();
+  const { scene, colourway, sight } = of;
+  const cloths = useMemo(() => seenCloths(document, colourway), [document, colourway]);
+  const shown = useMemo(
+    () => ({
+      ...scene,
+      colours: new Map(cloths.map(({ id, colour }) => [id, sight === null ? colour : seenAs(colour, sight)])),
+    }),
+    [scene, cloths, sight],
+  );
+  return (
+    <ClothPhotos cloths={cloths} unit={document.unit} sight={sight}>
+      <SmallPicture scene={shown} sidePx={picturePx()} alt="" />
+    </ClothPhotos>
+  );
+};
+
+/** The name of the chosen colourway, and what is done with it. */
+export const ColourwayFields = ({ chosen, onChoose }: ColourwaysOf) => {
+  const { document, edit } = useQuilt();
+  const { say } = useRoom();
+  const gesture = useGesture();
+  const way = document.colourways?.find(({ id }) => id === chosen);
+  if (way === undefined) return null;
+  const copy = () => {
+    const made = freeColourway(document, way.id);
+    if (made === null) return;
+    edit('Copy the colourway', (draft) => addColourway(draft, made));
+    onChoose(made.id);
+    say(`${made.title} is made`);
+  };
+  const remove = () => {
+    edit('Remove the colourway', (draft) => removeColourway(draft, way.id));
+    onChoose(null);
+    say(`${way.title || way.id} is removed`);
+  };
+  return (
+    <section>
+      <h2>Colourway</h2>
+      <label className="field">
+        <span>Name of the colourway</span>
+        <input
+          type="text"
+          value={way.title ?? ''}
+          placeholder={way.id}
+          maxLength={200}
+          onFocus={gesture.begin}
+          onChange={(event) => {
+            const { value } = event.target;
+            edit(
+              'Name the colourway',
+              (draft) => void Object.assign(draft.colourways?.find(({ id }) => id === way.id) ?? {}, { title: value }),
+              gesture.named(`colourway ${way.id}`),
+            );
+          }}
+        />
+      </label>
+      <div className="row">
+        <button type="button" onClick={copy} disabled={(document.colourways?.length ?? 0) >= mostColourways}>
+          Copy it
+        </button>
+        <button type="button" onClick={remove}>
+          Remove it
+        </button>
+      </div>
+      <p className="quiet">
+        A colourway gives cloths other names, colours and photographs. What is cut and sewn stays the same.
+      </p>
+    </section>
+  );
+};
