@@ -5,6 +5,7 @@ import { type Scene, SmallPicture, sceneOfQuilt } from '#workroom/drawing';
 import type { JsonObject } from '#workroom/editing';
 import { quiltAddress, useQuilt, useRoom } from '#workroom/room';
 import { type ArrangementKind, arrange, isBlock, rowsOf, type Top } from './top-edits.ts';
+import { useBlockName } from './use-block-name.ts';
 
 const kinds: readonly (readonly [ArrangementKind, string])[] = [
   ['barn-raising', 'Barn raising'],
@@ -22,6 +23,7 @@ const begun = 6;
 
 export const Arrangements = () => {
   const { id, document, answer, edit } = useQuilt();
+  const nameOf = useBlockName();
   const { top } = document;
   const [wanted, setWanted] = useState<string | null>(null);
   const isThere = document.blocks.some((own) => own.id === wanted);
@@ -59,7 +61,7 @@ export const Arrangements = () => {
           <select value={block} onChange={(event) => setWanted(event.target.value)}>
             {document.blocks.map((own) => (
               <option key={own.id} value={own.id}>
-                {own.title || own.id}
+                {nameOf(own.id)}
               </option>
             ))}
           </select>

@@ -2,8 +2,20 @@
 import type { Scene } from '#workroom/drawing';
 import { ChoiceKeys } from '#workroom/fields';
 import { countWords, quiltAddress, useQuilt } from '#workroom/room';
-import { clothOf, type Held, holding, inColouring, mirrored, plain, turned } from './place-edits.ts';
-import { isBlock, type Turn } from './top-edits.ts';
+import {
+  clothOf,
+  type Held,
+  holding,
+  inColouring,
+  isRun,
+  mirrored,
+  partsOf,
+  plain,
+  sectionAt,
+  turned,
+} from './place-edits.ts';
+import { isBlock, type Top, type Turn } from './top-edits.ts';
+import { useBlockName } from './use-block-name.ts';
 import type { Choice } from './use-choice.ts';
 import type { PlacesDone } from './use-places.ts';
 
@@ -18,7 +30,8 @@ const turns: readonly Turn[] = [0, 90, 180, 270];
 export const ChosenPlaces = (of: ChosenPlacesOf) => {
   const { choice, done, scene } = of;
   const { thing, places } = choice;
-  const title = titleOf(choice, scene);
+  const { document } = useQuilt();
+  const title = titleOf(choice, scene) ?? runTitle(choice.path, document.top);
   return (
     <section className="chosen-places">
       <h2>{title ?? 'Nothing is chosen'}</h2>
@@ -68,8 +81,16 @@ const titleOf = ({ thing, places, isSeveral }: Choice, scene: Scene | null): str
   return only === undefined ? null : 'One place';
 };
 
+/** A run of a section, which is no thing of the drawing. */
+const runTitle = (path: string | null, top: Top): string | null => {
+  const section = path === null ? undefined : sectionAt(top, path);
+  if (section === undefined || !isRun(section)) return null;
+  return `${partsOf(section).length} parts, ${'down' in section ? 'one below the other' : 'side by side'}`;
+};
+
 const PlaceFields = ({ choice, done }: Pick<ChosenPlacesOf, 'choice' | 'done'>) => {
   const { document, answer, words, id } = useQuilt();
+  const nameOf = useBlockName();
   const { held, change } = done;
   const blocks = held.filter(isBlock);
   const block = shared(blocks.map((one) => one.block));
@@ -97,7 +118,7 @@ const PlaceFields = ({ choice, done }: Pick<ChosenPlacesOf, 'choice' | 'done'>) 
           <optgroup label="Blocks">
             {document.blocks.map((one) => (
               <option key={one.id} value={`block ${one.id}`}>
-                {one.title || one.id}
+                {nameOf(one.id)}
               </option>
             ))}
           </optgroup>

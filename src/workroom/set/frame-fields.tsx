@@ -2,9 +2,10 @@
 import type { QuiltDocument } from '#craft/design';
 import type { Measured } from '#workroom/compute';
 import { ClothField, LengthField } from '#workroom/fields';
-import { useQuilt, useRoom } from '#workroom/room';
+import { countWords, useQuilt, useRoom } from '#workroom/room';
 import { usualPlain } from './cloths.ts';
 import { addFrame, framesFor, framesForAll, takeFrameOut } from './frame-edits.ts';
+import { useBlockName } from './use-block-name.ts';
 import { writtenLength } from './written-length.ts';
 
 type Block = QuiltDocument['blocks'][number];
@@ -16,6 +17,7 @@ const shown = 3;
 export const FrameFields = ({ block: id, measured }: { readonly block: string; readonly measured: Measured }) => {
   const { document, edit, words } = useQuilt();
   const { say } = useRoom();
+  const nameOf = useBlockName();
   const { blocks, fabrics, unit } = document;
   const block = blocks.find((one) => one.id === id);
   const own = measured.blocks.find((one) => one.id === id);
@@ -30,7 +32,7 @@ export const FrameFields = ({ block: id, measured }: { readonly block: string; r
     });
   return (
     <section>
-      <h2>Frame round {block.title || id}</h2>
+      <h2>Frame round {nameOf(id)}</h2>
       {frames.length === 0 && <p className="quiet">None. A frame goes round this block wherever it lies.</p>}
       <ol className="borders">
         {frames.map((frame, at) => (
@@ -99,7 +101,8 @@ export const FrameFields = ({ block: id, measured }: { readonly block: string; r
 export const FrameAll = ({ measured }: { readonly measured: Measured }) => {
   const { document, edit, words } = useQuilt();
   const { say } = useRoom();
-  const { top, blocks } = document;
+  const nameOf = useBlockName();
+  const { top } = document;
   if (top.set === 'sections') return null;
   const cells = JSON.stringify([top.rows, top.between, top.arrangement]);
   const placed = measured.blocks.filter(({ id }) => cells.includes(`"block":${JSON.stringify(id)}`));
@@ -107,13 +110,13 @@ export const FrameAll = ({ measured }: { readonly measured: Measured }) => {
   const [[, first] = []] = frames;
   if (first === undefined) return null;
   const cloth = usualPlain(document);
-  const names = [...frames].map(([id, { width }]) => {
-    const title = blocks.find((one) => one.id === id)?.title || id;
-    return `${title} ${words.length(width)}`;
-  });
+  const names = [...frames].map(([id, { width }]) => `${nameOf(id)} ${words.length(width)}`);
+  const count = countWords(frames.size, 'smaller block', 'smaller blocks');
   return (
     <>
-      <p className="quiet">The blocks differ in size. A frame brings the smaller ones to the largest.</p>
+      <p className="quiet">
+        The blocks differ in size. A frame brings the smaller ones to the largest: {names.join(', ')} wide.
+      </p>
       <button
         type="button"
         onClick={() => {
@@ -126,7 +129,7 @@ export const FrameAll = ({ measured }: { readonly measured: Measured }) => {
           say(`All are ${words.size(first.size)} now`);
         }}
       >
-        Frame up to {words.size(first.size)}: {names.join(', ')}
+        Frame the {count} up to {words.size(first.size)}
       </button>
     </>
   );

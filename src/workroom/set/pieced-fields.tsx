@@ -15,6 +15,7 @@ import {
   type PiecedBorder,
   stripBefore,
 } from './border-edits.ts';
+import { useBlockName } from './use-block-name.ts';
 import { writtenLength } from './written-length.ts';
 
 export interface PiecedFieldsOf {
@@ -31,6 +32,7 @@ const usualSeam = { in: '1/4', cm: '0.75' } as const;
 export const PiecedFields = ({ border, index, count, measured }: PiecedFieldsOf) => {
   const { document, edit } = useQuilt();
   const { fabrics, blocks } = document;
+  const nameOf = useBlockName();
   const { block, spacer } = border.pieced;
   const change = (to: (border: PiecedBorder) => void) =>
     edit('Change a border', (draft) => {
@@ -48,9 +50,9 @@ export const PiecedFields = ({ border, index, count, measured }: PiecedFieldsOf)
             change((draft) => void Object.assign(draft.pieced, { block: value }));
           }}
         >
-          {blocks.map(({ id, title }) => (
+          {blocks.map(({ id }) => (
             <option key={id} value={id}>
-              {title || id}
+              {nameOf(id)}
             </option>
           ))}
         </select>

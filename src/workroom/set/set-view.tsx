@@ -10,6 +10,8 @@ import { ChosenPlaces } from './chosen-places.tsx';
 import { FrameFields } from './frame-fields.tsx';
 import { placesOf } from './place-edits.ts';
 import { SashingFields } from './sashing-fields.tsx';
+import { SectionFields } from './section-fields.tsx';
+import { TargetFields } from './target-fields.tsx';
 import { isBlock } from './top-edits.ts';
 import { TopFields } from './top-fields.tsx';
 import { useChoice } from './use-choice.ts';
@@ -52,8 +54,10 @@ export const SetView = () => {
       </div>
       <aside className="side" aria-label="What is chosen">
         <ChosenPlaces choice={choice} done={done} scene={scene} />
+        {document.top.set === 'sections' && <SectionFields choice={choice} />}
         {block !== null && <FrameFields block={block} measured={measured} />}
         <TopFields measured={measured} />
+        <TargetFields measured={measured} />
         <SashingFields />
         <BorderFields measured={measured} />
       </aside>

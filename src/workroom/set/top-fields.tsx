@@ -9,6 +9,7 @@ import { FrameAll } from './frame-fields.tsx';
 import { alternate, changeSet } from './kind-edits.ts';
 import { holding, plain } from './place-edits.ts';
 import { resize, rowsOf, type SetKind, setOf } from './top-edits.ts';
+import { useBlockName } from './use-block-name.ts';
 
 /** More than anyone sews, and few enough to draw. */
 const most = 60;
@@ -129,6 +130,7 @@ const EveryOther = () => {
   const { say } = useRoom();
   const picture = answer?.picture ?? null;
   const { top, blocks, fabrics } = document;
+  const nameOf = useBlockName();
   const [wanted, setWanted] = useState('');
   const names = [...blocks.map(({ id }) => `block ${id}`), ...fabrics.map(({ id }) => `plain ${id}`)];
   const value = names.includes(wanted) ? wanted : `plain ${usualPlain(document)}`;
@@ -146,9 +148,9 @@ const EveryOther = () => {
             ))}
           </optgroup>
           <optgroup label="Blocks">
-            {blocks.map(({ id, title }) => (
+            {blocks.map(({ id }) => (
               <option key={id} value={`block ${id}`}>
-                {title || id}
+                {nameOf(id)}
               </option>
             ))}
           </optgroup>

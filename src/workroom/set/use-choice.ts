@@ -10,12 +10,15 @@ interface Mark {
 }
 
 export interface Choice {
+  /** Where the document has what is chosen, a run of a section too. */
+  readonly path: string | null;
   readonly thing: Thing | null;
   /** The places that a change is for: one, several, or none where a strip is chosen. */
   readonly places: readonly string[];
   /** Whether more than the one at the keys was asked for. */
   readonly isSeveral: boolean;
   readonly taps: SeveralOf['taps'];
+  readonly choosePath: (path: string) => void;
   readonly chooseKey: (key: string | null) => void;
   readonly choosePlaces: (paths: readonly string[]) => void;
   readonly tapTo: (taps: SeveralOf['taps']) => void;
@@ -53,6 +56,10 @@ export const useChoice = (scene: Scene | null, all: readonly string[]): Choice =
     },
     [markOf, taps],
   );
+  const choosePath = useCallback((path: string) => {
+    setMore([]);
+    setMark({ path, nth: 0 });
+  }, []);
   const choosePlaces = useCallback((paths: readonly string[]) => {
     setMore(paths);
     setMark((was) => (was !== null && paths.includes(was.path) ? was : { path: paths[0] ?? '', nth: 0 }));
@@ -78,15 +85,34 @@ export const useChoice = (scene: Scene | null, all: readonly string[]): Choice =
   );
   const several = useMemo(
     (): SeveralOf => ({
-      keys: new Set(stillThere.flatMap((path) => byPath.get(path)?.map(({ key }) => key) ?? [])),
+      keys: new Set(
+        (stillThere.length > 0 ? stillThere : within(mark, all)).flatMap(
+          (path) => byPath.get(path)?.map(({ key }) => key) ?? [],
+        ),
+      ),
       taps,
       onToggle: toggle,
       onExtend: extend,
     }),
-    [stillThere, byPath, taps, toggle, extend],
+    [stillThere, mark, all, byPath, taps, toggle, extend],
   );
-  return { thing, places, isSeveral: stillThere.length > 1, taps, chooseKey, choosePlaces, tapTo, several };
+  return {
+    path: mark?.path ?? null,
+    thing,
+    places,
+    isSeveral: stillThere.length > 1,
+    taps,
+    choosePath,
+    chooseKey,
+    choosePlaces,
+    tapTo,
+    several,
+  };
 };
+
+/** Every place of a run. */
+const within = (mark: Mark | null, all: readonly string[]): readonly string[] =>
+  mark === null ? [] : all.filter((path) => path.startsWith(`${mark.path}/`));
 
 const without = (paths: readonly string[], path: string): readonly string[] => paths.filter((one) => one !== path);
 
