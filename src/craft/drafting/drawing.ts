@@ -2,7 +2,7 @@
 import { type DrawingDesign, limits } from '#craft/design';
 import { toNumber } from '#ground/exact';
 import { done, type Outcome, refused } from '#ground/outcome';
-import { at, distance, offLine, type Point, type Polygon, signedArea } from '#ground/plane';
+import { at, distance, innerPoint, isInside, offLine, type Point, type Polygon, signedArea } from '#ground/plane';
 import { type ExactDraft, offGrid } from './exact-draft.ts';
 import { facesOf, outlineOfRing } from './net-faces.ts';
 import type { DraftingProblem } from './problems.ts';
@@ -98,7 +98,7 @@ const tonesOf = (
   outlines.forEach((outline, i) => {
     if (tones[i] !== undefined) return;
     const area = signedArea(outline);
-    const spot = { path: `${path}/drawing/tonesAt`, block, at: pair(pointInside(outline)) };
+    const spot = { path: `${path}/drawing/tonesAt`, block, at: pair(innerPoint(outline)) };
     problems.push({ code: 'drafting/patch-without-tone', ...spot, area });
   });
   return problems.length > 0 ? refused(problems) : done(tones as readonly number[]);
@@ -113,30 +113,4 @@ const isOn = (p: Point, [a, b]: readonly [Point, Point], slack: number): boolean
   if (distance(p, a) < slack || distance(p, b) < slack) return true;
   const along = (p.x - a.x) * (b.x - a.x) + (p.y - a.y) * (b.y - a.y);
   return along > 0 && along < distance(a, b) ** 2 && Math.abs(offLine(a, b, p)) < slack;
-};
-
-/** Even-odd rule. */
-const isInside = (p: Point, outline: Polygon): boolean =>
-  crossingsAt(outline, p.y).filter((x) => x < p.x).length % 2 === 1;
-
-/** Where the level line at y crosses the outline, from left to right. */
-const crossingsAt = (outline: Polygon, y: number): readonly number[] =>
-  outline
-    .flatMap((a, i) => {
-      const b = outline[(i + 1) % outline.length] as Point;
-      if (a.y > y === b.y > y) return [];
-      return [a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y)];
-    })
-    .sort((m, n) => m - n);
-
-/** The middle of the widest stretch of the level line half-way through the tallest band between corners. */
-const pointInside = (outline: Polygon): Point => {
-  const levels = [...new Set(outline.map(({ y }) => y))].sort((a, b) => a - b);
-  const bands = levels.slice(1).map((below, i) => ({ above: levels[i] as number, below }));
-  const tallest = bands.reduce((a, b) => (b.below - b.above > a.below - a.above ? b : a));
-  const y = (tallest.above + tallest.below) / 2;
-  const xs = crossingsAt(outline, y);
-  const stretches = xs.flatMap((x, i) => (i % 2 === 0 ? [[x, xs[i + 1] as number] as const] : []));
-  const [left, right] = stretches.reduce((a, b) => (b[1] - b[0] > a[1] - a[0] ? b : a));
-  return at((left + right) / 2, y);
 };

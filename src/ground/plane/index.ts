@@ -163,3 +163,29 @@ const turnsRight = (a: Point, b: Point, c: Point, tolerance: number): boolean =>
   const far = distance(a, c);
   return far > tolerance ? cross(a, b, c) / far > tolerance : distance(a, b) > tolerance;
 };
+
+/** Even-odd rule; a point on the outline itself may count either way. */
+export const isInside = (p: Point, outline: Polygon): boolean =>
+  crossingsAt(outline, p.y).filter((x) => x < p.x).length % 2 === 1;
+
+/** Where the level line at y crosses the outline, from left to right. */
+const crossingsAt = (outline: Polygon, y: number): readonly number[] =>
+  outline
+    .flatMap((a, i) => {
+      const b = outline[(i + 1) % outline.length] as Point;
+      if (a.y > y === b.y > y) return [];
+      return [a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y)];
+    })
+    .sort((m, n) => m - n);
+
+/** The middle of the widest stretch of the level line half-way through the tallest band between corners. */
+export const innerPoint = (outline: Polygon): Point => {
+  const levels = [...new Set(outline.map(({ y }) => y))].sort((a, b) => a - b);
+  const bands = levels.slice(1).map((below, i) => ({ above: levels[i] as number, below }));
+  const tallest = bands.reduce((a, b) => (b.below - b.above > a.below - a.above ? b : a));
+  const y = (tallest.above + tallest.below) / 2;
+  const xs = crossingsAt(outline, y);
+  const stretches = xs.flatMap((x, i) => (i % 2 === 0 ? [[x, xs[i + 1] as number] as const] : []));
+  const [left, right] = stretches.reduce((a, b) => (b[1] - b[0] > a[1] - a[0] ? b : a));
+  return at((left + right) / 2, y);
+};

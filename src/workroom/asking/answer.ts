@@ -1,5 +1,6 @@
 // What the workroom asks of a document, and what comes back: plain values, so that a worker can send them.
 import type { Note, ValuesNear } from '#craft';
+import type { ToneFabric } from '#craft/design';
 import type { Unit } from '#craft/measure';
 import type { StripRole } from '#craft/setting';
 
@@ -120,4 +121,14 @@ export interface BlockAnswer {
   readonly notes: readonly WorkroomNote[];
   /** Widths without the frame, near its own, at which every cut falls on a mark, itself among them if it is one. */
   readonly friendly: readonly (readonly [number, number])[];
+}
+
+/** A block as patches on its grid. Outlines are x, y, x, y …, clockwise, in squares of the grid. */
+export interface DrawnAnswer {
+  readonly grid: readonly [across: number, down: number];
+  readonly patches: readonly { readonly points: readonly number[]; readonly tone: string }[];
+  /** Where the block is given in another form: the cloth of each of these tones, by colouring. */
+  readonly colourings: Readonly<Record<string, Readonly<Record<string, ToneFabric>>>>;
+  readonly bare: readonly (readonly number[])[];
+  readonly double: readonly (readonly number[])[];
 }

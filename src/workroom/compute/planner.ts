@@ -1,7 +1,7 @@
 // Asks the workers, newest first: an edit is answered by the first good layouts at once, and by the best ones when the maker
 // rests. A search that an edit has overtaken is ended; an answer older than what is shown is dropped.
 import { type Remote, wrap } from 'comlink';
-import type { BlockAnswer, CollectedBlock, Measured, QuiltAnswer, Reply } from '#workroom/asking';
+import type { BlockAnswer, CollectedBlock, DrawnAnswer, Measured, QuiltAnswer, Reply } from '#workroom/asking';
 import type { JsonObject } from '#workroom/editing';
 import type { PhotoCrop, TakenPhoto } from './photo.ts';
 import type { Door } from './worker.ts';
@@ -23,6 +23,8 @@ export interface Planner {
   readonly stopSearch: () => void;
   /** One block by itself, worked out beside all else. */
   readonly block: (document: JsonObject, id: string) => Promise<Reply<BlockAnswer>>;
+  /** The same as patches on its grid, with what is bare or double. */
+  readonly drawn: (document: JsonObject, id: string) => Promise<Reply<DrawnAnswer>>;
   readonly text: (text: string) => Promise<Reply<JsonObject>>;
   readonly collection: () => Promise<readonly CollectedBlock[]>;
   /** Sizes of blocks and of what borders go round, worked out beside all else. */
@@ -135,6 +137,7 @@ export const openPlanner = (): Planner => {
       if (state.working === 'best') become({ working: null });
     },
     block: (document, id) => beside().door.block(document, id),
+    drawn: (document, id) => beside().door.drawn(document, id),
     text: (text) => beside().door.text(text),
     collection: () => beside().door.collection(),
     measures: (document) => beside().door.measures(document),

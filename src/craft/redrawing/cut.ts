@@ -1,0 +1,121 @@
+// Patches cut along a seam: a run of straight lines that comes from a patch's edge and goes to it again divides the patch in two.
+import { at, isInside, type Point, type Polygon, signedArea } from '#ground/plane';
+import { clockwise, type DrawnPatch, isNear, isOnOutline, isOnSide, sidesOf } from './patch.ts';
+
+export interface Cut {
+  readonly patches: readonly DrawnPatch[];
+  /** So many patches were divided. */
+  readonly divided: number;
+}
+
+/** Every patch that the run goes through from edge to edge becomes two, both in its tone; where it ends inside a patch it divides nothing. */
+export const cutAlong = (patches: readonly DrawnPatch[], run: readonly Point[], slack: number): Cut => {
+  const parts = patches.map((patch) => ({ patch, outlines: cutOutline(patch.points, run, slack) }));
+  return {
+    patches: parts.flatMap(({ patch, outlines }) =>
+      outlines.length === 1 ? [patch] : outlines.map((points) => ({ ...patch, points })),
+    ),
+    divided: parts.filter(({ outlines }) => outlines.length > 1).length,
+  };
+};
+
+/** @returns the outline alone where the run does not divide it */
+export const cutOutline = (outline: Polygon, run: readonly Point[], slack: number): readonly Polygon[] => {
+  let parts: readonly Polygon[] = [outline];
+  for (const inner of innerRuns(outline, run, slack))
+    parts = parts.flatMap((part) => dividedBy(part, inner, slack) ?? [part]);
+  return parts;
+};
+
+/** The stretches of a run that lie inside an outline and come to it with both ends. */
+const innerRuns = (outline: Polygon, run: readonly Point[], slack: number): readonly (readonly Point[])[] => {
+  const stretches: (readonly Point[])[] = [];
+  let open: Point[] = [];
+  const close = (): void => {
+    if (open.length > 1) stretches.push(open);
+    open = [];
+  };
+  for (const [i, to] of run.slice(1).entries()) {
+    const stops = stopsOn([run[i] as Point, to], outline, slack);
+    for (const [k, b] of stops.slice(1).entries()) {
+      const a = stops[k] as Point;
+      const middle = at((a.x + b.x) / 2, (a.y + b.y) / 2);
+      if (isInside(middle, outline) && !isOnOutline(middle, outline, slack)) {
+        if (open.length === 0) open.push(a);
+        open.push(b);
+        if (isOnOutline(b, outline, slack)) close();
+      } else close();
+    }
+  }
+  close();
+  const begins = run[0] !== undefined && isOnOutline(run[0], outline, slack);
+  const whole = begins ? stretches : meetingRound(stretches, run, slack);
+  return whole.filter(
+    (stretch) =>
+      isOnOutline(stretch[0] as Point, outline, slack) && isOnOutline(stretch.at(-1) as Point, outline, slack),
+  );
+};
+
+/** A closed run that begins inside comes back to where it began: its last stretch leads on into its first. */
+const meetingRound = (
+  stretches: readonly (readonly Point[])[],
+  run: readonly Point[],
+  slack: number,
+): readonly (readonly Point[])[] => {
+  const [first, last] = [stretches[0], stretches.at(-1)];
+  const begin = run[0];
+  if (first === undefined || last === undefined || begin === undefined || first === last) return stretches;
+  const isRound = isNear(begin, run.at(-1) as Point, slack);
+  const goesOn = isNear(first[0] as Point, begin, slack) && isNear(last.at(-1) as Point, begin, slack);
+  return isRound && goesOn ? [...stretches.slice(1, -1), [...last, ...first.slice(1)]] : stretches;
+};
+
+/** The ends of a line, and between them where it meets the outline, in order. */
+const stopsOn = ([a, b]: readonly [Point, Point], outline: Polygon, slack: number): readonly Point[] => {
+  const long = Math.hypot(b.x - a.x, b.y - a.y);
+  if (long < slack) return [a];
+  const along = (p: Point): number => ((p.x - a.x) * (b.x - a.x) + (p.y - a.y) * (b.y - a.y)) / long;
+  const found = sidesOf(outline).flatMap((side) => [
+    ...side.filter((corner) => isOnSide(corner, [a, b], slack)),
+    ...crossingOf([a, b], side),
+  ]);
+  const stops = [a, ...found, b].map((p) => ({ p, t: along(p) })).toSorted((m, n) => m.t - n.t);
+  return stops.filter(({ t }, i) => i === 0 || t - (stops[i - 1]?.t ?? 0) > slack).map(({ p }) => p);
+};
+
+const crossingOf = ([a, b]: readonly [Point, Point], [c, d]: readonly [Point, Point]): readonly Point[] => {
+  const turn = (b.x - a.x) * (d.y - c.y) - (b.y - a.y) * (d.x - c.x);
+  if (Math.abs(turn) < 1e-12) return [];
+  const t = ((c.x - a.x) * (d.y - c.y) - (c.y - a.y) * (d.x - c.x)) / turn;
+  const u = ((c.x - a.x) * (b.y - a.y) - (c.y - a.y) * (b.x - a.x)) / turn;
+  return t > 0 && t < 1 && u > 0 && u < 1 ? [at(a.x + t * (b.x - a.x), a.y + t * (b.y - a.y))] : [];
+};
+
+/** @returns null where the run does not lie in this outline from edge to edge */
+const dividedBy = (outline: Polygon, run: readonly Point[], slack: number): readonly Polygon[] | null => {
+  const [first, last] = [run[0] as Point, run.at(-1) as Point];
+  const [a, b] = [run[0] as Point, run[1] as Point];
+  const middle = at((a.x + b.x) / 2, (a.y + b.y) / 2);
+  if (!isInside(middle, outline) || isOnOutline(middle, outline, slack)) return null;
+  if (isNear(first, last, slack)) return null;
+  const ring = withCorners(outline, [first, last], slack);
+  const from = ring.findIndex((p) => isNear(p, first, slack));
+  const to = ring.findIndex((p) => isNear(p, last, slack));
+  if (from < 0 || to < 0) return null;
+  const inner = run.slice(1, -1);
+  const one = [...walk(ring, from, to), ...inner.toReversed()];
+  const other = [...walk(ring, to, from), ...inner];
+  return [one, other].map(clockwise).filter((part) => signedArea(part) > slack * slack);
+};
+
+/** Corners of a ring from one to another, both included, onwards. */
+const walk = (ring: Polygon, from: number, to: number): readonly Point[] =>
+  from <= to ? ring.slice(from, to + 1) : [...ring.slice(from), ...ring.slice(0, to + 1)];
+
+/** The same outline with corners at these places of it. */
+const withCorners = (outline: Polygon, places: readonly Point[], slack: number): Polygon =>
+  sidesOf(outline).flatMap(([a, b]) => {
+    const between = places.filter((p) => !isNear(p, a, slack) && !isNear(p, b, slack) && isOnSide(p, [a, b], slack));
+    const far = (p: Point): number => Math.hypot(p.x - a.x, p.y - a.y);
+    return [a, ...between.toSorted((p, q) => far(p) - far(q))];
+  });

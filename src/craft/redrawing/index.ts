@@ -1,0 +1,16 @@
+// A drawing of patches, changed: seams ruled and taken out, patches laid, moved, mirrored, turned and repeated; and where it then
+// lies bare or double. Whether the patches tile the block to the last corner is drafting's question.
+export { type Cut, cutAlong } from './cut.ts';
+export { joined } from './join.ts';
+export { type Faults, faultsOf, laidOn, trimmedBy } from './lay.ts';
+export {
+  chosenBox,
+  isOnGrid,
+  mirroredIn,
+  movedBy,
+  type Repeating,
+  repeatedBy,
+  repeatedRound,
+  turnedIn,
+} from './move.ts';
+export { clockwise, type Drawn, type DrawnPatch, isNear, isOnOutline, slackOf } from './patch.ts';

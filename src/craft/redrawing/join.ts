@@ -1,0 +1,63 @@
+// Patches joined: a seam between them is taken out again.
+import { type Point, type Polygon, signedArea, withoutStraightCorners } from '#ground/plane';
+import { type DrawnPatch, isNear, isOnSide, sidesOf } from './patch.ts';
+
+/**
+ * One outline round several that share edges. Null where they do not make one patch: some lie apart, meet at a corner alone, or close
+ * round a hole.
+ */
+export const unionOf = (outlines: readonly Polygon[], slack: number): Polygon | null => {
+  const corners = outlines.flat();
+  const sides = outlines.flatMap((outline) => sidesOf(outline).flatMap((side) => splitAt(side, corners, slack)));
+  // an edge that is walked both ways lies between two of them
+  const outer = sides.filter(([a, b]) => !sides.some(([c, d]) => isNear(a, d, slack) && isNear(b, c, slack)));
+  const [first, ...rest] = outer;
+  if (first === undefined) return null;
+  const ring = [first[0]];
+  let end = first[1];
+  const left = [...rest];
+  while (!isNear(end, first[0], slack)) {
+    const next = left.findIndex(([a]) => isNear(a, end, slack));
+    if (next < 0) return null;
+    ring.push(end);
+    end = (left.splice(next, 1)[0] as readonly [Point, Point])[1];
+  }
+  if (left.length > 0) return null;
+  const isTwice = ring.some((p, i) => ring.some((q, k) => k > i && isNear(p, q, slack)));
+  const outline = withoutStraightCorners(ring, slack);
+  return isTwice || outline.length < 3 || signedArea(outline) <= 0 ? null : outline;
+};
+
+const splitAt = (
+  [a, b]: readonly [Point, Point],
+  corners: readonly Point[],
+  slack: number,
+): readonly (readonly [Point, Point])[] => {
+  const far = (p: Point): number => Math.hypot(p.x - a.x, p.y - a.y);
+  const inner = corners
+    .filter((p) => !isNear(p, a, slack) && !isNear(p, b, slack) && isOnSide(p, [a, b], slack))
+    .toSorted((p, q) => far(p) - far(q))
+    .filter((p, i, all) => i === 0 || !isNear(p, all[i - 1] as Point, slack));
+  const stops = [a, ...inner, b];
+  return stops.slice(1).map((to, i) => [stops[i] as Point, to] as const);
+};
+
+/** The seams between the chosen patches are taken out: they become one, in the tone of the first. Null where they make no one patch. */
+export const joined = (
+  patches: readonly DrawnPatch[],
+  chosen: readonly number[],
+  slack: number,
+): readonly DrawnPatch[] | null => {
+  const own = chosen.flatMap((index) => patches[index] ?? []);
+  const [first] = own;
+  if (first === undefined || own.length < 2) return null;
+  const points = unionOf(
+    own.map((patch) => patch.points),
+    slack,
+  );
+  if (points === null) return null;
+  const place = Math.min(...chosen);
+  return patches.flatMap((patch, index) =>
+    index === place ? [{ ...first, points }] : chosen.includes(index) ? [] : [patch],
+  );
+};

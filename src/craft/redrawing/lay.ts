@@ -1,0 +1,127 @@
+// A patch laid on others: what lies under it is cut away. And what of a block lies bare, or double.
+import { at, boxOf, innerPoint, isInside, type Point, type Polygon, signedArea } from '#ground/plane';
+import { cutOutline } from './cut.ts';
+import { unionOf } from './join.ts';
+import { clockwise, type Drawn, type DrawnPatch, isNear, sidesOf, slackOf } from './patch.ts';
+
+/** The patch is the last; those under it end at its edge. */
+export const laidOn = (patches: readonly DrawnPatch[], laid: DrawnPatch, slack: number): readonly DrawnPatch[] => [
+  ...patches.flatMap((patch) => {
+    const { outside, inside } = partedBy(patch.points, laid.points, slack);
+    if (inside.length === 0) return [patch];
+    return merged(outside, slack).map((points) => ({ ...patch, points }));
+  }),
+  laid,
+];
+
+/** The patch itself ends where any other lies; nothing is left of one that lies wholly on others. */
+export const trimmedBy = (patch: DrawnPatch, others: readonly DrawnPatch[], slack: number): readonly DrawnPatch[] => {
+  let left: readonly Polygon[] = [patch.points];
+  for (const { points } of others) left = left.flatMap((part) => partedBy(part, points, slack).outside);
+  return merged(left, slack).map((points) => ({ ...patch, points }));
+};
+
+export interface Parted {
+  readonly inside: readonly Polygon[];
+  readonly outside: readonly Polygon[];
+}
+
+/** An outline cut where another lies over it. Both run clockwise. */
+export const partedBy = (outline: Polygon, over: Polygon, slack: number): Parted => {
+  if (!touches(outline, over, slack)) return { inside: [], outside: [outline] };
+  const ring = [...over, over[0] as Point];
+  const parts = cutOutline(outline, ring, slack);
+  const sorted = sortedBy(parts, over);
+  if (parts.length > 1 || !isWithin(over, outline, slack)) return sorted;
+  // it lies inside and touches the edge at one corner or none: a line along one of its sides reaches it
+  const reached = cutOutline(outline, throughSide(over, outline), slack);
+  if (reached.length === 1) return sorted;
+  const again = reached.map((part) => partedBy(part, over, slack));
+  return { inside: again.flatMap(({ inside }) => inside), outside: again.flatMap(({ outside }) => outside) };
+};
+
+const sortedBy = (parts: readonly Polygon[], over: Polygon): Parted => {
+  const isUnder = (part: Polygon): boolean => isInside(innerPoint(part), over);
+  return { inside: parts.filter(isUnder), outside: parts.filter((part) => !isUnder(part)) };
+};
+
+const isWithin = (inner: Polygon, outer: Polygon, slack: number): boolean => {
+  const box = boxOf(outer);
+  const own = boxOf(inner);
+  return (
+    own.x > box.x - slack &&
+    own.y > box.y - slack &&
+    own.x + own.width < box.x + box.width + slack &&
+    own.y + own.height < box.y + box.height + slack &&
+    isInside(innerPoint(inner), outer) &&
+    !isSame(inner, outer, slack)
+  );
+};
+
+const isSame = (a: Polygon, b: Polygon, slack: number): boolean =>
+  Math.abs(signedArea(a) - signedArea(b)) < slack && a.every((p) => b.some((q) => isNear(p, q, slack)));
+
+/** A line along the longest side of one outline, through all of another. */
+const throughSide = (over: Polygon, outline: Polygon): readonly Point[] => {
+  const far = (side: readonly [Point, Point]): number => Math.hypot(side[1].x - side[0].x, side[1].y - side[0].y);
+  const [a, b] = sidesOf(over).reduce((best, side) => (far(side) > far(best) + 1e-9 ? side : best));
+  const box = boxOf(outline);
+  const reach = (2 * Math.hypot(box.width, box.height)) / far([a, b]);
+  const [dx, dy] = [(b.x - a.x) * reach, (b.y - a.y) * reach];
+  return [at(a.x - dx, a.y - dy), at(b.x + dx, b.y + dy)];
+};
+
+const touches = (a: Polygon, b: Polygon, slack: number): boolean => {
+  const [m, n] = [boxOf(a), boxOf(b)];
+  return (
+    m.x < n.x + n.width - slack &&
+    n.x < m.x + m.width - slack &&
+    m.y < n.y + n.height - slack &&
+    n.y < m.y + m.height - slack
+  );
+};
+
+/** Parts of one thing that share an edge are one again, where that makes a plain outline. */
+const merged = (parts: readonly Polygon[], slack: number): readonly Polygon[] => {
+  const left = [...parts];
+  for (let i = 0; i < left.length; i++) {
+    for (let k = i + 1; k < left.length; k++) {
+      const both = unionOf([left[i] as Polygon, left[k] as Polygon], slack);
+      if (both === null) continue;
+      left.splice(k, 1);
+      left[i] = both;
+      k = i;
+    }
+  }
+  return left;
+};
+
+export interface Faults {
+  /** Where no patch lies. */
+  readonly bare: readonly Polygon[];
+  /** Where two lie, the later over the earlier. */
+  readonly double: readonly { readonly patches: readonly [number, number]; readonly points: Polygon }[];
+}
+
+export const faultsOf = ({ grid, patches }: Drawn): Faults => {
+  const slack = slackOf(grid);
+  const outlines = patches.map(({ points }) => clockwise(points));
+  const whole: Polygon = [at(0, 0), at(grid[0], 0), at(grid[0], grid[1]), at(0, grid[1])];
+  let bare: readonly Polygon[] = [whole];
+  for (const points of outlines) bare = bare.flatMap((part) => partedBy(part, points, slack).outside);
+  const double = outlines.flatMap((over, later) =>
+    outlines
+      .slice(0, later)
+      .flatMap((under, earlier) =>
+        partedBy(under, over, slack).inside.map((points) => ({ patches: [earlier, later] as const, points })),
+      ),
+  );
+  const least = slack * Math.max(...grid);
+  return {
+    bare: merged(
+      bare.filter((part) => signedArea(part) > least),
+      slack,
+    ),
+    double: double.filter(({ points }) => signedArea(points) > least),
+  };
+};

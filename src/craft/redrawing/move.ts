@@ -1,0 +1,112 @@
+// Chosen patches moved, mirrored, turned and repeated, as they lie on the grid.
+import { at, type Box, boxOf, type Point, quarterTurned } from '#ground/plane';
+import { laidOn } from './lay.ts';
+import { clockwise, type Drawn, type DrawnPatch, slackOf } from './patch.ts';
+
+export const chosenBox = (patches: readonly DrawnPatch[], chosen: readonly number[]): Box =>
+  boxOf(chosen.flatMap((index) => patches[index]?.points ?? []));
+
+const changed = (
+  patches: readonly DrawnPatch[],
+  chosen: readonly number[],
+  to: (p: Point) => Point,
+): readonly DrawnPatch[] => patches.map((patch, index) => (chosen.includes(index) ? placedBy(patch, to) : patch));
+
+const placedBy = (patch: DrawnPatch, to: (p: Point) => Point): DrawnPatch => ({
+  ...patch,
+  points: clockwise(patch.points.map(to)),
+});
+
+/** Moved, but not over the block's edge: those that would be stay at it. */
+export const movedBy = (
+  { grid, patches }: Drawn,
+  chosen: readonly number[],
+  by: readonly [number, number],
+): readonly DrawnPatch[] => {
+  const box = chosenBox(patches, chosen);
+  const held = (way: number, from: number, long: number, most: number): number =>
+    Math.min(Math.max(way, -from), most - from - long);
+  const dx = held(by[0], box.x, box.width, grid[0]);
+  const dy = held(by[1], box.y, box.height, grid[1]);
+  return changed(patches, chosen, ({ x, y }) => at(x + dx, y + dy));
+};
+
+/** Left and right exchanged, or top and bottom, within the box round them. */
+export const mirroredIn = (
+  patches: readonly DrawnPatch[],
+  chosen: readonly number[],
+  way: 'left-right' | 'top-bottom',
+): readonly DrawnPatch[] => {
+  const { x, y, width, height } = chosenBox(patches, chosen);
+  return changed(patches, chosen, (p) =>
+    way === 'left-right' ? at(2 * x + width - p.x, p.y) : at(p.x, 2 * y + height - p.y),
+  );
+};
+
+/** A quarter turn clockwise; the upper left corner of the box round them stays, or as near as the block's edge lets it. */
+export const turnedIn = ({ grid, patches }: Drawn, chosen: readonly number[]): readonly DrawnPatch[] => {
+  const { x, y, width, height } = chosenBox(patches, chosen);
+  const dx = Math.min(x, grid[0] - height) + height;
+  const dy = Math.min(y, grid[1] - width);
+  return changed(patches, chosen, (p) => {
+    const turned = quarterTurned(at(p.x - x, p.y - y), 1);
+    return at(turned.x + dx, turned.y + dy);
+  });
+};
+
+export interface Repeating {
+  /** So many there are then, side by side and one under the other. */
+  readonly times: readonly [across: number, down: number];
+  readonly step: readonly [across: number, down: number];
+}
+
+/** Laid again at each step; what would lie over the block's edge is left out. */
+export const repeatedBy = (
+  drawn: Drawn,
+  chosen: readonly number[],
+  { times, step }: Repeating,
+): readonly DrawnPatch[] => {
+  const shifts = Array.from(
+    { length: times[0] * times[1] },
+    (_, i) => [i % times[0], Math.floor(i / times[0])] as const,
+  );
+  return laidAll(
+    drawn,
+    chosen,
+    shifts.slice(1).map(
+      ([i, j]) =>
+        ({ x, y }: Point) =>
+          at(x + i * step[0], y + j * step[1]),
+    ),
+  );
+};
+
+/** Laid again at each quarter turn round the middle of the block, which has as many squares across as down. */
+export const repeatedRound = (drawn: Drawn, chosen: readonly number[]): readonly DrawnPatch[] => {
+  const [cx, cy] = [drawn.grid[0] / 2, drawn.grid[1] / 2];
+  return laidAll(
+    drawn,
+    chosen,
+    [1, 2, 3].map((quarters) => (p: Point) => {
+      const turned = quarterTurned(at(p.x - cx, p.y - cy), quarters);
+      return at(turned.x + cx, turned.y + cy);
+    }),
+  );
+};
+
+const laidAll = (
+  { grid, patches }: Drawn,
+  chosen: readonly number[],
+  ways: readonly ((p: Point) => Point)[],
+): readonly DrawnPatch[] => {
+  const slack = slackOf(grid);
+  const own = chosen.flatMap((index) => patches[index] ?? []);
+  const copies = ways
+    .map((to) => own.map((patch) => placedBy(patch, to)))
+    .filter((all) => all.every(({ points }) => points.every((p) => isOnGrid(p, grid, slack))))
+    .flat();
+  return copies.reduce<readonly DrawnPatch[]>((all, copy) => laidOn(all, copy, slack), patches);
+};
+
+export const isOnGrid = ({ x, y }: Point, grid: Drawn['grid'], slack: number): boolean =>
+  x > -slack && y > -slack && x < grid[0] + slack && y < grid[1] + slack;

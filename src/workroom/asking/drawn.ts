@@ -1,0 +1,110 @@
+// A block as patches on its grid, whatever form the document gives it in: what one drafts on, with what lies bare or double.
+import { type BlockDesign, type PatchesDesign, readQuilt, type ToneFabric } from '#craft/design';
+import { type DraftedBlock, draftBlock, fabricsOf, type Patch } from '#craft/drafting';
+import { type Drawn, faultsOf } from '#craft/redrawing';
+import { toNumber } from '#ground/exact';
+import { at } from '#ground/plane';
+import { problemText } from '#paper/words';
+import type { JsonObject } from '#workroom/editing';
+import { alone } from './alone.ts';
+import type { DrawnAnswer, Reply } from './answer.ts';
+
+type Shape = Exclude<BlockDesign['shape'], { kind: 'framed' }>;
+
+/** Without the block's frame, which is no part of its drawing. */
+export const askDrawn = (document: JsonObject, id: string): Reply<DrawnAnswer> => {
+  const read = readQuilt(alone(document, id));
+  if (!read.ok) return { ok: false, problems: read.problems.map(problemText), more: read.more };
+  const quilt = read.value;
+  const design = quilt.blocks.find((block) => block.id === id);
+  if (design === undefined) throw new Error(`the block ${id} was read and is not there`);
+  const shape: Shape = design.shape.kind === 'framed' ? design.shape.inner : design.shape;
+  // patches that do not tile are shown as they lie; of every other form nothing is known until it drafts
+  if (shape.kind === 'patches') return { ok: true, value: answerOf(asListed(shape), {}) };
+  const drafted = draftBlock({ ...design, shape });
+  if (!drafted.ok) {
+    const problems = drafted.problems.map((problem) => problemText({ ...problem, unit: quilt.unit }));
+    return { ok: false, problems, more: drafted.more };
+  }
+  return { ok: true, value: draftedAnswer(drafted.value, shape, design.colourings) };
+};
+
+const answerOf = (drawn: Drawn, colourings: DrawnAnswer['colourings']): DrawnAnswer => {
+  const { bare, double } = faultsOf(drawn);
+  return {
+    grid: drawn.grid,
+    patches: drawn.patches.map(({ points, tone }) => ({ points: flat(points), tone })),
+    colourings,
+    bare: bare.map(flat),
+    double: double.map(({ points }) => flat(points)),
+  };
+};
+
+const flat = (points: readonly { readonly x: number; readonly y: number }[]): readonly number[] =>
+  points.flatMap(({ x, y }) => [x, y]);
+
+const asListed = ({ grid, patches }: PatchesDesign): Drawn => ({
+  grid: [toNumber(grid[0]), toNumber(grid[1])],
+  patches: patches.map(({ corners, tone }) => ({
+    tone,
+    points: corners.map(([x, y]) => at(toNumber(x), toNumber(y))),
+  })),
+});
+
+const draftedAnswer = (block: DraftedBlock, shape: Shape, colourings: BlockDesign['colourings']): DrawnAnswer => {
+  const grid = gridFor(shape, block);
+  const toneOf = toneNames(colourings);
+  const patches = block.patches.map((patch) => ({
+    tone: toneOf(patch),
+    points: patch.points.map(({ x, y }) => at((x * grid[0]) / block.size[0], (y * grid[1]) / block.size[1])),
+  }));
+  const full = Object.entries(colourings).map(([name, colouring]) => {
+    const entries = block.patches.map((patch): readonly [string, ToneFabric] => {
+      const fabrics = fabricsOf(patch, colouring);
+      return [toneOf(patch), fabrics.length === 1 ? (fabrics[0] as string) : fabrics];
+    });
+    return [name, Object.fromEntries(entries)] as const;
+  });
+  return answerOf({ grid, patches }, Object.fromEntries(full));
+};
+
+/** Patches know tones alone: a letter that a colouring names becomes one, and so does the cloth of a frame in the centre. */
+const toneNames = (colourings: BlockDesign['colourings']): ((patch: Patch) => string) => {
+  const named = new Set(Object.values(colourings).flatMap((colouring) => Object.keys(colouring)));
+  return ({ fabric, letter, tone }) => {
+    if (fabric !== undefined) return named.has(fabric) ? `frame ${fabric}` : fabric;
+    return letter !== undefined && named.has(letter) ? letter : tone;
+  };
+};
+
+const gridFor = (shape: Shape, block: DraftedBlock): Drawn['grid'] => {
+  const own = shape.kind === 'collection' ? shape.shape : shape;
+  if ('grid' in own) return [toNumber(own.grid[0]), toNumber(own.grid[1])];
+  const points = block.patches.flatMap((patch) => patch.points);
+  return [
+    squaresFor(
+      points.map(({ x }) => x),
+      block.size[0],
+    ),
+    squaresFor(
+      points.map(({ y }) => y),
+      block.size[1],
+    ),
+  ];
+};
+
+/** More squares than this a side are too fine to draw on; our own figure. */
+const mostSquares = 96;
+const usualSquares = 8;
+
+/** The fewest equal squares on whose lines all corners lie; a usual number where too many would be needed. */
+const squaresFor = (places: readonly number[], side: number): number => {
+  for (let count = 1; count <= mostSquares; count++) {
+    const isOn = (place: number): boolean => {
+      const lines = (place * count) / side;
+      return Math.abs(lines - Math.round(lines)) < 1e-6;
+    };
+    if (places.every(isOn)) return count;
+  }
+  return usualSquares;
+};
