@@ -1,7 +1,7 @@
 // A drawing of patches, changed: seams ruled and taken out, patches laid, moved, mirrored, turned and repeated; and where it then
 // lies bare or double. Whether the patches tile the block to the last corner is drafting's question.
 export { type Cut, cutAlong } from './cut.ts';
-export { joined } from './join.ts';
+export { joined, seamsBetween } from './join.ts';
 export { type Faults, faultsOf, laidOn, trimmedBy } from './lay.ts';
 export {
   chosenBox,
@@ -13,4 +13,4 @@ export {
   repeatedRound,
   turnedIn,
 } from './move.ts';
-export { clockwise, type Drawn, type DrawnPatch, isNear, isOnOutline, slackOf } from './patch.ts';
+export { clockwise, type Drawn, type DrawnPatch, isNear, isOnOutline, isOnSide, sidesOf, slackOf } from './patch.ts';

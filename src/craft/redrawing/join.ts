@@ -7,10 +7,9 @@ import { type DrawnPatch, isNear, isOnSide, sidesOf } from './patch.ts';
  * round a hole.
  */
 export const unionOf = (outlines: readonly Polygon[], slack: number): Polygon | null => {
-  const corners = outlines.flat();
-  const sides = outlines.flatMap((outline) => sidesOf(outline).flatMap((side) => splitAt(side, corners, slack)));
-  // an edge that is walked both ways lies between two of them
-  const outer = sides.filter(([a, b]) => !sides.some(([c, d]) => isNear(a, d, slack) && isNear(b, c, slack)));
+  const outer = walkedSides(outlines, slack)
+    .filter(({ isBetween }) => !isBetween)
+    .map(({ side }) => side);
   const [first, ...rest] = outer;
   if (first === undefined) return null;
   const ring = [first[0]];
@@ -26,6 +25,28 @@ export const unionOf = (outlines: readonly Polygon[], slack: number): Polygon | 
   const isTwice = ring.some((p, i) => ring.some((q, k) => k > i && isNear(p, q, slack)));
   const outline = withoutStraightCorners(ring, slack);
   return isTwice || outline.length < 3 || signedArea(outline) <= 0 ? null : outline;
+};
+
+type Side = readonly [Point, Point];
+
+/** The seams between outlines: each stretch once. */
+export const seamsBetween = (outlines: readonly Polygon[], slack: number): readonly Side[] =>
+  walkedSides(outlines, slack)
+    .filter(({ isBetween }) => isBetween)
+    .map(({ side }) => side)
+    .filter(([a, b], i, all) => !all.slice(0, i).some(([c, d]) => isNear(a, d, slack) && isNear(b, c, slack)));
+
+/** Every side from corner to corner, whichever outline the corner is of. An edge that is walked both ways lies between two of them. */
+const walkedSides = (
+  outlines: readonly Polygon[],
+  slack: number,
+): readonly { readonly side: Side; readonly isBetween: boolean }[] => {
+  const corners = outlines.flat();
+  const sides = outlines.flatMap((outline) => sidesOf(outline).flatMap((side) => splitAt(side, corners, slack)));
+  return sides.map((side) => ({
+    side,
+    isBetween: sides.some(([c, d]) => isNear(side[0], d, slack) && isNear(side[1], c, slack)),
+  }));
 };
 
 const splitAt = (

@@ -87,6 +87,23 @@ test('a seam is taken out again, and what does not make one patch is left', () =
   assert.equal(joined(ring, [0, 1, 2, 3], slack), null);
 });
 
+test('patches round a hole that touches the outside at a corner make no one patch, in whatever order they are named', () => {
+  const nine = Array.from({ length: 9 }, (_, i) => [i % 3, Math.floor(i / 3)] as const);
+  const seven = nine.filter(([x, y]) => !(x === y && x > 0));
+  const squares = seven.map(([x, y]) => patch(`${x},${y} ${x + 1},${y} ${x + 1},${y + 1} ${x},${y + 1}`));
+  for (let turn = 0; turn < squares.length; turn++) {
+    const order = [...squares.slice(turn), ...squares.slice(0, turn)];
+    assert.equal(
+      joined(
+        order,
+        order.map((_, i) => i),
+        slack,
+      ),
+      null,
+    );
+  }
+});
+
 test('a patch that is laid takes the place of what it covers', () => {
   const onEdge = laidOn([whole], patch('0,0 2,0 0,2'), slack);
   assert.deepEqual(areas(onEdge), [34, 2]);
@@ -130,6 +147,9 @@ test('a patch is repeated across, down, and round the middle of the block', () =
   const across = repeatedBy(drawn(first), [1], { times: [3, 2], step: [2, 3] });
   assert.equal(across.filter(({ tone }) => tone === 'figure').length, 6);
   assert.ok(tiles(across));
+  // the third would lie over the edge
+  const beyond = repeatedBy(drawn(first), [1], { times: [3, 1], step: [3, 0] });
+  assert.equal(beyond.filter(({ tone }) => tone === 'figure').length, 2);
   const round = repeatedRound(drawn(laidOn([whole], patch('0,0 2,0 0,1'), slack)), [1]);
   assert.deepEqual(
     round.filter(({ tone }) => tone === 'figure').map(({ points }) => boxOf(points)),

@@ -125,6 +125,8 @@ export interface BlockAnswer {
 
 /** A block as patches on its grid. Outlines are x, y, x, y …, clockwise, in squares of the grid. */
 export interface DrawnAnswer {
+  /** Finished, without a frame, in the document's unit. */
+  readonly size: readonly [width: number, height: number];
   readonly grid: readonly [across: number, down: number];
   readonly patches: readonly { readonly points: readonly number[]; readonly tone: string }[];
   /** Where the block is given in another form: the cloth of each of these tones, by colouring. */

@@ -20,7 +20,8 @@ export const askDrawn = (document: JsonObject, id: string): Reply<DrawnAnswer> =
   if (design === undefined) throw new Error(`the block ${id} was read and is not there`);
   const shape: Shape = design.shape.kind === 'framed' ? design.shape.inner : design.shape;
   // patches that do not tile are shown as they lie; of every other form nothing is known until it drafts
-  if (shape.kind === 'patches') return { ok: true, value: answerOf(asListed(shape), {}) };
+  if (shape.kind === 'patches')
+    return { ok: true, value: answerOf(asListed(shape), { size: sizeIn(shape), colourings: {} }) };
   const drafted = draftBlock({ ...design, shape });
   if (!drafted.ok) {
     const problems = drafted.problems.map((problem) => problemText({ ...problem, unit: quilt.unit }));
@@ -29,12 +30,14 @@ export const askDrawn = (document: JsonObject, id: string): Reply<DrawnAnswer> =
   return { ok: true, value: draftedAnswer(drafted.value, shape, design.colourings) };
 };
 
-const answerOf = (drawn: Drawn, colourings: DrawnAnswer['colourings']): DrawnAnswer => {
+const sizeIn = ({ size }: PatchesDesign): DrawnAnswer['size'] => [toNumber(size[0]), toNumber(size[1])];
+
+const answerOf = (drawn: Drawn, of: Pick<DrawnAnswer, 'size' | 'colourings'>): DrawnAnswer => {
   const { bare, double } = faultsOf(drawn);
   return {
+    ...of,
     grid: drawn.grid,
     patches: drawn.patches.map(({ points, tone }) => ({ points: flat(points), tone })),
-    colourings,
     bare: bare.map(flat),
     double: double.map(({ points }) => flat(points)),
   };
@@ -65,7 +68,7 @@ const draftedAnswer = (block: DraftedBlock, shape: Shape, colourings: BlockDesig
     });
     return [name, Object.fromEntries(entries)] as const;
   });
-  return answerOf({ grid, patches }, Object.fromEntries(full));
+  return answerOf({ grid, patches }, { size: block.size, colourings: Object.fromEntries(full) });
 };
 
 /** Patches know tones alone: a letter that a colouring names becomes one, and so does the cloth of a frame in the centre. */

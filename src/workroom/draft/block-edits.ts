@@ -78,6 +78,27 @@ export const firstCabin = (draft: Pick<QuiltDocument, 'unit' | 'fabrics' | 'bloc
   };
 };
 
+/** One plain patch in the lightest cloth, on a grid of eight by eight. */
+export const blankBlock = (draft: Pick<QuiltDocument, 'unit' | 'fabrics' | 'blocks'>): Block => ({
+  id: freeId('block', draft.blocks),
+  title: 'Drawn block',
+  size: draft.unit === 'in' ? '8' : '24',
+  patches: {
+    grid: [8, 8],
+    list: [
+      {
+        points: [
+          [0, 0],
+          [8, 0],
+          [8, 8],
+          [0, 8],
+        ],
+        tone: firstColouring(draft.fabrics, ['light']).light ?? '',
+      },
+    ],
+  },
+});
+
 export const fromCollection = (
   draft: Pick<QuiltDocument, 'unit' | 'fabrics' | 'blocks'>,
   of: { readonly id: string; readonly name: string; readonly tones: readonly string[]; readonly size: string },

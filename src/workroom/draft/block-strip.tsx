@@ -12,6 +12,7 @@ export const BlockStrip = (of: {
   readonly states: ReadonlyMap<string, BlockState>;
   readonly onAdd: () => void;
   readonly onAddCabin: () => void;
+  readonly onAddBlank: () => void;
 }) => {
   const { id, document } = useQuilt();
   return (
@@ -31,6 +32,9 @@ export const BlockStrip = (of: {
         ))}
       </ul>
       <div className="strip-keys">
+        <button type="button" onClick={of.onAddBlank}>
+          Add a blank block
+        </button>
         <button type="button" onClick={of.onAddCabin}>
           Add a log cabin
         </button>

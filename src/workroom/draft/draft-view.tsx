@@ -1,24 +1,33 @@
 // Draft: one block in the middle, how it is given at the right, all blocks of the quilt below.
 import { useCallback, useEffect, useMemo, useState } from 'react';
 import type { QuiltDocument } from '#craft/design';
+import { parseLength } from '#craft/measure';
+import { toNumber } from '#ground/exact';
 import { type Command, useCommands } from '#workroom/commands';
-import type { BlockAnswer } from '#workroom/compute';
+import type { BlockAnswer, DrawnAnswer } from '#workroom/compute';
 import { DrawingView, sceneOfBlock } from '#workroom/drawing';
 import { go, Problems, quiltAddress, useGesture, useQuilt, useRoom } from '#workroom/room';
 import { AnotherBlock } from './another-block.tsx';
-import { addBlock, type Block, cabinOf, firstCabin, freeId, usesOf } from './block-edits.ts';
+import { addBlock, type Block, blankBlock, cabinOf, firstCabin, freeId, usesOf } from './block-edits.ts';
 import { BlockStrip } from './block-strip.tsx';
 import { CabinFields } from './cabin-fields.tsx';
 import { ChosenPatch } from './chosen-patch.tsx';
+import { DraftingTable } from './drafting-table.tsx';
+import { LooseSeams } from './loose-seams.tsx';
+import { MakeDrawing } from './make-drawing.tsx';
 import { SizeFields } from './size-fields.tsx';
+import { Faults, TableTools } from './table-tools.tsx';
 import { ToneFields } from './tone-fields.tsx';
-import { useBlocks } from './use-blocks.ts';
+import { useAsked, useBlocks } from './use-blocks.ts';
+import { useTable } from './use-table.ts';
+import { useTableCommands } from './use-table-commands.ts';
 import { Verdict } from './verdict.tsx';
 
 export const DraftView = ({ block: wanted }: { readonly block: string | null }) => {
   const { id, document, words, edit } = useQuilt();
   const { say } = useRoom();
-  const states = useBlocks();
+  const asked = useAsked();
+  const states = useBlocks(asked);
   const [chosen, setChosen] = useState<string | null>(null);
   const gesture = useGesture();
   const [isAdding, setAdding] = useState(false);
@@ -29,6 +38,9 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
     () => (good === null ? null : sceneOfBlock({ picture: good.picture, cloths: good.cloths, sizeWords: words.size })),
     [good, words],
   );
+  const table = useTable(block !== undefined && isDrawn(block) ? block : undefined, asked);
+  useTableCommands(table);
+  const size = useMemo(() => (block === undefined ? null : writtenSize(block, document.unit)), [block, document.unit]);
   const here = block?.id;
   // biome-ignore lint/correctness/useExhaustiveDependencies: what is chosen belongs to the block that was left
   useEffect(() => setChosen(null), [here]);
@@ -42,6 +54,7 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
     },
     [document, edit, id, say],
   );
+  const addBlank = useCallback(() => add(blankBlock, 'Add a blank block'), [add]);
   const addCabin = useCallback(() => add(firstCabin, 'Add a log cabin'), [add]);
   const copy = useCallback(() => {
     if (block === undefined) return;
@@ -51,6 +64,7 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
     useMemo(
       (): readonly Command[] => [
         { id: 'add cabin', part: 'Draft', words: 'Add a log cabin', keys: ['L'], run: addCabin },
+        { id: 'add blank', part: 'Draft', words: 'Add a blank block to draw on', keys: ['B'], run: addBlank },
         {
           id: 'add block',
           part: 'Draft',
@@ -60,14 +74,21 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
         },
         { id: 'copy block', part: 'Draft', words: 'Make a copy of this block', isOff: block === undefined, run: copy },
       ],
-      [addCabin, copy, block],
+      [addBlank, addCabin, copy, block],
     ),
   );
 
   return (
     <div className="view-parts">
       <div className="stage">
-        {scene === null ? (
+        {block !== undefined && size !== null && table.drawn !== null ? (
+          <DraftingTable
+            block={block}
+            table={table}
+            size={size}
+            answer={state?.reply?.ok === true ? state.reply.value : null}
+          />
+        ) : scene === null ? (
           <p className="empty" role="status">
             {state?.reply?.ok === false
               ? 'It can be drawn when what is wrong with it is mended.'
@@ -81,7 +102,13 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
             onChoose={setChosen}
           />
         )}
-        <BlockStrip here={here ?? null} states={states} onAdd={() => setAdding(true)} onAddCabin={addCabin} />
+        <BlockStrip
+          here={here ?? null}
+          states={states}
+          onAdd={() => setAdding(true)}
+          onAddCabin={addCabin}
+          onAddBlank={addBlank}
+        />
       </div>
       <aside className="side" aria-label="This block">
         {block !== undefined && (
@@ -105,17 +132,27 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
                   }}
                 />
               </label>
-              {state?.reply?.ok === false ? (
-                <Problems problems={state.reply.problems} more={state.reply.more} document={only(document, block)} />
+              {table.drawn !== null && hasFaults(table.answer) ? (
+                <Faults table={table} />
+              ) : state?.reply?.ok === false ? (
+                <>
+                  <Problems problems={state.reply.problems} more={state.reply.more} document={only(document, block)} />
+                  <LooseSeams block={block} problems={state.reply.problems} />
+                </>
               ) : (
                 <Verdict answer={good} uses={usesOf(document, block.id)} />
               )}
             </section>
-            <ChosenPatch block={block} answer={good} chosen={chosen} />
+            {table.drawn !== null ? (
+              <TableTools block={block} table={table} />
+            ) : (
+              <ChosenPatch block={block} answer={good} chosen={chosen} />
+            )}
             {cabinOf(block) === null ? <SizeFields block={block} answer={good} /> : <CabinFields block={block} />}
             <ToneFields block={block} tones={tonesIn(good)} />
             <section>
               <h2>The block itself</h2>
+              {!isDrawn(block) && block.made === undefined && <MakeDrawing block={block} asked={asked} />}
               <div className="row">
                 <button type="button" onClick={copy}>
                   Make a copy
@@ -155,6 +192,23 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
       )}
     </div>
   );
+};
+
+const hasFaults = (answer: DrawnAnswer | null): boolean =>
+  answer !== null && answer.bare.length + answer.double.length > 0;
+
+/** What is drawn on a grid can be drafted on at once; other forms are made into a drawing first. */
+const isDrawn = ({ patches, drawing, recipe }: Block): boolean =>
+  patches !== undefined || drawing !== undefined || recipe?.kind === 'units';
+
+/** Finished, without a frame; null where it has none of its own, or none that can be read. */
+const writtenSize = ({ size }: Block, unit: QuiltDocument['unit']): readonly [number, number] | null => {
+  if (size === undefined) return null;
+  const [across, down] = (Array.isArray(size) ? size : [size, size]).map((side) => {
+    const read = parseLength(String(side), { unit, sign: 'positive' });
+    return read.ok ? toNumber(read.value) : null;
+  });
+  return across == null || down == null ? null : [across, down];
 };
 
 /** A block by itself is the first of its document. */

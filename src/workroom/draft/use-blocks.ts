@@ -11,17 +11,21 @@ export interface BlockState {
   readonly reply: Reply<BlockAnswer> | null;
 }
 
-/** By id, for every block of the quilt. */
-export const useBlocks = (): ReadonlyMap<string, BlockState> => {
-  const { document } = useQuilt();
-  const { planner } = useRoom();
-  const [states, setStates] = useState<ReadonlyMap<string, BlockState>>(new Map());
-  const { blocks, fabrics, unit, seam, ruler } = document;
-  const asked = useMemo(
+/** What blocks by themselves rest on: it changes only when that does. */
+export const useAsked = (): JsonObject => {
+  const { blocks, fabrics, unit, seam, ruler } = useQuilt().document;
+  return useMemo(
     () =>
       ({ format: 'seamstead-quilt', version: 1, unit, fabrics, blocks, ...rule(seam, ruler) }) as unknown as JsonObject,
     [blocks, fabrics, unit, seam, ruler],
   );
+};
+
+/** By id, for every block of the quilt. */
+export const useBlocks = (asked: JsonObject): ReadonlyMap<string, BlockState> => {
+  const { blocks } = useQuilt().document;
+  const { planner } = useRoom();
+  const [states, setStates] = useState<ReadonlyMap<string, BlockState>>(new Map());
   useEffect(() => {
     let isOvertaken = false;
     const ask = async () => {

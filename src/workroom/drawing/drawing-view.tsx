@@ -30,6 +30,25 @@ export interface DrawingViewOf {
   readonly lit?: readonly string[];
   /** Where several can be chosen at once. */
   readonly several?: SeveralOf;
+  /** Painted over the drawing, under what is chosen. */
+  readonly over?: Over;
+  /** Where one points at places rather than things: taps and keys are for the hand, not for choosing. */
+  readonly hand?: HandOf;
+}
+
+export interface Over {
+  readonly paint: (to: CanvasRenderingContext2D, at: { readonly view: View; readonly density: number }) => void;
+}
+
+export interface HandOf {
+  /** What it does, and where it is: read out when the drawing is come to, and when it moves. */
+  readonly label: string;
+  /** @param scale CSS pixels for one unit of the drawing */
+  readonly onTap: (point: readonly [number, number], scale: number) => void;
+  /** The pointer is over this point, or has left the drawing. */
+  readonly onOver: (point: readonly [number, number] | null, scale: number) => void;
+  /** @returns whether the key was for the hand */
+  readonly onKey: (key: string) => boolean;
 }
 
 export interface SeveralOf {
@@ -66,7 +85,17 @@ const shapesDrawnLive = 3000;
 /** A pointer that moved no further has tapped. */
 const tapPx = 5;
 
-export const DrawingView = ({ scene, label, chosen, onChoose, onPatch, lit = noKeys, several }: DrawingViewOf) => {
+export const DrawingView = ({
+  scene,
+  label,
+  chosen,
+  onChoose,
+  onPatch,
+  lit = noKeys,
+  several,
+  over,
+  hand,
+}: DrawingViewOf) => {
   const canvas = useRef<HTMLCanvasElement>(null);
   const frame = useRef<HTMLDivElement>(null);
   const [screen, setScreen] = useState<Extent>({ width: 0, height: 0 });
@@ -113,6 +142,8 @@ export const DrawingView = ({ scene, label, chosen, onChoose, onPatch, lit = noK
     to.clearRect(0, 0, screen.width * density, screen.height * density);
     to.setTransform(k, 0, 0, k, density * (at.x - whole.at.x * k), density * (at.y - whole.at.y * k));
     to.drawImage(whole.picture, 0, 0);
+    over?.paint(to, { view: at, density });
+    if (hand !== undefined) return;
     for (const key of lit) {
       const thing = scene.things.find((one) => one.key === key);
       if (thing) outline(to, { points: thing.outline, view: at, density, kind: 'problem' });
@@ -124,7 +155,7 @@ export const DrawingView = ({ scene, label, chosen, onChoose, onPatch, lit = noK
     const mark = things.find(({ key }) => key === current);
     const isLeftOut = mark !== undefined && chosenToo?.has(mark.key) === false;
     if (mark) outline(to, { points: mark.outline, view: at, density, kind: isLeftOut ? 'here' : 'chosen' });
-  }, [ready, pictures, screen, lit, scene, things, current, within, among]);
+  }, [ready, pictures, screen, lit, scene, things, current, within, among, over, hand]);
 
   const repaint = useCallback(() => {
     cancelAnimationFrame(asked.current);
@@ -203,8 +234,11 @@ export const DrawingView = ({ scene, label, chosen, onChoose, onPatch, lit = noK
   };
   const onPointerMove = (event: PointerEvent) => {
     const before = fingers.current.get(event.pointerId);
-    if (before === undefined) return;
     const now = placeOf(event);
+    if (before === undefined) {
+      hand?.onOver(onDrawing(view.current.at, now), view.current.at.scale);
+      return;
+    }
     const [dx, dy] = [now[0] - before[0], now[1] - before[1]];
     if (tapped.current && Math.hypot(dx, dy) < tapPx) return;
     tapped.current = false;
@@ -226,8 +260,12 @@ export const DrawingView = ({ scene, label, chosen, onChoose, onPatch, lit = noK
     if (!tapped.current) return;
     tapped.current = false;
     const point = onDrawing(view.current.at, placeOf(event));
+    frame.current?.querySelector<HTMLElement>('.drawing-list')?.focus({ preventScroll: true });
+    if (hand !== undefined) {
+      hand.onTap(point, view.current.at.scale);
+      return;
+    }
     const found = thingAt(scene.things, point);
-    frame.current?.querySelector<HTMLElement>('[role=listbox]')?.focus({ preventScroll: true });
     setInside(null);
     const isOneMore = event.shiftKey || event.ctrlKey || event.metaKey || several?.taps === 'add';
     if (several !== undefined && found !== null && isOneMore) {
@@ -256,8 +294,14 @@ export const DrawingView = ({ scene, label, chosen, onChoose, onPatch, lit = noK
     onPatch?.(thing.key, patchOfKey(first.key));
   };
   const onKeyDown = (event: KeyboardEvent) => {
+    const isPlain = !(event.altKey || event.ctrlKey || event.metaKey);
+    if (isPlain && hand?.onKey(event.key)) {
+      event.preventDefault();
+      event.stopPropagation();
+      return;
+    }
     const act = actionFor(event, several === undefined || within !== null ? 'one' : 'several');
-    if (act === null) return;
+    if (act === null || (hand !== undefined && !['pan', 'zoom', 'fit'].includes(act.kind))) return;
     const from = things.find(({ key }) => key === current);
     switch (act.kind) {
       case 'extend': {
@@ -312,27 +356,39 @@ export const DrawingView = ({ scene, label, chosen, onChoose, onPatch, lit = noK
           onPointerMove={onPointerMove}
           onPointerUp={onPointerUp}
           onPointerCancel={onPointerUp}
+          onPointerLeave={() => hand?.onOver(null, view.current.at.scale)}
         />
-        <div
-          className="drawing-list"
-          role="listbox"
-          aria-multiselectable={several === undefined || within !== null ? undefined : true}
-          tabIndex={0}
-          aria-label={entered === undefined ? label : `Pieces of ${entered.name}`}
-          aria-activedescendant={things.some(({ key }) => key === current) ? optionId(current ?? '') : undefined}
-          onKeyDown={onKeyDown}
-        >
-          {things.map(({ key, name }, index) => (
-            <Option
-              key={key}
-              id={optionId(key)}
-              name={name}
-              at={index + 1}
-              of={things.length}
-              isChosen={within === null && among !== undefined ? among.has(key) : key === current}
-            />
-          ))}
-        </div>
+        {hand !== undefined ? (
+          <div
+            className="drawing-list"
+            role="application"
+            // biome-ignore lint/a11y/noNoninteractiveTabindex: the keys move the hand
+            tabIndex={0}
+            aria-label={hand.label}
+            onKeyDown={onKeyDown}
+          />
+        ) : (
+          <div
+            className="drawing-list"
+            role="listbox"
+            aria-multiselectable={several === undefined || within !== null ? undefined : true}
+            tabIndex={0}
+            aria-label={entered === undefined ? label : `Pieces of ${entered.name}`}
+            aria-activedescendant={things.some(({ key }) => key === current) ? optionId(current ?? '') : undefined}
+            onKeyDown={onKeyDown}
+          >
+            {things.map(({ key, name }, index) => (
+              <Option
+                key={key}
+                id={optionId(key)}
+                name={name}
+                at={index + 1}
+                of={things.length}
+                isChosen={within === null && among !== undefined ? among.has(key) : key === current}
+              />
+            ))}
+          </div>
+        )}
       </div>
       <fieldset className="drawing-keys" aria-label="Look closer">
         <button type="button" onClick={() => zoom(1 / zoomStep)} aria-label="Smaller">

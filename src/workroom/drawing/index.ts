@@ -1,9 +1,11 @@
 // Drawing: a quilt or a block on the screen, and everything in it that can be chosen.
 
 export { ClothPhotos, type PicturedCloth } from './cloth-pictures.tsx';
-export { DrawingView, type SeveralOf } from './drawing-view.tsx';
+export { DrawingView, type HandOf, type Over, type SeveralOf } from './drawing-view.tsx';
+
 export type { Scene, Thing } from './scene.ts';
 export {
+  patchKey,
   patchOfKey,
   placeKey,
   placeOfKey,
@@ -15,3 +17,4 @@ export {
 } from './scenes.ts';
 export { sceneOfCollected } from './scenes-collected.ts';
 export { SmallPicture } from './small-picture.tsx';
+export type { View } from './view.ts';

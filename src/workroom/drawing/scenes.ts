@@ -67,7 +67,7 @@ export const placeOfKey = (key: string | null): number | null => {
   return found ? Number(found[1]) : null;
 };
 
-const patchKey = (patch: number): string => `patch ${patch}`;
+export const patchKey = (patch: number): string => `patch ${patch}`;
 /** @returns NaN where the key is of no patch */
 export const patchOfKey = (key: string): number => Number(/^patch (\d+)$/.exec(key)?.[1] ?? Number.NaN);
 

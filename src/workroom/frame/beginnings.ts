@@ -15,16 +15,16 @@ export const blankQuilt = (unit: 'in' | 'cm'): JsonObject => ({
     {
       id: 'block',
       title: 'First block',
-      size: unit === 'in' ? '9' : '24',
+      size: unit === 'in' ? '8' : '24',
       patches: {
-        grid: [1, 1],
+        grid: [8, 8],
         list: [
           {
             points: [
               [0, 0],
-              [1, 0],
-              [1, 1],
-              [0, 1],
+              [8, 0],
+              [8, 8],
+              [0, 8],
             ],
             tone: 'light',
           },

@@ -75,6 +75,12 @@ export const QuiltFrame = ({ desk, stop, children }: QuiltFrameOf) => {
     [desk.id, document, editing, edit, plan.lastGood, problems, words],
   );
 
+  // at Draft what is wrong with a block is told beside it, and lit in its drawing
+  const loud = stop === 'draft' ? problems.filter(({ where }) => blockAt(where, document) === undefined) : problems;
+  const quiet = useMemo(
+    () => (stop === 'draft' ? [...new Set(problems.flatMap(({ where }) => blockAt(where, document) ?? []))] : []),
+    [stop, problems, document],
+  );
   const first = problems[0]?.what;
   useEffect(() => {
     if (first !== undefined) say(first);
@@ -196,11 +202,11 @@ export const QuiltFrame = ({ desk, stop, children }: QuiltFrameOf) => {
             {name}: {stopWords[stop]}
           </h1>
           {keeping.state === 'parted' && <Parted desk={desk} />}
-          {problems.length > 0 && (
+          {loud.length > 0 && (
             // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, and keys must be able to scroll it
             <section className="notice" aria-label="Problems" tabIndex={0}>
               <h2>This cannot be sewn as it stands</h2>
-              <Problems problems={problems} more={plan.reply?.ok === false ? plan.reply.more : 0} document={document} />
+              <Problems problems={loud} more={plan.reply?.ok === false ? plan.reply.more : 0} document={document} />
             </section>
           )}
           <ClothPhotos cloths={document.fabrics} unit={document.unit}>
@@ -215,6 +221,7 @@ export const QuiltFrame = ({ desk, stop, children }: QuiltFrameOf) => {
                 </button>
               </>
             ) : null}
+            {quiet.length > 0 && <StillToMend id={desk.id} blocks={quiet} />}
           </p>
         </main>
       </div>
@@ -224,5 +231,29 @@ export const QuiltFrame = ({ desk, stop, children }: QuiltFrameOf) => {
     </QuiltProvider>
   );
 };
+
+/** The block in which a problem lies, where it lies in one. */
+const blockAt = (where: string, document: QuiltDocument): QuiltDocument['blocks'][number] | undefined =>
+  document.blocks[Number(/^\/blocks\/(\d+)/.exec(where)?.[1] ?? Number.NaN)];
+
+const StillToMend = ({
+  id,
+  blocks,
+}: {
+  readonly id: string;
+  readonly blocks: readonly QuiltDocument['blocks'][number][];
+}) => (
+  <>
+    <span className="problem-mark" aria-hidden="true">
+      ◆
+    </span>
+    Still to mend before the quilt can be sewn:{' '}
+    {blocks.map((block) => (
+      <a key={block.id} href={quiltAddress(id, 'draft', block.id)}>
+        {block.title || block.id}
+      </a>
+    ))}
+  </>
+);
 
 const noProblems: readonly WorkroomProblem[] = [];

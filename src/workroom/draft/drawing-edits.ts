@@ -1,0 +1,198 @@
+// A block's drawing as the document has it: read for the hand to work at, and written back with what it changed. Places that nothing
+// touched stay as they were written.
+import { parseNumber } from '#craft/measure';
+import { type Drawn, type DrawnPatch, isNear, isOnOutline, isOnSide, slackOf } from '#craft/redrawing';
+import { toNumber } from '#ground/exact';
+import { at, innerPoint, isInside, type Point } from '#ground/plane';
+import type { DrawnAnswer } from '#workroom/compute';
+import type { Block } from './block-edits.ts';
+
+type Patches = NonNullable<Block['patches']>;
+type Written = NonNullable<Block['drawing']>;
+type Place = Written['grid'][number];
+type Corner = Patches['list'][number]['points'][number];
+
+/** A block of patches, read at once; null for other forms, and where a place cannot be read or an edge is an arc. */
+export const drawnIn = ({ patches }: Block): Drawn | null => {
+  if (patches === undefined) return null;
+  const grid = patches.grid.map(placeOf);
+  const list = patches.list.map(({ points, tone }) => ({ tone, points: points.map(pointOf) }));
+  const [across, down] = grid;
+  if (across === undefined || across === null || down === undefined || down === null) return null;
+  if (list.some(({ points }) => points.includes(null))) return null;
+  return { grid: [across, down], patches: list as unknown as readonly DrawnPatch[] };
+};
+
+const placeOf = (written: Place): number | null => {
+  const read = parseNumber(written);
+  return read.ok ? toNumber(read.value) : null;
+};
+
+const pointOf = (written: Corner): Point | null => {
+  if (!Array.isArray(written)) return null;
+  const [x, y] = [placeOf(written[0]), placeOf(written[1])];
+  return x === null || y === null ? null : at(x, y);
+};
+
+/** As the worker tells a block of any form. */
+export const drawnFrom = ({ grid, patches }: DrawnAnswer): Drawn => ({
+  grid,
+  patches: patches.map(({ points, tone }) => ({ tone, points: pointsOf(points) })),
+});
+
+export const pointsOf = (flat: readonly number[]): readonly Point[] =>
+  flat.flatMap((x, i) => (i % 2 === 0 ? [at(x, flat[i + 1] as number)] : []));
+
+/** Fractions are written with denominators up to this; finer places as decimals of nine digits, far within the corner tolerance. */
+const mostParts = 120;
+
+/** A place on the grid as a document has it: 2, 1.5, "4/3". */
+export const writtenPlace = (value: number): number | string => {
+  for (let parts = 1; parts <= mostParts; parts++) {
+    const count = Math.round(value * parts);
+    if (Math.abs(value * parts - count) > 1e-9 * parts) continue;
+    const isShort = Number.isInteger((count * 1000) / parts);
+    return isShort ? count / parts : `${count}/${parts}`;
+  }
+  return Number(value.toFixed(9));
+};
+
+const writtenPoint = ({ x, y }: Point): [number | string, number | string] => [writtenPlace(x), writtenPlace(y)];
+
+export interface Redrawn {
+  readonly before: Drawn;
+  readonly patches: readonly DrawnPatch[];
+  readonly grid?: Drawn['grid'];
+  /** Of a block in another form: the cloths of its tones. */
+  readonly colourings: DrawnAnswer['colourings'];
+}
+
+/** The block is a drawing of patches from here on, whatever form it had. */
+export const putPatches = (block: Block, { before, patches, grid = before.grid, colourings }: Redrawn): void => {
+  const was = block.patches?.list ?? [];
+  const places = new Map(before.patches.map((patch, index) => [patch, was[index]] as const));
+  const list = patches.map(
+    (patch) => places.get(patch) ?? { points: patch.points.map(writtenPoint), tone: patch.tone },
+  );
+  if (block.patches !== undefined && grid === before.grid) {
+    block.patches.list = list;
+    return;
+  }
+  if (block.patches === undefined) nameTones(block, colourings);
+  block.patches = { grid: [writtenPlace(grid[0]), writtenPlace(grid[1])], list };
+  delete block.recipe;
+  delete block.drawing;
+  delete block.from;
+};
+
+/** Tones that got their cloth from a centre or by a letter get it from the block's own colourings. */
+const nameTones = (block: Block, colourings: DrawnAnswer['colourings']): void => {
+  for (const [name, tones] of Object.entries(colourings)) {
+    for (const [tone, fabric] of Object.entries(tones)) {
+      if (fabric === tone || block.colourings?.[name]?.[tone] !== undefined) continue;
+      block.colourings ??= {};
+      block.colourings[name] ??= {};
+      (block.colourings[name] as Record<string, string | string[]>)[tone] =
+        typeof fabric === 'string' ? fabric : [...fabric];
+    }
+  }
+};
+
+/** The size that a block is given when it has none of its own: that of the log cabin that it was. */
+export const giveSize = (block: Block, [width, height]: readonly [number, number]): void => {
+  if (block.size !== undefined) return;
+  const [across, down] = [String(tidied(width)), String(tidied(height))];
+  block.size = across === down ? across : [across, down];
+};
+
+const tidied = (length: number): number => Number(length.toFixed(9));
+
+/** All places on as many more or fewer squares: the drawing stays as it is, its lines lie closer. */
+export const regridded = ({ grid, patches }: Drawn, to: Drawn['grid']): readonly DrawnPatch[] =>
+  patches.map((patch) => ({
+    ...patch,
+    points: patch.points.map(({ x, y }) => at((x * to[0]) / grid[0], (y * to[1]) / grid[1])),
+  }));
+
+/** The same for a block drawn by its seams. */
+export const regridSeams = (drawing: Written, to: Drawn['grid']): void => {
+  const from = drawing.grid.map(placeOf) as [number, number];
+  const moved = ([x, y]: readonly [Place, Place]): [number | string, number | string] =>
+    writtenPoint(at(((placeOf(x) ?? 0) * to[0]) / from[0], ((placeOf(y) ?? 0) * to[1]) / from[1]));
+  drawing.seams = drawing.seams.map((seam) => seam.map((point) => (Array.isArray(point) ? moved(point) : point)));
+  for (const tone of drawing.tonesAt) tone.at = moved(tone.at);
+  drawing.grid = [writtenPlace(to[0]), writtenPlace(to[1])];
+};
+
+export interface Reseamed {
+  readonly grid: Drawn['grid'];
+  /** The patches that the seams then make. */
+  readonly patches: readonly DrawnPatch[];
+  /** A seam that is ruled. */
+  readonly ruled?: readonly Point[];
+  /** Stretches of seams that are taken out. */
+  readonly out?: readonly (readonly [Point, Point])[];
+}
+
+/** A block drawn by its seams stays one. */
+export const putSeams = (drawing: Written, { grid, patches, ruled, out = [] }: Reseamed): void => {
+  const slack = slackOf(grid);
+  if (out.length > 0) drawing.seams = drawing.seams.flatMap((seam) => withoutStretches(seam, out, slack));
+  if (ruled !== undefined) drawing.seams.push(ruled.map(writtenPoint));
+  const was = drawing.tonesAt;
+  drawing.tonesAt = patches.map(({ points, tone }) => {
+    const own = was.find((one) => {
+      const place = pointOf(one.at);
+      return one.tone === tone && place !== null && isInside(place, points) && !isOnOutline(place, points, slack);
+    });
+    return own ?? { at: writtenPoint(innerPoint(points)), tone };
+  });
+};
+
+type Seam = Written['seams'][number];
+
+const withoutStretches = (seam: Seam, out: readonly (readonly [Point, Point])[], slack: number): readonly Seam[] => {
+  const runs: Seam[] = [];
+  let open: Seam = [];
+  const close = (): void => {
+    if (open.length > 1) runs.push(open);
+    open = [];
+  };
+  for (const [i, to] of seam.slice(1).entries()) {
+    const [a, b] = [pointOf(seam[i] as Corner), pointOf(to)];
+    if (a === null || b === null) return [seam];
+    for (const [from, end] of keptOf([a, b], out, slack)) {
+      const last = open.at(-1);
+      const joins = last !== undefined && isNear(pointOf(last) ?? at(-1, -1), from, slack);
+      if (!joins) {
+        close();
+        open = [isNear(from, a, slack) ? (seam[i] as Corner) : writtenPoint(from)];
+      }
+      open.push(isNear(end, b, slack) ? to : writtenPoint(end));
+    }
+  }
+  close();
+  return runs;
+};
+
+/** What stays of a line when stretches of it are taken out. */
+const keptOf = (
+  line: readonly [Point, Point],
+  out: readonly (readonly [Point, Point])[],
+  slack: number,
+): readonly (readonly [Point, Point])[] => {
+  const [a, b] = line;
+  const far = (p: Point): number => Math.hypot(p.x - a.x, p.y - a.y);
+  const gone = out.filter((stretch) => stretch.every((p) => isOnSide(p, line, slack)));
+  const stops = [a, ...gone.flat(), b].toSorted((p, q) => far(p) - far(q));
+  const pieces = stops.slice(1).map((to, i) => [stops[i] as Point, to] as const);
+  return pieces.filter(
+    ([p, q]) =>
+      !isNear(p, q, slack) && !gone.some((stretch) => isOnSide(at((p.x + q.x) / 2, (p.y + q.y) / 2), stretch, slack)),
+  );
+};
+
+/** A seam of the drawing by its number is taken out whole, as where it ends inside a patch. */
+export const dropSeam = (drawing: Written, number: number): void => {
+  drawing.seams.splice(number, 1);
+};

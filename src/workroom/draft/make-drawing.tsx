@@ -1,0 +1,44 @@
+// A log cabin or a block of the collection becomes a drawing of patches: one gesture, which undo takes back.
+import { useCallback, useMemo } from 'react';
+import { type Command, useCommands } from '#workroom/commands';
+import type { JsonObject } from '#workroom/editing';
+import { useQuilt, useRoom } from '#workroom/room';
+import type { Block } from './block-edits.ts';
+import { drawnFrom, giveSize, putPatches } from './drawing-edits.ts';
+
+export const MakeDrawing = ({ block, asked }: { readonly block: Block; readonly asked: JsonObject }) => {
+  const { edit } = useQuilt();
+  const { planner, say } = useRoom();
+  const make = useCallback(async () => {
+    const reply = await planner.drawn(asked, block.id);
+    if (!reply.ok) {
+      say(reply.problems[0]?.what ?? 'It cannot be drawn as it stands.');
+      return;
+    }
+    const { size, colourings } = reply.value;
+    const drawn = drawnFrom(reply.value);
+    edit('Make a drawing of it', (draft) => {
+      const own = draft.blocks.find(({ id }) => id === block.id);
+      if (own === undefined || own.patches !== undefined) return;
+      giveSize(own, size);
+      putPatches(own, { before: drawn, patches: drawn.patches, colourings });
+    });
+    say('It is a drawing of patches now.');
+  }, [planner, asked, block.id, edit, say]);
+  useCommands(
+    useMemo(
+      (): readonly Command[] => [
+        { id: 'make drawing', part: 'Draft', words: 'Make a drawing of this block', run: () => void make() },
+      ],
+      [make],
+    ),
+  );
+  return (
+    <>
+      <button type="button" onClick={() => void make()}>
+        Make a drawing of it
+      </button>
+      <p className="quiet">Then seams can be ruled on it and patches moved. Undo takes it back.</p>
+    </>
+  );
+};
