@@ -6,6 +6,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { after, before, describe, it } from 'node:test';
 import type { Page } from 'playwright-core';
+import { PNG } from 'pngjs';
 import { drawn, type Opened, openDemo, openWorkroom } from './page.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -54,6 +55,8 @@ interface View {
   readonly name: string;
   readonly open: (page: Page, at: string) => Promise<void>;
 }
+
+const plainPicture = PNG.sync.write(new PNG({ width: 40, height: 30, fill: true }));
 
 const views: readonly View[] = [
   {
@@ -133,6 +136,78 @@ const views: readonly View[] = [
       await openDemo(page, at);
       await page.getByRole('link', { name: /^Colour/ }).click();
       await page.getByRole('button', { name: /^Oat/ }).first().waitFor();
+    },
+  },
+  {
+    name: 'colour, light and dark read alike for some eyes',
+    open: async (page, at) => {
+      await openDemo(page, at);
+      await page.getByRole('link', { name: /^Colour/ }).click();
+      for (const cloth of ['Bark', 'Plum', 'Slate']) {
+        await page
+          .getByRole('button', { name: new RegExp(`^${cloth}`) })
+          .first()
+          .click();
+        await page.getByRole('textbox', { name: 'Colour, written' }).fill('#5f3d8f');
+        await page.keyboard.press('Enter');
+      }
+      for (const cloth of ['Oat', 'Straw', 'Honey']) {
+        await page
+          .getByRole('button', { name: new RegExp(`^${cloth}`) })
+          .first()
+          .click();
+        await page.getByRole('textbox', { name: 'Colour, written' }).fill('#c8402a');
+        await page.keyboard.press('Enter');
+      }
+      await page.getByRole('heading', { name: 'Light and dark read alike' }).waitFor();
+      await page.getByRole('button', { name: 'protan eyes' }).waitFor();
+    },
+  },
+  {
+    name: 'colour, colourways side by side, seen by deutan eyes',
+    open: async (page, at) => {
+      await openDemo(page, at);
+      await page.getByRole('link', { name: /^Colour/ }).click();
+      await page.getByRole('button', { name: 'Side by side' }).click();
+      await page.getByRole('button', { name: 'Make another colourway' }).click();
+      await page.getByRole('textbox', { name: 'Name of the colourway' }).waitFor();
+      await page.getByRole('button', { name: 'As deutan eyes see it' }).click();
+    },
+  },
+  {
+    name: 'colour, a photograph of cloth, refused',
+    open: async (page, at) => {
+      await openDemo(page, at);
+      await page.getByRole('link', { name: /^Colour/ }).click();
+      const [chooser] = await Promise.all([
+        page.waitForEvent('filechooser'),
+        page.getByRole('button', { name: 'From a photograph …' }).click(),
+      ]);
+      await chooser.setFiles({ name: 'words.png', mimeType: 'image/png', buffer: Buffer.from('no picture') });
+      await page.getByRole('alert').waitFor();
+    },
+  },
+  {
+    name: 'colour, a scrappy quilt whose cloth has a photograph',
+    open: async (page, at) => {
+      await openDemo(page, at, 'Twelve Fields');
+      await page.getByRole('link', { name: /^Colour/ }).click();
+      await page
+        .getByRole('group', { name: /^Cloths for/ })
+        .getByRole('button', { pressed: false })
+        .first()
+        .click();
+      await page.getByRole('button', { name: /^Give .* these cloths$/ }).click();
+      await page.getByRole('button', { name: 'Draw again' }).click();
+      const [chooser] = await Promise.all([
+        page.waitForEvent('filechooser'),
+        page.getByRole('button', { name: 'From a photograph …' }).click(),
+      ]);
+      await chooser.setFiles({ name: 'plain.png', mimeType: 'image/png', buffer: plainPicture });
+      await page.getByRole('textbox', { name: /Width of cloth/ }).fill('6');
+      await page.keyboard.press('Tab');
+      await page.getByRole('button', { name: 'Take this cloth' }).click();
+      await page.getByRole('button', { name: 'Take it away' }).waitFor();
     },
   },
   {

@@ -45,6 +45,10 @@ test('every tone that is drawn in an example is offered, with the blocks that ha
 
 test('light stands before dark, and dark before what has a name of its own', () => {
   assert.deepEqual(
+    tonesOfQuilt(example('Harvest Home')).map(({ tone }) => tone),
+    ['light 1', 'light 2', 'light 3', 'dark 1', 'dark 2', 'dark 3', 'hearth'],
+  );
+  assert.deepEqual(
     tonesOfQuilt(example('Lantern Lane'))
       .map(({ tone }) => tone)
       .slice(0, 3),

@@ -52,7 +52,11 @@ export const tonesOfQuilt = (document: Pick<QuiltDocument, 'blocks'>): readonly 
 /** The trade's four, from light to what stands out. */
 const usualTones = ['light', 'medium', 'dark', 'accent'];
 
-const rankOf = (tone: string): number => (usualTones.includes(tone) ? usualTones.indexOf(tone) : usualTones.length);
+/** "light 2" is a light. */
+const rankOf = (tone: string): number => {
+  const rank = usualTones.findIndex((usual) => tone.toLowerCase().startsWith(usual));
+  return rank < 0 ? usualTones.length : rank;
+};
 
 /** In any colouring of the block; a tone without an entry names a cloth itself. */
 const clothsIn = (block: Block, tone: string): readonly string[] => {
