@@ -1,10 +1,22 @@
 // Arrangements of one's own block, as small live pictures: the rule that turns each block does the rest.
-import { useEffect, useMemo, useState } from 'react';
+import { useCallback, useEffect, useMemo, useState } from 'react';
+import { type Quarters, quartersFor } from '#craft/setting';
 import { type Command, useCommands } from '#workroom/commands';
 import { type Scene, SmallPicture, sceneOfQuilt } from '#workroom/drawing';
 import type { JsonObject } from '#workroom/editing';
 import { quiltAddress, useQuilt, useRoom } from '#workroom/room';
-import { type ArrangementKind, arrange, isBlock, rowsOf, type Top } from './top-edits.ts';
+import { arrangePlaces, isWrittenOut, ownQuarters, placesToArrange } from './arranged-edits.ts';
+import { usualPlain } from './cloths.ts';
+import {
+  type ArrangementKind,
+  arrange,
+  betweenSize,
+  filledWith,
+  isBlock,
+  rowsOf,
+  setOf,
+  type Top,
+} from './top-edits.ts';
 import { useBlockName } from './use-block-name.ts';
 
 const kinds: readonly (readonly [ArrangementKind, string])[] = [
@@ -21,19 +33,36 @@ const shown = 4;
 /** Blocks a side where the top has fewer than two. */
 const begun = 6;
 
-export const Arrangements = () => {
+export const Arrangements = ({ chosen }: { readonly chosen: readonly string[] }) => {
   const { id, document, answer, edit } = useQuilt();
+  const { say } = useRoom();
   const nameOf = useBlockName();
   const { top } = document;
   const [wanted, setWanted] = useState<string | null>(null);
   const isThere = document.blocks.some((own) => own.id === wanted);
   const block = isThere ? wanted : blockToArrange(document.top, document.blocks);
-  const scenes = useArrangementScenes(block);
-  const rows = rowsOf(top, answer?.picture ?? null);
+  const arranged = useArrangementScenes(block, setOf(top) === 'on-point' ? 'on-point' : 'straight');
+  const scenes = arranged === null ? null : arranged?.scenes;
+  const picture = answer?.picture ?? null;
+  const rows = rowsOf(top, picture);
   const [down, across] = [rows?.length ?? 0, rows?.[0]?.length ?? 0];
   const size = useMemo(
     () => (down > 1 && across > 1 ? { rows: down, columns: across } : { rows: begun, columns: begun }),
     [down, across],
+  );
+  const own = arranged?.own ?? 0;
+  const isForChosen = chosen.length > 1 && isWrittenOut(top, chosen);
+  const take = useCallback(
+    (kind: ArrangementKind, named: string) => {
+      if (block === null) return;
+      const paths = isForChosen ? chosen : placesToArrange(top, picture);
+      edit(`Arrange: ${named}`, (draft) => {
+        if (isWrittenOut(top, chosen)) arrangePlaces(draft.top, { paths, kind, block, own, picture });
+        else arrange(draft.top, { kind, block, ...size });
+      });
+      say(isForChosen ? `${named}, in ${paths.length} places` : named);
+    },
+    [block, isForChosen, chosen, top, picture, edit, own, size, say],
   );
   useCommands(
     useMemo(
@@ -46,10 +75,10 @@ export const Arrangements = () => {
                 part: 'Set',
                 words: `Arrange: ${named}`,
                 isOff: !scenes?.has(kind),
-                run: () => edit(`Arrange: ${named}`, (draft) => arrange(draft.top, { kind, block, ...size })),
+                run: () => take(kind, named),
               }),
             ),
-      [block, scenes, edit, size],
+      [block, scenes, take],
     ),
   );
   if (block === null || scenes === undefined) return null;
@@ -73,6 +102,7 @@ export const Arrangements = () => {
           <a href={quiltAddress(id, 'draft')}>Add a log cabin in Draft</a>
         </p>
       )}
+      {isForChosen && <p className="quiet">In the {chosen.length} chosen places:</p>}
       <ul>
         {kinds.map(([kind, words]) => {
           const scene = scenes?.get(kind);
@@ -81,7 +111,7 @@ export const Arrangements = () => {
               <button
                 type="button"
                 aria-pressed={top.arrangement?.kind === kind && top.arrangement.block === block}
-                onClick={() => edit(`Arrange: ${words}`, (draft) => arrange(draft.top, { kind, block, ...size }))}
+                onClick={() => take(kind, words)}
               >
                 <SmallPicture scene={scene} sidePx={picturePx} alt="" />
                 {words}
@@ -122,35 +152,87 @@ const blockToArrange = (top: Top, blocks: readonly { readonly id: string }[]): s
   return most?.[0] ?? blocks[0]?.id ?? null;
 };
 
+interface Arranged {
+  readonly scenes: ReadonlyMap<ArrangementKind, Scene>;
+  readonly own: Quarters;
+}
+
 /** Null where the block has no light and dark half, or is not square; undefined until that is known. */
-const useArrangementScenes = (block: string | null): ReadonlyMap<ArrangementKind, Scene> | null | undefined => {
+const useArrangementScenes = (block: string | null, set: 'straight' | 'on-point'): Arranged | null | undefined => {
   const { document, words } = useQuilt();
   const { planner } = useRoom();
-  const [scenes, setScenes] = useState<ReadonlyMap<ArrangementKind, Scene> | null>();
+  const [found, setFound] = useState<Arranged | null>();
+  const cloth = usualPlain(document);
   // all that the small pictures depend on, and nothing else
   const asked = useMemo(
-    () => (block === null ? '' : JSON.stringify([block, document.blocks, document.fabrics, document.unit])),
-    [block, document.blocks, document.fabrics, document.unit],
+    () => (block === null ? '' : JSON.stringify([block, document.blocks, document.fabrics, document.unit, set, cloth])),
+    [block, document.blocks, document.fabrics, document.unit, set, cloth],
   );
   useEffect(() => {
     if (asked === '') return;
-    const [own, blocks, fabrics, unit] = JSON.parse(asked) as [string, JsonObject[], JsonObject[], string];
+    const [own, blocks, fabrics, unit, way, plain] = JSON.parse(asked) as [
+      string,
+      JsonObject[],
+      JsonObject[],
+      string,
+      typeof set,
+      string,
+    ];
     let isLeft = false;
+    const pictureOf = (top: Top) =>
+      planner.picture({
+        format: 'seamstead-quilt',
+        version: 1,
+        unit,
+        fabrics,
+        blocks,
+        top: top as unknown as JsonObject,
+      });
     const draw = async () => {
-      const found = new Map<ArrangementKind, Scene>();
+      const scenes = new Map<ArrangementKind, Scene>();
+      let lies: Quarters = 0;
       for (const [kind] of kinds) {
-        const top = { arrangement: { kind, block: own, rows: shown, columns: shown } };
-        const reply = await planner.picture({ format: 'seamstead-quilt', version: 1, unit, fabrics, blocks, top });
+        const ruled: Top = { arrangement: { kind, block: own, rows: shown, columns: shown } };
+        const isMeasured = scenes.size > 0 && way === 'on-point';
+        const reply = await pictureOf(isMeasured ? onPoint({ kind, block: own, lies, plain }) : ruled);
         if (isLeft) return;
-        if (reply.ok) found.set(kind, sceneOfQuilt(reply.value.picture, words.size));
-        else break;
+        if (!reply.ok) break;
+        const { picture } = reply.value;
+        if (scenes.size === 0) {
+          const [[quarters = 0] = []] = quartersFor({ kind, rows: shown, columns: shown });
+          lies = ownQuarters({ turn: picture.placed[0]?.turn ?? 0, quarters });
+        }
+        const drawn =
+          way === 'straight' || isMeasured ? reply : await pictureOf(onPoint({ kind, block: own, lies, plain }));
+        if (isLeft) return;
+        if (drawn.ok) scenes.set(kind, sceneOfQuilt(drawn.value.picture, words.size));
       }
-      setScenes(found.size > 0 ? found : null);
+      setFound(scenes.size > 0 ? { scenes, own: lies } : null);
     };
     draw().catch(() => undefined); // a block that cannot be arranged has no pictures
     return () => {
       isLeft = true;
     };
   }, [asked, planner, words]);
-  return scenes;
+  return found;
+};
+
+/** Main rows and columns of a small picture on point. */
+const shownOnPoint = 3;
+
+const onPoint = (of: {
+  readonly kind: ArrangementKind;
+  readonly block: string;
+  readonly lies: Quarters;
+  readonly plain: string;
+}): Top => {
+  const { kind, block, lies, plain } = of;
+  const top: Top = {
+    set: 'on-point',
+    settingFabric: plain,
+    rows: filledWith({ block }, [shownOnPoint, shownOnPoint]),
+    between: filledWith({ block }, betweenSize(shownOnPoint, shownOnPoint)),
+  };
+  arrangePlaces(top, { paths: placesToArrange(top, null), kind, block, own: lies, picture: null });
+  return top;
 };

@@ -50,7 +50,7 @@ export const SetView = () => {
             several={choice.several}
           />
         )}
-        <Arrangements />
+        <Arrangements chosen={choice.places} />
       </div>
       <aside className="side" aria-label="What is chosen">
         <ChosenPlaces choice={choice} done={done} scene={scene} />
