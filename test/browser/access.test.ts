@@ -93,6 +93,43 @@ const views: readonly View[] = [
     },
   },
   {
+    name: 'set, several places chosen',
+    open: async (page, at) => {
+      await openDemo(page, at);
+      await page.getByRole('button', { name: 'Every place' }).click();
+      await page.getByRole('heading', { name: '36 places' }).waitFor();
+      await page.getByText('In the 36 chosen places').waitFor();
+    },
+  },
+  {
+    name: 'set on point, with a pieced border and a size to reach',
+    open: async (page, at) => {
+      await openDemo(page, at, 'Lantern Lane');
+      await page.getByRole('combobox', { name: 'For' }).selectOption('twin');
+      await page.locator('.ways button').first().waitFor();
+      await page.getByText(/along the top/).waitFor();
+    },
+  },
+  {
+    name: 'set in sections, a part chosen',
+    open: async (page, at) => {
+      await openDemo(page, at, 'Twelve Fields');
+      await page
+        .getByRole('button', { name: /^Strip, / })
+        .first()
+        .click();
+      await page.getByRole('textbox', { name: 'Width of the strip' }).waitFor();
+    },
+  },
+  {
+    name: 'set, blocks of different sizes',
+    open: async (page, at) => {
+      await openDemo(page, at, 'Twelve Fields');
+      await page.getByRole('button', { name: 'Straight', exact: true }).click();
+      await page.getByRole('button', { name: /^Frame the/ }).waitFor();
+    },
+  },
+  {
     name: 'set with a problem',
     open: async (page, at) => {
       await openDemo(page, at);
