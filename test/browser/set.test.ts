@@ -124,7 +124,7 @@ describe('setting a quilt', () => {
   it('takes places by touch one after another, and fills a row, a column and all of a block', async () => {
     const { page, context, faults } = await opened.page({ width: 390, height: 844, touch: 'touch' });
     await openDemo(page, opened.numeric);
-    const several = page.getByRole('button', { name: 'Several by tapping' });
+    const several = page.getByRole('button', { name: 'Choose several' });
     await several.tap();
     await page.locator('.drawing-canvas').scrollIntoViewIfNeeded();
     for (const [row, place] of [

@@ -3,6 +3,7 @@ import {
   type KeyboardEvent,
   memo,
   type PointerEvent,
+  type ReactNode,
   useCallback,
   useEffect,
   useId,
@@ -34,6 +35,8 @@ export interface DrawingViewOf {
   readonly over?: Over;
   /** Where one points at places rather than things: taps and keys are for the hand, not for choosing. */
   readonly hand?: HandOf;
+  /** Keys of the view's own, at hand below the drawing. */
+  readonly foot?: ReactNode;
 }
 
 export interface Over {
@@ -95,6 +98,7 @@ export const DrawingView = ({
   several,
   over,
   hand,
+  foot,
 }: DrawingViewOf) => {
   const canvas = useRef<HTMLCanvasElement>(null);
   const frame = useRef<HTMLDivElement>(null);
@@ -390,17 +394,20 @@ export const DrawingView = ({
           </div>
         )}
       </div>
-      <fieldset className="drawing-keys" aria-label="Look closer">
-        <button type="button" onClick={() => zoom(1 / zoomStep)} aria-label="Smaller">
-          −
-        </button>
-        <button type="button" onClick={fitAgain}>
-          Whole
-        </button>
-        <button type="button" onClick={() => zoom(zoomStep)} aria-label="Larger">
-          +
-        </button>
-      </fieldset>
+      <div className="drawing-foot">
+        {foot}
+        <fieldset className="drawing-keys" aria-label="Look closer">
+          <button type="button" onClick={() => zoom(1 / zoomStep)} aria-label="Smaller">
+            −
+          </button>
+          <button type="button" onClick={fitAgain}>
+            Whole
+          </button>
+          <button type="button" onClick={() => zoom(zoomStep)} aria-label="Larger">
+            +
+          </button>
+        </fieldset>
+      </div>
     </div>
   );
 };

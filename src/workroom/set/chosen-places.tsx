@@ -60,13 +60,6 @@ export const ChosenPlaces = (of: ChosenPlacesOf) => {
         <button type="button" onClick={done.chooseAll}>
           Every place
         </button>
-        <button
-          type="button"
-          aria-pressed={choice.taps === 'add'}
-          onClick={() => choice.tapTo(choice.taps === 'add' ? 'choose' : 'add')}
-        >
-          Several by tapping
-        </button>
       </fieldset>
     </section>
   );
@@ -142,7 +135,7 @@ const PlaceFields = ({ choice, done }: Pick<ChosenPlacesOf, 'choice' | 'done'>) 
               change('Turn the block', turned(turn), turn === 0 ? 'Turned back upright' : `Turned ${turn}° clockwise`)
             }
           />
-          {isOne ? (
+          {isOne && (
             <label className="check">
               <input
                 type="checkbox"
@@ -151,15 +144,6 @@ const PlaceFields = ({ choice, done }: Pick<ChosenPlacesOf, 'choice' | 'done'>) 
               />
               Mirrored
             </label>
-          ) : (
-            <div className="row">
-              <button type="button" onClick={done.turn}>
-                Each a quarter on
-              </button>
-              <button type="button" onClick={done.mirror}>
-                Mirror each
-              </button>
-            </div>
           )}
         </>
       )}
@@ -178,7 +162,17 @@ const PlaceFields = ({ choice, done }: Pick<ChosenPlacesOf, 'choice' | 'done'>) 
           </select>
         </label>
       )}
-      <div className="row">
+      <div className="choose-keys">
+        {!isOne && blocks.length > 0 && (
+          <>
+            <button type="button" onClick={done.turn}>
+              Each a quarter on
+            </button>
+            <button type="button" onClick={done.mirror}>
+              Mirror each
+            </button>
+          </>
+        )}
         {choice.places.length === 2 && (
           <button type="button" onClick={done.swap}>
             Swap the two

@@ -48,6 +48,16 @@ export const SetView = () => {
             onChoose={choice.chooseKey}
             lit={lit}
             several={choice.several}
+            foot={
+              <button
+                type="button"
+                className="quiet-key"
+                aria-pressed={choice.taps === 'add'}
+                onClick={() => choice.tapTo(choice.taps === 'add' ? 'choose' : 'add')}
+              >
+                Choose several
+              </button>
+            }
           />
         )}
         <Arrangements chosen={choice.places} />

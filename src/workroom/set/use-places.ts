@@ -118,7 +118,7 @@ export const usePlaces = (choice: Choice, all: readonly string[]): PlacesDone =>
         {
           id: 'taps',
           part: 'Set',
-          words: taps === 'choose' ? 'Choose several by tapping' : 'Choose one at a time',
+          words: taps === 'choose' ? 'Choose several' : 'Choose one at a time',
           keys: ['S'],
           run: () => tapTo(taps === 'choose' ? 'add' : 'choose'),
         },
