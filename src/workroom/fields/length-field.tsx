@@ -1,8 +1,9 @@
-// A length, written as makers write it: "2 1/2", "2½", "6 cm". What cannot be read is said beside the field, and changes nothing.
+// A length, written as makers write it: "2 1/2", "2½", "6 cm", in the unit that she likes. What cannot be read is said beside the
+// field, and changes nothing.
 import { useEffect, useId, useState } from 'react';
 import { parseLength, type Sign, type Unit } from '#craft/measure';
-import { toNumber } from '#ground/exact';
-import { figureOnPaper } from '#paper/lengths';
+import { useQuilt } from '#workroom/room';
+import { lengthShown, lengthTaken } from './length-text.ts';
 
 export interface LengthFieldOf {
   readonly label: string;
@@ -19,17 +20,9 @@ const wants: Readonly<Record<Sign, string>> = {
   any: 'a length',
 };
 
-/** With true fractions where they can be typed again as they stand; what names its own unit is left as it was written. */
-const shown = (value: string | number, unit: Unit): string => {
-  const text = String(value);
-  const read = parseLength(text, { unit, sign: 'any' });
-  if (!read.ok || /[a-z"'″′]/i.test(text)) return text;
-  const figure = figureOnPaper(toNumber(read.value), unit);
-  return figure.includes('⁄') ? text : figure;
-};
-
 export const LengthField = ({ label, value, unit, sign = 'positive', onChange }: LengthFieldOf) => {
-  const own = shown(value, unit);
+  const liked = useQuilt().words.unit;
+  const own = lengthShown(value, { unit, liked });
   const [written, setWritten] = useState(own);
   const [isRefused, setRefused] = useState(false);
   useEffect(() => {
@@ -42,15 +35,16 @@ export const LengthField = ({ label, value, unit, sign = 'positive', onChange }:
       setRefused(false);
       return;
     }
-    const read = parseLength(text, { unit, sign });
+    const taken = lengthTaken(text, { unit, liked });
+    const read = parseLength(taken, { unit, sign });
     setRefused(!read.ok);
-    if (read.ok) onChange(text);
+    if (read.ok) onChange(taken);
   };
   const id = useId();
   return (
     <label className="field">
       <span>
-        {label} <span className="quiet">{unit}</span>
+        {label} <span className="quiet">{liked}</span>
       </span>
       <input
         type="text"
@@ -67,7 +61,7 @@ export const LengthField = ({ label, value, unit, sign = 'positive', onChange }:
       />
       {isRefused && (
         <span className="field-problem" id={id} role="alert">
-          ◆ This is not {wants[sign]}. Write it like {unit === 'in' ? '2 1/2 or 2½' : '6.5'}.
+          ◆ This is not {wants[sign]}. Write it like {liked === 'in' ? '2 1/2 or 2½' : '6.5'}.
         </span>
       )}
     </label>
