@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import type { JsonObject } from '#workroom/editing';
 import { askBlock, askQuilt, askText } from './asking.ts';
+import { askCollection } from './collected.ts';
 
 const harvest = readFileSync('examples/harvest-home-throw.quilt.json', 'utf8');
 const document = JSON.parse(harvest) as JsonObject;
@@ -57,4 +58,17 @@ test('a text that is no document is refused with its problems', () => {
   assert.equal(askText(harvest).ok, true);
   assert.equal(askText('{"format": "other"}').ok, false);
   assert.equal(askText('not at all').ok, false);
+});
+
+test('a block of the collection is sorted by what it is drawn on and by the shapes in it', () => {
+  const of = (id: string) => {
+    const block = askCollection().find((one) => one.id === id) ?? assert.fail(id);
+    return [block.family, block.shapes, block.patches.length];
+  };
+  // as the trade draws them: three squares a side with four hourglasses; a square, four geese and four corners; logs
+  assert.deepEqual(of('ohio-star'), ['nine-patch', ['square', 'quarter-square'], 21]);
+  assert.deepEqual(of('sawtooth-star'), ['four-patch', ['square', 'half-square', 'quarter-square'], 17]);
+  assert.deepEqual(of('log-cabin'), ['logs', ['square', 'rectangle'], 13]);
+  assert.deepEqual(of('lemoyne-star').slice(0, 1), ['eight-pointed']);
+  assert.deepEqual(of('bears-paw').slice(0, 1), ['seven-patch']);
 });

@@ -3,6 +3,6 @@
 export type { ValuesNear } from '#craft';
 export type * from './answer.ts';
 export { askBlock, askQuilt, askText } from './asking.ts';
-export { askCollection, type CollectedBlock } from './collected.ts';
+export { askCollection, type BlockFamily, type CollectedBlock, type PatchShape } from './collected.ts';
 export { askDrawn } from './drawn.ts';
 export { askMeasures, type Measured, type MeasuredBlock } from './measured.ts';

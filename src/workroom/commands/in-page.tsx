@@ -19,6 +19,9 @@ export const useAllCommands = (): readonly Command[] => {
   return useSyncExternalStore(book.subscribe, book.all);
 };
 
+/** Held with the command key, these are a field's own. */
+const fieldKeys: ReadonlySet<string> = new Set(['z', 'y', 'a', 'c', 'v', 'x']);
+
 /** Keys run commands; single keys only where shortcuts are on, and never while one types. */
 export const useShortcuts = (shortcuts: 'on' | 'off'): void => {
   const book = useBook();
@@ -30,8 +33,9 @@ export const useShortcuts = (shortcuts: 'on' | 'off'): void => {
       if (document.querySelector('[role=dialog]') !== null) return;
       const command = book.forKeys(keysOf(event));
       if (command === null) return;
-      // a field has its own undo while one types in it
-      if (isHeld && isTyping(event.target) && ['undo', 'redo'].includes(command.id)) return;
+      // a field has its own undo, copy and paste while one types in it, and words that are chosen are copied as words
+      if (isHeld && isTyping(event.target) && fieldKeys.has(event.key.toLowerCase())) return;
+      if (isHeld && event.key.toLowerCase() === 'c' && document.getSelection()?.isCollapsed === false) return;
       event.preventDefault();
       command.run();
     };

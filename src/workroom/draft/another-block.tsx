@@ -20,6 +20,28 @@ const shapes: readonly { readonly value: Shape; readonly words: string }[] = [
   { value: 'other', words: 'Other slants' },
 ];
 
+const families: readonly (readonly [CollectedBlock['family'], string])[] = [
+  ['four-patch', 'a four-patch: 2, 4 or 8 squares a side'],
+  ['nine-patch', 'a nine-patch: 3, 6 or 9 a side'],
+  ['five-patch', 'five squares a side'],
+  ['seven-patch', 'seven squares a side'],
+  ['logs', 'logs round a centre'],
+  ['eight-pointed', 'an eight-pointed star'],
+];
+const patchShapes: readonly (readonly [CollectedBlock['shapes'][number], string])[] = [
+  ['square', 'squares'],
+  ['rectangle', 'rectangles'],
+  ['half-square', 'half-square triangles'],
+  ['quarter-square', 'quarter-square triangles'],
+  ['other', 'other shapes'],
+];
+/** Up to so many patches, from one more than the line before. */
+const counts: readonly (readonly [string, number, number])[] = [
+  ['up to 9', 1, 9],
+  ['10 to 20', 10, 20],
+  ['more than 20', 21, Number.POSITIVE_INFINITY],
+];
+
 const picturePx = 88;
 
 export const AnotherBlock = ({ onClose, onTake, onCabin }: AnotherBlockOf) => {
@@ -28,10 +50,22 @@ export const AnotherBlock = ({ onClose, onTake, onCabin }: AnotherBlockOf) => {
   const [all, setAll] = useState<readonly CollectedBlock[] | null>(null);
   const [name, setName] = useState('');
   const [shape, setShape] = useState<Shape>('any');
+  const [family, setFamily] = useState('');
+  const [within, setWithin] = useState('');
+  const [count, setCount] = useState('');
   useEffect(() => {
     planner.collection().then(setAll, () => setAll([]));
   }, [planner]);
-  const shown = (all ?? []).filter((block) => isNamed(block, name) && (shape === 'any' || block.shape === shape));
+  const [, least = 1, most = Number.POSITIVE_INFINITY] = counts.find(([words]) => words === count) ?? [];
+  const shown = (all ?? []).filter(
+    (block) =>
+      isNamed(block, name) &&
+      (shape === 'any' || block.shape === shape) &&
+      (family === '' || block.family === family) &&
+      (within === '' || block.shapes.some((one) => one === within)) &&
+      block.patches.length >= least &&
+      block.patches.length <= most,
+  );
   const size = usualSize(answer?.picture.entries.map((entry) => entry.size[0]) ?? [], document.unit);
   return (
     <Sheet title="Another block" onClose={onClose}>
@@ -40,11 +74,21 @@ export const AnotherBlock = ({ onClose, onTake, onCabin }: AnotherBlockOf) => {
         <input type="search" value={name} onChange={(event) => setName(event.target.value)} />
       </label>
       <ChoiceKeys label="Pieced of" choices={shapes} value={shape} onChoose={setShape} />
+      <div className="by-shape">
+        <Narrowing label="Drawn on" choices={families} value={family} onChange={setFamily} />
+        <Narrowing label="With" choices={patchShapes} value={within} onChange={setWithin} />
+        <Narrowing
+          label="Patches"
+          choices={counts.map(([words]) => [words, words] as const)}
+          value={count}
+          onChange={setCount}
+        />
+      </div>
       <p className="quiet" role="status">
         {all === null
           ? 'Opening the collection …'
           : shown.length === 0
-            ? 'No block of the collection is called that. Try a part of its name, or another shape.'
+            ? 'No block of the collection is like that. Try a part of its name, or another shape.'
             : `${shown.length} of ${all.length} blocks`}
       </p>
       <ul className="collection">
@@ -69,6 +113,25 @@ export const AnotherBlock = ({ onClose, onTake, onCabin }: AnotherBlockOf) => {
     </Sheet>
   );
 };
+
+const Narrowing = (of: {
+  readonly label: string;
+  readonly choices: readonly (readonly [value: string, words: string])[];
+  readonly value: string;
+  readonly onChange: (value: string) => void;
+}) => (
+  <label className="field">
+    <span>{of.label}</span>
+    <select value={of.value} onChange={(event) => of.onChange(event.target.value)}>
+      <option value="">any</option>
+      {of.choices.map(([value, words]) => (
+        <option key={value} value={value}>
+          {words}
+        </option>
+      ))}
+    </select>
+  </label>
+);
 
 const isNamed = ({ name, otherNames }: CollectedBlock, words: string): boolean => {
   const text = [name, ...otherNames].join(' ').toLowerCase();

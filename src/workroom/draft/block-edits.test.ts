@@ -7,11 +7,16 @@ import {
   addBlock,
   type Block,
   cabinOf,
+  centresFor,
   colourLog,
+  evenRound,
   firstCabin,
   freeId,
   fromCollection,
+  logOfPatch,
+  setCentre,
   setLastLogs,
+  setLogWidth,
   setOrder,
   setRounds,
   setWidth,
@@ -120,6 +125,69 @@ test('one log in a cloth of its own leaves the others of its tone', () => {
     cloths.flatMap((cloth, i) => (cloth === 'ember' ? [i] : [])),
     [0, 7],
   );
+});
+
+test('a centre may be oblong or pieced, and plain again', () => {
+  const quilt = blank();
+  const block = firstCabin(quilt);
+  addBlock(quilt, block);
+  setCentre(block, 'oblong', '3');
+  assert.deepEqual(cabinIn(block).centre, ['3', '3']);
+  const core = fromCollection(quilt, {
+    id: 'ohio-star',
+    name: 'Ohio Star',
+    tones: ['light', 'medium', 'dark'],
+    size: '4 1/2',
+  });
+  addBlock(quilt, core);
+  setCentre(block, { block: 'ohio-star' }, '3');
+  // 4½ in and three rounds of 1 in on either side
+  assert.deepEqual(sizeOf(quilt, block.id), [10.5, 10.5]);
+  assert.equal(usesOf(quilt, 'ohio-star'), 1);
+  setCentre(block, 'square', '3');
+  assert.deepEqual([cabinIn(block).centre, cabinIn(block).centreTone], ['3', 'accent']);
+  assert.deepEqual(sizeOf(quilt, block.id), [9, 9]);
+});
+
+test('a block lies in no centre of its own, however many there are between', () => {
+  const quilt = blank();
+  const cabin = (centre: string): Block => ({ ...firstCabin(quilt), id: `round ${centre}` });
+  const [inner, outer] = [cabin('a'), cabin('b')];
+  quilt.blocks.push(inner, outer);
+  setCentre(outer, { block: inner.id }, '3');
+  assert.deepEqual(
+    centresFor(quilt.blocks, inner.id).map(({ id }) => id),
+    ['block'],
+  );
+  assert.deepEqual(
+    centresFor(quilt.blocks, outer.id).map(({ id }) => id),
+    ['block', 'round a'],
+  );
+});
+
+test('one log has a width of its own, and all are even again', () => {
+  const quilt = blank();
+  const block = firstCabin(quilt);
+  addBlock(quilt, block);
+  setLogWidth(cabinIn(block), [2, 0], '1 1/2');
+  assert.deepEqual(cabinIn(block).rounds[2]?.width, ['1 1/2', '1', '1', '1']);
+  assert.deepEqual(sizeOf(quilt, block.id), [9.5, 9]);
+  evenRound(cabinIn(block), 2);
+  assert.deepEqual(sizeOf(quilt, block.id), [10, 10]);
+});
+
+test('logs are told from the centre and the frame, whatever the centre is', () => {
+  const quilt = blank();
+  const block = firstCabin(quilt);
+  // a plain centre and twelve logs, then a frame of four strips
+  assert.equal(logOfPatch(block, { patch: 0, patches: 13 }), null);
+  assert.deepEqual(logOfPatch(block, { patch: 1, patches: 13 }), [0, 0]);
+  const framed: Block = { ...block, frame: [{ width: '1', fabric: 'oat' }] };
+  assert.deepEqual(logOfPatch(framed, { patch: 12, patches: 17 }), [2, 3]);
+  assert.equal(logOfPatch(framed, { patch: 13, patches: 17 }), null);
+  // a centre of five patches
+  assert.equal(logOfPatch(block, { patch: 4, patches: 17 }), null);
+  assert.deepEqual(logOfPatch(block, { patch: 9, patches: 17 }), [1, 0]);
 });
 
 test('a block of the collection is coloured and can be sewn at once', () => {

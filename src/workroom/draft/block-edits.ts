@@ -131,6 +131,59 @@ export const setWidth = (cabin: Cabin, round: number | 'all', width: string): vo
   for (const [index, one] of cabin.rounds.entries()) if (round === 'all' || round === index) one.width = width;
 };
 
+/** One width for each log of a round; the others keep what they had. */
+export const setLogWidth = (cabin: Cabin, at: readonly [round: number, place: number], width: string): void => {
+  const round = cabin.rounds[at[0]];
+  if (round === undefined) return;
+  const was = round.width;
+  round.width = round.tones.map((_, place) =>
+    place === at[1] ? width : Array.isArray(was) ? (was[place] ?? width) : was,
+  );
+};
+
+/** All logs of a round as wide as its first. */
+export const evenRound = (cabin: Cabin, round: number): void => {
+  const own = cabin.rounds[round];
+  if (own !== undefined && Array.isArray(own.width)) own.width = own.width[0] ?? '1';
+};
+
+export type CentreKind = 'square' | 'oblong' | { readonly block: string };
+
+/** A pieced centre needs no tone; a plain one has the accent again, or the first log's tone where there is none. */
+export const setCentre = (block: Block, to: CentreKind, usual: string): void => {
+  const cabin = cabinOf(block);
+  if (cabin === null) return;
+  const { centre } = cabin;
+  if (typeof to === 'object') {
+    cabin.centre = { block: to.block };
+    delete cabin.centreTone;
+    return;
+  }
+  const [across, down] = Array.isArray(centre)
+    ? centre
+    : typeof centre === 'object'
+      ? [usual, usual]
+      : [centre, centre];
+  cabin.centre = to === 'square' ? across : [across, down];
+  if (cabin.centreTone !== undefined) return;
+  const isAccent = block.colourings?.default?.accent !== undefined;
+  cabin.centreTone = isAccent ? 'accent' : (cabin.rounds[0]?.tones[0] ?? 'accent');
+};
+
+/** Blocks that may lie in this one's centre: none that has this one in its own. */
+export const centresFor = (blocks: readonly Block[], id: string): readonly Block[] => {
+  const holds = (block: Block | undefined, left: number): boolean => {
+    const centre = cabinOf(block)?.centre;
+    if (block === undefined || left === 0 || block.id === id) return block?.id === id;
+    if (typeof centre !== 'object' || Array.isArray(centre)) return false;
+    return holds(
+      blocks.find((one) => one.id === centre.block),
+      left - 1,
+    );
+  };
+  return blocks.filter((block) => block.made === undefined && !holds(block, blocks.length));
+};
+
 /** Each log keeps the tone that its side had; a side that is new takes its neighbour's. */
 export const setOrder = (cabin: Cabin, order: readonly Side[]): void => {
   const was = cabin.order ?? usualOrder;
@@ -154,7 +207,7 @@ export const setLastLogs = (cabin: Cabin, count: number): void => {
 };
 
 /** The round and place of a log by its number in order of sewing, from 0. */
-export const logAt = (cabin: Cabin, number: number): readonly [round: number, place: number] | null => {
+const logAt = (cabin: Cabin, number: number): readonly [round: number, place: number] | null => {
   let left = number;
   for (const [round, { tones }] of cabin.rounds.entries()) {
     if (left < tones.length) return [round, left];
@@ -163,8 +216,20 @@ export const logAt = (cabin: Cabin, number: number): readonly [round: number, pl
   return null;
 };
 
+/** The log that a patch of the block is; null for its centre, however pieced, and for its frame. */
+export const logOfPatch = (
+  block: Block,
+  { patch, patches }: { readonly patch: number; readonly patches: number },
+): readonly [round: number, place: number] | null => {
+  const cabin = cabinOf(block);
+  if (cabin === null) return null;
+  const logs = cabin.rounds.reduce((all, { tones }) => all + tones.length, 0);
+  const first = patches - 4 * (block.frame?.length ?? 0) - logs;
+  return patch < first ? null : logAt(cabin, patch - first);
+};
+
 /** Every tone of a log cabin, from the centre out. */
-export const tonesOf = (cabin: Cabin): readonly string[] => [
+const tonesOf = (cabin: Cabin): readonly string[] => [
   ...new Set([
     ...(cabin.centreTone === undefined ? [] : [cabin.centreTone]),
     ...cabin.rounds.flatMap(({ tones }) => tones),

@@ -1,17 +1,26 @@
 // A log cabin by its measures: centre, rounds, the sides in their order, the last round part-way.
+import { capital } from '#paper/words';
 import { CountField, LengthField } from '#workroom/fields';
 import { useQuilt } from '#workroom/room';
 import {
   type Block,
   type Cabin,
+  type CentreKind,
   cabinOf,
+  centresFor,
+  evenRound,
+  type Side,
+  setCentre,
   setLastLogs,
+  setLogWidth,
   setOrder,
   setRounds,
   setWidth,
   usualOrder,
 } from './block-edits.ts';
 import { SideOrder } from './side-order.tsx';
+
+const sideWords = (side: Side | undefined): string => capital(side ?? 'log');
 
 /** More than a block of any use has. */
 const mostRounds = 12;
@@ -26,13 +35,44 @@ export const CabinFields = ({ block }: { readonly block: Block }) => {
       const own = cabinOf(draft.blocks.find(({ id }) => id === block.id));
       if (own !== null) to(own);
     });
+  const own = (what: string, to: (own: Block) => void) =>
+    edit(what, (draft) => {
+      const found = draft.blocks.find(({ id }) => id === block.id);
+      if (found !== undefined) to(found);
+    });
   const { centre, rounds } = cabin;
+  const centres = centresFor(document.blocks, block.id);
+  const kind = Array.isArray(centre) ? 'oblong' : typeof centre === 'object' ? `block ${centre.block}` : 'square';
   const order = cabin.order ?? usualOrder;
   const last = rounds.at(-1);
   const isEven = rounds.every(({ width }) => !Array.isArray(width) && width === rounds[0]?.width);
   return (
     <section>
       <h2>By its measures</h2>
+      <label className="field">
+        <span>Its centre is</span>
+        <select
+          value={kind}
+          onChange={(event) => {
+            const { value } = event.target;
+            const to: CentreKind =
+              value === 'square' || value === 'oblong' ? value : { block: value.slice('block '.length) };
+            own('Change the centre', (found) => setCentre(found, to, unit === 'in' ? '3' : '8'));
+          }}
+        >
+          <option value="square">a square</option>
+          <option value="oblong">an oblong</option>
+          {centres.length > 0 && (
+            <optgroup label="Pieced: a block">
+              {centres.map(({ id, title }) => (
+                <option key={id} value={`block ${id}`}>
+                  {title || id}
+                </option>
+              ))}
+            </optgroup>
+          )}
+        </select>
+      </label>
       {Array.isArray(centre) ? (
         <div className="pair">
           {([0, 1] as const).map((way) => (
@@ -50,9 +90,7 @@ export const CabinFields = ({ block }: { readonly block: Block }) => {
           ))}
         </div>
       ) : typeof centre === 'object' ? (
-        <p className="quiet">
-          Its centre is the block {document.blocks.find(({ id }) => id === centre.block)?.title ?? centre.block}.
-        </p>
+        <p className="quiet">At that block’s own size. It is changed where it is drafted.</p>
       ) : (
         <LengthField
           label="Centre"
@@ -76,16 +114,47 @@ export const CabinFields = ({ block }: { readonly block: Block }) => {
       />
       <details>
         <summary>Each round by itself</summary>
-        <div className="rounds">
-          {rounds.map(({ width }, index) => (
-            <LengthField
-              // biome-ignore lint/suspicious/noArrayIndexKey: a round is known by its place
-              key={index}
-              label={`Round ${index + 1}`}
-              value={Array.isArray(width) ? width.join(', ') : width}
-              unit={unit}
-              onChange={(written) => change('Change a round', (own) => setWidth(own, index, written))}
-            />
+        <div className="each-round">
+          {rounds.map(({ width, tones }, index) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: a round is known by its place
+            <fieldset key={index} className="round">
+              <legend>Round {index + 1}</legend>
+              {Array.isArray(width) ? (
+                <div className="rounds">
+                  {tones.map((_, place) => (
+                    <LengthField
+                      // biome-ignore lint/suspicious/noArrayIndexKey: a log is known by its place
+                      key={place}
+                      label={sideWords(order[place])}
+                      value={width[place] ?? ''}
+                      unit={unit}
+                      onChange={(written) => change('Change a log', (own) => setLogWidth(own, [index, place], written))}
+                    />
+                  ))}
+                </div>
+              ) : (
+                <LengthField
+                  label="Its logs"
+                  value={width}
+                  unit={unit}
+                  onChange={(written) => change('Change a round', (own) => setWidth(own, index, written))}
+                />
+              )}
+              <label className="check">
+                <input
+                  type="checkbox"
+                  checked={Array.isArray(width)}
+                  onChange={(event) => {
+                    const { checked } = event.target;
+                    change('Change a round', (own) => {
+                      if (!checked) evenRound(own, index);
+                      else if (!Array.isArray(width)) setLogWidth(own, [index, 0], String(width));
+                    });
+                  }}
+                />
+                Each log by itself
+              </label>
+            </fieldset>
           ))}
         </div>
       </details>

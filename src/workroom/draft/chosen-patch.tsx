@@ -3,7 +3,7 @@ import type { BlockAnswer } from '#workroom/compute';
 import { patchOfKey } from '#workroom/drawing';
 import { ClothField } from '#workroom/fields';
 import { useQuilt } from '#workroom/room';
-import { type Block, cabinOf, colourLog, colourTone, logAt } from './block-edits.ts';
+import { type Block, colourLog, colourTone, logOfPatch } from './block-edits.ts';
 
 export const ChosenPatch = (of: {
   readonly block: Block;
@@ -15,9 +15,7 @@ export const ChosenPatch = (of: {
   const number = patchOfKey(chosen ?? '');
   const patch = answer?.picture.patches[number];
   if (patch === undefined) return null;
-  const cabin = cabinOf(block);
-  // patch 0 is the centre, the logs follow in order of sewing; a pieced centre has more patches than one
-  const log = cabin === null || typeof cabin.centre === 'object' ? null : logAt(cabin, number - 1);
+  const log = logOfPatch(block, { patch: number, patches: answer?.picture.patches.length ?? 0 });
   const change = (what: string, to: (own: Block) => void) =>
     edit(what, (draft) => {
       const own = draft.blocks.find(({ id }) => id === block.id);

@@ -19,6 +19,7 @@ import { SizeFields } from './size-fields.tsx';
 import { Faults, TableTools } from './table-tools.tsx';
 import { ToneFields } from './tone-fields.tsx';
 import { useAsked, useBlocks } from './use-blocks.ts';
+import { useCarrying } from './use-carrying.ts';
 import { useTable } from './use-table.ts';
 import { useTableCommands } from './use-table-commands.ts';
 import { Verdict } from './verdict.tsx';
@@ -40,6 +41,7 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
   );
   const table = useTable(block !== undefined && isDrawn(block) ? block : undefined, asked);
   useTableCommands(table);
+  const carrying = useCarrying(block);
   const size = useMemo(() => (block === undefined ? null : writtenSize(block, document.unit)), [block, document.unit]);
   const here = block?.id;
   // biome-ignore lint/correctness/useExhaustiveDependencies: what is chosen belongs to the block that was left
@@ -157,6 +159,14 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
                 <button type="button" onClick={copy}>
                   Make a copy
                 </button>
+                <button type="button" onClick={carrying.copy}>
+                  Copy for another quilt
+                </button>
+                {carrying.copied !== null && (
+                  <button type="button" onClick={carrying.paste}>
+                    Paste {carrying.copied}
+                  </button>
+                )}
                 <button
                   type="button"
                   disabled={document.blocks.length < 2 || usesOf(document, block.id) > 0}

@@ -14,9 +14,10 @@ export const SizeFields = ({ block, answer }: { readonly block: Block; readonly 
   const become = (to: NonNullable<Block['size']>) =>
     edit('Resize the block', (draft) => void Object.assign(own(draft) ?? {}, { size: to }));
   if (size === undefined) return null;
-  const read = Array.isArray(size) ? null : parseLength(String(size), { unit, sign: 'positive' });
-  const width = read?.ok ? toNumber(read.value) : 0;
-  const friendly = answer?.friendly.filter(([across, down]) => Math.abs(across - down) < 1e-9) ?? [];
+  const read = parseLength(String(Array.isArray(size) ? size[0] : size), { unit, sign: 'positive' });
+  const width = read.ok ? toNumber(read.value) : 0;
+  // a square block stays square, an oblong one as long as it is wide
+  const friendly = answer?.friendly ?? [];
   return (
     <section>
       <h2>Finished size</h2>
@@ -35,17 +36,26 @@ export const SizeFields = ({ block, answer }: { readonly block: Block; readonly 
       ) : (
         <LengthField label="Side" value={size} unit={unit} onChange={become} />
       )}
-      {!Array.isArray(size) && friendly.length > 0 && (
+      {friendly.length > 0 && (
         <>
           <p className="quiet">Sizes near it at which every cut falls on a mark of the ruler:</p>
           <ChoiceKeys
             label="Sizes that a ruler has"
-            choices={friendly.map(([side]) => ({ value: side, words: words.figure(side), spoken: words.length(side) }))}
+            choices={friendly.map((sides) => ({
+              value: sides[0],
+              words: isSquare(sides) ? words.figure(sides[0]) : words.size(sides),
+              spoken: isSquare(sides) ? words.length(sides[0]) : words.size(sides),
+            }))}
             value={friendly.find(([side]) => Math.abs(side - width) < 1e-9)?.[0] ?? null}
-            onChoose={(side) => become(String(side))}
+            onChoose={(side) => {
+              const sides = friendly.find(([across]) => across === side);
+              if (sides !== undefined) become(isSquare(sides) ? String(side) : [String(side), String(sides[1])]);
+            }}
           />
         </>
       )}
     </section>
   );
 };
+
+const isSquare = ([across, down]: readonly [number, number]): boolean => Math.abs(across - down) < 1e-9;

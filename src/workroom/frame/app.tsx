@@ -16,12 +16,13 @@ export interface AppOf {
   readonly store: Room['store'];
   readonly planner: Planner;
   readonly preferences: Room['preferences'];
+  readonly shelf: Room['shelf'];
 }
 
-export const App = ({ store, planner, preferences }: AppOf) => {
+export const App = ({ store, planner, preferences, shelf }: AppOf) => {
   const [said, say] = useState('');
   const book = useMemo(commandBook, []);
-  const room = useMemo(() => ({ store, planner, preferences, say }), [store, planner, preferences]);
+  const room = useMemo(() => ({ store, planner, preferences, shelf, say }), [store, planner, preferences, shelf]);
   return (
     <RoomProvider value={room}>
       <CommandsProvider value={book}>

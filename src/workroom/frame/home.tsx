@@ -18,6 +18,7 @@ import {
 import type { QuiltLine } from '#workroom/store';
 import { beginQuilt } from './beginning.ts';
 import { blankQuilt, demoQuilts, demoText } from './beginnings.ts';
+import { HomeBlocks } from './home-blocks.tsx';
 import { MoreMenu } from './more-menu.tsx';
 
 interface Refused {
@@ -155,6 +156,7 @@ export const Home = () => {
             From a file
           </button>
         </div>
+        {quilts !== null && <HomeBlocks quilts={quilts} onBegin={(document) => void begin(document)} />}
         <h2>Begin with a demo</h2>
         <ul className="quilt-list">
           {demoQuilts.map(({ file, title, words }) => (

@@ -4,12 +4,14 @@ import type { QuiltDocument } from '#craft/design';
 import type { Planner, QuiltAnswer, WorkroomProblem } from '#workroom/compute';
 import type { DeskState, Store } from '#workroom/store';
 import type { PreferenceBook } from './preferences.ts';
+import type { Shelf } from './shelf.ts';
 import type { LengthWords } from './words.ts';
 
 export interface Room {
   readonly store: Store;
   readonly planner: Planner;
   readonly preferences: PreferenceBook;
+  readonly shelf: Shelf;
   /** Reads out what happened, to those who do not see it. */
   readonly say: (words: string) => void;
 }
