@@ -149,6 +149,29 @@ const views: readonly View[] = [
     },
   },
   {
+    name: 'draft, a patch to be laid',
+    open: async (page, at) => {
+      await page.goto(at);
+      await page.getByRole('button', { name: 'Blank, in inches' }).click();
+      await page.getByRole('button', { name: 'Lay a patch' }).click();
+      await page.getByRole('application').press('Enter');
+      await page.getByText('Half-square triangle').waitFor({ state: 'attached' });
+    },
+  },
+  {
+    name: 'draft, patches chosen and a gap to mend',
+    open: async (page, at) => {
+      await page.goto(at);
+      await page.getByRole('button', { name: 'Blank, in centimetres' }).click();
+      await page.getByRole('button', { name: 'Lay a patch' }).click();
+      await page.getByRole('application').press('Enter');
+      await page.getByRole('button', { name: 'Move patches' }).click();
+      await page.getByRole('application').press('ArrowRight');
+      await page.getByRole('button', { name: 'Fill the gap' }).waitFor();
+      await page.getByText('Repeat', { exact: true }).click();
+    },
+  },
+  {
     name: 'the collection',
     open: async (page, at) => {
       await page.goto(at);
