@@ -1,18 +1,22 @@
 // A patch laid on others: what lies under it is cut away. And what of a block lies bare, or double.
-import { at, boxOf, innerPoint, isInside, type Point, type Polygon, signedArea } from '#ground/plane';
+import { at, type Box, boxOf, innerPoint, isInside, type Point, type Polygon, signedArea } from '#ground/plane';
 import { cutOutline } from './cut.ts';
 import { unionOf } from './join.ts';
 import { clockwise, type Drawn, type DrawnPatch, isNear, sidesOf, slackOf } from './patch.ts';
 
 /** The patch is the last; those under it end at its edge. */
-export const laidOn = (patches: readonly DrawnPatch[], laid: DrawnPatch, slack: number): readonly DrawnPatch[] => [
-  ...patches.flatMap((patch) => {
-    const { outside, inside } = partedBy(patch.points, laid.points, slack);
-    if (inside.length === 0) return [patch];
-    return merged(outside, slack).map((points) => ({ ...patch, points }));
-  }),
-  laid,
-];
+export const laidOn = (patches: readonly DrawnPatch[], laid: DrawnPatch, slack: number): readonly DrawnPatch[] => {
+  const box = boxOf(laid.points);
+  return [
+    ...patches.flatMap((patch) => {
+      if (!liesIn(box, patch.points, slack)) return [patch];
+      const { outside, inside } = partedBy(patch.points, laid.points, slack);
+      if (inside.length === 0) return [patch];
+      return merged(outside, slack).map((points) => ({ ...patch, points }));
+    }),
+    laid,
+  ];
+};
 
 /** The patch itself ends where any other lies; nothing is left of one that lies wholly on others. */
 export const trimmedBy = (patch: DrawnPatch, others: readonly DrawnPatch[], slack: number): readonly DrawnPatch[] => {
@@ -71,14 +75,19 @@ const throughSide = (over: Polygon, outline: Polygon): readonly Point[] => {
   return [at(a.x - dx, a.y - dy), at(b.x + dx, b.y + dy)];
 };
 
-const touches = (a: Polygon, b: Polygon, slack: number): boolean => {
-  const [m, n] = [boxOf(a), boxOf(b)];
-  return (
-    m.x < n.x + n.width - slack &&
-    n.x < m.x + m.width - slack &&
-    m.y < n.y + n.height - slack &&
-    n.y < m.y + m.height - slack
-  );
+/** Whether the boxes round two outlines lie over each other. */
+const touches = (a: Polygon, b: Polygon, slack: number): boolean => liesIn(boxOf(a), b, slack);
+
+/** Whether an outline has something within a box, or may have. */
+const liesIn = ({ x, y, width, height }: Box, points: Polygon, slack: number): boolean => {
+  let [left, right, above, below] = [true, true, true, true];
+  for (const p of points) {
+    left &&= p.x <= x + slack;
+    right &&= p.x >= x + width - slack;
+    above &&= p.y <= y + slack;
+    below &&= p.y >= y + height - slack;
+  }
+  return !(left || right || above || below);
 };
 
 /** Parts of one thing that share an edge are one again, where that makes a plain outline. */
@@ -103,17 +112,23 @@ export interface Faults {
   readonly double: readonly { readonly patches: readonly [number, number]; readonly points: Polygon }[];
 }
 
+const apart: Parted = { inside: [], outside: [] };
+
 export const faultsOf = ({ grid, patches }: Drawn): Faults => {
   const slack = slackOf(grid);
   const outlines = patches.map(({ points }) => clockwise(points));
   const whole: Polygon = [at(0, 0), at(grid[0], 0), at(grid[0], grid[1]), at(0, grid[1])];
   let bare: readonly Polygon[] = [whole];
   for (const points of outlines) bare = bare.flatMap((part) => partedBy(part, points, slack).outside);
+  const boxes = outlines.map(boxOf);
   const double = outlines.flatMap((over, later) =>
     outlines
       .slice(0, later)
       .flatMap((under, earlier) =>
-        partedBy(under, over, slack).inside.map((points) => ({ patches: [earlier, later] as const, points })),
+        (liesIn(boxes[later] as Box, under, slack) ? partedBy(under, over, slack) : apart).inside.map((points) => ({
+          patches: [earlier, later] as const,
+          points,
+        })),
       ),
   );
   const least = slack * Math.max(...grid);

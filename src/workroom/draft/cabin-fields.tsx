@@ -45,7 +45,7 @@ export const CabinFields = ({ block }: { readonly block: Block }) => {
   const kind = Array.isArray(centre) ? 'oblong' : typeof centre === 'object' ? `block ${centre.block}` : 'square';
   const order = cabin.order ?? usualOrder;
   const last = rounds.at(-1);
-  const isEven = rounds.every(({ width }) => !Array.isArray(width) && width === rounds[0]?.width);
+  const widths = [...new Set(rounds.flatMap(({ width }) => width))];
   return (
     <section>
       <h2>By its measures</h2>
@@ -108,7 +108,7 @@ export const CabinFields = ({ block }: { readonly block: Block }) => {
       />
       <LengthField
         label="Every log"
-        value={isEven && typeof rounds[0]?.width !== 'object' ? (rounds[0]?.width ?? '') : ''}
+        value={widths.length === 1 ? (widths[0] ?? '') : ''}
         unit={unit}
         onChange={(written) => change('Change the logs', (own) => setWidth(own, 'all', written))}
       />

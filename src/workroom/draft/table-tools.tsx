@@ -359,10 +359,10 @@ const RepeatFields = (of: {
 };
 
 const parts: readonly { readonly value: number; readonly words: string; readonly spoken: string }[] = [
-  { value: 1, words: '1', spoken: 'whole squares' },
-  { value: 2, words: '½', spoken: 'halves' },
-  { value: 3, words: '⅓', spoken: 'thirds' },
-  { value: 4, words: '¼', spoken: 'quarters' },
+  { value: 1, words: '1', spoken: '1 whole square' },
+  { value: 2, words: '½', spoken: '½ of a square' },
+  { value: 3, words: '⅓', spoken: '⅓ of a square' },
+  { value: 4, words: '¼', spoken: '¼ of a square' },
 ];
 const mostSquares = 96;
 
@@ -390,7 +390,7 @@ const GridFields = ({ table }: { readonly table: TableState }) => {
         />
       </div>
       <ChoiceKeys
-        label="The hand goes by parts of a square"
+        label="Steps, in parts of a square"
         isLabelSeen
         choices={parts}
         value={table.parts}

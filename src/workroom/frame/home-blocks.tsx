@@ -45,8 +45,8 @@ export const HomeBlocks = (of: {
             <a href={quiltAddress(block.quilt.id, 'draft', block.id)}>
               <BlockPicture block={block} />
               <span className="quilt-name">{block.title}</span>
-              <span className="quiet">in {block.quilt.title || 'a quilt without a name'}</span>
             </a>
+            <p className="quiet">in {block.quilt.title || 'a quilt without a name'}</p>
             <div className="row">
               <button
                 type="button"
