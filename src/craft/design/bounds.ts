@@ -1,6 +1,6 @@
 // Is a parsed document small enough to look at, and free of keys that JavaScript treats specially? Walked
 // with a stack of our own before the schema sees it, so that nothing large or endless gets further.
-import { type Counted, limits } from './limits.ts';
+import { type Counted, limits } from '#craft/limits';
 import { pointer, type Segment } from './pointer.ts';
 import type { TextProblem } from './problems.ts';
 

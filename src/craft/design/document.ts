@@ -3,8 +3,8 @@
 
 import { z } from 'zod';
 import { bedNames } from '#craft/finishing';
+import { limits } from '#craft/limits';
 import type { Expected } from './expected.ts';
-import { limits } from './limits.ts';
 
 // no code made from text at run time: pages with a strict content policy read documents too
 z.config({ jitless: true });

@@ -1,3 +1,4 @@
+export { type Counted, limits } from '#craft/limits';
 export { centresOf } from './centres.ts';
 export { collectionShape } from './collection-shape.ts';
 export type { QuiltDocument } from './document.ts';
@@ -5,7 +6,6 @@ export type { Expected } from './expected.ts';
 export type { Feature } from './feature.ts';
 export { foundText } from './found.ts';
 export { schemaText } from './json-schema.ts';
-export { type Counted, limits } from './limits.ts';
 export { atNewestVersion, type Migration, newestVersion } from './migrations.ts';
 export { pointer } from './pointer.ts';
 export type { DesignProblem } from './problems.ts';

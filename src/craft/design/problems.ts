@@ -1,11 +1,11 @@
 // What can be wrong with a document: codes and facts, each with its place as a JSON pointer (RFC 6901).
 // Wording is paper's.
 
+import type { Counted } from '#craft/limits';
 import type { Unit } from '#craft/measure';
 import type { Rational } from '#ground/exact';
 import type { Expected } from './expected.ts';
 import type { Feature } from './feature.ts';
-import type { Counted } from './limits.ts';
 import type { QuarterTurn, UnitName } from './quilt.ts';
 
 interface At {

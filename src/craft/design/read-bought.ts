@@ -1,8 +1,9 @@
 // How a cloth is bought: by the length, in sheets of one kind or several, or in given lengths.
+
+import { narrowestCloth } from '#craft/limits';
 import { convert } from '#craft/measure';
 import { add, compare, fromDecimal, mul, one, type Rational, rational, two } from '#ground/exact';
 import type { WrittenFabric } from './document.ts';
-import { narrowestCloth } from './limits.ts';
 import type { Bought, Buying, LengthKind, SheetKind } from './quilt.ts';
 import type { Reading, Spot } from './reading.ts';
 

@@ -1,8 +1,9 @@
 // A block drawn by its seams: runs of straight lines on the grid, and a place in each patch that names its
 // tone. What patches the lines make is drafting's question.
+
+import { limits } from '#craft/limits';
 import { toNumber } from '#ground/exact';
 import type { WrittenBlock, WrittenDrawing } from './document.ts';
-import { limits } from './limits.ts';
 import type { DrawingDesign, GridPoint } from './quilt.ts';
 import { cornerShare, isOnGrid, readCounts, readPlace, readSize } from './read-grid.ts';
 import type { Spot } from './reading.ts';

@@ -1,9 +1,9 @@
 // The cloths of a document, each with its defaults.
 
 import { parseColour, usualWidth } from '#craft/fabric';
+import { narrowestCloth } from '#craft/limits';
 import { fromDecimal } from '#ground/exact';
 import type { WrittenFabric } from './document.ts';
-import { narrowestCloth } from './limits.ts';
 import type { Buying, Fabric } from './quilt.ts';
 import { joiningSheet, readBought } from './read-bought.ts';
 import { readEnds } from './read-ends.ts';

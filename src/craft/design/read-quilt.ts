@@ -1,11 +1,11 @@
 // From a document to the quilt in normal form, or everything that is wrong with it: size and nesting,
 // JSON, version, form, what is not built yet, then what names and lengths mean.
 
+import { limits, widest } from '#craft/limits';
 import { done, type Outcome, refused } from '#ground/outcome';
 import { boundProblems } from './bounds.ts';
 import { type QuiltDocument, quiltDocument } from './document.ts';
 import { foundText } from './found.ts';
-import { limits, widest } from './limits.ts';
 import { atNewestVersion, type RawDocument } from './migrations.ts';
 import type { DesignProblem } from './problems.ts';
 import type { Quilt } from './quilt.ts';

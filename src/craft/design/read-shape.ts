@@ -1,9 +1,9 @@
 // The shape of one block: exactly one way of giving it, and a frame round it if there is one.
 import { collection, collectionBlock } from '#craft/collection';
+import { limits } from '#craft/limits';
 import { compare } from '#ground/exact';
 import { collectionShape } from './collection-shape.ts';
 import type { WrittenBlock } from './document.ts';
-import { limits } from './limits.ts';
 import type { NamedFabrics } from './named-fabrics.ts';
 import type {
   BareShape,

@@ -1,7 +1,8 @@
 // A straight set: rows that agree in size with their neighbours, or an arrangement of one block.
+
+import { limits } from '#craft/limits';
 import { compare, type Rational } from '#ground/exact';
 import type { WrittenTop } from './document.ts';
-import { limits } from './limits.ts';
 import type { ArrangementDesign, CellDesign, CellRows, QuarterTurn, StraightTop } from './quilt.ts';
 import { namedColouring, readRows, type TopReading } from './read-cells.ts';
 import { readSashing } from './read-sashing.ts';

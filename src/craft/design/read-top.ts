@@ -1,7 +1,8 @@
 // The top of a document, by the way it is set: straight, on point or in sections, with borders round it.
+
+import { largestTop, limits } from '#craft/limits';
 import { compare } from '#ground/exact';
 import type { WrittenBlock, WrittenTop } from './document.ts';
-import { largestTop, limits } from './limits.ts';
 import type { NamedFabrics } from './named-fabrics.ts';
 import type { BlockDesign, TopDesign } from './quilt.ts';
 import { readBorders } from './read-borders.ts';

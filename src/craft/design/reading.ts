@@ -1,11 +1,11 @@
 // What every reader of a part needs: the unit, a place to report to, and lengths read exactly.
 
+import { finestCommonDenominator } from '#craft/limits';
 import { type LengthProblem, parseLength, parseNumber, type Sign, type Unit } from '#craft/measure';
 import { compare, type Rational, rational } from '#ground/exact';
 import { done, type Outcome } from '#ground/outcome';
 import { namePattern, type WrittenLength } from './document.ts';
 import { foundText } from './found.ts';
-import { finestCommonDenominator } from './limits.ts';
 import type { DesignProblem, Report } from './problems.ts';
 
 export interface Reading {

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
-import { limits } from './limits.ts';
+import { limits } from '#craft/limits';
 import { scanText } from './scan-text.ts';
 
 test('a fault is told with its line, column, sign and place', () => {

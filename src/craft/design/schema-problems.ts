@@ -1,9 +1,9 @@
 // What the schema found wrong, as our own facts. Where a value could have had several shapes, the one it
 // comes nearest to is told.
 import type { z } from 'zod';
+import { type Counted, limits } from '#craft/limits';
 import type { Expected } from './expected.ts';
 import { foundText } from './found.ts';
-import { type Counted, limits } from './limits.ts';
 import { pointer } from './pointer.ts';
 import type { DesignProblem } from './problems.ts';
 

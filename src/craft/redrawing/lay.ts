@@ -122,14 +122,12 @@ export const faultsOf = ({ grid, patches }: Drawn): Faults => {
   for (const points of outlines) bare = bare.flatMap((part) => partedBy(part, points, slack).outside);
   const boxes = outlines.map(boxOf);
   const double = outlines.flatMap((over, later) =>
-    outlines
-      .slice(0, later)
-      .flatMap((under, earlier) =>
-        (liesIn(boxes[later] as Box, under, slack) ? partedBy(under, over, slack) : apart).inside.map((points) => ({
-          patches: [earlier, later] as const,
-          points,
-        })),
-      ),
+    outlines.slice(0, later).flatMap((under, earlier) =>
+      (liesIn(boxes[later] as Box, under, slack) ? partedBy(under, over, slack) : apart).inside.map((points) => ({
+        patches: [earlier, later] as const,
+        points,
+      })),
+    ),
   );
   const least = slack * Math.max(...grid);
   return {

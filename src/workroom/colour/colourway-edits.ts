@@ -1,5 +1,6 @@
 // What one does to the colourways of a quilt: each a change of the document's draft, and nothing else.
-import { limits, type QuiltDocument } from '#craft/design';
+import type { QuiltDocument } from '#craft/design';
+import { limits } from '#craft/limits';
 import type { Cloth } from './cloth-edits.ts';
 
 export type Colourway = NonNullable<QuiltDocument['colourways']>[number];

@@ -1,6 +1,7 @@
 // A cloth from a photograph: how wide it is, which part of it is kept; then its mean colour and a small picture go into the quilt.
 import { type PointerEvent, useEffect, useMemo, useRef, useState } from 'react';
-import { limits, type QuiltDocument } from '#craft/design';
+import type { QuiltDocument } from '#craft/design';
+import { limits } from '#craft/limits';
 import { parseLength, type Unit } from '#craft/measure';
 import { toNumber } from '#ground/exact';
 import type { PhotoCrop, PhotoFault } from '#workroom/compute';
