@@ -1,7 +1,7 @@
 // Turns by the rule of an arrangement for chosen places, and on point, where the rows are written out.
 import { type Quarters, quartersFor } from '#craft/setting';
 import type { QuiltPicture } from '#workroom/compute';
-import { changePlaces, heldAt, placesOf } from './place-edits.ts';
+import { changePlaces, heldIn, placesOf } from './place-edits.ts';
 import { type ArrangementKind, type CellPlace, cellAt, isBlock, setOf, type Top, type Turn } from './top-edits.ts';
 
 export interface PlacesArranged {
@@ -61,7 +61,8 @@ export const ownQuarters = (of: { readonly turn: number; readonly quarters: Quar
 /** On point every place that holds a block now; where none does, all main cells. */
 export const placesToArrange = (top: Top, picture: QuiltPicture | null): readonly string[] => {
   const all = placesOf(top, picture).filter((path) => cellAt(path) !== null);
-  const held = all.filter((path) => isBlock(heldAt(top, path, picture)));
+  const heldAt = heldIn(top, picture);
+  const held = all.filter((path) => isBlock(heldAt(path)));
   return held.length > 0 ? held : all.filter((path) => cellAt(path)?.part === 'rows');
 };
 

@@ -29,14 +29,18 @@ export const sectionSteps = (path: string): readonly number[] | null =>
     : null;
 
 /** What lies at a place; undefined where the pointer is to none. */
-export const heldAt = (top: Top, path: string, picture: QuiltPicture | null): Held | undefined => {
-  const cell = cellAt(path);
-  if (cell !== null) {
-    const rows = cell.part === 'rows' ? rowsOf(top, picture) : top.between;
-    return rows?.[cell.row]?.[cell.place];
-  }
-  const section = sectionAt(top, path);
-  return section === undefined || isRun(section) ? undefined : section;
+export const heldAt = (top: Top, path: string, picture: QuiltPicture | null): Held | undefined =>
+  heldIn(top, picture)(path);
+
+/** The same for many places: rows that a rule makes are written out once. */
+export const heldIn = (top: Top, picture: QuiltPicture | null): ((path: string) => Held | undefined) => {
+  const rows = rowsOf(top, picture);
+  return (path) => {
+    const cell = cellAt(path);
+    if (cell !== null) return (cell.part === 'rows' ? rows : top.between)?.[cell.row]?.[cell.place];
+    const section = sectionAt(top, path);
+    return section === undefined || isRun(section) ? undefined : section;
+  };
 };
 
 /** The cloth of a plain piece; null for a block. */

@@ -1,5 +1,5 @@
 // A top in sections, edited part by part: a part beside another on any side, moved in its run, taken out, filled up.
-import { clothOf, isRun, partsOf, type Section, sectionAt, sectionSteps } from './place-edits.ts';
+import { clothOf, isRun, partsOf, type Section, sectionAt } from './place-edits.ts';
 import type { Top } from './top-edits.ts';
 
 export type Side = 'left' | 'right' | 'above' | 'below';
@@ -124,6 +124,3 @@ export const neighboursOf = (top: Top, path: string): { readonly before: number;
 
 /** Which way the run of a part goes; null for the root. */
 export const wayAround = (path: string): Way | null => parentOf(path)?.way ?? null;
-
-/** "1.3": its number in each run from the root. */
-export const partNumber = (path: string): string => (sectionSteps(path) ?? []).map((step) => step + 1).join('.');

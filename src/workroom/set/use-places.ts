@@ -7,7 +7,7 @@ import {
   changePlaces,
   columnWith,
   type Held,
-  heldAt,
+  heldIn,
   mirrored,
   plain,
   rowWith,
@@ -38,7 +38,8 @@ export const usePlaces = (choice: Choice, all: readonly string[]): PlacesDone =>
   const { places, choosePlaces, tapTo, taps } = choice;
   const { top } = document;
   const picture = answer?.picture ?? null;
-  const held = useMemo(() => places.flatMap((path) => heldAt(top, path, picture) ?? []), [places, top, picture]);
+  const heldAt = useMemo(() => heldIn(top, picture), [top, picture]);
+  const held = useMemo(() => places.flatMap((path) => heldAt(path) ?? []), [places, heldAt]);
   const here = places.at(-1);
   const change = useCallback(
     (what: string, how: (held: Held) => Held, said: string) => {
@@ -94,10 +95,10 @@ export const usePlaces = (choice: Choice, all: readonly string[]): PlacesDone =>
   const chooseRow = useCallback(() => here && chooseThose(rowWith(here, all)), [here, all, chooseThose]);
   const chooseColumn = useCallback(() => here && chooseThose(columnWith(here, all)), [here, all, chooseThose]);
   const chooseSame = useCallback(() => {
-    const own = here === undefined ? undefined : heldAt(top, here, picture);
+    const own = here === undefined ? undefined : heldAt(here);
     if (own === undefined) return;
-    chooseThose(all.filter((path) => isAlike(own, heldAt(top, path, picture))));
-  }, [here, top, picture, all, chooseThose]);
+    chooseThose(all.filter((path) => isAlike(own, heldAt(path))));
+  }, [here, heldAt, all, chooseThose]);
   const chooseAll = useCallback(() => chooseThose(all), [all, chooseThose]);
 
   const [none, noBlock] = [places.length === 0, blocks === 0];
