@@ -1,13 +1,12 @@
 // Set: the quilt in the middle, what is chosen and the top at the right, arrangements below.
 import { useMemo } from 'react';
-import type { QuiltDocument } from '#craft/design';
-import type { QuiltPicture } from '#workroom/compute';
-import { DrawingView, placeKey, sceneOfQuilt, stripKey } from '#workroom/drawing';
+import { DrawingView, sceneOfQuilt } from '#workroom/drawing';
 import { useQuilt } from '#workroom/room';
 import { Arrangements } from './arrangements.tsx';
 import { BorderFields } from './border-fields.tsx';
 import { ChosenPlaces } from './chosen-places.tsx';
 import { FrameFields } from './frame-fields.tsx';
+import { litKeys } from './lit-keys.ts';
 import { placesOf } from './place-edits.ts';
 import { SashingFields } from './sashing-fields.tsx';
 import { SectionFields } from './section-fields.tsx';
@@ -30,8 +29,8 @@ export const SetView = () => {
   const block =
     isBlock(first) && done.held.every((one) => isBlock(one) && one.block === first.block) ? first.block : null;
   const lit = useMemo(
-    () => (picture === null ? [] : litKeys(problems, picture, document)),
-    [problems, picture, document],
+    () => (picture === null ? [] : litKeys({ problems, picture, blocks: document.blocks })),
+    [problems, picture, document.blocks],
   );
   return (
     <div className="view-parts">
@@ -74,22 +73,3 @@ export const SetView = () => {
     </div>
   );
 };
-
-/** What of the drawing a problem names: what lies at its place or inside it, or every place of its block. */
-const litKeys = (
-  problems: readonly { readonly where: string }[],
-  { placed, strips, entries }: QuiltPicture,
-  document: QuiltDocument,
-): readonly string[] =>
-  problems.flatMap(({ where }) => {
-    const block = document.blocks[Number(/^\/blocks\/(\d+)/.exec(where)?.[1] ?? -1)]?.id;
-    const isThere = (path: string): boolean => isAtOrIn(path, where) || isAtOrIn(where, path);
-    return [
-      ...placed.flatMap(({ path, entry }, place) =>
-        (block === undefined ? isThere(path) : entries[entry]?.id === block) ? [placeKey(place)] : [],
-      ),
-      ...strips.flatMap(({ path }, strip) => (isThere(path) ? [stripKey(strip)] : [])),
-    ];
-  });
-
-const isAtOrIn = (path: string, place: string): boolean => path === place || path.startsWith(`${place}/`);
