@@ -96,20 +96,24 @@ export const SashingFields = () => {
           })
         }
       />
-      <label className="check">
-        <input
-          type="checkbox"
-          checked={sashing.outer === true}
-          onChange={(event) => {
-            const { checked } = event.target;
-            change('Change the sashing', (draft) => {
-              if (checked) draft.outer = true;
-              else delete draft.outer;
-            });
-          }}
-        />
-        Round the outside too
-      </label>
+      {top.set === 'on-point' ? (
+        <p className="quiet">On point it goes round the outside too.</p>
+      ) : (
+        <label className="check">
+          <input
+            type="checkbox"
+            checked={sashing.outer === true}
+            onChange={(event) => {
+              const { checked } = event.target;
+              change('Change the sashing', (draft) => {
+                if (checked) draft.outer = true;
+                else delete draft.outer;
+              });
+            }}
+          />
+          Round the outside too
+        </label>
+      )}
       <button type="button" onClick={takeOut}>
         Take the sashing out
       </button>

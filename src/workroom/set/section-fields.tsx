@@ -1,5 +1,5 @@
 // Sections: every part in a list as it is sewn, and what can be done with the chosen one.
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { QuiltDocument } from '#craft/design';
 import { parseLength } from '#craft/measure';
 import { toNumber } from '#ground/exact';
@@ -32,6 +32,15 @@ const sides: readonly (readonly [Side, string])[] = [
 export const SectionFields = ({ choice }: { readonly choice: Choice }) => {
   const { document } = useQuilt();
   const { sections } = document.top;
+  const list = useRef<HTMLUListElement>(null);
+  const { path } = choice;
+  useEffect(() => {
+    // the list alone is moved, not the page that it stands in
+    const own = list.current?.querySelector(`[data-path="${path}"]`)?.getBoundingClientRect();
+    const box = list.current?.getBoundingClientRect();
+    if (list.current === null || own === undefined || box === undefined) return;
+    if (own.top < box.top || own.bottom > box.bottom) list.current.scrollTop += own.top - box.top - box.height / 3;
+  }, [path]);
   if (sections === undefined) return null;
   const here = choice.path !== null && sectionAt(document.top, choice.path) !== undefined ? choice.path : null;
   return (
@@ -40,7 +49,7 @@ export const SectionFields = ({ choice }: { readonly choice: Choice }) => {
       <p className="quiet">
         Parts side by side, or one below the other, as they are sewn. A fill takes what its neighbours leave.
       </p>
-      <ul className="section-parts">
+      <ul className="section-parts" ref={list}>
         <Part section={sections} path={rootPath} here={here} onChoose={choice.choosePath} />
       </ul>
       {here === null ? (
@@ -65,7 +74,7 @@ const Part = ({ section, path, here, onChoose }: PartOf) => {
   const way = 'down' in section ? 'down' : 'across';
   return (
     <li>
-      <button type="button" aria-pressed={path === here} onClick={() => onChoose(path)}>
+      <button type="button" data-path={path} aria-pressed={path === here} onClick={() => onChoose(path)}>
         {'block' in section ? nameOf(section.block) : plainWords(section, document, words)}
       </button>
       {isRun(section) && (
