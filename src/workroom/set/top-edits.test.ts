@@ -33,7 +33,8 @@ test('a straight set grows by going on as it does, and gives back what it had wh
 });
 
 test('an arrangement takes the place of whatever set there was', () => {
-  const top: Top = { set: 'on-point', rows: [[{ block: 'a' }]], between: [], borders: [{ width: '2', fabric: 'x' }] };
+  const borders = [{ width: '2', fabric: 'x' }];
+  const top: Top = { set: 'on-point', rows: [[{ block: 'a' }]], between: [], settingFabric: 'x', float: '1', borders };
   arrange(top, { kind: 'barn-raising', block: 'a', rows: 6, columns: 6 });
   assert.deepEqual(top, {
     set: 'straight',

@@ -52,7 +52,7 @@ export const cellAt = (path: string): CellPlace | null => {
 
 /** A rule that makes the rows ends: they are written out, as they lie. */
 export const writeOut = (top: Top, picture: QuiltPicture | null): void => {
-  if (top.rows !== undefined || top.arrangement === undefined) return;
+  if (top.rows !== undefined) return;
   const rows = rowsOf(top, picture);
   if (rows === null) return;
   top.rows = rows;

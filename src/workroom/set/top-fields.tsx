@@ -8,6 +8,7 @@ import { usualPlain } from './cloths.ts';
 import { FrameAll } from './frame-fields.tsx';
 import { alternate, changeSet } from './kind-edits.ts';
 import { holding, plain } from './place-edits.ts';
+import { inUnit } from './target-edits.ts';
 import { resize, rowsOf, type SetKind, setOf } from './top-edits.ts';
 import { useBlockName } from './use-block-name.ts';
 
@@ -93,7 +94,7 @@ export const TopFields = ({ measured }: { readonly measured: Measured }) => {
 const floats = { in: ['0', '1/2', '1'], cm: ['0', '1', '2.5'] } as const;
 
 const OnPointFields = () => {
-  const { document, edit } = useQuilt();
+  const { document, edit, words } = useQuilt();
   const { top, fabrics, unit } = document;
   const float = String(top.float ?? 0);
   const floatTo = (written: string) =>
@@ -114,7 +115,10 @@ const OnPointFields = () => {
       <ChoiceKeys
         label="Cut them larger, to trim"
         isLabelSeen
-        choices={floats[unit].map((value) => ({ value, words: value === '0' ? 'exact' : floatWords(value, unit) }))}
+        choices={floats[unit].map((value) => ({
+          value,
+          words: value === '0' ? 'exact' : words.length(inUnit(value, unit) ?? 0),
+        }))}
         value={floats[unit].find((value) => value === float) ?? null}
         onChoose={floatTo}
       />
@@ -122,8 +126,6 @@ const OnPointFields = () => {
     </>
   );
 };
-
-const floatWords = (value: string, unit: 'in' | 'cm'): string => `${value === '1/2' ? '½' : value} ${unit}`;
 
 const EveryOther = () => {
   const { document, answer, edit } = useQuilt();
