@@ -1,10 +1,13 @@
 // No text lies on other text or leaves its page, no picture is cut off, no heading, no head of a table and no line that leads others
-// stands alone, in any chapter of any example, on both papers.
+// stands alone, in any chapter of any example, on both papers, nor of quilts drawn at random.
 
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import fc from 'fast-check';
+import { planQuilt } from '#craft';
 import { patternPages } from '#paper';
 import { cloths, planned, quilt, rectangle, setOf, type Written } from '../documents/documents.ts';
+import { randomQuilt } from '../laws/random-quilts.ts';
 import { leadsAlone, outside, overlapping, wordsOf } from './boxes.ts';
 import { cutOff, drawnPages } from './drawn-lines.ts';
 import { partsOf } from './file-parts.ts';
@@ -130,6 +133,19 @@ for (const [name, document] of Object.entries(stretched)) {
     }
   });
 }
+
+test('pages hold quilts drawn at random', async () => {
+  await fc.assert(
+    fc.asyncProperty(randomQuilt(), async (document) => {
+      const outcome = planQuilt(JSON.stringify(document), { budget: { steps: 0 } });
+      fc.pre(outcome.ok);
+      for (const pages of printsOf(outcome.value)) {
+        await whilePrinted(pages, 'letter', (file) => assert.deepEqual(faultsIn(file), []));
+      }
+    }),
+    { numRuns: 8, seed: 51 },
+  );
+});
 
 const faults: Readonly<Record<string, string>> = {
   'lies on':

@@ -52,7 +52,7 @@ test('a label in a bent patch lies inside it, not in its bend', () => {
 });
 
 test('where the margins cannot take every label, each word stands there once; where even that is too much, none does', () => {
-  // by hand: 100 pt hold 12 labels 9 pt apart
+  // by hand: letters 4.62 pt high whose middles stand 9 pt apart; 100 pt hold 11
   const crowd = (count: number, words: number) =>
     Array.from({ length: count }, (_, i) => ({
       ...label(3, 1.5, 40 + i),
@@ -60,7 +60,21 @@ test('where the margins cannot take every label, each word stands there once; wh
     }));
   const led = (count: number, words: number) =>
     textPlaces(drawLabels({ labels: crowd(count, words), bounds, tooSmall: 'leader' })).length;
-  assert.equal(led(12, 12), 12);
-  assert.equal(led(13, 4), 4);
+  assert.equal(led(11, 11), 11);
+  assert.equal(led(12, 4), 4);
   assert.equal(led(26, 26), 0);
+});
+
+test('a label on a leader reaches neither above nor below the drawing', () => {
+  for (const from of [0, 0.5, 40, 98.5, 99]) {
+    const crowd = Array.from({ length: 4 }, (_, i) => label(3, 1, Math.min(99, from + i / 8)));
+    const svg = drawLabels({ labels: crowd, bounds, tooSmall: 'leader' }).join('');
+    const letters = [...svg.matchAll(/<text x="[\d.-]+" y="([\d.]+)"[^>]*font-size="7"/g)].map(([, y]) => Number(y));
+    assert.equal(letters.length, 4);
+    // by hand: capitals 0.66 of 7 pt high above their base line
+    assert.ok(
+      letters.every((base) => base <= 100 && base - 4.62 >= -1e-3),
+      letters.join(', '),
+    );
+  }
 });

@@ -118,13 +118,21 @@ interface Led {
 
 const apartPt = 9;
 const standOffPt = 9;
+const ledPt = 7;
+
+/** Where the middles of led letters may stand, so that none reaches above or below the drawing. */
+const reachOf = ({ y, height }: Box): { readonly top: number; readonly bottom: number } => {
+  const half = (capitalShare * ledPt) / 2;
+  return { top: y + half, bottom: y + height - half };
+};
 
 /** Space that leaders and their letters take outside the bounds. */
 export const leaderRoomPt = 20;
 
 /** All labels without room, or each word once where the margins cannot take them all, or none where even that is too much. */
 const ledOut = (all: readonly Led[], bounds: Box): readonly Led[] => {
-  const places = Math.floor(bounds.height / apartPt) + 1;
+  const { top, bottom } = reachOf(bounds);
+  const places = Math.floor((bottom - top) / apartPt) + 1;
   const middle = bounds.x + bounds.width / 2;
   const hasRoom = (some: readonly Led[]): boolean => {
     const left = some.filter(({ from }) => from.x < middle).length;
@@ -155,20 +163,17 @@ const leaders = (all: readonly Led[], bounds: Box): readonly string[] => {
         fill: 'none',
       });
       const dot = element('circle', { cx: from.x, cy: from.y, r: 0.9, fill: ink });
-      return leader + dot + lettering({ text, x, y, sizePt: 7, anchor: margin === 'left' ? 'end' : 'start' });
+      return leader + dot + lettering({ text, x, y, sizePt: ledPt, anchor: margin === 'left' ? 'end' : 'start' });
     });
   });
 };
 
-/** Heights in rising order pushed apart to a clear distance and kept within the bounds where they fit. */
+/** Heights in rising order pushed apart to a clear distance, within reach: no more are led than find room there. */
 const spread = (heights: readonly number[], bounds: Box): readonly number[] => {
+  const { top, bottom } = reachOf(bounds);
   const down: number[] = [];
-  for (const height of heights) down.push(Math.max(height, (down.at(-1) ?? Number.NEGATIVE_INFINITY) + apartPt));
-  const over = (down.at(-1) ?? 0) - (bounds.y + bounds.height);
-  if (over <= 0) return down;
+  for (const height of heights) down.push(Math.max(height, (down.at(-1) ?? top - apartPt) + apartPt));
   const up: number[] = [];
-  for (const height of down.toReversed()) {
-    up.unshift(Math.min(height, (up[0] ?? bounds.y + bounds.height + apartPt) - apartPt));
-  }
+  for (const height of down.toReversed()) up.unshift(Math.min(height, (up[0] ?? bottom + apartPt) - apartPt));
   return up;
 };
