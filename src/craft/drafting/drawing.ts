@@ -1,5 +1,6 @@
 // A block drawn by its seams: what patches do the lines make, and which tone has each?
-import { type DrawingDesign, limits } from '#craft/design';
+import type { DrawingDesign } from '#craft/design';
+import { limits } from '#craft/limits';
 import { toNumber } from '#ground/exact';
 import { done, type Outcome, refused } from '#ground/outcome';
 import { at, distance, innerPoint, isInside, offLine, type Point, type Polygon, signedArea } from '#ground/plane';

@@ -60,11 +60,18 @@ const KeysShown = ({ command }: { readonly command: Command }) =>
 const drawingKeys: readonly (readonly [string, string])[] = [
   ['Arrow keys', 'to the neighbour'],
   [`${keyWords('Mod', keyboard)} and arrow keys`, 'move the drawing'],
-  ['Shift and arrow keys', 'in Set: one more place'],
-  ['Space', 'in Set: one more, or one less'],
+  ['Shift and arrow keys', 'one more place or patch'],
+  ['Space', 'one more, or one less'],
   ['+  −  0', 'larger, smaller, whole'],
   ['Enter', 'into a block, to its pieces'],
   ['Escape', 'out again; nothing chosen'],
+];
+
+const handKeys: readonly (readonly [string, string])[] = [
+  ['Arrow keys', 'to the next line or seam; chosen patches a step on'],
+  ['Enter', 'begin or end a seam, lay a patch, set a corner'],
+  ['Backspace', 'the last point back'],
+  ['Escape', 'let go; then back to choosing'],
 ];
 
 export const KeySheet = (of: {
@@ -102,18 +109,23 @@ export const KeySheet = (of: {
             </dl>
           </section>
         ))}
-        <section>
-          <h3>In a drawing</h3>
-          <dl className="pairs">
-            {drawingKeys.map(([keys, what]) => (
-              <div key={keys}>
-                <dt>{what}</dt>
-                <dd>{keys}</dd>
-              </div>
-            ))}
-          </dl>
-        </section>
+        <KeysThere where="In a drawing" keys={drawingKeys} />
+        <KeysThere where="With a seam or a patch in hand" keys={handKeys} />
       </div>
     </Sheet>
   );
 };
+
+const KeysThere = (of: { readonly where: string; readonly keys: typeof drawingKeys }) => (
+  <section>
+    <h3>{of.where}</h3>
+    <dl className="pairs">
+      {of.keys.map(([keys, what]) => (
+        <div key={keys}>
+          <dt>{what}</dt>
+          <dd>{keys}</dd>
+        </div>
+      ))}
+    </dl>
+  </section>
+);
