@@ -1,6 +1,7 @@
 // Colourways: the same quilt in other cloths, side by side as live pictures; the chosen one is named, copied and edited.
-import { useMemo } from 'react';
+import { useCallback, useMemo } from 'react';
 import { type Sight, seenAs } from '#craft/fabric';
+import { type Command, useCommands } from '#workroom/commands';
 import { ClothPhotos, type Scene, SmallPicture } from '#workroom/drawing';
 import { useGesture, useQuilt, useRoom } from '#workroom/room';
 import { addColourway, freeColourway, mostColourways, removeColourway } from './colourway-edits.ts';
@@ -81,19 +82,34 @@ export const ColourwayFields = ({ chosen, onChoose }: ColourwaysOf) => {
   const { say } = useRoom();
   const gesture = useGesture();
   const way = document.colourways?.find(({ id }) => id === chosen);
-  if (way === undefined) return null;
-  const copy = () => {
-    const made = freeColourway(document, way.id);
+  const isFull = (document.colourways?.length ?? 0) >= mostColourways;
+  const copy = useCallback(() => {
+    const made = freeColourway(document, chosen);
     if (made === null) return;
     edit('Copy the colourway', (draft) => addColourway(draft, made));
     onChoose(made.id);
     say(`${made.title} is made`);
-  };
-  const remove = () => {
+  }, [document, chosen, edit, onChoose, say]);
+  const remove = useCallback(() => {
+    if (way === undefined) return;
     edit('Remove the colourway', (draft) => removeColourway(draft, way.id));
     onChoose(null);
     say(`${way.title || way.id} is removed`);
-  };
+  }, [way, edit, onChoose, say]);
+  const name = way?.title || way?.id;
+  useCommands(
+    useMemo(
+      (): readonly Command[] =>
+        name === undefined
+          ? []
+          : [
+              { id: 'copy colourway', part: 'Colour', words: `Copy the colourway ${name}`, isOff: isFull, run: copy },
+              { id: 'remove colourway', part: 'Colour', words: `Remove the colourway ${name}`, run: remove },
+            ],
+      [name, isFull, copy, remove],
+    ),
+  );
+  if (way === undefined) return null;
   return (
     <section>
       <h2>Colourway</h2>
@@ -116,7 +132,7 @@ export const ColourwayFields = ({ chosen, onChoose }: ColourwaysOf) => {
         />
       </label>
       <div className="row">
-        <button type="button" onClick={copy} disabled={(document.colourways?.length ?? 0) >= mostColourways}>
+        <button type="button" onClick={copy} disabled={isFull}>
           Copy it
         </button>
         <button type="button" onClick={remove}>

@@ -1,5 +1,6 @@
 // The photograph of a cloth: taken, looked at with its size, changed, taken away.
-import { useState } from 'react';
+import { useCallback, useMemo, useState } from 'react';
+import { type Command, useCommands } from '#workroom/commands';
 import { LengthField } from '#workroom/fields';
 import { pickFile, useQuilt, useRoom } from '#workroom/room';
 import { changeLook, removePhoto } from './colourway-edits.ts';
@@ -11,11 +12,21 @@ export const ClothPhoto = ({ seen, colourway }: { readonly seen: SeenCloth; read
   const { say } = useRoom();
   const [file, setFile] = useState<File | null>(null);
   const { id, name, photo } = seen;
-  const pick = async () => setFile(await pickFile('image/jpeg,image/png,image/webp'));
+  const pick = useCallback(() => {
+    void pickFile('image/jpeg,image/png,image/webp').then(setFile);
+  }, []);
+  useCommands(
+    useMemo(
+      (): readonly Command[] => [
+        { id: 'photo', part: 'Colour', words: `Take ${name} from a photograph`, keys: ['P'], run: pick },
+      ],
+      [name, pick],
+    ),
+  );
   return (
     <>
       {photo === undefined ? (
-        <button type="button" onClick={() => void pick()}>
+        <button type="button" onClick={pick}>
           From a photograph …
         </button>
       ) : (
@@ -37,7 +48,7 @@ export const ClothPhoto = ({ seen, colourway }: { readonly seen: SeenCloth; read
             Its mean colour stands above: light and dark are judged by it, and pages are printed in it.
           </p>
           <div className="row">
-            <button type="button" onClick={() => void pick()}>
+            <button type="button" onClick={pick}>
               Another photograph …
             </button>
             <button

@@ -1,7 +1,7 @@
 // A photograph of cloth, made small enough to stand in a document: cut to what is wanted, scaled down, and its mean colour taken. Runs
 // in a worker: a large picture takes a second.
-import { limits } from '#craft/design';
 import { meanColour } from '#craft/fabric';
+import { limits } from '#craft/limits';
 
 /** What is kept of a photograph, as shares of its width and height. */
 export interface PhotoCrop {

@@ -4,6 +4,7 @@ import { type Remote, wrap } from 'comlink';
 import type { BlockAnswer, CollectedBlock, DrawnAnswer, Measured, QuiltAnswer, Reply } from '#workroom/asking';
 import type { JsonObject } from '#workroom/editing';
 import type { PhotoCrop, TakenPhoto } from './photo.ts';
+import { withoutPhotos } from './without-photos.ts';
 import type { Door } from './worker.ts';
 
 export interface PlannerState {
@@ -90,7 +91,7 @@ export const openPlanner = (): Planner => {
     isSearching = true;
     become({ working: 'best' });
     try {
-      const reply = await searcher.door.quilt(document, 'best');
+      const reply = await searcher.door.quilt(withoutPhotos(document), 'best');
       isSearching = false;
       if (number === asked) become({ ...shown(reply), working: null });
     } finally {
@@ -108,7 +109,7 @@ export const openPlanner = (): Planner => {
       while (waiting !== null) {
         const { document, number } = waiting;
         waiting = null;
-        const reply = await quick.door.quilt(document, 'first');
+        const reply = await quick.door.quilt(withoutPhotos(document), 'first');
         const isNewest = number === asked;
         if (number < oldest) continue;
         become({ ...shown(reply), working: isNewest ? null : 'first' });
@@ -136,12 +137,12 @@ export const openPlanner = (): Planner => {
       endSearch();
       if (state.working === 'best') become({ working: null });
     },
-    block: (document, id) => beside().door.block(document, id),
-    drawn: (document, id) => beside().door.drawn(document, id),
+    block: (document, id) => beside().door.block(withoutPhotos(document), id),
+    drawn: (document, id) => beside().door.drawn(withoutPhotos(document), id),
     text: (text) => beside().door.text(text),
     collection: () => beside().door.collection(),
-    measures: (document) => beside().door.measures(document),
-    picture: (document) => beside().door.quilt(document, 'first'),
+    measures: (document) => beside().door.measures(withoutPhotos(document)),
+    picture: (document) => beside().door.quilt(withoutPhotos(document), 'first'),
     photo: (file, crop) => beside().door.photo(file, crop),
     forget: () => {
       endSearch();

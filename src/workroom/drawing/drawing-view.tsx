@@ -83,8 +83,9 @@ const isGroundOf = (whole: Ground, now: Omit<Ground, 'picture'>): boolean =>
   whole.density === now.density;
 
 const noKeys: readonly string[] = [];
-/** A drawing of more shapes is moved as a picture of itself while a gesture lasts. */
+/** A drawing of more shapes is moved as a picture of itself while a gesture lasts; with photographs each takes far longer. */
 const shapesDrawnLive = 3000;
+const photosDrawnLive = 400;
 /** A pointer that moved no further has tapped. */
 const tapPx = 5;
 
@@ -196,7 +197,7 @@ export const DrawingView = ({
   };
 
   const holdStill = () => {
-    if (scene.shapes > shapesDrawnLive) isHeld.current = true;
+    if (scene.shapes > (pictures.size > 0 ? photosDrawnLive : shapesDrawnLive)) isHeld.current = true;
   };
   const letGo = useCallback(() => {
     if (!isHeld.current) return;
