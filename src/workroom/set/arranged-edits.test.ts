@@ -42,6 +42,12 @@ test('of chosen places those alone are turned, over the box round them', () => {
     { block: 'b', turn: 180 },
     { block: 'b', turn: 90 },
   ]);
+  // a block that has its dark half a quarter further lies a quarter back
+  arrangePlaces(top, { paths, kind: 'pinwheel', block: 'b', own: 1, picture: null });
+  assert.deepEqual(top.rows?.[1]?.slice(1, 3), [
+    { block: 'b', turn: 180 },
+    { block: 'b', turn: 270 },
+  ]);
   assert.ok(top.rows?.[0]?.every((cell) => 'block' in cell && cell.block === 'a'));
 });
 
@@ -52,9 +58,15 @@ test('on point with blocks between, neighbours along a slanted row are neighbour
     rows: filledWith({ block: 'a' }, [2, 2]),
     between: [[{ block: 'a' }]],
   };
-  arrangePlaces(top, { paths: placesToArrange(top, null), kind: 'straight-furrow', block: 'a', own: 0, picture: null });
-  // by hand: the five stand in a grid of 3 × 3 on its corner, main cells at (0,2)… ; furrows run along y − x = const and change by row + column
-  const quarters = quartersFor({ kind: 'straight-furrow', rows: 3, columns: 3 });
+  arrangePlaces(top, {
+    paths: placesToArrange(top, null),
+    kind: 'streak-of-lightning',
+    block: 'a',
+    own: 0,
+    picture: null,
+  });
+  // by hand: the five stand in a grid of 3 × 3 on its corner, the upper left of them at the left of its middle row
+  const quarters = quartersFor({ kind: 'streak-of-lightning', rows: 3, columns: 3 });
   const turnAt = (row: number, column: number) => (quarters[row]?.[column] ?? 0) * 90;
   const turnOf = (cell: object | undefined) => (cell as { turn?: number }).turn ?? 0;
   assert.equal(turnOf(top.rows?.[0]?.[0]), turnAt(1, 0));

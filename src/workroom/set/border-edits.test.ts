@@ -54,6 +54,14 @@ for (const unit of borderUnits) {
   });
 }
 
+test('what a border is pieced of falls on marks too, not its length alone', () => {
+  const document = throwQuilt();
+  document.top.borders = [];
+  // by hand: 49 in are eight lengths of 6⅛, whose halves are on no eighth, and seven of 7
+  addPieced(document, { unit: 'geese', sides: [49, 49], mark, cloths });
+  assert.deepEqual(document.blocks.at(-1)?.size, ['7', '3 1/2']);
+});
+
 test('a border without known sides is made all the same, and craft lays spacers where they are needed', () => {
   const document = throwQuilt();
   document.top.borders?.splice(1);
