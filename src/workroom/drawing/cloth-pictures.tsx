@@ -110,6 +110,9 @@ const load = async (image: string, sight: Sight | null): Promise<Loaded> => {
     const to = canvas.getContext('2d', { willReadFrequently: by === 1 && sight !== null });
     if (to === null) throw new Error('the browser gives no canvas');
     to.imageSmoothingQuality = 'high';
+    // what can be seen through lies on white
+    to.fillStyle = '#ffffff';
+    to.fillRect(0, 0, canvas.width, canvas.height);
     to.drawImage(from, 0, 0, canvas.width, canvas.height);
     if (by === 1 && sight !== null) {
       const pixels = to.getImageData(0, 0, canvas.width, canvas.height);

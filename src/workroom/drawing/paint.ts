@@ -22,6 +22,8 @@ interface Fill {
 interface Piece {
   readonly points: readonly number[];
   readonly place: number;
+  /** Of a square as large. */
+  readonly side: number;
 }
 
 export const prepared = (scene: Scene): Prepared => ({
@@ -37,11 +39,20 @@ const pathsOf = (shapes: readonly Shape[]): { readonly fills: readonly Fill[]; r
   for (const [place, { points, fabric }] of shapes.entries()) {
     const own = byFabric.get(fabric) ?? { path: new Path2D(), pieces: [] };
     byFabric.set(fabric, own);
-    own.pieces.push({ points, place });
+    own.pieces.push({ points, place, side: sideOf(points) });
     trace(own.path, points);
     trace(edge, points);
   }
   return { fills: [...byFabric].map(([fabric, own]) => ({ fabric, ...own })), edge };
+};
+
+/** Of a square as large as the shape. */
+const sideOf = (points: readonly number[]): number => {
+  let twice = 0;
+  const n = points.length;
+  for (let i = 0, j = n - 2; i + 1 < n; j = i, i += 2)
+    twice += (points[j] as number) * (points[i + 1] as number) - (points[i] as number) * (points[j + 1] as number);
+  return Math.sqrt(Math.abs(twice) / 2);
 };
 
 export const trace = (path: Path2D | CanvasRenderingContext2D, points: readonly number[]): void => {
@@ -93,16 +104,20 @@ export const paint = (to: CanvasRenderingContext2D, of: Painting): void => {
     to.stroke(path);
     to.globalAlpha = 1;
   };
-  const isNear = scale * patchSide >= leastPhotoPx;
-  const photoOf = (fabric: string): ClothPicture | undefined => (isNear ? pictures.get(fabric) : undefined);
-  const fillAll = ({ fabric, path, pieces }: Fill, at: Lying): void => {
-    const picture = photoOf(fabric);
+  const pxInUnit = density * scale;
+  const fillOne = (cloth: string, piece: Piece, at: Lying): void => {
+    const picture = piece.side * scale >= leastPhotoPx ? pictures.get(cloth) : undefined;
     if (picture === undefined) {
+      to.fillStyle = colourOf(cloth);
+      fillOutline(to, piece.points);
+    } else fillPiece(to, { ...at, piece, picture, pxInUnit });
+  };
+  const fillAll = ({ fabric, path, pieces }: Fill, at: Lying): void => {
+    const isPhoto = pictures.has(fabric) && pieces.some(({ side }) => side * scale >= leastPhotoPx);
+    if (!isPhoto) {
       to.fillStyle = colourOf(fabric);
       to.fill(path);
-      return;
-    }
-    for (const piece of pieces) fillPiece(to, { ...at, piece, picture, pxInUnit: density * scale });
+    } else for (const piece of pieces) fillOne(fabric, piece, at);
   };
   place(1, 0, 0, 1, 0, 0);
   for (const fill of loose.fills) fillAll(fill, { matrix: [1, 0, 0, 1, 0, 0], number: -1 });
@@ -120,13 +135,8 @@ export const paint = (to: CanvasRenderingContext2D, of: Painting): void => {
     if (fabrics === null) {
       for (const fill of paths.fills) fillAll(fill, { matrix, number });
     } else {
-      for (const [at, { points, fabric }] of (scene.sprites[sprite]?.shapes ?? []).entries()) {
-        const cloth = fabrics[at] ?? fabric;
-        const picture = photoOf(cloth);
-        if (picture === undefined) {
-          to.fillStyle = colourOf(cloth);
-          fillOutline(to, points);
-        } else fillPiece(to, { matrix, number, piece: { points, place: at }, picture, pxInUnit: density * scale });
+      for (const { fabric, pieces } of paths.fills) {
+        for (const piece of pieces) fillOne(fabrics[piece.place] ?? fabric, piece, { matrix, number });
       }
     }
     strokeEdge(paths.edge);
