@@ -1,5 +1,5 @@
 // Arrangements of one's own block, as small live pictures: the rule that turns each block does the rest.
-import { useCallback, useEffect, useMemo, useState } from 'react';
+import { memo, useCallback, useEffect, useMemo, useState } from 'react';
 import { type Quarters, quartersFor } from '#craft/setting';
 import { type Command, useCommands } from '#workroom/commands';
 import { type Scene, SmallPicture, sceneOfQuilt } from '#workroom/drawing';
@@ -33,7 +33,7 @@ const shown = 4;
 /** Blocks a side where the top has fewer than two. */
 const begun = 6;
 
-export const Arrangements = ({ chosen }: { readonly chosen: readonly string[] }) => {
+export const Arrangements = memo(({ chosen }: { readonly chosen: readonly string[] }) => {
   const { id, document, answer, edit } = useQuilt();
   const { say } = useRoom();
   const nameOf = useBlockName();
@@ -139,7 +139,7 @@ export const Arrangements = ({ chosen }: { readonly chosen: readonly string[] })
       )}
     </section>
   );
-};
+});
 
 /** The arrangement's own block, or the one that the top has most. */
 const blockToArrange = (top: Top, blocks: readonly { readonly id: string }[]): string | null => {

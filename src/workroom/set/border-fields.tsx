@@ -1,5 +1,5 @@
 // Borders, from the inside outward: each with its own fields, and further in or out by a key.
-import { useCallback, useMemo } from 'react';
+import { memo, useCallback, useMemo } from 'react';
 import { type Command, useCommands } from '#workroom/commands';
 import type { Measured } from '#workroom/compute';
 import { ClothField, LengthField } from '#workroom/fields';
@@ -21,7 +21,7 @@ import { PiecedFields } from './pieced-fields.tsx';
 /** A quilt that has more is edited in its file. */
 const most = 12;
 
-export const BorderFields = ({ measured }: { readonly measured: Measured }) => {
+export const BorderFields = memo(({ measured }: { readonly measured: Measured }) => {
   const { document, edit } = useQuilt();
   const { say } = useRoom();
   const { top, fabrics, unit } = document;
@@ -97,7 +97,7 @@ export const BorderFields = ({ measured }: { readonly measured: Measured }) => {
       )}
     </section>
   );
-};
+});
 
 const unitWords: Readonly<Record<BorderUnit, string>> = {
   squares: 'squares',

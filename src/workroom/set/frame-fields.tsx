@@ -1,4 +1,5 @@
 // Frames: round the chosen block, and round all smaller ones so that they reach the common size.
+import { memo } from 'react';
 import type { QuiltDocument } from '#craft/design';
 import type { Measured } from '#workroom/compute';
 import { ClothField, LengthField } from '#workroom/fields';
@@ -14,7 +15,7 @@ type Block = QuiltDocument['blocks'][number];
 const shown = 3;
 
 /** Round one block, wherever it lies in the quilt. */
-export const FrameFields = ({ block: id, measured }: { readonly block: string; readonly measured: Measured }) => {
+export const FrameFields = memo(({ block: id, measured }: { readonly block: string; readonly measured: Measured }) => {
   const { document, edit, words } = useQuilt();
   const { say } = useRoom();
   const nameOf = useBlockName();
@@ -95,7 +96,7 @@ export const FrameFields = ({ block: id, measured }: { readonly block: string; r
       </fieldset>
     </section>
   );
-};
+});
 
 /** One key where blocks of several sizes lie in rows that want one. */
 export const FrameAll = ({ measured }: { readonly measured: Measured }) => {

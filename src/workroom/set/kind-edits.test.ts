@@ -72,30 +72,26 @@ test('a sashed top in sections has every piece where it was', () => {
 });
 
 test('a plain square in sections is as wide as the blocks of its column lie', () => {
-  const document = structuredClone(sashed);
-  const [star] = document.blocks;
-  assert.ok(star);
-  star.size = ['6', '4'];
-  document.top = {
-    rows: [
-      [{ block: 'star', turn: 90 }, { plain: 'oat' }, { block: 'star', turn: 90 }],
-      [
-        { block: 'star', turn: 90 },
-        { block: 'star', turn: 270 },
-        { block: 'star', turn: 90 },
+  for (const [turn, width] of [
+    [0, '6'],
+    [90, '4'],
+  ] as const) {
+    const document = structuredClone(sashed);
+    Object.assign(document.blocks[0] ?? {}, { size: ['6', '4'] });
+    const star = { block: 'star', turn };
+    document.top = {
+      rows: [
+        [star, { plain: 'oat' }],
+        [star, star],
       ],
-    ],
-  };
-  const picture = pictureOf(document);
-  const top = structuredClone(document.top);
-  changeSet(top, { kind: 'sections', picture, cloth: 'oat' });
-  assert.deepEqual(
-    top.sections && 'down' in top.sections && 'across' in (top.sections.down[0] ?? {})
-      ? (top.sections.down[0] as { across: unknown[] }).across[1]
-      : null,
-    { strip: 'oat', width: '4' },
-  );
-  assert.equal(pictureOf({ ...document, top }).width, picture.width);
+    };
+    const picture = pictureOf(document);
+    const top = structuredClone(document.top);
+    changeSet(top, { kind: 'sections', picture, cloth: 'oat' });
+    const row = { across: [star, { strip: 'oat', width }] };
+    assert.deepEqual(top.sections, { down: [row, { across: [star, star] }] });
+    assert.equal(pictureOf({ ...document, top }).width, picture.width);
+  }
 });
 
 test('sections give their blocks in rows: as many each where they are rows, else in as near a square as they make', () => {

@@ -1,10 +1,10 @@
 // Strips between the blocks.
-import { useCallback, useMemo } from 'react';
+import { memo, useCallback, useMemo } from 'react';
 import { type Command, useCommands } from '#workroom/commands';
 import { ClothField, LengthField } from '#workroom/fields';
 import { useQuilt } from '#workroom/room';
 
-export const SashingFields = () => {
+export const SashingFields = memo(() => {
   const { document, edit } = useQuilt();
   const { top, fabrics, unit } = document;
   const { sashing } = top;
@@ -119,4 +119,4 @@ export const SashingFields = () => {
       </button>
     </section>
   );
-};
+});

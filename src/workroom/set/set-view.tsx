@@ -17,6 +17,8 @@ import { useChoice } from './use-choice.ts';
 import { useMeasures } from './use-measures.ts';
 import { usePlaces } from './use-places.ts';
 
+const none: readonly string[] = [];
+
 export const SetView = () => {
   const { document, answer, words, problems } = useQuilt();
   const picture = answer?.picture ?? null;
@@ -59,7 +61,7 @@ export const SetView = () => {
             }
           />
         )}
-        <Arrangements chosen={choice.places} />
+        <Arrangements chosen={choice.isSeveral ? choice.places : none} />
       </div>
       <aside className="side" aria-label="What is chosen">
         <ChosenPlaces choice={choice} done={done} scene={scene} />

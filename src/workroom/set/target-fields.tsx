@@ -1,5 +1,5 @@
 // A wanted size: of a bed with its drop, or typed; and two or three ways to come to it, each one tap.
-import { useEffect, useMemo, useState } from 'react';
+import { memo, useEffect, useMemo, useState } from 'react';
 import type { QuiltDocument } from '#craft/design';
 import { type BedName, bedNames, mattressOf, quiltForBed } from '#craft/finishing';
 import { length } from '#craft/measure';
@@ -27,7 +27,7 @@ const bedWords: Readonly<Record<BedName, string>> = {
 const usual = { in: { drop: '12', tuck: '10', side: '60' }, cm: { drop: '30', tuck: '25', side: '150' } } as const;
 const most = 60;
 
-export const TargetFields = ({ measured }: { readonly measured: Measured }) => {
+export const TargetFields = memo(({ measured }: { readonly measured: Measured }) => {
   const { document, answer, words } = useQuilt();
   const { unit, finish } = document;
   const own = finish?.bed;
@@ -97,7 +97,7 @@ export const TargetFields = ({ measured }: { readonly measured: Measured }) => {
       )}
     </section>
   );
-};
+});
 
 const Ways = ({ choices, bed }: { readonly choices: readonly TargetChoice[]; readonly bed: Bed | null }) => {
   const { document, answer, words, edit } = useQuilt();

@@ -1,5 +1,5 @@
 // How the top is set, and how large it is: rows and columns, what is every other place, what fills a set on point to its edge.
-import { useMemo, useState } from 'react';
+import { memo, useMemo, useState } from 'react';
 import { type Command, useCommands } from '#workroom/commands';
 import type { Measured } from '#workroom/compute';
 import { ChoiceKeys, ClothField, CountField, LengthField } from '#workroom/fields';
@@ -21,7 +21,7 @@ const kinds: readonly { readonly value: SetKind; readonly words: string; readonl
   { value: 'sections', words: 'In sections', said: 'Set in sections' },
 ];
 
-export const TopFields = ({ measured }: { readonly measured: Measured }) => {
+export const TopFields = memo(({ measured }: { readonly measured: Measured }) => {
   const { document, answer, words, edit } = useQuilt();
   const { say } = useRoom();
   const picture = answer?.picture ?? null;
@@ -88,7 +88,7 @@ export const TopFields = ({ measured }: { readonly measured: Measured }) => {
       )}
     </section>
   );
-};
+});
 
 /** Our own steps: cut to the mark, a little to trim, and enough to let the blocks float. */
 const floats = { in: ['0', '1/2', '1'], cm: ['0', '1', '2.5'] } as const;
