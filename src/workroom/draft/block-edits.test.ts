@@ -144,6 +144,7 @@ test('a centre may be oblong or pieced, and plain again', () => {
   // 4½ in and three rounds of 1 in on either side
   assert.deepEqual(sizeOf(quilt, block.id), [10.5, 10.5]);
   assert.equal(usesOf(quilt, 'ohio-star'), 1);
+  assert.equal(cabinIn(block).centreTone, undefined);
   setCentre(block, 'square', '3');
   assert.deepEqual([cabinIn(block).centre, cabinIn(block).centreTone], ['3', 'accent']);
   assert.deepEqual(sizeOf(quilt, block.id), [9, 9]);

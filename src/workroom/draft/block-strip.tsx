@@ -1,5 +1,5 @@
 // All blocks of the quilt, and ways to another.
-import { useMemo } from 'react';
+import { useEffect, useMemo, useRef } from 'react';
 import type { BlockAnswer } from '#workroom/compute';
 import { SmallPicture, sceneOfBlock } from '#workroom/drawing';
 import { quiltAddress, useQuilt } from '#workroom/room';
@@ -15,9 +15,20 @@ export const BlockStrip = (of: {
   readonly onAddBlank: () => void;
 }) => {
   const { id, document } = useQuilt();
+  const list = useRef<HTMLUListElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the line is moved when another block is come to
+  useEffect(() => {
+    const line = list.current;
+    const link = line?.querySelector<HTMLElement>('[aria-current]');
+    if (line == null || link == null) return;
+    // the line alone is moved: the page stays where it is
+    const [own, whole] = [link.getBoundingClientRect(), line.getBoundingClientRect()];
+    if (own.left < whole.left || own.right > whole.right) line.scrollLeft += own.left - whole.left;
+    if (own.top < whole.top || own.bottom > whole.bottom) line.scrollTop += own.top - whole.top;
+  }, [of.here, document.blocks.length]);
   return (
     <section className="strip" aria-label="Blocks of this quilt">
-      <ul>
+      <ul ref={list}>
         {document.blocks.map((block) => (
           <li key={block.id}>
             <a

@@ -38,26 +38,32 @@ export const sceneOfDrawn = (of: DrawnSceneOf): Scene => {
       const piece = pieces[index];
       const first = drawn.patches[index]?.points[0];
       const where = first === undefined ? '' : `, from ${placeText(first)}`;
-      const what = piece ?? `Patch${where}`;
-      return { key: patchKey(index), name: `${what}, ${nameOf(fabric)}`, outline: points, inside: null };
+      const cloth = nameOf(fabric);
+      const name = piece == null ? `Patch, ${cloth}${where}` : `Piece ${piece.label}, ${cloth}, cut ${piece.cut}`;
+      return { key: patchKey(index), name, outline: points, inside: null };
     }),
     shapes: shapes.length,
   };
 };
 
+interface NamedPiece {
+  readonly label: string;
+  readonly cut: string;
+}
+
 /** The piece that each patch becomes; none while the block is another than the one that was answered. */
-const piecesOf = ({ drawn, size, answer, sizeWords }: DrawnSceneOf): readonly (string | null)[] => {
+const piecesOf = ({ drawn, size, answer, sizeWords }: DrawnSceneOf): readonly (NamedPiece | null)[] => {
   if (answer === null) return [];
   // a frame round the drawing is in the answer's picture
   const [dx, dy] = [(answer.picture.size[0] - size[0]) / 2, (answer.picture.size[1] - size[1]) / 2];
   const known = answer.picture.patches.map(({ points, label, cut }) => ({
-    words: `Piece ${label}, cut ${sizeWords(cut)}`,
+    piece: { label, cut: sizeWords(cut) },
     outline: points.flatMap((x, i) => (i % 2 === 0 ? [{ x: x - dx, y: (points[i + 1] as number) - dy }] : [])),
   }));
   const [across, down] = [size[0] / drawn.grid[0], size[1] / drawn.grid[1]];
   return drawn.patches.map(({ points }) => {
     const inner = innerPoint(points);
     const place = { x: inner.x * across, y: inner.y * down };
-    return known.find(({ outline }) => isInside(place, outline))?.words ?? null;
+    return known.find(({ outline }) => isInside(place, outline))?.piece ?? null;
   });
 };

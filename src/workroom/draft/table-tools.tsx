@@ -7,6 +7,7 @@ import { countWords, useQuilt } from '#workroom/room';
 import { type Block, clothOf } from './block-edits.ts';
 import type { LaidShape } from './laid-shapes.ts';
 import { FigureField, PlaceFields } from './place-fields.tsx';
+import { figureText } from './place-text.ts';
 import type { ToneChoice } from './tones.ts';
 import type { TableState, Tool } from './use-table.ts';
 
@@ -396,7 +397,11 @@ const GridFields = ({ table }: { readonly table: TableState }) => {
         value={table.parts}
         onChoose={table.divide}
       />
-      <p className="quiet">It also comes to every corner, and to where a seam crosses a line.</p>
+      <p className="quiet">
+        {[across, down].every(Number.isInteger)
+          ? 'The hand also comes to every corner, and to where a seam crosses a line.'
+          : `This block has a grid of its own, ${figureText(across)} by ${figureText(down)} squares: go by its corners, or divide it otherwise.`}
+      </p>
     </section>
   );
 };

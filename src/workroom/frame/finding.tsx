@@ -68,7 +68,7 @@ const drawingKeys: readonly (readonly [string, string])[] = [
 ];
 
 const handKeys: readonly (readonly [string, string])[] = [
-  ['Arrow keys', 'to the next line or seam; chosen patches a step on'],
+  ['Arrow keys', 'to the next line or seam'],
   ['Enter', 'begin or end a seam, lay a patch, set a corner'],
   ['Backspace', 'the last point back'],
   ['Escape', 'let go; then back to choosing'],
