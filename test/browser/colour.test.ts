@@ -192,6 +192,32 @@ describe('colour', () => {
     await context.close();
   });
 
+  it('says so where the photographs of a quilt would together be larger than a document may be', async () => {
+    const { page, context } = await opened.page();
+    await toColour(page, opened.numeric);
+    const quilt = await documentOn(page);
+    const image = `data:image/jpeg;base64,${'A'.repeat(396_000)}`;
+    for (let n = 0; n < 16; n++)
+      quilt.fabrics.push({ id: `more-${n}`, name: `More ${n}`, colour: '#445566', photo: { image, width: '9' } });
+    await page.goto(opened.numeric);
+    const [chooser] = await Promise.all([
+      page.waitForEvent('filechooser'),
+      page.getByRole('button', { name: 'From a file' }).click(),
+    ]);
+    const buffer = Buffer.from(JSON.stringify({ ...quilt, title: 'Many photographs' }));
+    await chooser.setFiles({ name: 'many.quilt.json', mimeType: 'application/json', buffer });
+    await drawn(page);
+    await page.getByRole('link', { name: /^Colour/ }).click();
+    await cloth(page, 'Ember').click();
+    await choosePhoto(page, stripes(8));
+    await page.getByRole('textbox', { name: /Width of cloth in the whole photograph/ }).fill('9');
+    await page.keyboard.press('Tab');
+    await page.getByRole('button', { name: 'Take this cloth' }).click();
+    await page.getByRole('alert').filter({ hasText: 'together be larger than a document may be' }).waitFor();
+    assert.ok(await page.getByRole('button', { name: 'Undo', includeHidden: true }).isDisabled());
+    await context.close();
+  });
+
   it('gives a tone another cloth, or several to draw from, in chosen blocks, as one step, by keys alone', async () => {
     const { page, context } = await opened.page();
     await toColour(page, opened.numeric, 'Twelve Fields');

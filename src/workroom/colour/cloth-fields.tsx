@@ -23,6 +23,7 @@ export const ClothFields = ({ cloth, seen, colourway }: ClothFieldsOf) => {
   const { id } = cloth;
   const known = answer?.cloths.find((one) => one.id === id);
   const gesture = useGesture();
+  const way = document.colourways?.find((one) => one.id === colourway);
   const look = (what: string, fields: Look, named?: string) =>
     edit(what, (draft) => changeLook(draft, { cloth: id, colourway, look: fields }), named);
   const key = `${colourway ?? ''} ${id}`;
@@ -33,8 +34,8 @@ export const ClothFields = ({ cloth, seen, colourway }: ClothFieldsOf) => {
         <span>Name of the cloth</span>
         <input
           type="text"
-          value={colourway === null ? (cloth.name ?? '') : seen.name}
-          placeholder={id}
+          value={(colourway === null ? cloth.name : way?.fabrics[id]?.name) ?? ''}
+          placeholder={colourway === null ? id : cloth.name || id}
           maxLength={200}
           onChange={(event) => look('Name the cloth', { name: event.target.value }, gesture.named(`name ${key}`))}
           onFocus={gesture.begin}

@@ -89,3 +89,15 @@ test('a cloth that goes leaves no colourway that names it', () => {
   removeCloth(quilt, 'spare');
   assert.deepEqual(quilt, bramble());
 });
+
+test('a name that is emptied is none, and leaves nothing behind', () => {
+  const quilt = bramble();
+  changeLook(quilt, { cloth: 'cream', colourway: 'ember', look: { name: 'Milk' } });
+  assert.deepEqual(quilt.colourways?.[1]?.fabrics.cream, { name: 'Milk' });
+  changeLook(quilt, { cloth: 'cream', colourway: 'ember', look: { name: '' } });
+  assert.deepEqual(quilt, bramble());
+  changeLook(quilt, { cloth: 'cream', colourway: null, look: { name: '' } });
+  assert.ok(!('name' in (quilt.fabrics[0] ?? {})));
+  assert.equal(seenCloths(quilt, null)[0]?.name, 'cream');
+  isSound(quilt);
+});

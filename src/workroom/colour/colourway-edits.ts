@@ -32,19 +32,25 @@ export const removeColourway = (draft: QuiltDocument, id: string): void => {
   else draft.colourways = left;
 };
 
-/** The look of a cloth: its own, or in a colourway. Without a photograph in the change, one of another colour goes. */
+/** The look of a cloth: its own, or in a colourway. An empty name is none: the cloth is then called by its id, or as in the quilt. */
 export const changeLook = (
   draft: QuiltDocument,
   of: { readonly cloth: string; readonly colourway: string | null; readonly look: Look },
 ): void => {
   const { cloth, colourway, look } = of;
+  const own = draft.fabrics.find(({ id }) => id === cloth);
+  if (own === undefined) return;
   if (colourway === null) {
-    const own = draft.fabrics.find(({ id }) => id === cloth);
-    if (own !== undefined) Object.assign(own, look);
+    Object.assign(own, look);
+    if (own.name === '') delete own.name;
     return;
   }
   const way = draft.colourways?.find(({ id }) => id === colourway);
-  if (way !== undefined) way.fabrics[cloth] = { ...way.fabrics[cloth], ...look };
+  if (way === undefined) return;
+  const next = { ...way.fabrics[cloth], ...look };
+  if (next.name === '') delete next.name;
+  if (Object.keys(next).length > 0) way.fabrics[cloth] = next;
+  else delete way.fabrics[cloth];
 };
 
 /** The photograph goes; the colour that was taken from it stays. */

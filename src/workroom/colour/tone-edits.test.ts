@@ -111,6 +111,10 @@ test('drawn again, the scrappy cloths lie otherwise, and no neighbours get alike
   const second = drawn(quilt);
   assert.notEqual(second.cloths, first.cloths);
   assert.equal(second.alike, first.alike);
+  // the last that a document may ask for
+  quilt.draw = 1_000_000;
+  drawAgain(quilt);
+  assert.equal(quilt.draw, 1);
 });
 
 test('a block that has no such tone is left as it is', () => {

@@ -1,5 +1,6 @@
 // Cloths by tone: what one does to the colourings of one block, of several, or of all; each a change of the document's draft.
 import type { QuiltDocument } from '#craft/design';
+import { limits } from '#craft/limits';
 
 type Block = QuiltDocument['blocks'][number];
 
@@ -98,7 +99,7 @@ export const isScrappy = ({ blocks }: Pick<QuiltDocument, 'blocks'>): boolean =>
     ),
   );
 
-/** The scrappy cloths are drawn anew; the first draw stands without a figure. */
+/** The scrappy cloths are drawn anew; after the last draw that a document may ask for comes the first. */
 export const drawAgain = (draft: QuiltDocument): void => {
-  draft.draw = (draft.draw ?? 1) + 1;
+  draft.draw = ((draft.draw ?? 1) % limits.draws) + 1;
 };
