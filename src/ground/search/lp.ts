@@ -396,9 +396,10 @@ const dualPivots = (s: State, until: number): LpStatus => {
 
 const primalPivots = (s: State, until: number): LpStatus => {
   let stalled = 0;
+  const likely: Likely = { columns: [], enough: 0 };
   for (;;) {
     const y = dualsOf(s);
-    const entering = stalled > 200 ? firstCheap(s, y) : cheapest(s, y);
+    const entering = stalled > 200 ? firstCheap(s, y) : (cheapOf(s, y, likely) ?? cheapest(s, y, likely));
     if (entering === null) return 'optimal';
     if (s.pivots >= until) return 'stopped';
     const u = throughInverse(s, entering);
@@ -427,9 +428,36 @@ const primalPivots = (s: State, until: number): LpStatus => {
 
 const cheapEnough = -1e-8;
 
-const cheapest = (s: State, y: Float64Array): number | null => {
+/** Columns that were cheap when all were looked at last. */
+interface Likely {
+  columns: number[];
+  /** A column is taken from among them as long as its cost, reduced and by its share, is no more than this. */
+  enough: number;
+}
+
+/** Of the least reduced cost by its share when all columns were looked at: down to this much of it, all are not looked at again. */
+const stillCheap = 0.5;
+
+/** The cheapest of the likely ones; null when none is cheap enough, and all must be looked at. */
+const cheapOf = (s: State, y: Float64Array, { columns, enough }: Likely): number | null => {
+  let best: number | null = null;
+  let least = enough;
+  for (const j of columns) {
+    if (s.place[j] !== -1) continue;
+    const rc = reducedCost(s, j, y);
+    const share = rc / (1 + (s.cost[j] as number));
+    if (rc >= cheapEnough || share >= least) continue;
+    least = share;
+    best = j;
+  }
+  return best;
+};
+
+/** Of all columns and surpluses; the cheap ones among the columns are the likely ones from now on. */
+const cheapest = (s: State, y: Float64Array, likely: Likely): number | null => {
   let best: number | null = null;
   let least = cheapEnough;
+  const columns: number[] = [];
   for (let i = 0; i < s.m; i++) {
     const rc = y[i] as number;
     if (s.surplusPlace[i] === -1 && rc < least) {
@@ -440,12 +468,15 @@ const cheapest = (s: State, y: Float64Array): number | null => {
   for (let j = 0; j < s.n; j++) {
     if (s.place[j] !== -1 || s.barred[j] === 1) continue;
     const rc = reducedCost(s, j, y);
+    if (rc >= cheapEnough) continue;
+    columns.push(j);
     const share = rc / (1 + (s.cost[j] as number));
-    if (rc < cheapEnough && share < least) {
-      least = share;
-      best = j;
-    }
+    if (share >= least) continue;
+    least = share;
+    best = j;
   }
+  likely.columns = columns;
+  likely.enough = stillCheap * least;
   return best;
 };
 
