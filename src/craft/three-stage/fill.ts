@@ -13,6 +13,8 @@ export interface Filling {
   readonly height: number;
   /** A way of lying that must be in the strip, or -1. */
   readonly first: number;
+  /** Parts that stand in the strip already; their pieces are not among those left. */
+  readonly kept?: readonly Pile[];
 }
 
 export interface Filler {
@@ -89,8 +91,8 @@ export const fillerFor = (lies: Lies): Filler => {
     work: () => stacks.work() + across.work() + fills * perFill,
     fill: (filling) => {
       fills++;
-      const piles: Pile[] = [];
-      let room = lies.width;
+      const piles: Pile[] = [...(filling.kept ?? [])];
+      let room = piles.reduce((free, pile) => free - pileWidth(lies, pile), lies.width);
       if (filling.first >= 0) room -= onTop(filling, piles);
       for (;;) {
         const { used, short } = oneRound(filling, room, piles);

@@ -3,8 +3,8 @@
 import type { Chance } from '#ground/chance';
 import type { Filler } from './fill.ts';
 import type { Lies } from './lies.ts';
-import { type Manner, sequenceOf } from './sequence.ts';
-import { lengthOfStrips, type Strip, takeFrom, worthOf } from './strip.ts';
+import { type Manner, type OpenStrip, sequenceOf } from './sequence.ts';
+import { lengthOfStrips, type Strip, stripOf, takeFrom, worthOf } from './strip.ts';
 
 export interface Relaying {
   readonly lies: Lies;
@@ -24,11 +24,7 @@ export interface Relaying {
 export const relaid = ({ lies, filler, chance, worth, strips, slack, seen }: Relaying): number | null => {
   const left = new Int32Array(lies.kinds);
   const out = someOf({ strips, worth, chance });
-  let height = 0;
-  for (const i of out) {
-    takeFrom(strips[i] as Strip, left, -1);
-    height += (strips[i] as Strip).height;
-  }
+  const { open, height } = setFree({ lies, chance, strips: out.map((i) => strips[i] as Strip), left });
   const manner: Manner = {
     worth: shaken(worth, chance, shares[Math.floor(chance() * shares.length)] as number),
     chance,
@@ -38,7 +34,7 @@ export const relaid = ({ lies, filler, chance, worth, strips, slack, seen }: Rel
     repeat: 'once',
     loose: 0.2,
   };
-  const fresh = sequenceOf({ lies, filler, left, manner, limit: height + 1 + slack });
+  const fresh = sequenceOf({ lies, filler, left, manner, limit: height + 1 + slack, open });
   if (fresh === null) return null;
   out.sort((a, b) => b - a);
   for (const i of out) {
@@ -50,6 +46,33 @@ export const relaid = ({ lies, filler, chance, worth, strips, slack, seen }: Rel
     seen(strip);
   }
   return height - lengthOfStrips(fresh);
+};
+
+/** How often, of one, some parts of the strips stay where they are. Measured on reference problems of few high strips. */
+const partlyShare = 0.5;
+/** How often, of one, a strip that parts stay in is as high as it was; else as high as these. */
+const sameHeightShare = 0.7;
+
+/** The pieces of these strips are set free, all of them or those of some parts. */
+const setFree = (of: {
+  readonly lies: Lies;
+  readonly chance: Chance;
+  readonly strips: readonly Strip[];
+  /** Raised by what is set free. */
+  readonly left: Int32Array;
+}): { readonly open: readonly OpenStrip[]; readonly height: number } => {
+  const { lies, chance, strips, left } = of;
+  const keeping = chance() < partlyShare ? 0.2 + 0.75 * chance() : 0;
+  const open: OpenStrip[] = [];
+  for (const strip of strips) {
+    takeFrom(strip, left, -1);
+    const kept = keeping === 0 ? [] : strip.piles.filter(() => chance() < keeping);
+    if (kept.length === 0) continue;
+    const stays = stripOf(lies, kept);
+    takeFrom(stays, left);
+    open.push({ kept, height: chance() < sameHeightShare ? strip.height : stays.height });
+  }
+  return { open, height: lengthOfStrips(strips) };
 };
 
 /** How far worths are shaken, drawn anew for each attempt; chosen by trying on a dozen problems. */

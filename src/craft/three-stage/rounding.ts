@@ -7,12 +7,15 @@ import { shaken } from './neighbours.ts';
 import { sequenceOf } from './sequence.ts';
 import { lengthOfStrips, type Strip, takeFrom, timesWithin } from './strip.ts';
 
+/** A strip, and how often the linear program takes it. */
+export type Taken = readonly [strip: Strip, times: number];
+
 export interface Rounding {
   readonly lies: Lies;
   readonly filler: Filler;
   readonly chance: Chance;
   readonly worth: Float64Array;
-  readonly support: readonly (readonly [Strip, number])[];
+  readonly support: readonly Taken[];
   readonly demand: Int32Array;
   /** Layouts as long as this are given up. */
   readonly limit: number;

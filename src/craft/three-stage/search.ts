@@ -9,13 +9,14 @@ import {
   type StripsFound,
   type StripUse,
 } from '#craft/strips';
+import { improvingBoth } from './both-heights.ts';
 import { improving } from './improve.ts';
 import { levelledOver } from './levels.ts';
 import { liesOf, type StripHeights } from './lies.ts';
 import { type Linear, linearOver } from './linear.ts';
 import { relaid } from './neighbours.ts';
 import { proving } from './proving.ts';
-import { roundedFrom } from './rounding.ts';
+import { roundedFrom, type Taken } from './rounding.ts';
 import { slicesOver } from './slices.ts';
 import { foundIn, isProven, offer, raiseBound, type State, setWorth, stateFor } from './state.ts';
 import { lengthOfStrips } from './strip.ts';
@@ -38,29 +39,30 @@ export function* searchThreeStages({ job, stripHeights, solver, start }: ThreeSt
   const state = stateFor({ lies, solver, start });
   yield foundIn(state);
   raiseBound(state, lowerBoundFor(job, state.length * lies.heightUnit) / lies.heightUnit, 'area');
-  if (!isProven(state)) yield* guided(state);
+  const support = isProven(state) ? [] : yield* guided(state);
   if (!isProven(state) && stripHeights === 'any') yield* sliced(state);
-  if (!isProven(state)) yield* improvingAndProving(state);
+  if (!isProven(state)) yield* improvingAndProving(state, support);
   return foundIn(state);
 }
 
 /** Steps of the proof to one of the improvement: few strips of few kinds are soon counted through, many hardly ever. */
 const proofSteps = ({ best, lies }: State): number =>
-  Math.max(1, Math.min(4, Math.floor(countableStrips / best.length), Math.floor(countableKinds / lies.kinds)));
-/** Measured on quilts of 10 and 20 kinds, and on published problems of 20 to 80. */
+  Math.min(4, Math.max(1, countableStrips / best.length), (countableKinds / lies.kinds) ** 2);
+/** Measured on quilts of 10 and 20 kinds, and on published problems of 20 to 100. */
 const countableStrips = 48;
-const countableKinds = 90;
+const countableKinds = 45;
 
 /** The one finds layouts, the other bounds and now and then a layout; each profits from what the other has found. */
-function* improvingAndProving(state: State): Generator<StripsFound, void, void> {
-  const improvement = improving(state);
+function* improvingAndProving(state: State, support: readonly Taken[]): Generator<StripsFound, void, void> {
+  const improvement = state.lies.stripHeights === 'any' ? improvingBoth(state, support) : improving(state);
   const proof = proving(state);
   let isImproving = true;
   let isProving = true;
+  let owed = 0;
   while (!isProven(state) && (isImproving || isProving)) {
     if (isImproving) isImproving = improvement.next().done !== true;
-    const steps = proofSteps(state);
-    for (let i = 0; i < steps && isProving && !isProven(state); i++) isProving = proof.next().done !== true;
+    for (owed += proofSteps(state); owed >= 1; owed--)
+      if (isProving && !isProven(state)) isProving = proof.next().done !== true;
     yield foundIn(state);
   }
 }
@@ -71,7 +73,7 @@ const attempts = 40;
 const roundings = 12;
 
 /** Solves the linear program over strips as high as pieces; what it says of worths serves strips of any height as well. */
-function* guided(state: State): Generator<StripsFound, void, void> {
+function* guided(state: State): Generator<StripsFound, readonly Taken[], void> {
   const { lies, filler, chance, pool } = state;
   const strips = [...state.best];
   const linear = linearOver({
@@ -104,13 +106,14 @@ function* guided(state: State): Generator<StripsFound, void, void> {
     );
     if (i % 4 === 3) yield foundIn(state);
   }
-  if (lies.stripHeights === 'any' || state.length > mostLevelled * (lies.heights.at(-1) as number)) return;
+  if (lies.stripHeights === 'any' || state.length > mostLevelled * (lies.heights.at(-1) as number)) return support;
   const known = [...new Set([...state.best, ...support.map(([strip]) => strip)])];
   for (const bound of levelledOver({ lies, filler, strips: known })) {
     raiseBound(state, bound, 'linear');
-    if (isProven(state)) return;
+    if (isProven(state)) break;
     yield foundIn(state);
   }
+  return support;
 }
 
 /** Layouts of more strips of the greatest height gain too little from counting strips. */

@@ -3,7 +3,7 @@
 import type { Chance } from '#ground/chance';
 import type { Filler } from './fill.ts';
 import type { Lies } from './lies.ts';
-import { type Strip, takeFrom, timesWithin, worthOf } from './strip.ts';
+import { type Pile, type Strip, takeFrom, timesWithin, worthOf } from './strip.ts';
 
 export interface Manner {
   /** Of one piece of each kind. */
@@ -29,13 +29,27 @@ export interface Sequence {
   readonly manner: Manner;
   /** Layouts as long as this are given up, in units of height. */
   readonly limit: number;
+  /** Strips that are filled up before new ones are begun. */
+  readonly open?: readonly OpenStrip[];
+}
+
+/** A strip that some parts stand in already; their pieces are not among those left. */
+export interface OpenStrip {
+  readonly height: number;
+  readonly kept: readonly Pile[];
 }
 
 /** @returns null when every layout that goes on from here reaches the limit */
-export const sequenceOf = ({ lies, filler, left, manner, limit }: Sequence): readonly Strip[] | null => {
+export const sequenceOf = ({ lies, filler, left, manner, limit, open }: Sequence): readonly Strip[] | null => {
   const strips: Strip[] = [];
   let length = 0;
   let area = 0;
+  for (const { height, kept } of open ?? []) {
+    const strip = filler.fill({ left, worth: manner.worth, height, first: -1, kept });
+    if (strip === null) continue;
+    strips.push(strip);
+    length += strip.height;
+  }
   for (let k = 0; k < lies.kinds; k++) area += (left[k] as number) * (lies.area[k] as number);
   while (area > 0) {
     if (length + Math.ceil(area / lies.width - 1e-9) >= limit) return null;
@@ -49,7 +63,7 @@ export const sequenceOf = ({ lies, filler, left, manner, limit }: Sequence): rea
   return length < limit ? strips : null;
 };
 
-interface Next extends Omit<Sequence, 'limit'> {
+interface Next extends Omit<Sequence, 'limit' | 'open'> {
   /** Height that there is before the layout is given up. */
   readonly room: number;
 }
