@@ -4,6 +4,7 @@ import type { QuiltDocument } from '#craft/design';
 /** The pointer itself where there are no better words. */
 export const placeWords = (where: string, document: QuiltDocument): string => {
   const [part = '', first = '', second = '', third = ''] = where.replace(/^\//, '').split('/');
+  if (where.startsWith('/top/sections/')) return `Part ${sectionNumber(where)}`;
   const nth = Number(first);
   switch (part) {
     case 'blocks':
@@ -29,10 +30,11 @@ const topWords = (of: {
   const number = Number(first) + 1;
   switch (part) {
     case 'rows':
-    case 'between': {
-      const row = first === '' ? 'The rows' : `Row ${number}`;
-      return second === '' ? row : `${row}, place ${Number(second) + 1}`;
-    }
+      return cellWords('Row', first, second) || 'The rows';
+    case 'between':
+      return cellWords('Between, row', first, second) || 'The places between the rows';
+    case 'sections':
+      return 'The sections';
     case 'borders':
       return first === '' ? 'The borders' : borderWords(number, borders);
     case 'sashing':
@@ -43,6 +45,15 @@ const topWords = (of: {
       return 'The top';
   }
 };
+
+const cellWords = (line: string, row: string, place: string): string => {
+  if (row === '') return '';
+  return `${line} ${Number(row) + 1}${place === '' ? '' : `, place ${Number(place) + 1}`}`;
+};
+
+/** "1.3": the number of a part in each run, from the whole on. */
+const sectionNumber = (where: string): string =>
+  [...where.matchAll(/\/(?:down|across)\/(\d+)/g)].map(([, part]) => Number(part) + 1).join('.');
 
 /** @param number from the inside, from 1 */
 export const borderWords = (number: number, count: number): string => {

@@ -1,7 +1,6 @@
 // What is chosen in the quilt: how it lies, what else could lie there, and what to choose with it.
-import type { Scene } from '#workroom/drawing';
 import { ChoiceKeys } from '#workroom/fields';
-import { countWords, quiltAddress, useQuilt } from '#workroom/room';
+import { countWords, placeWords, quiltAddress, useQuilt } from '#workroom/room';
 import {
   clothOf,
   type Held,
@@ -22,16 +21,14 @@ import type { PlacesDone } from './use-places.ts';
 export interface ChosenPlacesOf {
   readonly choice: Choice;
   readonly done: PlacesDone;
-  readonly scene: Scene | null;
 }
 
 const turns: readonly Turn[] = [0, 90, 180, 270];
 
 export const ChosenPlaces = (of: ChosenPlacesOf) => {
-  const { choice, done, scene } = of;
+  const { choice, done } = of;
   const { thing, places } = choice;
-  const { document } = useQuilt();
-  const title = titleOf(choice, scene) ?? runTitle(choice.path, document.top);
+  const title = useTitle(choice, done.held);
   return (
     <section className="chosen-places">
       <h2>{title ?? 'Nothing is chosen'}</h2>
@@ -65,14 +62,22 @@ export const ChosenPlaces = (of: ChosenPlacesOf) => {
   );
 };
 
-/** Null where nothing is chosen. */
-const titleOf = ({ thing, places, isSeveral }: Choice, scene: Scene | null): string | null => {
+/** What lies at the one place, and where; of what is no place its name in the drawing. Null where nothing is chosen. */
+const useTitle = ({ thing, places, isSeveral, path }: Choice, held: readonly Held[]): string | null => {
+  const { document } = useQuilt();
+  const nameOf = useBlockName();
   if (isSeveral) return countWords(places.length, 'place', 'places');
-  const [only] = places;
-  const own = only === undefined ? thing : scene?.things.find(({ path }) => path === only);
-  if (own) return own.name.replace(/, (turned \d+°|[^,]* finished)(?=,|$)/g, '');
-  return only === undefined ? null : 'One place';
+  const [[only], [own]] = [places, held];
+  if (only === undefined || own === undefined) {
+    return thing?.name.replace(/, [^,]* finished(?=,|$)/, '') ?? runTitle(path, document.top);
+  }
+  const cloth = document.fabrics.find(({ id }) => id === clothOf(own));
+  const what = isBlock(own) ? nameOf(own.block) : `${plainNoun(own)}, ${cloth?.name || cloth?.id}`;
+  const where = placeWords(only, document);
+  return `${what}, ${where.charAt(0).toLowerCase()}${where.slice(1)}`;
 };
+
+const plainNoun = (held: Held): string => ('strip' in held ? 'Strip' : 'fill' in held ? 'Fill' : 'Plain piece');
 
 /** A run of a section, which is no thing of the drawing. */
 const runTitle = (path: string | null, top: Top): string | null => {

@@ -69,12 +69,19 @@ interface PartOf {
 }
 
 const Part = ({ section, path, here, onChoose }: PartOf) => {
-  const { document, words } = useQuilt();
+  const { document, words, problems } = useQuilt();
   const nameOf = useBlockName();
+  const isWrong = problems.some(({ where }) => where === path || (!isRun(section) && where.startsWith(`${path}/`)));
   const way = 'down' in section ? 'down' : 'across';
   return (
     <li>
       <button type="button" data-path={path} aria-pressed={path === here} onClick={() => onChoose(path)}>
+        {isWrong && (
+          <span className="problem-mark">
+            <span aria-hidden="true">◆</span>
+            <span className="unseen">To mend: </span>
+          </span>
+        )}
         {'block' in section ? nameOf(section.block) : plainWords(section, document, words)}
       </button>
       {isRun(section) && (
@@ -170,7 +177,7 @@ const PartFields = ({ path, choice }: { readonly path: string; readonly choice: 
               On either side
             </button>
           </fieldset>
-          <div className="row">
+          <div className="choose-keys">
             <button type="button" disabled={before === 0} onClick={() => move(-1)}>
               {isAcross ? 'To the left' : 'Up'}
             </button>

@@ -64,7 +64,7 @@ export const SetView = () => {
         <Arrangements chosen={choice.isSeveral ? choice.places : none} />
       </div>
       <aside className="side" aria-label="What is chosen">
-        <ChosenPlaces choice={choice} done={done} scene={scene} />
+        <ChosenPlaces choice={choice} done={done} />
         {document.top.set === 'sections' && <SectionFields choice={choice} />}
         {block !== null && <FrameFields block={block} measured={measured} />}
         <TopFields measured={measured} />
