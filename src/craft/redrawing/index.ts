@@ -13,4 +13,14 @@ export {
   repeatedRound,
   turnedIn,
 } from './move.ts';
-export { clockwise, type Drawn, type DrawnPatch, isNear, isOnOutline, isOnSide, sidesOf, slackOf } from './patch.ts';
+export {
+  clockwise,
+  type Drawn,
+  type DrawnPatch,
+  isNear,
+  isOnOutline,
+  isOnSide,
+  isPlain,
+  sidesOf,
+  slackOf,
+} from './patch.ts';

@@ -1,7 +1,6 @@
 // A drawing of patches as it is worked at: outlines on the block's grid, clockwise on screen, each in its tone. Places are doubles; what is
 // nearer than the slack is one place, as in every drawing (docs/document.md), and goes back into the document as the fraction it is.
-import type { Point, Polygon } from '#ground/plane';
-import { signedArea } from '#ground/plane';
+import { cross, type Point, type Polygon, signedArea } from '#ground/plane';
 
 export interface DrawnPatch {
   readonly points: Polygon;
@@ -38,3 +37,17 @@ export const isOnSide = (p: Point, [a, b]: readonly [Point, Point], slack: numbe
 
 export const isOnOutline = (p: Point, points: Polygon, slack: number): boolean =>
   sidesOf(points).some((side) => isOnSide(p, side, slack));
+
+/** Whether an outline's sides touch nowhere but at its corners, round some room. */
+export const isPlain = (points: Polygon, slack: number): boolean => {
+  const sides = sidesOf(points);
+  const isCrossed = sides.some((side, i) =>
+    sides.some((other, k) => k > i + 1 && !(i === 0 && k === sides.length - 1) && crosses(side, other)),
+  );
+  return Math.abs(signedArea(points)) > slack && !isCrossed;
+};
+
+const crosses = ([a, b]: readonly [Point, Point], [c, d]: readonly [Point, Point]): boolean => {
+  const side = (p: Point, q: Point, r: Point): number => Math.sign(cross(p, q, r));
+  return side(a, b, c) * side(a, b, d) <= 0 && side(c, d, a) * side(c, d, b) <= 0;
+};

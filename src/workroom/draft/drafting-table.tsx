@@ -12,7 +12,8 @@ import { sceneOfDrawn } from './drawn-scene.ts';
 import { keptOn, outlineOfLaid } from './laid-shapes.ts';
 import { placeText } from './place-text.ts';
 import { overTable } from './table-over.ts';
-import { type TableState, type Tool, toolWords } from './use-table.ts';
+import { type Tool, toolWords } from './use-hand.ts';
+import type { TableState } from './use-table.ts';
 
 export interface DraftingTableOf {
   readonly block: Block;

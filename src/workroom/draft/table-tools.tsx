@@ -9,7 +9,8 @@ import type { LaidShape } from './laid-shapes.ts';
 import { FigureField, PlaceFields } from './place-fields.tsx';
 import { figureText } from './place-text.ts';
 import type { ToneChoice } from './tones.ts';
-import type { TableState, Tool } from './use-table.ts';
+import type { Tool } from './use-hand.ts';
+import type { TableState } from './use-table.ts';
 
 export const TableTools = ({ block, table }: { readonly block: Block; readonly table: TableState }) => {
   if (table.drawn === null) return null;
@@ -148,7 +149,7 @@ const ToolFields = ({ table }: { readonly table: TableState }) => {
               : hereWords[tool === 'rule' ? 'rule' : 'lay']}
         </button>
         {run.length > 0 && (
-          <button type="button" onClick={() => table.key('Escape')}>
+          <button type="button" onClick={table.letGo}>
             Let go
           </button>
         )}

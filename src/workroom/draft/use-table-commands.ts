@@ -1,7 +1,8 @@
 // What the drafting table can do, in the book of commands.
 import { useMemo, useRef } from 'react';
 import { type Command, useCommands } from '#workroom/commands';
-import { type TableState, type Tool, toolWords } from './use-table.ts';
+import { type Tool, toolWords } from './use-hand.ts';
+import type { TableState } from './use-table.ts';
 
 const toolKeys: Readonly<Record<Tool, string>> = { choose: 'E', move: 'G', rule: 'R', lay: 'P' };
 const toolNames = Object.keys(toolKeys) as readonly Tool[];
