@@ -63,6 +63,13 @@ export const ToneRecolour = ({ cloths }: { readonly cloths: readonly SeenCloth[]
               {document.blocks.find((block) => block.id === id)?.title || id}
             </label>
           ))}
+          <button
+            type="button"
+            className="word-key"
+            onClick={() => setLeftOut(blocks.length > 0 ? [...use.blocks] : [])}
+          >
+            {blocks.length > 0 ? 'None of them' : 'All of them'}
+          </button>
         </fieldset>
       )}
       <fieldset className="tone-cloths" aria-label={`Cloths for ${use.tone}`}>

@@ -25,7 +25,7 @@ export const ValueLadder = (of: {
     list.scrollLeft += beyond || before;
   }, [of.chosen]);
   return (
-    <section className="strip" aria-label="Cloths, from light to dark">
+    <section className="strip ladder" aria-label="Cloths, from light to dark">
       <ul ref={line}>
         {of.cloths
           .toSorted((a, b) => b.lightness - a.lightness)
