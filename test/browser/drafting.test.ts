@@ -89,6 +89,40 @@ describe('drafting', () => {
     await context.close();
   });
 
+  it('makes a pinwheel by keys alone: a triangle laid, repeated round the middle, mirrored, joined and taken back', async () => {
+    const { page, context, faults } = await opened.page();
+    await blank(page, opened.numeric);
+    await page.keyboard.press('p');
+    const shape = page.getByRole('combobox', { name: 'Shape' });
+    await shape.focus();
+    await page.keyboard.press('h');
+    await page.getByRole('textbox', { name: 'Side' }).first().focus();
+    await page.keyboard.press('Control+a');
+    await page.keyboard.type('4');
+    await page.keyboard.press('Enter');
+    await hand(page).focus();
+    await page.keyboard.press('Enter');
+    await pieces(page, '2, 1 seam');
+    await page.keyboard.press('Shift+R');
+    // four triangles, and between them one patch of four points
+    await pieces(page, '5, ');
+    await page.keyboard.press('e');
+    const list = blockList(page, 'First block');
+    await list.focus();
+    await page.keyboard.press('Shift+A');
+    await page.getByRole('heading', { name: '5 patches chosen' }).waitFor();
+    await page.keyboard.press('m');
+    await page.keyboard.press('t');
+    await pieces(page, '5, ');
+    await page.keyboard.press('j');
+    await pieces(page, '1, 0 seams');
+    for (let i = 0; i < 5; i++) await page.keyboard.press('Control+z');
+    await pieces(page, '1, 0 seams');
+    assert.ok(await page.getByRole('button', { name: 'Undo' }).isDisabled());
+    assert.deepEqual(faults, []);
+    await context.close();
+  });
+
   it('makes a log cabin a drawing and takes a seam of it out, and gives the cabin back', async () => {
     const { page, context } = await opened.page();
     await page.goto(opened.local);

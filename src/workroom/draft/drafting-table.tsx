@@ -10,6 +10,7 @@ import type { Block } from './block-edits.ts';
 import { pointsOf } from './drawing-edits.ts';
 import { sceneOfDrawn } from './drawn-scene.ts';
 import { keptOn, outlineOfLaid } from './laid-shapes.ts';
+import { LayingKeys } from './laying-keys.tsx';
 import { placeText } from './place-text.ts';
 import { overTable } from './table-over.ts';
 import { type Tool, toolWords } from './use-hand.ts';
@@ -76,6 +77,7 @@ export const DraftingTable = ({ block, table, size, answer }: DraftingTableOf) =
           value={tool}
           onChoose={table.take}
         />
+        {tool === 'lay' && <LayingKeys table={table} />}
         <p className="table-word" role="status">
           {table.word}
         </p>

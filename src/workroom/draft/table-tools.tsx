@@ -5,10 +5,9 @@ import { at } from '#ground/plane';
 import { ChoiceKeys, CountField } from '#workroom/fields';
 import { countWords, useQuilt } from '#workroom/room';
 import { type Block, clothOf } from './block-edits.ts';
-import type { LaidShape } from './laid-shapes.ts';
 import { FigureField, PlaceFields } from './place-fields.tsx';
 import { figureText } from './place-text.ts';
-import type { ToneChoice } from './tones.ts';
+import { ToneSelect } from './tone-select.tsx';
 import type { Tool } from './use-hand.ts';
 import type { TableState } from './use-table.ts';
 
@@ -65,17 +64,18 @@ export const Faults = ({ table }: { readonly table: TableState }) => {
   );
 };
 
-const shapes: readonly { readonly value: LaidShape; readonly words: string }[] = [
-  { value: 'square', words: 'Square' },
-  { value: 'rectangle', words: 'Rectangle' },
-  { value: 'half-square', words: 'Half-square triangle' },
-  { value: 'quarter-square', words: 'Quarter-square triangle' },
-  { value: 'corners', words: 'Corner by corner' },
-];
 /** Where the square corner, or the long side, lies at each quarter turn. */
-const lies: Readonly<Record<'half-square' | 'quarter-square', readonly string[]>> = {
-  'half-square': ['Upper left', 'Upper right', 'Lower right', 'Lower left'],
-  'quarter-square': ['Top', 'Right', 'Bottom', 'Left'],
+const lies: Readonly<
+  Record<'half-square' | 'quarter-square', readonly { readonly value: number; readonly words: string }[]>
+> = {
+  // two above two, as the corners are
+  'half-square': [
+    { value: 0, words: 'Upper left' },
+    { value: 1, words: 'Upper right' },
+    { value: 3, words: 'Lower left' },
+    { value: 2, words: 'Lower right' },
+  ],
+  'quarter-square': ['Top', 'Right', 'Bottom', 'Left'].map((words, value) => ({ value, words })),
 };
 const hereWords: Readonly<Record<Exclude<Tool, 'choose'>, string>> = {
   move: 'Put them here',
@@ -92,22 +92,6 @@ const ToolFields = ({ table }: { readonly table: TableState }) => {
       <h2>{tool === 'rule' ? 'Rule a seam' : 'Lay a patch'}</h2>
       {tool === 'lay' && (
         <>
-          <label className="field">
-            <span>Shape</span>
-            <select
-              value={shape}
-              onChange={(event) => {
-                const found = shapes.find(({ value }) => value === event.target.value);
-                if (found !== undefined) table.lay({ ...laying, shape: found.value, turn: 0 });
-              }}
-            >
-              {shapes.map(({ value, words }) => (
-                <option key={value} value={value}>
-                  {words}
-                </option>
-              ))}
-            </select>
-          </label>
           {shape !== 'corners' && (
             <div className="pair">
               <FigureField
@@ -130,12 +114,11 @@ const ToolFields = ({ table }: { readonly table: TableState }) => {
             <ChoiceKeys
               label={shape === 'half-square' ? 'Its square corner lies' : 'Its long side lies'}
               isLabelSeen
-              choices={lies[shape].map((words, value) => ({ value, words }))}
+              choices={lies[shape]}
               value={laying.turn}
               onChoose={(turn) => table.lay({ ...laying, turn })}
             />
           )}
-          <ToneField label="Tone or cloth" table={table} />
         </>
       )}
       <p className="quiet">{howWords(table)}</p>
@@ -175,45 +158,6 @@ const howWords = ({ tool, laying, run }: TableState): string => {
 const ToneField = ({ label, table }: { readonly label: string; readonly table: TableState }) => (
   <ToneSelect label={label} tones={table.tones} value={table.tone} onChange={table.takeTone} />
 );
-
-const ToneSelect = (of: {
-  readonly label: string;
-  readonly tones: readonly ToneChoice[];
-  /** Null where several are meant. */
-  readonly value: string | null;
-  readonly onChange: (tone: string) => void;
-}) => {
-  const { document } = useQuilt();
-  const cloth = of.tones.find(({ tone }) => tone === of.value)?.cloth;
-  const groups = [
-    { label: 'Tones of this block', of: of.tones.filter((one) => one.of === 'block') },
-    { label: 'Cloths of the quilt', of: of.tones.filter((one) => one.of === 'cloths') },
-  ].filter((group) => group.of.length > 0);
-  return (
-    <label className="field">
-      <span>{of.label}</span>
-      <span className="cloth-field">
-        <span
-          className="swatch"
-          style={{ background: document.fabrics.find(({ id }) => id === cloth)?.colour ?? 'transparent' }}
-          aria-hidden="true"
-        />
-        <select value={of.value ?? ''} onChange={(event) => of.onChange(event.target.value)}>
-          {of.value === null && <option value="">several</option>}
-          {groups.map((group) => (
-            <optgroup key={group.label} label={group.label}>
-              {group.of.map(({ tone, words }) => (
-                <option key={tone} value={tone}>
-                  {words}
-                </option>
-              ))}
-            </optgroup>
-          ))}
-        </select>
-      </span>
-    </label>
-  );
-};
 
 const ChosenPatches = ({ block, table }: { readonly block: Block; readonly table: TableState }) => {
   const { drawn, chosen, tool } = table;

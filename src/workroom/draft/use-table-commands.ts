@@ -13,6 +13,8 @@ export const useTableCommands = (table: TableState): void => {
   now.current = table;
   const isOff = table.drawn === null;
   const chosen = table.chosen.length;
+  // with a seam or a patch in hand Backspace takes back a point
+  const isHeld = table.tool === 'rule' || table.tool === 'lay';
   useCommands(
     useMemo((): readonly Command[] => {
       if (isOff) return [];
@@ -57,7 +59,7 @@ export const useTableCommands = (table: TableState): void => {
           part,
           words: 'Take out the chosen patches',
           keys: ['Delete', 'Backspace'],
-          ...few,
+          isOff: chosen === 0 || isHeld,
           run: () => now.current.takeOut(),
         },
         {
@@ -88,6 +90,6 @@ export const useTableCommands = (table: TableState): void => {
         { id: 'fill gaps', part, words: 'Fill the gaps', run: () => now.current.fill() },
         { id: 'cut overlaps', part, words: 'Cut away what lies under', run: () => now.current.trim() },
       ];
-    }, [isOff, chosen]),
+    }, [isOff, chosen, isHeld]),
   );
 };
