@@ -288,7 +288,7 @@ describe('the workroom', () => {
     await page.getByRole('button', { name: /^Bark/ }).first().click();
     await written.fill('#e0d2b4');
     await page.keyboard.press('Enter');
-    await page.getByRole('heading', { name: 'Values lie near' }).waitFor();
+    await page.getByRole('heading', { name: 'Light and dark read alike' }).waitFor();
     await becomes(() => figureOf(page, 'Colour').textContent(), '7 cloths · values near');
     for (let i = 0; i < 3; i++) await page.getByRole('button', { name: 'Undo' }).click();
     await becomes(() => figureOf(page, 'Colour').textContent(), '7 cloths · values apart');
@@ -303,6 +303,7 @@ describe('the workroom', () => {
       .getByRole('region', { name: 'This cloth' })
       .or(page.getByRole('complementary'))
       .getByRole('button', { name: 'Oat' })
+      .first()
       .click();
     await becomes(() => figureOf(page, 'Colour').textContent(), /^6 cloths/);
     assert.deepEqual(faults, []);
