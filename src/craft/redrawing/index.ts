@@ -2,10 +2,9 @@
 // lies bare or double. Whether the patches tile the block to the last corner is drafting's question.
 export { type Cut, cutAlong } from './cut.ts';
 export { joined, seamsBetween } from './join.ts';
-export { type Faults, faultsOf, laidOn, trimmedBy } from './lay.ts';
+export { type Faults, faultsOf, laidOn } from './lay.ts';
 export {
   chosenBox,
-  isOnGrid,
   mirroredIn,
   movedBy,
   type Repeating,

@@ -18,20 +18,13 @@ export const laidOn = (patches: readonly DrawnPatch[], laid: DrawnPatch, slack: 
   ];
 };
 
-/** The patch itself ends where any other lies; nothing is left of one that lies wholly on others. */
-export const trimmedBy = (patch: DrawnPatch, others: readonly DrawnPatch[], slack: number): readonly DrawnPatch[] => {
-  let left: readonly Polygon[] = [patch.points];
-  for (const { points } of others) left = left.flatMap((part) => partedBy(part, points, slack).outside);
-  return merged(left, slack).map((points) => ({ ...patch, points }));
-};
-
-export interface Parted {
+interface Parted {
   readonly inside: readonly Polygon[];
   readonly outside: readonly Polygon[];
 }
 
 /** An outline cut where another lies over it. Both run clockwise. */
-export const partedBy = (outline: Polygon, over: Polygon, slack: number): Parted => {
+const partedBy = (outline: Polygon, over: Polygon, slack: number): Parted => {
   if (!touches(outline, over, slack)) return { inside: [], outside: [outline] };
   const ring = [...over, over[0] as Point];
   const parts = cutOutline(outline, ring, slack);

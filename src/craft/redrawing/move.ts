@@ -108,5 +108,5 @@ const laidAll = (
   return copies.reduce<readonly DrawnPatch[]>((all, copy) => laidOn(all, copy, slack), patches);
 };
 
-export const isOnGrid = ({ x, y }: Point, grid: Drawn['grid'], slack: number): boolean =>
+const isOnGrid = ({ x, y }: Point, grid: Drawn['grid'], slack: number): boolean =>
   x > -slack && y > -slack && x < grid[0] + slack && y < grid[1] + slack;

@@ -18,7 +18,6 @@ import {
   repeatedBy,
   repeatedRound,
   slackOf,
-  trimmedBy,
   turnedIn,
 } from './index.ts';
 
@@ -132,7 +131,6 @@ test('what lies bare or double is found at its place', () => {
     double.map(({ patches, points }) => [patches, boxOf(points)]),
     [[[0, 1], { x: 3, y: 0, width: 1, height: 4 }]],
   );
-  assert.deepEqual(areas(trimmedBy(right, [left], slack)), [8]);
   assert.deepEqual(faultsOf(drawn([whole])), { bare: [], double: [] });
 });
 

@@ -109,6 +109,22 @@ test('a blank block, a seam ruled and a patch laid make a document that can be s
   assert.ok(untouched !== undefined && block.patches?.list.includes(untouched));
 });
 
+test('corners that are listed the other way round are drafted on alike', () => {
+  const block = blank();
+  const [whole] = block.patches?.list ?? [];
+  whole?.points.reverse();
+  const before = drawnOf(block);
+  const slack = slackOf(before.grid);
+  const halves = cutAlong(before.patches, [at(0, 4), at(8, 4)], slack).patches;
+  putPatches(block, { before, patches: halves, colourings: {} });
+  block.patches?.list[0]?.points.reverse();
+  assert.deepEqual(patchesOf(block), ['oat 32', 'oat 32']);
+  const now = drawnOf(block);
+  const patches = joined(now.patches, [0, 1], slack) ?? assert.fail('they share a seam');
+  putPatches(block, { before: now, patches, colourings: {} });
+  assert.deepEqual(patchesOf(block), ['oat 64']);
+});
+
 test('a patch that is moved leaves a gap and an overlap, each told at its place', () => {
   const block = blank();
   const first = drawnOf(block);

@@ -1,7 +1,7 @@
 // A block's drawing as the document has it: read for the hand to work at, and written back with what it changed. Places that nothing
 // touched stay as they were written.
 import { parseNumber } from '#craft/measure';
-import { type Drawn, type DrawnPatch, isNear, isOnOutline, isOnSide, slackOf } from '#craft/redrawing';
+import { clockwise, type Drawn, type DrawnPatch, isNear, isOnOutline, isOnSide, slackOf } from '#craft/redrawing';
 import { toNumber } from '#ground/exact';
 import { at, innerPoint, isInside, type Point } from '#ground/plane';
 import type { DrawnAnswer } from '#workroom/compute';
@@ -20,7 +20,9 @@ export const drawnIn = ({ patches }: Block): Drawn | null => {
   const [across, down] = grid;
   if (across === undefined || across === null || down === undefined || down === null) return null;
   if (list.some(({ points }) => points.includes(null))) return null;
-  return { grid: [across, down], patches: list as unknown as readonly DrawnPatch[] };
+  const read = list as unknown as readonly DrawnPatch[];
+  // a document may list corners either way round
+  return { grid: [across, down], patches: read.map(({ points, tone }) => ({ tone, points: clockwise(points) })) };
 };
 
 const placeOf = (written: Place): number | null => {
