@@ -13,7 +13,7 @@ import {
   sectionAt,
   turned,
 } from './place-edits.ts';
-import { isBlock, type Top, type Turn } from './top-edits.ts';
+import { isBlock, setOf, type Top, type Turn } from './top-edits.ts';
 import { useBlockName } from './use-block-name.ts';
 import type { Choice } from './use-choice.ts';
 import type { PlacesDone } from './use-places.ts';
@@ -28,6 +28,8 @@ const turns: readonly Turn[] = [0, 90, 180, 270];
 export const ChosenPlaces = (of: ChosenPlacesOf) => {
   const { choice, done } = of;
   const { thing, places } = choice;
+  const { top } = useQuilt().document;
+  const isInSections = setOf(top) === 'sections';
   const title = useTitle(choice, done.held);
   return (
     <section className="chosen-places">
@@ -44,11 +46,13 @@ export const ChosenPlaces = (of: ChosenPlacesOf) => {
         {places.length > 0 && (
           <>
             <button type="button" onClick={done.chooseRow}>
-              The row
+              {isInSections ? 'All beside it' : 'The row'}
             </button>
-            <button type="button" onClick={done.chooseColumn}>
-              The column
-            </button>
+            {!isInSections && (
+              <button type="button" onClick={done.chooseColumn}>
+                The column
+              </button>
+            )}
             <button type="button" onClick={done.chooseSame}>
               All like this
             </button>

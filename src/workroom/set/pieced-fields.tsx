@@ -83,11 +83,15 @@ const FitKeys = ({ border, index, measured }: PiecedFieldsOf) => {
   if (sides === undefined || own === undefined) return null;
   const [along] = own.size;
   const mark = fitMark[unit];
+  // its height falls on a mark too where it is so many times as long
+  const heights = Math.max(1, Math.round(along / own.size[1]));
   const seam = parseLength(document.seam ?? usualSeam[unit], { unit, sign: 'positive' });
   const asItIs = fitAsItIs({ sides, along, seam: seam.ok ? toNumber(seam.value) : 0 });
   const block = blocks.find(({ id }) => id === own.id);
   const canChange = block?.size !== undefined && block.frame === undefined;
-  const fits = canChange ? fitsNear({ sides, near: along, mark }).filter(({ along: one }) => one !== along) : [];
+  const fits = canChange
+    ? fitsNear({ sides, near: along, mark: mark * heights }).filter(({ along: one }) => one !== along)
+    : [];
   const inside = top.borders?.[index - 1];
   const around = measured.rings[index - 1];
   const isFitting = asItIs.spacer.every((width) => width === 0);
