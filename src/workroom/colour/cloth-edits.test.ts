@@ -4,7 +4,7 @@ import { test } from 'node:test';
 import type { QuiltDocument } from '#craft/design';
 import { askQuilt } from '#workroom/asking';
 import type { JsonObject } from '#workroom/editing';
-import { exchange, freeCloth, isUsed, swapCloths } from './cloth-edits.ts';
+import { changePrint, exchange, freeCloth, isUsed, swapCloths } from './cloth-edits.ts';
 import { isScrappy } from './tone-edits.ts';
 
 const examples = readdirSync('examples')
@@ -100,4 +100,21 @@ test('two cloths that change places lie where the other lay, and twice is not at
     if (!isDrawn) assert.deepEqual(shownIn(back), before, example.title);
   }
   assert.ok(changed >= examples.length / 2);
+});
+
+test('a print that stands upright is said of its cloth alone, and without direction nothing is said', () => {
+  const [example] = examples;
+  assert.ok(example);
+  const quilt = structuredClone(example);
+  const cloth = quilt.fabrics[1]?.id ?? '';
+  delete quilt.fabrics[1]?.print;
+  const before = structuredClone(quilt);
+  changePrint(quilt, { cloth, print: 'one-way' });
+  assert.deepEqual(
+    quilt.fabrics.filter(({ id }) => id !== cloth),
+    before.fabrics.filter(({ id }) => id !== cloth),
+  );
+  assert.equal(quilt.fabrics[1]?.print, 'one-way');
+  changePrint(quilt, { cloth, print: 'none' });
+  assert.deepEqual(quilt, before);
 });

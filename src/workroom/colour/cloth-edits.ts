@@ -11,6 +11,19 @@ export const freeCloth = (fabrics: readonly Cloth[]): Cloth => {
   return { id, name: `Cloth ${fabrics.length + 1}`, colour: '#8a9a8b' };
 };
 
+export type PrintWay = NonNullable<Cloth['print']>;
+
+/** A print without direction is what a document means where it says nothing. */
+export const changePrint = (
+  draft: Pick<QuiltDocument, 'fabrics'>,
+  of: { readonly cloth: string; readonly print: PrintWay },
+): void => {
+  const own = draft.fabrics.find(({ id }) => id === of.cloth);
+  if (own === undefined) return;
+  if (of.print === 'none') delete own.print;
+  else own.print = of.print;
+};
+
 /** Whether anything of the document but its list of cloths and its colourways names it; a tone may name a cloth too. */
 export const isUsed = (document: QuiltDocument, id: string): boolean => {
   const { fabrics: _, colourways: __, ...rest } = document;

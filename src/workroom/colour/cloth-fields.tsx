@@ -4,7 +4,7 @@ import { parseColour, usualWidth } from '#craft/fabric';
 import { toNumber } from '#ground/exact';
 import { ChoiceKeys, LengthField } from '#workroom/fields';
 import { buyWords, useGesture, useQuilt, useRoom } from '#workroom/room';
-import { type Cloth, exchange, isUsed, swapCloths } from './cloth-edits.ts';
+import { type Cloth, changePrint, exchange, isUsed, type PrintWay, swapCloths } from './cloth-edits.ts';
 import { asInQuilt, changeLook, type Look, removeCloth } from './colourway-edits.ts';
 import { ClothPhoto } from './photo-fields.tsx';
 import type { SeenCloth } from './seen-cloths.ts';
@@ -60,6 +60,15 @@ export const ClothFields = ({ cloth, seen, colourway }: ClothFieldsOf) => {
           }
         />
       )}
+      {colourway === null && (
+        <ChoiceKeys
+          label="Direction of its print"
+          isLabelSeen
+          choices={prints}
+          value={cloth.print ?? 'none'}
+          onChoose={(print) => edit('Change the print', (draft) => changePrint(draft, { cloth: id, print }))}
+        />
+      )}
       <dl className="facts">
         {known !== undefined && (
           <>
@@ -83,6 +92,12 @@ export const ClothFields = ({ cloth, seen, colourway }: ClothFieldsOf) => {
     </section>
   );
 };
+
+const prints: readonly { readonly value: PrintWay; readonly words: string; readonly spoken: string }[] = [
+  { value: 'none', words: 'None', spoken: 'None: it may lie any way' },
+  { value: 'one-way', words: 'One way', spoken: 'One way: it has a top' },
+  { value: 'two-way', words: 'Two ways', spoken: 'Two ways: the same upside down' },
+];
 
 type Way = 'place' | 'exchange';
 
