@@ -12,7 +12,7 @@ export const laidOn = (patches: readonly DrawnPatch[], laid: DrawnPatch, slack: 
       if (!liesIn(box, patch.points, slack)) return [patch];
       const { outside, inside } = partedBy(patch.points, laid.points, slack);
       if (inside.length === 0) return [patch];
-      return merged(outside, slack).map((points) => ({ ...patch, points }));
+      return outside.map((points) => ({ ...patch, points }));
     }),
     laid,
   ];
@@ -34,7 +34,9 @@ const partedBy = (outline: Polygon, over: Polygon, slack: number): Parted => {
   const reached = cutOutline(outline, throughSide(over, outline), slack);
   if (reached.length === 1) return sorted;
   const again = reached.map((part) => partedBy(part, over, slack));
-  return { inside: again.flatMap(({ inside }) => inside), outside: again.flatMap(({ outside }) => outside) };
+  // no more of that line stays than is needed
+  const outside = again.flatMap((part) => part.outside);
+  return { inside: again.flatMap(({ inside }) => inside), outside: merged(outside, slack) };
 };
 
 const sortedBy = (parts: readonly Polygon[], over: Polygon): Parted => {
