@@ -68,13 +68,15 @@ export const PhotoSheet = ({ file, clothName, onTaken, onClose }: PhotoSheetOf) 
   };
   return (
     <Sheet title={`${clothName} from a photograph`} closeWords="Cancel" onClose={onClose}>
-      <CropPicture
-        address={address}
-        crop={crop}
-        onCrop={setCrop}
-        onSize={setPixels}
-        onFault={() => setFault('not-a-picture')}
-      />
+      {fault !== 'not-a-picture' && (
+        <CropPicture
+          address={address}
+          crop={crop}
+          onCrop={setCrop}
+          onSize={setPixels}
+          onFault={() => setFault('not-a-picture')}
+        />
+      )}
       <LengthField
         label="Width of cloth in the whole photograph"
         value={width}
