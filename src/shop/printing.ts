@@ -5,7 +5,7 @@ import { defaultBudget } from '#craft/cutting';
 import { purchaseChanges } from '#craft/shopping';
 import type { IntegerSolver } from '#craft/strips';
 import { patternPages } from '#paper';
-import { problemText } from '#paper/words';
+import { makersNames, problemText } from '#paper/words';
 import type { Press } from '#print';
 import type { PagePictures, PrintPaper, Refusal } from '#wire';
 
@@ -32,7 +32,18 @@ export const picturePages = async (shop: PrintShop, { text, paper }: PrintOrder)
 
 const planFor = ({ solver }: PrintShop, text: string): QuiltPlan | Refusal => {
   const planned = planQuilt(text, { solver });
-  return planned.ok ? planned.value : { problems: planned.problems.map(problemText), more: planned.more };
+  if (planned.ok) return planned.value;
+  const named = makersNames(objectIn(text));
+  return { problems: planned.problems.map((problem) => problemText(named(problem))), more: planned.more };
+};
+
+/** null where the text is not JSON: that is told as a problem of its own. */
+const objectIn = (text: string): unknown => {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return null;
+  }
 };
 
 const pagesFor = ({ solver }: PrintShop, plan: QuiltPlan) =>

@@ -80,6 +80,17 @@ describe('drafting', () => {
     await page.getByText('1 overlap: two patches lie there').waitFor();
     await page.getByText('Still to mend before the quilt can be sewn').waitFor();
     await kept(page);
+    // the first page has its name, and says why there is no picture; the block is told by the name that it has there
+    const draft = page.url();
+    await page.goto(`${opened.numeric}#/`);
+    await page.getByRole('link', { name: /still to mend New quilt/ }).waitFor();
+    await page.getByRole('link', { name: /still to mend First block/ }).waitFor();
+    await page.goto(draft.replace(/draft.*/, 'set'));
+    await page
+      .getByText(/^.?Block “First block” has a hole of /)
+      .first()
+      .waitFor();
+    await page.goto(draft);
     await page.reload();
     await page.getByText('1 gap: no patch lies there').waitFor();
     await page.getByRole('button', { name: 'Fill the gap' }).click();

@@ -13,6 +13,7 @@ export {
 export { inWords } from './in-words.ts';
 export { instanceText } from './instance-text.ts';
 export { amountText, lengthText, numberText, sizeText } from './length-text.ts';
+export { makersNames } from './makers-names.ts';
 export { capital, counted, instead } from './named.ts';
 export { driftText, noteText, type OffMarks, offMarksText } from './note-text.ts';
 export { type ProblemText, problemText } from './problem-text.ts';

@@ -54,6 +54,38 @@ test('a problem is told with its place and how to mend it', () => {
   assert.ok(reply.problems.every(({ where, what, mend }) => where !== '' && what !== '' && mend !== ''));
 });
 
+test('a tone that has left the drawing keeps its cloth, and nobody is told to look for a slip', () => {
+  const [cabin] = document.blocks as JsonObject[];
+  const { colourings } = cabin as { readonly colourings: { readonly default: JsonObject } };
+  const named = {
+    ...document,
+    blocks: [{ ...cabin, colourings: { default: { ...colourings.default, gone: 'oat' } } }],
+  };
+  for (const reply of [askBlock(document, 'cabin'), askBlock(named, 'cabin')]) {
+    assert.ok(reply.ok);
+    assert.deepEqual(reply.value.notes, []);
+  }
+});
+
+test('problems and notes name a block and a cloth as the maker does', () => {
+  const points = [
+    [0, 0],
+    [4, 0],
+    [4, 3],
+    [0, 3],
+  ];
+  const gap = { size: '4', patches: { grid: [4, 4], list: [{ points, tone: 'oat' }] } };
+  const own = {
+    ...document,
+    blocks: [{ id: 'block', title: 'Kitchen window', ...gap }],
+    top: { rows: [[{ block: 'block' }]] },
+  };
+  for (const reply of [askQuilt(own, null), askBlock(own, 'block')]) {
+    assert.ok(!reply.ok);
+    assert.match(reply.problems[0]?.what ?? '', /^Block “Kitchen window” has a hole of 4 square inches/);
+  }
+});
+
 test('a text that is no document is refused with its problems', () => {
   assert.equal(askText(harvest).ok, true);
   assert.equal(askText('{"format": "other"}').ok, false);

@@ -1,6 +1,6 @@
 // The questions that the workroom puts to a document, answered by the same road that the command line and the pages take. Pure: it
 // runs in a worker and in a test alike.
-import { type Problem, planQuilt, type QuiltPlan, valuesNear } from '#craft';
+import { type Note, type Problem, planQuilt, type QuiltPlan, valuesNear } from '#craft';
 import { rulerSizes } from '#craft/accuracy';
 import { parseQuilt } from '#craft/design';
 import { draftBlock } from '#craft/drafting';
@@ -8,7 +8,7 @@ import { length } from '#craft/measure';
 import type { IntegerSolver } from '#craft/strips';
 import { toNumber } from '#ground/exact';
 import type { Outcome } from '#ground/outcome';
-import { noteText, problemText } from '#paper/words';
+import { makersNames, noteText, problemText } from '#paper/words';
 import type { JsonObject } from '#workroom/editing';
 import { alone } from './alone.ts';
 import type { BlockAnswer, QuiltAnswer, Reply, WorkroomNote } from './answer.ts';
@@ -17,7 +17,7 @@ import { blockPicture, clothsOf, figuresOf, pictureOf } from './pictured.ts';
 /** @param solver null: the first good layouts, without a search */
 export const askQuilt = (document: JsonObject, solver: IntegerSolver | null): Reply<QuiltAnswer> => {
   const planned = planQuilt(document, solver === null ? { budget: { steps: 0 } } : { solver });
-  if (!planned.ok) return refusedIn(planned);
+  if (!planned.ok) return refusedIn(planned, document);
   const plan = planned.value;
   return {
     ok: true,
@@ -28,7 +28,7 @@ export const askQuilt = (document: JsonObject, solver: IntegerSolver | null): Re
       picture: pictureOf(plan),
       cloths: plan.fabrics.map(({ id, buy: { amount, unit } }) => ({ id, buy: { amount, unit } })),
       values: valuesNear(plan),
-      notes: notesOf(plan),
+      notes: notesOf(plan, document),
     },
   };
 };
@@ -36,7 +36,7 @@ export const askQuilt = (document: JsonObject, solver: IntegerSolver | null): Re
 /** One block by itself, with the blocks that lie in its centre. */
 export const askBlock = (document: JsonObject, id: string): Reply<BlockAnswer> => {
   const planned = planQuilt(alone(document, id), { budget: { steps: 0 } });
-  if (!planned.ok) return refusedIn(planned);
+  if (!planned.ok) return refusedIn(planned, document);
   const plan = planned.value;
   const [block] = plan.blocks;
   if (block === undefined) throw new Error(`the plan of the block ${id} is empty`);
@@ -50,7 +50,7 @@ export const askBlock = (document: JsonObject, id: string): Reply<BlockAnswer> =
       joining: block.joining,
       pieces: block.pieces.reduce((all, { perBlock }) => all + perBlock, 0),
       steps: block.steps.length,
-      notes: notesOf(plan),
+      notes: notesOf(plan, document),
       friendly: friendlySizes(plan, id),
     },
   };
@@ -59,19 +59,30 @@ export const askBlock = (document: JsonObject, id: string): Reply<BlockAnswer> =
 /** Whether a text is a document that can be opened: what is wrong with it, if anything. */
 export const askText = (text: string): Reply<JsonObject> => {
   const read = parseQuilt(text);
-  return read.ok ? { ok: true, value: JSON.parse(text) as JsonObject } : refusedIn(read);
+  return read.ok ? { ok: true, value: JSON.parse(text) as JsonObject } : refusedIn(read, null);
 };
 
 const refusedIn = (
   refused: Extract<Outcome<unknown, Problem>, { readonly ok: false }>,
-): Extract<Reply<never>, { ok: false }> => ({
-  ok: false,
-  problems: refused.problems.map(problemText),
-  more: refused.more,
-});
+  document: JsonObject | null,
+): Extract<Reply<never>, { ok: false }> => {
+  const named = makersNames(document);
+  return { ok: false, problems: refused.problems.map((problem) => problemText(named(problem))), more: refused.more };
+};
 
-const notesOf = ({ notes, quilt }: QuiltPlan): readonly WorkroomNote[] =>
-  notes.map((note) => ({ code: note.code, level: note.level, path: note.path, text: noteText(note, quilt.unit) }));
+/** A slip of one who writes tones by hand. In the page a tone that leaves a drawing keeps its cloth, for when it comes back. */
+const isOfHandwriting = ({ code }: Note): boolean => code === 'design/unused-tone';
+
+const notesOf = ({ notes, quilt }: QuiltPlan, document: JsonObject): readonly WorkroomNote[] => {
+  const named = makersNames(document);
+  const own = notes.filter((note) => !isOfHandwriting(note));
+  return own.map((note) => ({
+    code: note.code,
+    level: note.level,
+    path: note.path,
+    text: noteText(named(note), quilt.unit),
+  }));
+};
 
 /** Sizes on either side of its own. */
 const each = 2;

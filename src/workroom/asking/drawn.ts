@@ -4,7 +4,7 @@ import { type DraftedBlock, draftBlock, fabricsOf, type Patch } from '#craft/dra
 import { type Drawn, faultsOf } from '#craft/redrawing';
 import { toNumber } from '#ground/exact';
 import { at } from '#ground/plane';
-import { problemText } from '#paper/words';
+import { makersNames, problemText } from '#paper/words';
 import type { JsonObject } from '#workroom/editing';
 import { alone } from './alone.ts';
 import type { DrawnAnswer, Reply } from './answer.ts';
@@ -14,7 +14,9 @@ type Shape = Exclude<BlockDesign['shape'], { kind: 'framed' }>;
 /** Without the block's frame, which is no part of its drawing. */
 export const askDrawn = (document: JsonObject, id: string): Reply<DrawnAnswer> => {
   const read = readQuilt(alone(document, id));
-  if (!read.ok) return { ok: false, problems: read.problems.map(problemText), more: read.more };
+  const named = makersNames(document);
+  if (!read.ok)
+    return { ok: false, problems: read.problems.map((problem) => problemText(named(problem))), more: read.more };
   const quilt = read.value;
   const design = quilt.blocks.find((block) => block.id === id);
   if (design === undefined) throw new Error(`the block ${id} was read and is not there`);
@@ -24,7 +26,7 @@ export const askDrawn = (document: JsonObject, id: string): Reply<DrawnAnswer> =
     return { ok: true, value: answerOf(asListed(shape), { size: sizeIn(shape), colourings: {} }) };
   const drafted = draftBlock({ ...design, shape });
   if (!drafted.ok) {
-    const problems = drafted.problems.map((problem) => problemText({ ...problem, unit: quilt.unit }));
+    const problems = drafted.problems.map((problem) => problemText({ ...named(problem), unit: quilt.unit }));
     return { ok: false, problems, more: drafted.more };
   }
   return { ok: true, value: draftedAnswer(drafted.value, shape, design.colourings) };

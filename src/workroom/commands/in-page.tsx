@@ -22,7 +22,7 @@ export const useAllCommands = (): readonly Command[] => {
 /** Held with the command key, these are a field's own. */
 const fieldKeys: ReadonlySet<string> = new Set(['z', 'y', 'a', 'c', 'v', 'x']);
 
-/** Keys run commands; single keys only where shortcuts are on, and never while one types. */
+/** Keys run commands where shortcuts are on; single keys never while one types. */
 export const useShortcuts = (shortcuts: 'on' | 'off'): void => {
   const book = useBook();
   useEffect(() => {

@@ -62,6 +62,15 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
     if (block === undefined) return;
     add((draft) => copyOf(block, draft.blocks), 'Copy the block');
   }, [add, block]);
+  const canRemove = block !== undefined && document.blocks.length > 1 && usesOf(document, block.id) === 0;
+  const remove = useCallback(() => {
+    if (block === undefined) return;
+    edit('Remove the block', (draft) => {
+      draft.blocks = draft.blocks.filter((one) => one.id !== block.id);
+    });
+    go(quiltAddress(id, 'draft'));
+    say(`${block.title || block.id} is removed`);
+  }, [block, edit, id, say]);
   useCommands(
     useMemo(
       (): readonly Command[] => [
@@ -75,8 +84,9 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
           run: () => setAdding(true),
         },
         { id: 'copy block', part: 'Draft', words: 'Make a copy of this block', isOff: block === undefined, run: copy },
+        { id: 'remove block', part: 'Draft', words: 'Remove this block', isOff: !canRemove, run: remove },
       ],
-      [addBlank, addCabin, copy, block],
+      [addBlank, addCabin, copy, remove, canRemove, block],
     ),
   );
 
@@ -167,16 +177,7 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
                     Paste {carrying.copied}
                   </button>
                 )}
-                <button
-                  type="button"
-                  disabled={document.blocks.length < 2 || usesOf(document, block.id) > 0}
-                  onClick={() => {
-                    edit('Remove the block', (draft) => {
-                      draft.blocks = draft.blocks.filter((one) => one.id !== block.id);
-                    });
-                    go(quiltAddress(id, 'draft'));
-                  }}
-                >
+                <button type="button" disabled={!canRemove} onClick={remove}>
                   Remove
                 </button>
               </div>

@@ -1,7 +1,7 @@
 // Which cloth each tone of the block stands for.
 import { ClothField } from '#workroom/fields';
 import { useQuilt } from '#workroom/room';
-import { type Block, clothOf, colourTone } from './block-edits.ts';
+import { type Block, cabinOf, clothOf, colourTone } from './block-edits.ts';
 
 export const ToneFields = ({ block, tones }: { readonly block: Block; readonly tones: readonly string[] }) => {
   const { document, edit } = useQuilt();
@@ -26,6 +26,7 @@ export const ToneFields = ({ block, tones }: { readonly block: Block; readonly t
           />
         ))}
       </div>
+      {cabinOf(block) !== null && <p className="quiet">Choose a log in the drawing to give it a cloth of its own.</p>}
     </section>
   );
 };

@@ -6,6 +6,7 @@ import { type Scene, SmallPicture, sceneOfBlock } from '#workroom/drawing';
 import type { JsonObject } from '#workroom/editing';
 import { lengthWordsFor, quiltAddress, useRoom } from '#workroom/room';
 import type { QuiltLine } from '#workroom/store';
+import { ToMend } from './to-mend.tsx';
 
 interface KnownBlock {
   readonly quilt: QuiltLine;
@@ -113,11 +114,11 @@ const blocksOf = (quilt: QuiltLine, document: JsonObject): readonly KnownBlock[]
 
 const BlockPicture = ({ block }: { readonly block: KnownBlock }) => {
   const { planner } = useRoom();
-  const [scene, setScene] = useState<Scene | null>(null);
+  const [scene, setScene] = useState<Scene | 'faulty' | null>(null);
   const { document, id } = block;
   const draw = useCallback(async () => {
     const reply = await planner.block(document, id);
-    if (!reply.ok) return null;
+    if (!reply.ok) return 'faulty';
     const { picture, cloths, unit } = reply.value;
     return sceneOfBlock({ picture, cloths, sizeWords: lengthWordsFor(unit, 'written').size });
   }, [planner, document, id]);
@@ -133,5 +134,9 @@ const BlockPicture = ({ block }: { readonly block: KnownBlock }) => {
       isLeft = true;
     };
   }, [draw]);
-  return <span className="thumb">{scene !== null && <SmallPicture scene={scene} sidePx={picturePx} alt="" />}</span>;
+  return (
+    <span className="thumb">
+      {scene === 'faulty' ? <ToMend /> : scene !== null && <SmallPicture scene={scene} sidePx={picturePx} alt="" />}
+    </span>
+  );
 };

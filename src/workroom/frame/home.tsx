@@ -20,6 +20,7 @@ import { beginQuilt } from './beginning.ts';
 import { blankQuilt, demoQuilts, demoText } from './beginnings.ts';
 import { HomeBlocks } from './home-blocks.tsx';
 import { MoreMenu } from './more-menu.tsx';
+import { ToMend } from './to-mend.tsx';
 
 interface Refused {
   readonly from: string;
@@ -221,20 +222,25 @@ const DemoThumb = ({ file }: { readonly file: string }) => {
 
 const Thumb = ({ read }: { readonly read: () => Promise<JsonObject | null> }) => {
   const { planner } = useRoom();
-  const [scene, setScene] = useState<Scene | null>(null);
+  const [scene, setScene] = useState<Scene | 'faulty' | null>(null);
   useEffect(() => {
     let isLeft = false;
     const draw = async () => {
       const document = await read();
       const reply = document === null ? null : await planner.picture(document);
-      if (!isLeft && reply?.ok)
-        setScene(sceneOfQuilt(reply.value.picture, lengthWordsFor(reply.value.unit, 'written').size));
+      if (isLeft || reply === null) return;
+      if (!reply.ok) setScene('faulty');
+      else setScene(sceneOfQuilt(reply.value.picture, lengthWordsFor(reply.value.unit, 'written').size));
     };
-    // a quilt with problems, or one that does not come, has no picture and still has a name
+    // one that does not come has no picture and still has a name
     draw().catch(() => undefined);
     return () => {
       isLeft = true;
     };
   }, [planner, read]);
-  return <span className="thumb">{scene !== null && <SmallPicture scene={scene} sidePx={thumbPx} alt="" />}</span>;
+  return (
+    <span className="thumb">
+      {scene === 'faulty' ? <ToMend /> : scene !== null && <SmallPicture scene={scene} sidePx={thumbPx} alt="" />}
+    </span>
+  );
 };
