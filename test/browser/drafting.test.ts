@@ -100,6 +100,33 @@ describe('drafting', () => {
     await context.close();
   });
 
+  it('makes a block oblong, rules a seam on it, and square again', async () => {
+    const { page, context, faults } = await opened.page();
+    await blank(page, opened.numeric);
+    await page.getByRole('checkbox', { name: 'Oblong' }).check();
+    await page.getByRole('textbox', { name: /^Down/ }).last().fill('12');
+    await page.keyboard.press('Enter');
+    await fact(page, 'Finished').getByText('8 × 12 in').waitFor();
+    // a size that a ruler has keeps it as long as it is wide
+    await page.getByRole('button', { name: '7¾ × 11⅝ in' }).click();
+    await fact(page, 'Finished').getByText('7¾ × 11⅝ in').waitFor();
+    await page.keyboard.press('Control+z');
+    await page.getByRole('button', { name: 'Rule a seam' }).click();
+    await hand(page).focus();
+    for (let i = 0; i < 4; i++) await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('Enter');
+    for (let i = 0; i < 8; i++) await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('Enter');
+    await pieces(page, '2, 1 seam');
+    await page.getByRole('button', { name: 'Choose patches' }).click();
+    await blockList(page, 'First block').press('Home');
+    await page.getByText('cut 8½ × 6½ in').first().waitFor({ state: 'attached' });
+    await page.getByRole('checkbox', { name: 'Oblong' }).uncheck();
+    await fact(page, 'Finished').getByText('8 × 8 in').waitFor();
+    assert.deepEqual(faults, []);
+    await context.close();
+  });
+
   it('makes a pinwheel by keys alone: a triangle laid, repeated round the middle, mirrored, joined and taken back', async () => {
     const { page, context, faults } = await opened.page();
     await blank(page, opened.numeric);

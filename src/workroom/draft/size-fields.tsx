@@ -36,6 +36,14 @@ export const SizeFields = ({ block, answer }: { readonly block: Block; readonly 
       ) : (
         <LengthField label="Side" value={size} unit={unit} onChange={become} />
       )}
+      <label className="check">
+        <input
+          type="checkbox"
+          checked={Array.isArray(size)}
+          onChange={() => become(Array.isArray(size) ? size[0] : [size, size])}
+        />
+        Oblong
+      </label>
       {friendly.length > 0 && (
         <>
           <p className="quiet">Sizes near it at which every cut falls on a mark of the ruler:</p>
@@ -49,7 +57,7 @@ export const SizeFields = ({ block, answer }: { readonly block: Block; readonly 
             value={friendly.find(([side]) => Math.abs(side - width) < 1e-9)?.[0] ?? null}
             onChoose={(side) => {
               const sides = friendly.find(([across]) => across === side);
-              if (sides !== undefined) become(isSquare(sides) ? String(side) : [String(side), String(sides[1])]);
+              if (sides !== undefined) become(Array.isArray(size) ? [String(side), String(sides[1])] : String(side));
             }}
           />
         </>
