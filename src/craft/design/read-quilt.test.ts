@@ -205,6 +205,20 @@ test('blocks that are of one size only after turning may stand in one row', () =
   assert.deepEqual(problemsOf(plain({ blocks, top: { rows: cells(180) } })), ['design/sizes-differ /top/rows/0/1']);
 });
 
+test('of a row the few blocks that differ are told, wherever they stand, and not the many', () => {
+  const [block] = plain().blocks;
+  const blocks = [{ ...block, id: 'brick', size: ['4', '2'] }] as QuiltDocument['blocks'];
+  const turned = (at: number) =>
+    Array.from({ length: 3 }, (_, row) =>
+      Array.from({ length: 4 }, (_, column) => ({ block: 'brick', turn: row === 0 && column === at ? 90 : 0 })),
+    ) as never;
+  for (const at of [0, 1, 3]) {
+    // it is too high for its row and too narrow for its column
+    const told = `design/sizes-differ /top/rows/0/${at}`;
+    assert.deepEqual(problemsOf(plain({ blocks, top: { rows: turned(at) } })), [told, told]);
+  }
+});
+
 test('plain cells are read where a block gives their row and column a size, and not where none does', () => {
   const square = { block: 'square' };
   const blank = { plain: 'oat' };

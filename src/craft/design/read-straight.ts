@@ -76,17 +76,33 @@ interface Line {
   readonly reading: Reading;
 }
 
+interface Side {
+  readonly block: string;
+  readonly side: Rational;
+  readonly path: string;
+}
+
+/** The first of those that most are like: the few that differ are told, not the many. */
+const usualOf = (sides: readonly Side[]): Side | undefined => {
+  const alike = new Map<string, { readonly first: Side; count: number }>();
+  for (const one of sides) {
+    const key = one.side.toFraction();
+    const known = alike.get(key);
+    if (known === undefined) alike.set(key, { first: one, count: 1 });
+    else known.count += 1;
+  }
+  return [...alike.values()].toSorted((a, b) => b.count - a.count)[0]?.first;
+};
+
 const checkLine = ({ line, index, cells, sizes, reading }: Line): void => {
-  let first: { readonly block: string; readonly side: Rational } | null = null;
-  for (const { cell, path } of cells) {
+  const sides = cells.flatMap(({ cell, path }): readonly Side[] => {
     const size = cell.kind === 'block' ? sizes.get(cell.block) : undefined;
-    if (cell.kind === 'plain' || size === undefined) continue;
-    const upright = isUpright(cell.turn) === (line === 'row');
-    const side = size[upright ? 1 : 0];
-    first ??= { block: cell.block, side };
-    if (compare(side, first.side) === 0) continue;
-    const { unit } = reading;
-    const { block } = cell;
+    if (cell.kind === 'plain' || size === undefined) return [];
+    return [{ block: cell.block, side: size[isUpright(cell.turn) === (line === 'row') ? 1 : 0], path }];
+  });
+  const usual = usualOf(sides);
+  for (const { block, side, path } of sides) {
+    if (usual === undefined || compare(side, usual.side) === 0) continue;
     reading.report({
       code: 'design/sizes-differ',
       path,
@@ -94,9 +110,9 @@ const checkLine = ({ line, index, cells, sizes, reading }: Line): void => {
       index,
       block,
       found: side,
-      other: first.block,
-      expected: first.side,
-      unit,
+      other: usual.block,
+      expected: usual.side,
+      unit: reading.unit,
     });
   }
   if (cells.length > 0 && cells.every(({ cell }) => cell.kind === 'plain')) {
