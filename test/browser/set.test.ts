@@ -113,7 +113,10 @@ describe('setting a quilt', () => {
     const lines = async () =>
       (await page.locator('[role=option]').allTextContents()).map((words) => words.replaceAll('\u00a0', ' '));
     await becomes(
-      async () => (await lines()).some((words) => /^Plain piece, Ember, 9 × 9 in finished, row 2, place 3/.test(words)),
+      async () =>
+        (await lines()).some((words) =>
+          /^Piece [A-Z]+, plain piece, Ember, 9 × 9 in finished, cut 9½ × 9½ in, row 2, place 3/.test(words),
+        ),
       true,
     );
     assert.ok((await lines()).some((words) => /^Log cabin, row 1, place 1/.test(words)));

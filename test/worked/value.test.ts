@@ -3,6 +3,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { valuesNear } from '#craft';
+import { isReversed } from '#craft/fabric';
 import type { Written } from '../documents/documents.ts';
 import { near, planned, quilt, rectangle } from '../documents/documents.ts';
 
@@ -56,6 +57,10 @@ test('a tone named light that is darker than one named dark is told as well', ()
   const note = noteOf([two('light-1', 'dark', { 'light-1': 'black', dark: 'white' })]);
   assert.ok(note?.code === 'fabric/values-near');
   near(note.light.lightness - note.dark.lightness, -100, 1e-3);
+  // they read apart well enough, the other way round
+  assert.ok(isReversed(note));
+  const alike = noteOf([two('light-1', 'dark', { 'light-1': 'mid', dark: 'near' })]);
+  assert.ok(alike?.code === 'fabric/values-near' && !isReversed(alike));
 });
 
 test('two tones of other names are measured where they share an edge', () => {

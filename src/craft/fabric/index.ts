@@ -10,4 +10,4 @@ export {
 export { drawScraps, type ScrapDraw, type ScrapTask } from './scraps.ts';
 export { type LightMatrix, lightnessSeen, meanColour, type Sight, seenAs, seePixels, sightMatrices } from './sight.ts';
 export { usualWidth } from './usual-width.ts';
-export { readsApart, type Value, valuesOf } from './value.ts';
+export { isReversed, readsApart, type Value, valuesOf } from './value.ts';

@@ -42,3 +42,9 @@ const onScale = (own: number): Value => {
 
 /** Light and dark read apart from this difference of L* on: a proposal, not a standard (docs/sources.md). */
 export const readsApart = 15;
+
+/** Not alike, but the other way round: what is named light is darker, by as much as is seen at a glance. */
+export const isReversed = (of: {
+  readonly light: { readonly lightness: number };
+  readonly dark: { readonly lightness: number };
+}): boolean => of.dark.lightness - of.light.lightness >= readsApart;

@@ -59,3 +59,17 @@ test('each other note names its block', () => {
   assert.match(texts[0] as string, / 5 inside corners/);
   assert.match(texts[1] as string, / 40 patches/);
 });
+
+test('light that is darker than dark is told as that, and not as alike', () => {
+  const side = (tone: string, lightness: number) => ({ tones: [tone], fabrics: [`cloth of ${tone}`], lightness });
+  const note = { code: 'fabric/values-near', level: 'warning', path: '', block: 'star', colouring: 'default' } as const;
+  // worded by hand
+  assert.equal(
+    noteText({ ...note, light: side('light', 17), dark: side('dark', 83) }, 'in'),
+    'Light is darker than dark in block “star”, colouring “default”: “cloth of light” (tone “light”), lightness 17, against “cloth of dark” (tone “dark”), lightness 83. If it is not meant so, let the two change places.',
+  );
+  assert.match(
+    noteText({ ...note, light: side('light', 60), dark: side('dark', 62) }, 'in'),
+    /^Light and dark do not read apart in block .* 15 or more is seen at a glance/,
+  );
+});

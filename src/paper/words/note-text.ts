@@ -1,5 +1,6 @@
 // What the maker should know of a plan, in words.
 import type { Note } from '#craft';
+import { isReversed } from '#craft/fabric';
 import type { Unit } from '#craft/measure';
 import { never } from '#ground/outcome';
 import { inWords } from './in-words.ts';
@@ -75,7 +76,9 @@ export const noteText = (note: Note, unit: Unit): string => {
       const named = ({ tones, fabrics, lightness }: typeof light): string =>
         `${listed(fabrics)} (${tones.length === 1 ? 'tone' : 'tones'} ${listed(tones)}), lightness ${Math.round(lightness)}`;
       const where = note.colourway === undefined ? '' : `In the colourway ${quoted(note.colourway)}: `;
-      return `${where}${where === '' ? 'L' : 'l'}ight and dark do not read apart in block ${quoted(note.block)}, colouring ${quoted(note.colouring)}: ${named(light)}, against ${named(dark)}. A difference of 15 or more is seen at a glance: take a lighter or a darker cloth.`;
+      const what = `${where === '' ? 'L' : 'l'}ight ${isReversed(note) ? 'is darker than dark' : 'and dark do not read apart'} in block ${quoted(note.block)}, colouring ${quoted(note.colouring)}: ${named(light)}, against ${named(dark)}.`;
+      if (isReversed(note)) return `${where}${what} If it is not meant so, let the two change places.`;
+      return `${where}${what} A difference of 15 or more is seen at a glance: take a lighter or a darker cloth.`;
     }
     case 'fabric/equal-neighbours':
       return `${note.equal} of ${note.of} pairs of scrappy neighbours are cut from one cloth: the lists of their tones are too short to part them all. A longer list would.`;

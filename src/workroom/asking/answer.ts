@@ -107,6 +107,10 @@ export interface StripPicture {
   readonly fabric: string;
   readonly role: StripRole;
   readonly path: string;
+  /** "C" where the plan calls it piece C of the top. */
+  readonly label: string;
+  /** Cut size, of the square where triangles are cut from one. */
+  readonly cut: readonly [number, number];
 }
 
 /** One block of a document by itself, whether the top uses it or not. */

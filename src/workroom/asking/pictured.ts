@@ -1,10 +1,12 @@
 // A plan as shapes to draw: every block once, and where it lies.
 import type { BlockPlan, QuiltPlan } from '#craft';
+import { isReversed } from '#craft/fabric';
 import { type Polygon, signedArea } from '#ground/plane';
-import type { BlockPicture, JobFigures, PlacedPicture, QuiltPicture } from './answer.ts';
+import type { BlockPicture, JobFigures, PlacedPicture, QuiltPicture, StripPicture } from './answer.ts';
 
 export const pictureOf = ({ quilt, top, blocks }: QuiltPlan): QuiltPicture => {
   const { set, drawn } = top;
+  const pieceOf = new Map(top.pieces.flatMap((piece) => piece.strips.map((strip) => [strip, piece] as const)));
   const entryOf = new Map(blocks.map((entry, index) => [keyOf({ ...entry, block: entry.id }), index]));
   return {
     width: set.width,
@@ -16,7 +18,11 @@ export const pictureOf = ({ quilt, top, blocks }: QuiltPlan): QuiltPicture => {
       if (entry === undefined) throw new Error(`the plan lists no entry for the block ${placed.block}`);
       return { entry, at, size, turn, fabrics: drawn[place] ?? null, path };
     }),
-    strips: set.strips.map(({ points, fabric, role, path }) => ({ points: flat(points), fabric, role, path })),
+    strips: set.strips.map(({ points, fabric, role, path }, strip): StripPicture => {
+      const piece = pieceOf.get(strip);
+      if (piece === undefined) throw new Error(`the plan lists no piece for the strip ${path}`);
+      return { points: flat(points), fabric, role, path, label: piece.label, cut: piece.cut.size };
+    }),
     cloths: clothsOf(quilt),
   };
 };
@@ -62,7 +68,7 @@ export const figuresOf = (plan: QuiltPlan): JobFigures => {
     blocks: quilt.blocks.length,
     top: [top.set.width, top.set.height],
     cloths: fabrics.length,
-    values: notes.some(({ code }) => code === 'fabric/values-near') ? 'near' : 'apart',
+    values: notes.some((note) => note.code === 'fabric/values-near' && !isReversed(note)) ? 'near' : 'apart',
     buy: [...buy].map(([unit, amount]) => ({ unit, amount })),
     leftOver: leftOverOf(plan),
     seams: time.seams,

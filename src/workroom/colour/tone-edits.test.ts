@@ -4,7 +4,7 @@ import { test } from 'node:test';
 import type { QuiltDocument } from '#craft/design';
 import { askQuilt } from '#workroom/asking';
 import type { JsonObject } from '#workroom/editing';
-import { drawAgain, isScrappy, recolourTone, tonesOfQuilt } from './tone-edits.ts';
+import { drawAgain, exchangeTones, isScrappy, recolourTone, tonesOfQuilt } from './tone-edits.ts';
 
 const examples = readdirSync('examples')
   .filter((file) => file.endsWith('.quilt.json'))
@@ -124,4 +124,23 @@ test('a block that has no such tone is left as it is', () => {
   const touched = quilt.blocks.filter((block, i) => JSON.stringify(block) !== JSON.stringify(before.blocks[i]));
   assert.equal(touched.length, tonesOfQuilt(before).find(({ tone }) => tone === 'wing')?.blocks.length);
   assert.ok(touched.length < quilt.blocks.length);
+});
+
+test('two tones change places in one colouring alone', () => {
+  const quilt = example('Bramble lane');
+  const [nine] = quilt.blocks;
+  assert.ok(nine?.colourings);
+  nine.colourings.other = { light: 'cream', dark: 'bramble' };
+  const before = structuredClone(quilt);
+  const of = { block: 'nine', colouring: 'default', tones: ['light', 'dark'] } as const;
+  exchangeTones(quilt, of);
+  assert.deepEqual(nine.colourings.default, { light: 'bramble', dark: 'cream' });
+  assert.deepEqual(nine.colourings.other, before.blocks[0]?.colourings?.other);
+  assert.deepEqual(quilt.blocks.slice(1), before.blocks.slice(1));
+  exchangeTones(quilt, of);
+  assert.deepEqual(quilt, before);
+  // a tone without an entry names a cloth itself
+  nine.colourings.default = { light: 'cream' };
+  exchangeTones(quilt, of);
+  assert.deepEqual(nine.colourings.default, { light: 'dark', dark: 'cream' });
 });

@@ -91,6 +91,19 @@ export const recolourTone = (
   }
 };
 
+/** In one colouring of a block, each of two tones gets the cloths of the other. */
+export const exchangeTones = (
+  draft: Pick<QuiltDocument, 'blocks'>,
+  of: { readonly block: string; readonly colouring: string; readonly tones: readonly [string, string] },
+): void => {
+  const block = draft.blocks.find(({ id }) => id === of.block);
+  if (block === undefined) return;
+  block.colourings ??= {};
+  const [one, other] = of.tones;
+  const known = block.colourings[of.colouring] ?? {};
+  block.colourings[of.colouring] = { ...known, [one]: known[other] ?? other, [other]: known[one] ?? one };
+};
+
 /** Whether any tone is drawn from a list. */
 export const isScrappy = ({ blocks }: Pick<QuiltDocument, 'blocks'>): boolean =>
   blocks.some(({ colourings }) =>

@@ -1,9 +1,9 @@
 // Where light and dark do not read apart: in which block, for whose eyes, by how much, and which cloth would part them.
-import { readsApart, type Sight, seenAs } from '#craft/fabric';
+import { isReversed, readsApart, type Sight, seenAs } from '#craft/fabric';
 import type { ValuesNear } from '#workroom/compute';
 import { useQuilt, useRoom } from '#workroom/room';
 import type { SeenCloth } from './seen-cloths.ts';
-import { recolourTone } from './tone-edits.ts';
+import { exchangeTones, recolourTone } from './tone-edits.ts';
 import { ClothPatch } from './value-ladder.tsx';
 import { mendsFor, type ValueMend } from './value-mends.ts';
 
@@ -25,7 +25,7 @@ export const ValueWarnings = ({ near, cloths, colourway, onLook, marks, onMarks 
         <span className="problem-mark" aria-hidden="true">
           ◆
         </span>
-        Light and dark read alike
+        {near.every(isReversed) ? 'Light is darker than dark' : 'Light and dark read alike'}
       </h2>
       <p className="quiet">A difference of {readsApart} is seen at a glance.</p>
       <label className="check">
@@ -77,7 +77,17 @@ const ValueWarning = (of: {
   const block = document.blocks.find(({ id }) => id === near.block);
   const title = block?.title || near.block;
   const nameOf = (id: string): string => cloths.find((cloth) => cloth.id === id)?.name ?? id;
-  const mends = colourway === null ? mendsFor({ near, document, cloths }) : [];
+  const isTurned = isReversed(near);
+  const mends = colourway === null && !isTurned ? mendsFor({ near, document, cloths }) : [];
+  const exchange = () => {
+    const [light, dark] = [near.light.tones[0], near.dark.tones[0]];
+    if (light === undefined || dark === undefined) return;
+    const tones = [light, dark] as const;
+    edit(`${light} and ${dark} change places`, (draft) =>
+      exchangeTones(draft, { block: near.block, colouring: near.colouring, tones }),
+    );
+    say(`${light} and ${dark} have changed places in ${title}`);
+  };
   const take = (mend: ValueMend) => {
     edit(`${nameOf(mend.cloth)} for ${mend.tone}`, (draft) =>
       recolourTone(draft, {
@@ -132,12 +142,18 @@ const ValueWarning = (of: {
           <span>{Math.round(side.lightness)}</span>
         </p>
       ))}
+      {isTurned && <p>What is named light is the darker of the two. It may stay so if it is meant.</p>}
+      {isTurned && colourway === null && (
+        <button type="button" onClick={exchange}>
+          Let them change places
+        </button>
+      )}
       {mends.map((mend) => (
         <button key={mend.way} type="button" onClick={() => take(mend)}>
           {nameOf(mend.cloth)} for {mend.tone}: {mend.way}
         </button>
       ))}
-      {mends.length === 0 && (
+      {!isTurned && mends.length === 0 && (
         <p className="quiet">
           {colourway === null
             ? 'No cloth of the quilt would part them: add a lighter or a darker one, or change a colour.'

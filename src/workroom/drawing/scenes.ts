@@ -1,5 +1,5 @@
 // Scenes of a quilt and of a block, with the words for each thing in them.
-import { capital, roleNouns } from '#paper/words';
+import { roleNouns } from '#paper/words';
 import type { BlockPicture, QuiltPicture } from '#workroom/compute';
 import { type Matrix, middleOf, type PlacedSprite, type Scene, type Thing } from './scene.ts';
 
@@ -27,12 +27,14 @@ export const sceneOfQuilt = (picture: QuiltPicture, sizeWords: SizeWords): Scene
     colours: new Map(cloths.map(({ id, colour }) => [id, colour])),
     things: [
       ...strips.map(
-        ({ points, fabric, role, path }, index): Thing => ({
+        ({ points, fabric, role, path, label, cut }, index): Thing => ({
           key: stripKey(index),
           name: [
-            capital(roleNouns[role]),
+            `Piece ${label}`,
+            roleNouns[role],
             names.get(fabric) ?? fabric,
             `${sizeWords(boxSize(points))} finished`,
+            `cut ${sizeWords(cut)}`,
             placeWords(path),
           ]
             .filter((words) => words !== '')

@@ -73,7 +73,7 @@ const useTitle = ({ thing, places, isSeveral, path }: Choice, held: readonly Hel
   if (isSeveral) return countWords(places.length, 'place', 'places');
   const [[only], [own]] = [places, held];
   if (only === undefined || own === undefined) {
-    return thing?.name.replace(/, [^,]* finished(?=,|$)/, '') ?? runTitle(path, document.top);
+    return thing?.name.replace(/, [^,]* finished, cut [^,]*/, '') ?? runTitle(path, document.top);
   }
   const cloth = document.fabrics.find(({ id }) => id === clothOf(own));
   const what = isBlock(own) ? nameOf(own.block) : `${plainNoun(own)}, ${cloth?.name || cloth?.id}`;
