@@ -23,6 +23,10 @@ export const ValueLadder = (of: {
     const beyond = Math.max(0, at.offsetLeft + at.offsetWidth - list.offsetLeft - list.clientWidth - list.scrollLeft);
     const before = Math.min(0, at.offsetLeft - list.offsetLeft - list.scrollLeft);
     list.scrollLeft += beyond || before;
+    // on a tablet it stands in several lines
+    const below = Math.max(0, at.offsetTop + at.offsetHeight - list.offsetTop - list.clientHeight - list.scrollTop);
+    const above = Math.min(0, at.offsetTop - list.offsetTop - list.scrollTop);
+    list.scrollTop += below || above;
   }, [of.chosen]);
   return (
     <section className="strip ladder" aria-label="Cloths, from light to dark">

@@ -102,7 +102,7 @@ export const Arrangements = memo(({ chosen }: { readonly chosen: readonly string
           <a href={quiltAddress(id, 'draft')}>Add a log cabin in Draft</a>
         </p>
       )}
-      {isForChosen && <p className="quiet">In the {chosen.length} chosen places:</p>}
+      {isForChosen && scenes !== null && <p className="quiet">In the {chosen.length} chosen places:</p>}
       <ul>
         {kinds.map(([kind, words]) => {
           const scene = scenes?.get(kind);
