@@ -67,6 +67,19 @@ const views: readonly View[] = [
     },
   },
   {
+    name: 'home, with a file that cannot be opened',
+    open: async (page, at) => {
+      await page.goto(at);
+      const [chooser] = await Promise.all([
+        page.waitForEvent('filechooser'),
+        page.getByRole('button', { name: 'From a file' }).click(),
+      ]);
+      const faulty = JSON.stringify({ format: 'seamstead-quilt', version: 1, unit: 'ells', fabrics: [], blocks: [] });
+      await chooser.setFiles({ name: 'faulty.quilt.json', mimeType: 'application/json', buffer: Buffer.from(faulty) });
+      await page.getByRole('dialog', { name: /faulty\.quilt\.json cannot be opened/ }).waitFor();
+    },
+  },
+  {
     name: 'home with a quilt',
     open: async (page, at) => {
       await openDemo(page, at);
@@ -139,6 +152,22 @@ const views: readonly View[] = [
     },
   },
   {
+    name: 'draft, blank',
+    open: async (page, at) => {
+      await page.goto(at);
+      await page.getByRole('button', { name: 'Blank, in inches' }).click();
+      await page.getByRole('button', { name: 'Lay a patch' }).waitFor();
+    },
+  },
+  {
+    name: 'draft, demo',
+    open: async (page, at) => {
+      await openDemo(page, at);
+      await page.getByRole('link', { name: /^Draft/ }).click();
+      await page.getByRole('listbox', { name: /^The block Log cabin/ }).waitFor();
+    },
+  },
+  {
     name: 'draft, a log cabin, a log chosen',
     open: async (page, at) => {
       await page.goto(at);
@@ -188,6 +217,48 @@ const views: readonly View[] = [
       await page.getByRole('textbox', { name: 'Side' }).fill('400');
       await page.keyboard.press('Enter');
       await page.getByRole('region', { name: 'Problems' }).waitFor();
+    },
+  },
+  {
+    name: 'colour, blank',
+    open: async (page, at) => {
+      await page.goto(at);
+      await page.getByRole('button', { name: 'Blank, in inches' }).click();
+      await page.getByRole('link', { name: /^Colour/ }).click();
+      await drawn(page);
+    },
+  },
+  {
+    name: 'colour, a cloth too narrow',
+    open: async (page, at) => {
+      await openDemo(page, at);
+      await page.getByRole('link', { name: /^Colour/ }).click();
+      await page
+        .getByRole('button', { name: /^Ember/ })
+        .first()
+        .click();
+      await page.getByRole('textbox', { name: /Usable width/ }).fill('1');
+      await page.keyboard.press('Enter');
+      await page.getByRole('region', { name: 'Problems' }).waitFor();
+    },
+  },
+  {
+    name: 'colour, light darker than dark',
+    open: async (page, at) => {
+      await openDemo(page, at, 'Twelve Fields');
+      await page.getByRole('link', { name: /^Colour/ }).click();
+      for (const [cloth, colour] of [
+        ['Milk', '#101010'],
+        ['Fern', '#e0e0e0'],
+      ]) {
+        await page
+          .getByRole('button', { name: new RegExp(`^${cloth}`) })
+          .first()
+          .click();
+        await page.getByRole('textbox', { name: 'Colour, written' }).fill(colour ?? '');
+        await page.keyboard.press('Enter');
+      }
+      await page.getByRole('button', { name: 'Let them change places' }).first().waitFor();
     },
   },
   {
@@ -271,6 +342,41 @@ const views: readonly View[] = [
     },
   },
   {
+    name: 'the menu',
+    open: async (page, at) => {
+      await openDemo(page, at);
+      await page.getByRole('button', { name: 'More', exact: true }).click();
+      await page.getByRole('menuitem', { name: 'Keys' }).waitFor();
+    },
+  },
+  {
+    name: 'how you like it',
+    open: async (page, at) => {
+      await openDemo(page, at);
+      await page.getByRole('button', { name: 'More', exact: true }).click();
+      await page.getByRole('menuitem', { name: 'How you like it' }).click();
+      await page.getByRole('dialog').waitFor();
+    },
+  },
+  {
+    name: 'something to do, searched',
+    open: async (page, at) => {
+      await openDemo(page, at);
+      await page.keyboard.press('Control+k');
+      await page.keyboard.type('border');
+      await page.getByText(/found; Enter does the first/).waitFor();
+    },
+  },
+  {
+    name: 'printing',
+    open: async (page, at) => {
+      await page.route('**/api/pattern*', () => undefined); // it prints for ever
+      await openDemo(page, at);
+      await page.keyboard.press('Control+p');
+      await page.getByRole('progressbar', { name: 'Printing' }).waitFor();
+    },
+  },
+  {
     name: 'keys',
     open: async (page, at) => {
       await openDemo(page, at);
@@ -304,4 +410,41 @@ describe('every view can be seen, heard and touched', () => {
       }
     });
   }
+
+  it('the drawing is heard piece by piece: name, cloth, cut size, how many, and the neighbour to each side', async () => {
+    const { page, context } = await opened.page();
+    await openDemo(page, opened.numeric);
+    const list = page.getByRole('listbox');
+    const here = async (): Promise<string> => {
+      const words = await list.evaluate(
+        (box) => document.getElementById(box.getAttribute('aria-activedescendant') ?? '')?.textContent ?? '',
+      );
+      // figures and their units are not parted at the end of a line
+      return words.replace(/\s/g, ' ');
+    };
+    const press = async (key: string): Promise<string> => {
+      await page.keyboard.press(key);
+      return here();
+    };
+    await list.focus();
+    // 64 by 3½ with ¼ all round; a quilt of 36 blocks has two rings of four borders
+    assert.match(await press('Home'), /^Piece [A-Z], border, Slate, 64 × 3½ in finished, cut 64½ × 4 in, 1 of 44$/);
+    assert.match(await press('ArrowDown'), /^Piece [A-Z], border, Oat, 57 × 1½ in finished, cut 57½ × 2 in, 2 of 44$/);
+    const block = await press('ArrowDown');
+    assert.match(block, /^Log cabin, row 1, place (\d)/);
+    const place = Number(/place (\d)/.exec(block)?.[1]);
+    assert.match(await press('ArrowRight'), new RegExp(`^Log cabin, row 1, place ${place + 1},`));
+    assert.match(await press('ArrowDown'), new RegExp(`^Log cabin, row 2, place ${place + 1},`));
+    assert.equal(await press('Enter'), 'Piece A, Ember, cut 3½ × 3½ in, 1 of 13');
+    assert.equal(await list.getAttribute('aria-label'), `Pieces of Log cabin, row 2, place ${place + 1}, turned 270°`);
+    const round = [];
+    for (const key of ['ArrowUp', 'ArrowDown', 'ArrowLeft', 'ArrowRight']) {
+      await page.keyboard.press('Home');
+      round.push((await press(key)).slice(0, 7));
+    }
+    // the logs lie left, above, right and below; turned by 270° clockwise below, left, above and right
+    assert.deepEqual(round, ['Piece D', 'Piece B', 'Piece C', 'Piece E']);
+    assert.match(await press('Escape'), new RegExp(`^Log cabin, row 2, place ${place + 1},`));
+    await context.close();
+  });
 });
