@@ -121,6 +121,7 @@ export interface BlockAnswer {
   readonly unfinished: readonly [number, number];
   readonly joining: 'straight' | 'partial' | 'set-in';
   readonly pieces: number;
+  /** Seams of one block, those of units that are alike counted each. */
   readonly steps: number;
   readonly notes: readonly WorkroomNote[];
   /** Widths without the frame, near its own, at which every cut falls on a mark, itself among them if it is one. */

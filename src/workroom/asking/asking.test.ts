@@ -67,6 +67,14 @@ test('a tone that has left the drawing keeps its cloth, and nobody is told to lo
   }
 });
 
+test('seams of a block are all that are sewn, also those of units that are alike', () => {
+  const colourings = { default: { light: 'oat', dark: 'slate' } };
+  const reply = askBlock({ ...document, blocks: [{ id: 'wheel', from: 'pinwheel', size: '6', colourings }] }, 'wheel');
+  assert.ok(reply.ok);
+  // four squares of two triangles, two rows of two squares, one seam between the rows
+  assert.deepEqual([reply.value.pieces, reply.value.steps], [8, 4 + 2 + 1]);
+});
+
 test('problems and notes name a block and a cloth as the maker does', () => {
   const points = [
     [0, 0],

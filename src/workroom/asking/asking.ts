@@ -49,7 +49,7 @@ export const askBlock = (document: JsonObject, id: string): Reply<BlockAnswer> =
       unfinished: block.unfinished,
       joining: block.joining,
       pieces: block.pieces.reduce((all, { perBlock }) => all + perBlock, 0),
-      steps: block.steps.length,
+      steps: block.steps.reduce((all, { perBlock }) => all + perBlock, 0),
       notes: notesOf(plan, document),
       friendly: friendlySizes(plan, id),
     },
