@@ -100,6 +100,14 @@ const someOf = ({ strips, worth, chance }: Pick<Relaying, 'strips' | 'worth' | '
   return out;
 };
 
-/** Worths changed by chance, each by up to about so great a share, up or down. */
+/**
+ * Worths changed by chance, each by up to about so great a share, up or down as much. Powers of e differ in their last place from
+ * one engine to another, and with them the layout that is found; this fraction is near to them, and the same everywhere.
+ */
 export const shaken = (worth: Float64Array, chance: Chance, share: number): Float64Array =>
-  share === 0 ? worth : worth.map((v) => v * Math.exp(share * (2 * chance() - 1)));
+  share === 0
+    ? worth
+    : worth.map((v) => {
+        const half = share * (chance() - 0.5);
+        return (v * (1 + half)) / (1 - half);
+      });
