@@ -12,6 +12,9 @@ export interface ServeWishes {
   readonly pages: string | null;
 }
 
+/** The workroom's address of a demo. */
+const firstDemo = '#/demo/harvest-home-throw';
+
 export const runServe = async (wishes: ServeWishes, terminal: Terminal): Promise<number> => {
   const pages = wishes.pages ?? join(dirname(fileURLToPath(import.meta.url)), 'workroom');
   const server = await makeShop({ pages }).catch((error: Error) => {
@@ -29,7 +32,10 @@ export const runServe = async (wishes: ServeWishes, terminal: Terminal): Promise
     });
     const addresses = ['localhost', ...(wishes.reach === 'network' ? ownAddresses() : [])];
     await print(terminal.stdout, 'The workroom is open. Ctrl-C closes it.');
-    for (const address of addresses) await print(terminal.stdout, `  http://${address}:${port}/`);
+    for (const address of addresses) {
+      await print(terminal.stdout, `  http://${address}:${port}/`);
+      await print(terminal.stdout, `  http://${address}:${port}/${firstDemo}   with a quilt to try`);
+    }
     await stopped;
     return exits.done;
   } finally {

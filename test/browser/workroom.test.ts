@@ -327,6 +327,28 @@ describe('the workroom', () => {
     await context.close();
   });
 
+  it('opens on a demo by its address, and on the same quilt the next time; says where there is none', async () => {
+    const { page, context, faults } = await opened.page();
+    await page.goto(`${opened.numeric}#/demo/harvest-home-throw`);
+    await drawn(page);
+    await page.getByRole('textbox', { name: 'Name of the quilt' }).fill('Mine');
+    await page.keyboard.press('Enter');
+    await kept(page);
+    await page.goto(`${opened.numeric}#/`);
+    await page.getByRole('link', { name: /Mine/ }).waitFor();
+    await page.goto(`${opened.numeric}#/demo/harvest-home-throw`);
+    await drawn(page);
+    assert.equal(await page.getByRole('textbox', { name: 'Name of the quilt' }).inputValue(), 'Mine');
+    // the address that opened it is passed by
+    await page.goBack();
+    await page.getByRole('heading', { name: 'Your quilts' }).waitFor();
+    assert.equal(await page.getByRole('link', { name: /Mine/ }).count(), 1);
+    await page.goto(`${opened.numeric}#/demo/none`);
+    await page.getByText('There is no such demo.').waitFor();
+    assert.deepEqual(faults, []);
+    await context.close();
+  });
+
   it('makes a copy that goes its own way', async () => {
     const { page, context, faults } = await opened.page();
     await openDemo(page, opened.local);

@@ -1,11 +1,21 @@
 // The whole page: which view is at this address, and what stands whatever the view.
-import { type ReactNode, useCallback, useMemo, useState } from 'react';
+import { type ReactNode, useCallback, useEffect, useMemo, useState } from 'react';
 import { ColourView } from '#workroom/colour';
 import { type Command, CommandsProvider, commandBook, useCommands, useShortcuts } from '#workroom/commands';
 import type { Planner } from '#workroom/compute';
 import { DraftView } from '#workroom/draft';
-import { type Room, RoomProvider, type Stop, useAddress, usePreferences, useRoom } from '#workroom/room';
+import {
+  goInPlace,
+  quiltAddress,
+  type Room,
+  RoomProvider,
+  type Stop,
+  useAddress,
+  usePreferences,
+  useRoom,
+} from '#workroom/room';
 import { SetView } from '#workroom/set';
+import { demoIn } from './beginning.ts';
 import { FindCommand, KeySheet } from './finding.tsx';
 import { Home } from './home.tsx';
 import { Likings } from './likings.tsx';
@@ -75,6 +85,8 @@ const Views = () => {
       return <Home />;
     case 'quilt':
       return <OpenQuilt key={address.id} id={address.id} stop={address.stop} block={address.block} />;
+    case 'demo':
+      return <OpenDemo key={address.file} file={address.file} />;
     case 'nowhere':
       return <Lost words="There is nothing at this address." />;
   }
@@ -104,6 +116,21 @@ const OpenQuilt = ({
         </QuiltFrame>
       );
   }
+};
+
+const OpenDemo = ({ file }: { readonly file: string }) => {
+  const { store } = useRoom();
+  const [words, setWords] = useState('Opening the demo …');
+  useEffect(() => {
+    demoIn(store, file).then(
+      (id) => {
+        if (id === null) setWords('There is no such demo.');
+        else goInPlace(quiltAddress(id, 'set'));
+      },
+      () => setWords('The demo did not come. Is the workroom still open where it was started?'),
+    );
+  }, [store, file]);
+  return <Lost words={words} />;
 };
 
 const StopView = ({ stop, block }: { readonly stop: Stop; readonly block: string | null }) => {

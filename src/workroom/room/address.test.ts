@@ -5,6 +5,7 @@ import { addressIn, addressText } from './address.ts';
 test('an address leads back to where it was made, whatever a block is called', () => {
   for (const address of [
     { at: 'home' },
+    { at: 'demo', file: 'heron-hanging' },
     { at: 'quilt', id: 'abc', stop: 'set', block: null },
     { at: 'quilt', id: 'abc', stop: 'draft', block: 'Log cabin 2/b, 50 % dark' },
   ] as const) {
@@ -13,7 +14,7 @@ test('an address leads back to where it was made, whatever a block is called', (
 });
 
 test('an address that leads nowhere is said to', () => {
-  for (const hash of ['#/quilt', '#/quilt/abc', '#/quilt/abc/fly', '#/else', '#/%E0%A4%A']) {
+  for (const hash of ['#/quilt', '#/quilt/abc', '#/quilt/abc/fly', '#/else', '#/demo', '#/demo/a/b', '#/%E0%A4%A']) {
     assert.equal(addressIn(hash).at, 'nowhere', hash);
   }
   assert.equal(addressIn('').at, 'home');

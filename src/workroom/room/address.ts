@@ -8,6 +8,8 @@ export const stops: readonly Stop[] = ['draft', 'set', 'colour'];
 export type Address =
   | { readonly at: 'home' }
   | { readonly at: 'quilt'; readonly id: string; readonly stop: Stop; readonly block: string | null }
+  /** Opens the demo of that file, begun where this browser has not got it yet. */
+  | { readonly at: 'demo'; readonly file: string }
   | { readonly at: 'nowhere'; readonly text: string };
 
 export const addressIn = (hash: string): Address => {
@@ -17,6 +19,7 @@ export const addressIn = (hash: string): Address => {
     .map((part) => decoded(part));
   const [first = '', id = '', stop = '', block = ''] = parts;
   if (first === '') return { at: 'home' };
+  if (first === 'demo' && id !== '' && parts.length === 2) return { at: 'demo', file: id };
   const known = stops.find((one) => one === stop);
   if (first !== 'quilt' || id === '' || known === undefined) return { at: 'nowhere', text: hash };
   return { at: 'quilt', id, stop: known, block: block === '' ? null : block };
@@ -33,6 +36,7 @@ const decoded = (part: string): string => {
 
 export const addressText = (address: Exclude<Address, { readonly at: 'nowhere' }>): string => {
   if (address.at === 'home') return '#/';
+  if (address.at === 'demo') return `#/demo/${encodeURIComponent(address.file)}`;
   const parts = ['quilt', address.id, address.stop, ...(address.block === null ? [] : [address.block])];
   return `#/${parts.map(encodeURIComponent).join('/')}`;
 };
@@ -43,6 +47,9 @@ export const quiltAddress = (id: string, stop: Stop, block: string | null = null
 export const go = (to: string): void => {
   location.hash = to;
 };
+
+/** As `go`, in place of the address that one is at: going back passes it by. */
+export const goInPlace = (to: string): void => location.replace(to);
 
 export const useAddress = (): Address => addressIn(useSyncExternalStore(onMove, () => location.hash));
 

@@ -1,5 +1,5 @@
 // The room that views stand in: what they are given, where they are, and how lengths are said.
-export { type Address, go, quiltAddress, type Stop, stops, useAddress } from './address.ts';
+export { type Address, go, goInPlace, quiltAddress, type Stop, stops, useAddress } from './address.ts';
 export { pickFile } from './pick-file.ts';
 export { borderWords, placeWords } from './place-words.ts';
 export { openPreferences, type Preferences, usePreferences } from './preferences.ts';
