@@ -1,6 +1,6 @@
 // An exact place on the grid, typed: where the hand stands.
-import { useEffect, useId, useState } from 'react';
 import { at, type Point } from '#ground/plane';
+import { WrittenField } from '#workroom/fields';
 import { figureIn, figureText } from './place-text.ts';
 
 export const PlaceFields = (of: {
@@ -20,46 +20,16 @@ export const FigureField = (of: {
   readonly value: number;
   readonly most: number;
   readonly onChange: (value: number) => void;
-}) => {
-  const own = figureText(of.value);
-  const [written, setWritten] = useState(own);
-  const [isRefused, setRefused] = useState(false);
-  useEffect(() => {
-    setWritten(own);
-    setRefused(false);
-  }, [own]);
-  const take = () => {
-    if (written.trim() === own) {
-      setRefused(false);
-      return;
-    }
-    const read = figureIn(written, of.most);
-    setRefused(read === null);
-    if (read !== null) of.onChange(read);
-  };
-  const id = useId();
-  return (
-    <label className="field">
-      <span>
-        {of.label} <span className="quiet">squares</span>
-      </span>
-      <input
-        type="text"
-        autoComplete="off"
-        value={written}
-        aria-invalid={isRefused}
-        aria-describedby={isRefused ? id : undefined}
-        onChange={(event) => setWritten(event.target.value)}
-        onBlur={take}
-        onKeyDown={(event) => {
-          if (event.key === 'Enter') take();
-        }}
-      />
-      {isRefused && (
-        <span className="field-problem" id={id} role="alert">
-          ◆ From 0 to {figureText(of.most)} squares. Write it like 2 or 1 1/2.
-        </span>
-      )}
-    </label>
-  );
-};
+}) => (
+  <WrittenField
+    label={of.label}
+    unit="squares"
+    own={figureText(of.value)}
+    wanted={`From 0 to ${figureText(of.most)} squares. Write it like 2 or 1 1/2.`}
+    onTake={(written) => {
+      const read = figureIn(written, of.most);
+      if (read !== null) of.onChange(read);
+      return read !== null;
+    }}
+  />
+);

@@ -1,9 +1,8 @@
-// A length, written as makers write it: "2 1/2", "2½", "6 cm", in the unit that she likes. What cannot be read is said beside the
-// field, and changes nothing.
-import { useEffect, useId, useState } from 'react';
+// A length, written as makers write it: "2 1/2", "2½", "6 cm", in the unit that she likes.
 import { parseLength, type Sign, type Unit } from '#craft/measure';
 import { useQuilt } from '#workroom/room';
 import { lengthShown, lengthTaken } from './length-text.ts';
+import { WrittenField } from './written-field.tsx';
 
 export interface LengthFieldOf {
   readonly label: string;
@@ -22,48 +21,18 @@ const wants: Readonly<Record<Sign, string>> = {
 
 export const LengthField = ({ label, value, unit, sign = 'positive', onChange }: LengthFieldOf) => {
   const liked = useQuilt().words.unit;
-  const own = lengthShown(value, { unit, liked });
-  const [written, setWritten] = useState(own);
-  const [isRefused, setRefused] = useState(false);
-  useEffect(() => {
-    setWritten(own);
-    setRefused(false);
-  }, [own]);
-  const take = () => {
-    const text = written.trim();
-    if (text === own) {
-      setRefused(false);
-      return;
-    }
-    const taken = lengthTaken(text, { unit, liked });
-    const read = parseLength(taken, { unit, sign });
-    setRefused(!read.ok);
-    if (read.ok) onChange(taken);
-  };
-  const id = useId();
   return (
-    <label className="field">
-      <span>
-        {label} <span className="quiet">{liked}</span>
-      </span>
-      <input
-        type="text"
-        inputMode="text"
-        autoComplete="off"
-        value={written}
-        aria-invalid={isRefused}
-        aria-describedby={isRefused ? id : undefined}
-        onChange={(event) => setWritten(event.target.value)}
-        onBlur={take}
-        onKeyDown={(event) => {
-          if (event.key === 'Enter') take();
-        }}
-      />
-      {isRefused && (
-        <span className="field-problem" id={id} role="alert">
-          ◆ This is not {wants[sign]}. Write it like {liked === 'in' ? '2 1/2 or 2½' : '6.5'}.
-        </span>
-      )}
-    </label>
+    <WrittenField
+      label={label}
+      unit={liked}
+      own={lengthShown(value, { unit, liked })}
+      wanted={`This is not ${wants[sign]}. Write it like ${liked === 'in' ? '2 1/2 or 2½' : '6.5'}.`}
+      onTake={(written) => {
+        const taken = lengthTaken(written, { unit, liked });
+        const isRead = parseLength(taken, { unit, sign }).ok;
+        if (isRead) onChange(taken);
+        return isRead;
+      }}
+    />
   );
 };
