@@ -1,4 +1,5 @@
 // seamstead serve: the workroom on a port of this machine, until it is stopped.
+import { existsSync, readdirSync } from 'node:fs';
 import { networkInterfaces } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -11,9 +12,6 @@ export interface ServeWishes {
   /** Folder of the built workroom; null: beside this program. */
   readonly pages: string | null;
 }
-
-/** The workroom's address of a demo. */
-const firstDemo = '#/demo/harvest-home-throw';
 
 export const runServe = async (wishes: ServeWishes, terminal: Terminal): Promise<number> => {
   const pages = wishes.pages ?? join(dirname(fileURLToPath(import.meta.url)), 'workroom');
@@ -32,15 +30,24 @@ export const runServe = async (wishes: ServeWishes, terminal: Terminal): Promise
     });
     const addresses = ['localhost', ...(wishes.reach === 'network' ? ownAddresses() : [])];
     await print(terminal.stdout, 'The workroom is open. Ctrl-C closes it.');
+    const demo = firstDemo(pages);
     for (const address of addresses) {
       await print(terminal.stdout, `  http://${address}:${port}/`);
-      await print(terminal.stdout, `  http://${address}:${port}/${firstDemo}   with a quilt to try`);
+      if (demo !== null)
+        await print(terminal.stdout, `  http://${address}:${port}/#/demo/${demo}   with a quilt to try`);
     }
     await stopped;
     return exits.done;
   } finally {
     await server.close();
   }
+};
+
+/** By its name among those that were built with the workroom. */
+const firstDemo = (pages: string): string | null => {
+  const folder = join(pages, 'demos');
+  const [first] = existsSync(folder) ? readdirSync(folder).toSorted() : [];
+  return first === undefined ? null : first.replace(/\.quilt\.json.*$/, '');
 };
 
 const ownAddresses = (): readonly string[] =>

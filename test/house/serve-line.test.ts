@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -21,12 +21,14 @@ const serve = (...options: string[]): ChildProcess & { readonly stdout: NonNulla
     stdio: ['ignore', 'pipe', 'pipe'],
   });
 
-const addressOf = async (served: ReturnType<typeof serve>): Promise<string> => {
+/** The first addresses that it names. */
+const addressesOf = async (served: ReturnType<typeof serve>, count: number): Promise<readonly string[]> => {
+  const found: string[] = [];
   for await (const line of createInterface({ input: served.stdout })) {
-    const found = /http:\/\/\S+/.exec(line);
-    if (found) return found[0];
+    found.push(...(line.match(/http:\/\/\S+/g) ?? []));
+    if (found.length >= count) return found;
   }
-  throw new Error('it named no address');
+  throw new Error(`it named ${found.length} addresses`);
 };
 
 describe('seamstead serve', () => {
@@ -38,7 +40,7 @@ describe('seamstead serve', () => {
     const { port } = taken.address() as { port: number };
     const served = serve('--pages', pages, '--port', String(port));
     try {
-      const address = await addressOf(served);
+      const [address = ''] = await addressesOf(served, 1);
       assert.notEqual(address, `http://localhost:${port}/`);
       assert.match(await (await fetch(address)).text(), /Workroom/);
       served.kill('SIGTERM');
@@ -47,6 +49,21 @@ describe('seamstead serve', () => {
     } finally {
       served.kill('SIGKILL');
       taken.close();
+    }
+  });
+
+  it('names the first demo that was built with the workroom', async () => {
+    const withDemos = join(pages, 'with-demos');
+    mkdirSync(join(withDemos, 'demos'), { recursive: true });
+    writeFileSync(join(withDemos, 'index.html'), '<!doctype html><title>Workroom</title>');
+    for (const file of ['plum.quilt.json.gz', 'plum.quilt.json', 'ash.quilt.json', 'ash.quilt.json.br'])
+      writeFileSync(join(withDemos, 'demos', file), '{}');
+    const served = serve('--pages', withDemos, '--port', '0');
+    try {
+      const [home, demo] = await addressesOf(served, 2);
+      assert.equal(demo, `${home}#/demo/ash`);
+    } finally {
+      served.kill('SIGKILL');
     }
   });
 
