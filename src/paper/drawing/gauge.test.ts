@@ -6,6 +6,17 @@ import { drawTiles } from './tiles.ts';
 
 const whole = gauge({ marks: [2.5, 3.5, 4.5, 5.5, 8.5].map((at) => ({ at, text: `${at} in: 1, 2, 3` })), scale: 72 });
 const tiles = drawTiles({ whole, fitPt: [480, 600], alt: ({ number }) => `sheet ${number}` });
+/** Upright lines, from the top down. */
+const uprights = (
+  parts: readonly string[],
+): readonly { readonly x: number; readonly from: number; readonly to: number }[] =>
+  parts.flatMap((part) =>
+    [...part.matchAll(/d="M([\d.]+) ([\d.]+)V([\d.]+)"/g)].map(([, x, from, to]) => ({
+      x: Number(x),
+      from: Number(from),
+      to: Number(to),
+    })),
+  );
 const numbersIn = (svg: string, pattern: RegExp): readonly number[] =>
   [...svg.matchAll(pattern)].map(([, figure]) => Number(figure));
 
@@ -14,10 +25,10 @@ test('two sheets of a gauge join where no mark and no label stands', () => {
   assert.ok(first && tiles.length === 2);
   const [join = 0] = numbersIn(first.drawing.svg, /<path d="M([\d.]+) 0L/g);
   assert.ok(join > 0);
-  const marks = whole.parts.flatMap((part) => numbersIn(part, /d="M([\d.]+) [\d.]+V[\d.]+"/g));
+  const marks = uprights(whole.parts);
   assert.equal(marks.length, 6);
   // half of what the sheets share lies on either side of the join
-  for (const mark of marks) assert.ok(Math.abs(join - mark) > whole.overlapPt / 2, `${join} at the mark ${mark}`);
+  for (const { x } of marks) assert.ok(Math.abs(join - x) > whole.overlapPt / 2, `${join} at the mark ${x}`);
   // a label stands left of its mark: its right end at the mark, no wider than drawn
   for (const { x, text, sizePt } of whole.labels)
     assert.ok(Math.abs(join - x) > (text.length * sizePt * 0.56) / 2, `${join} at the label ${text}`);
@@ -37,22 +48,24 @@ test('the diamonds of a gauge stand below its labels, clear of each other', () =
 
 test('no mark of a gauge runs through a label', () => {
   // the check sizes of a basket block: close marks under long lists of steps
-  const marks = [
-    { at: 1.5, text: '1½ in: 1 to 6, 9, 12' },
-    { at: 2.5, text: '2½ in: 2, 5' },
-    { at: 3.5, text: '3½ in: 3, 6, 7, 8' },
-    { at: 4.5, text: '4½ in: 4, 8, 10, 11' },
-    { at: 4.875, text: 'about 4⅞ in: 9, 12' },
-    { at: 5.5, text: '5½ in: 11, 13, 14' },
-  ];
+  const sizes = {
+    '1½ in: 1 to 6, 9, 12': 1.5,
+    '2½ in: 2, 5': 2.5,
+    '3½ in: 3, 6, 7, 8': 3.5,
+    '4½ in: 4, 8, 10, 11': 4.5,
+    'about 4⅞ in: 9, 12': 4.875,
+    '5½ in: 11, 13, 14': 5.5,
+  };
+  const marks = Object.entries(sizes).map(([text, at]) => ({ text, at }));
   const { parts, labels } = gauge({ marks, scale: 72 });
-  const lines = parts.flatMap((part) =>
-    [...part.matchAll(/d="M([\d.]+) ([\d.]+)V([\d.]+)"/g)].map(([, x, from, to]) => [x, from, to].map(Number)),
-  );
+  const lines = uprights(parts);
   assert.equal(lines.length, marks.length + 1);
   for (const { text, x, y, sizePt } of labels) {
     const half = textWidthPt(text, sizePt) / 2;
-    for (const [line = 0, from = 0, to = 0] of lines)
-      assert.ok(Math.abs(line - x) > half || y + sizePt / 2 < from || y - sizePt / 2 > to, `${line} through ${text}`);
+    for (const line of lines)
+      assert.ok(
+        Math.abs(line.x - x) > half || y + sizePt / 2 < line.from || y - sizePt / 2 > line.to,
+        `${line.x} through ${text}`,
+      );
   }
 });

@@ -1,9 +1,9 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import type { LaidSheets } from '#craft/cutting';
-import { directionsFor } from '#craft/directions';
+import { type ClothDirections, directionsFor } from '#craft/directions';
 import { length } from '#craft/measure';
-import { clothSignsFor, signOf } from '#paper/cloth';
+import { type ClothSign, clothSignsFor, signOf } from '#paper/cloth';
 import { documentOf, faultInIds, faultInXml, planOf, specimenDocument } from '#paper/specimen';
 import { printWay } from './print-arrow.ts';
 import { drawSheets } from './sheets.ts';
@@ -59,16 +59,11 @@ test('a crosswise print has its top to the right, a plain cloth no arrow', () =>
   assert.equal(printWay(plan, { id: 'oat' }), null);
 });
 
-test('over the first strip of each filling stand its cuts in their order, as on cloth by the length', () => {
-  const fabrics = specimenDocument.fabrics.map((fabric) =>
-    fabric.id === 'oat' ? { id: 'oat', colour: fabric.colour, bought: 'fat-quarter' } : fabric,
-  );
-  const own = planOf(documentOf({ fabrics }));
-  const { directions } = own.fabrics.find(({ id }) => id === 'oat') ?? {};
-  if (directions === undefined) throw new Error('the specimen has oat');
-  const text = drawSheets({
+/** All drawings of the sheets, of a cloth without direction. */
+const textOf = (directions: ClothDirections, sign: ClothSign): string =>
+  drawSheets({
     directions,
-    sign: signOf(clothSignsFor(own), 'oat'),
+    sign,
     unit: 'in',
     print: null,
     fitPt: [480, 560],
@@ -77,6 +72,15 @@ test('over the first strip of each filling stand its cuts in their order, as on 
   })
     .map(({ svg }) => svg)
     .join('');
+
+test('over the first strip of each filling stand its cuts in their order, as on cloth by the length', () => {
+  const fabrics = specimenDocument.fabrics.map((fabric) =>
+    fabric.id === 'oat' ? { id: 'oat', colour: fabric.colour, bought: 'fat-quarter' } : fabric,
+  );
+  const own = planOf(documentOf({ fabrics }));
+  const { directions } = own.fabrics.find(({ id }) => id === 'oat') ?? {};
+  if (directions === undefined) throw new Error('the specimen has oat');
+  const text = textOf(directions, signOf(clothSignsFor(own), 'oat'));
   const patterns = directions.parts.flatMap(({ heights }) => heights.flatMap((one) => one.patterns));
   assert.ok(patterns.some(({ cuts }) => cuts.length > 1));
   for (const { number, cuts } of patterns) {
@@ -109,17 +113,7 @@ const twoAlike = (): LaidSheets => {
 
 test('strips of a sheet that are filled alike have the numbers of their cuts once', () => {
   const directions = directionsFor({ laid: twoAlike(), allowances: null, unit: 'in' });
-  const text = drawSheets({
-    directions,
-    sign: signOf(signs, 'oat'),
-    unit: 'in',
-    print: null,
-    fitPt: [480, 560],
-    caption: () => ({ noun: 'Sheet', size: '' }),
-    alt: () => '',
-  })
-    .map(({ svg }) => svg)
-    .join('');
+  const text = textOf(directions, signOf(signs, 'oat'));
   const shown = [...text.matchAll(/>(\d+\.\d+)</g)].map(([, number]) => number);
   // by hand: one filling, twice in the sheet; the square is cut off first, then the narrow piece
   assert.equal(text.match(/>1</g)?.length, 2);
