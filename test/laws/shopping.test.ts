@@ -8,6 +8,7 @@ import { planQuilt, type QuiltPlan } from '#craft';
 import { toDocument } from '#craft/design';
 import { length } from '#craft/measure';
 import { type AtHand, clothFits, isEnough, purchaseChanges, type SizedQuilt, searchLargest } from '#craft/shopping';
+import { drained } from '#ground/search';
 import { near, planned } from '../documents/documents.ts';
 import { randomQuilt } from './random-quilts.ts';
 
@@ -77,10 +78,8 @@ test('a wider cloth never costs more, nor does leave to turn', () => {
   );
 });
 
-const largest = (plan: QuiltPlan, cupboard: ReadonlyMap<string, AtHand>): SizedQuilt | null => {
-  const run = searchLargest({ plan, cupboard, search });
-  for (let at = run.next(); ; at = run.next()) if (at.done) return at.value.best;
-};
+const largest = (plan: QuiltPlan, cupboard: ReadonlyMap<string, AtHand>): SizedQuilt | null =>
+  drained(searchLargest({ plan, cupboard, search })).best;
 
 test('the largest quilt can be made of the cloth at hand, and is no smaller with half as much again', () => {
   const area = (made: SizedQuilt | null): number => (made === null ? 0 : made.size[0] * made.size[1]);

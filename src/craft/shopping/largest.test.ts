@@ -3,6 +3,7 @@ import { test } from 'node:test';
 import fc from 'fast-check';
 import { planQuilt, type QuiltPlan } from '#craft';
 import { length } from '#craft/measure';
+import { drained } from '#ground/search';
 import type { AtHand } from './at-hand.ts';
 import { type LargestFound, searchLargest } from './largest.ts';
 
@@ -53,8 +54,7 @@ const largest = (
       return [id, { kind: 'length', length: length(longest), others: others.map(length) }];
     }),
   );
-  const run = searchLargest({ plan, cupboard, search });
-  for (let at = run.next(); ; at = run.next()) if (at.done) return at.value;
+  return drained(searchLargest({ plan, cupboard, search }));
 };
 
 test('a shorter piece of a cloth is cut first, and makes a larger quilt than the longest alone', () => {

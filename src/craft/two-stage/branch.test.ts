@@ -3,6 +3,7 @@ import { test } from 'node:test';
 import fc from 'fast-check';
 import { fewPieces } from '#craft/few-pieces';
 import { attainableFrom, type Job, type Kind } from '#craft/strips';
+import { drained } from '#ground/search';
 import { treeFor } from './branch.ts';
 import { lengthOfUses } from './column.ts';
 import { masterFor } from './master.ts';
@@ -44,10 +45,8 @@ test('the proof alone comes to the least length, however much longer layouts are
       const tree = treeFor({ master: masterFor(task), bound: 0, longest: longest + 1, helper, round });
       let best = longest + 1;
       for (let parts = 0; parts < 400 && tree.bound() < best && !tree.isOver(); parts++) {
-        const looking = tree.advance(best - 1);
-        let looked = looking.next();
-        while (looked.done !== true) looked = looking.next();
-        if (looked.value !== null) best = Math.min(best, lengthOfUses(task, looked.value));
+        const found = drained(tree.advance(best - 1));
+        if (found !== null) best = Math.min(best, lengthOfUses(task, found));
         assert.ok(Math.min(tree.bound(), best) <= least, `${tree.bound()} and ${best} above ${least}`);
       }
       assert.ok(best >= least);
