@@ -1,7 +1,7 @@
 // Problems and notes as lines for the terminal: the same words as on every page and screen.
 import type { Note, Problem } from '#craft';
 import type { Unit } from '#craft/measure';
-import { noteText, type ProblemText, problemText } from '#paper/words';
+import { counted, noteText, type ProblemText, problemText } from '#paper/words';
 
 export const problemLines = (file: string, problems: readonly Problem[], more: number): string =>
   textLines(file, problems.map(problemText), more);
@@ -13,7 +13,7 @@ export const textLines = (file: string, problems: readonly ProblemText[], more: 
     ({ where, what, mend }) => `  ${where === '' ? 'the whole document' : where}\n    ${what}\n    ${mend}`,
   );
   const rest = more > 0 ? [`  … and ${more} more.`] : [];
-  return [`${file}: ${count} ${count === 1 ? 'problem' : 'problems'}`, ...lines, ...rest].join('\n');
+  return [`${file}: ${counted(count, 'problem')}`, ...lines, ...rest].join('\n');
 };
 
 export const noteLines = (notes: readonly Note[], unit: Unit): string =>

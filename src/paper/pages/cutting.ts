@@ -9,7 +9,7 @@ import type { Drawing } from '#paper/drawing';
 import { drawCloth, drawSheets, printWay } from '#paper/drawing';
 import { lengthOnPaper, sizeOnPaper, withTrueFractions } from '#paper/lengths';
 import type { DirectionText, Writing } from '#paper/words';
-import { amountText, directionTexts, easierTexts, effortText, inWords, remnantsText } from '#paper/words';
+import { amountText, capital, directionTexts, easierTexts, effortText, inWords, remnantsText } from '#paper/words';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
 import { boughtText } from './bought.ts';
@@ -261,7 +261,7 @@ const captionOf =
   (names: SheetNames) =>
   (kind: number): { readonly noun: string; readonly size: string } => {
     const { noun, size } = names(kind);
-    return { noun: `${noun.slice(0, 1).toUpperCase()}${noun.slice(1)}`, size };
+    return { noun: capital(noun), size };
   };
 
 const sheetDrawings = ({ plan, fabric, sign }: ChartOf, laid: LaidSheets): readonly Drawing[] =>

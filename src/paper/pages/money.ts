@@ -1,5 +1,4 @@
 // What cloth costs, in the currency that the document names.
-
 import type { QuiltPlan } from '#craft';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';

@@ -135,7 +135,7 @@ const cutList = (plan: QuiltPlan): readonly string[] => {
     return [
       ...columns(rows),
       ...wrapped(howCut(plan, fabric, letter), '      '),
-      ...(more > 0 ? [`  and ${more} more ${more === 1 ? 'size' : 'sizes'} of cloth ${letter}`] : []),
+      ...(more > 0 ? [`  and ${counted(more, 'more size')} of cloth ${letter}`] : []),
     ];
   });
 };

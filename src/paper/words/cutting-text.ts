@@ -2,7 +2,7 @@
 import type { CuttingProblem } from '#craft/cutting';
 import type { Unit } from '#craft/measure';
 import { lengthText, sizeText } from './length-text.ts';
-import { quoted } from './named.ts';
+import { counted, quoted } from './named.ts';
 
 export const cuttingText = (
   problem: CuttingProblem & { readonly unit: Unit },
@@ -44,7 +44,7 @@ const shortText = (
   const listed = left.slice(0, 3).map(({ cut, count }) => `${count} of ${sizeText(cut, unit)}`);
   const more = left.length - listed.length;
   return {
-    what: `What there is of ${quoted(fabric)} does not suffice: no room was found for ${pieces} ${pieces === 1 ? 'piece' : 'pieces'} (${listed.join(', ')}${more > 0 ? ` and ${more} more ${more === 1 ? 'size' : 'sizes'}` : ''}).`,
+    what: `What there is of ${quoted(fabric)} does not suffice: no room was found for ${counted(pieces, 'piece')} (${listed.join(', ')}${more > 0 ? ` and ${counted(more, 'more size')}` : ''}).`,
     mend: 'Raise a count, add another kind of sheet or length, or leave a count out for what can be bought as needed.',
   };
 };

@@ -2,7 +2,7 @@
 import type { ClothPiece, LadderRung } from '#craft';
 import type { CutEffort, CutPart, HeightCut, PartRun, PatternCut, Remnant, StripCut } from '#craft/directions';
 import { inWords } from './in-words.ts';
-import { counted } from './named.ts';
+import { capital, counted } from './named.ts';
 
 /** And how the cloth's pieces are called. */
 export interface Writing extends Figures {
@@ -66,7 +66,7 @@ const leadText = (
   if (part.sheet === null) return clothLead(strips, { isFirst: of.isFirst, of: writing.of });
   if (!of.isFirst) return `Then cut ${strips} across it.`;
   const { noun, kind } = writing.sheet(part.sheet);
-  const sheet = `${upper(noun)} ${of.place}${kind === '' ? '' : ` (${kind})`}`;
+  const sheet = `${capital(noun)} ${of.place}${kind === '' ? '' : ` (${kind})`}`;
   return part.count === 1
     ? `${sheet}: cut ${strips} across it.`
     : `${sheet}, ${part.count} alike: from each cut ${strips} across it.`;
@@ -188,7 +188,7 @@ export const remnantsText = (
     return `${name}, ${many}${writing.size(size)}, ${words[count === 1 ? 0 : 1]}`;
   });
   const more = remnants.slice(mostRemnants).reduce((all, { count }) => all + count, 0);
-  return [...said, ...(more > 0 ? [`${more} smaller ${more === 1 ? 'one' : 'ones'}`] : [])].join('; ');
+  return [...said, ...(more > 0 ? [counted(more, 'smaller one')] : [])].join('; ');
 };
 
 /** "8 strips 2½ in, 4 strips 3½ in": of cloth or of all sheets together, in the order of cutting. */
@@ -225,7 +225,7 @@ export const easierTexts = (
           ? `${writing.amount(more, rung.buy.unit)} more (${writing.amount(rung.buy.amount, rung.buy.unit)})`
           : 'no more cloth than is bought';
       const own = rung.own ? ', each size on strips of its own' : '';
-      return `${upper(price)}, laid out on ${writing.length(rung.length)}${own}: ${comparedText(now, rung)}.`;
+      return `${capital(price)}, laid out on ${writing.length(rung.length)}${own}: ${comparedText(now, rung)}.`;
     });
 };
 
@@ -235,8 +235,6 @@ const isWorthTelling = (now: CutEffort, then: CutEffort): boolean =>
   then.settings < now.settings ||
   then.patterns < now.patterns ||
   then.strokes <= 0.9 * now.strokes;
-
-const upper = (text: string): string => `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
 
 /** Only figures that change are told. */
 const comparedText = (now: CutEffort, then: CutEffort): string => {

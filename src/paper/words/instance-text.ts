@@ -2,7 +2,7 @@
 import type { Counted, InstanceProblem, Shape } from '#craft/layout-instance';
 import { never } from '#ground/outcome';
 import type { WhatAndMend } from './design-text.ts';
-import { instead, quoted } from './named.ts';
+import { counted, instead, quoted } from './named.ts';
 import type { ProblemText } from './problem-text.ts';
 
 const shapes: Readonly<Record<Shape, string>> = {
@@ -15,7 +15,7 @@ const shapes: Readonly<Record<Shape, string>> = {
   item: 'a list of three whole numbers, [width, height, count],',
 };
 
-const counted: Readonly<Record<Counted, string>> = {
+const countedNouns: Readonly<Record<Counted, string>> = {
   items: 'kinds of piece',
   pieces: 'pieces',
   sheets: 'kinds of sheet',
@@ -84,7 +84,7 @@ const whatAndMend = (problem: InstanceProblem): WhatAndMend => {
       };
     case 'instance/too-many':
       return {
-        what: `There are ${problem.found} ${counted[problem.what]}; at most ${problem.most} are possible.`,
+        what: `There are ${problem.found} ${countedNouns[problem.what]}; at most ${problem.most} are possible.`,
         mend: 'Divide the instance into several.',
       };
     case 'instance/no-items':
@@ -106,7 +106,7 @@ const whatAndMend = (problem: InstanceProblem): WhatAndMend => {
       };
     case 'instance/stages':
       return {
-        what: `Problem ${quoted(problem.problem)} asks for ${problem.found} ${problem.found === 1 ? 'stage' : 'stages'} of cuts; layouts are planned in 2 or 3.`,
+        what: `Problem ${quoted(problem.problem)} asks for ${counted(problem.found, 'stage')} of cuts; layouts are planned in 2 or 3.`,
         mend:
           problem.found > 3
             ? 'Ask for a problem of 3 stages: its layouts are valid with more stages too.'

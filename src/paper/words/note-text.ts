@@ -86,7 +86,7 @@ export const noteText = (note: Note, unit: Unit): string => {
       return `The scrappy cloths ${listed(note.fabrics)} cannot all be used equally often: from ${note.least} to ${note.most} patches each.`;
     case 'piecing/not-straight':
       return note.joining === 'set-in'
-        ? `Block ${quoted(note.block)} is not sewn with straight seams alone: it has ${note.corners} inside ${note.corners === 1 ? 'corner' : 'corners'} to set in. Stop those seams where the seam lines cross, an allowance from the edge.`
+        ? `Block ${quoted(note.block)} is not sewn with straight seams alone: it has ${counted(note.corners, 'inside corner')} to set in. Stop those seams where the seam lines cross, an allowance from the edge.`
         : `Block ${quoted(note.block)} is not sewn with straight seams alone: ${note.partial === 1 ? 'one seam is' : `${note.partial} seams are`} sewn part-way first and closed at the end.`;
     case 'piecing/searched':
       return `Block ${quoted(note.block)} has ${note.patches} patches: its sewing order is the best one found, not proven to need the fewest different units.`;
