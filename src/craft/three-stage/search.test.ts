@@ -12,8 +12,11 @@ import {
   type StripUse,
   widthOf,
 } from '#craft/strips';
-import type { StripHeights } from './lies.ts';
+import { improvingBoth } from './both-heights.ts';
+import { improving } from './improve.ts';
+import { liesOf, type StripHeights } from './lies.ts';
 import { searchThreeStages } from './search.ts';
+import { foundIn, type State, stateFor } from './state.ts';
 
 const steps = (of: {
   readonly job: Job;
@@ -225,6 +228,23 @@ test('four reference problems are as short as the best known, two of them proven
     assert.equal(found.length, best, name);
     assert.equal(found.bound === best, proven, name);
   }
+});
+
+test('where strips of any height gain nothing for long, a shorter layout of strips as high as some piece is taken over', () => {
+  const { job } = reference('bwmv-c04-n80-3');
+  const after = (state: State, search: Generator<StripsFound, void, void>, most: number): StripsFound => {
+    for (let i = 0; i < most && search.next().done !== true; i++);
+    return foundIn(state);
+  };
+  const [any, plain, both] = (['any', 'piece', 'any'] as const).map((heights) =>
+    stateFor({ lies: liesOf(job, heights), solver: null, start: null }),
+  ) as [State, State, State];
+  const short = after(plain, improving(plain), 155);
+  assert.ok(after(any, improving(any), 120).length > short.length);
+  const support = plain.best.map((strip) => [strip, 1] as const);
+  const found = after(both, improvingBoth(both, support), 120);
+  assert.ok(found.length <= short.length, `${found.length} over ${short.length}`);
+  assertLaid(job, 'any', found);
 });
 
 test('the same task takes the same steps', () => {
