@@ -129,6 +129,28 @@ test('strips are cut tallest first', () => {
   );
 });
 
+test('a layout as short as is enough ends the search, one that is longer does not', () => {
+  const demands = demandsOf(
+    [
+      [3.5, 3.5, 40],
+      [4, 6, 20],
+      [2.5, 12, 12],
+      [7, 9, 8],
+    ],
+    'fixed',
+  );
+  const laid = (enough?: number): number =>
+    planLayout({
+      width: length(40),
+      demands,
+      budget: { steps: 12, ...(enough === undefined ? {} : { enough: length(enough) }) },
+    }).layout.length;
+  const first = laidOf({ width: 40, demands }).layout.length;
+  const searched = laid();
+  assert.ok(searched < first);
+  assert.deepEqual([laid(first), laid(searched)], [first, searched]);
+});
+
 test('a layout of random pieces is sound and no shorter than its bound', () => {
   fc.assert(
     fc.property(cloths, fc.integer({ min: 0, max: 3 }), ({ width, demands }, steps) => {
