@@ -123,7 +123,7 @@ interface PressArrow {
 const pressArrow = (of: PressArrow): string => {
   const tried = shares.map((share) => {
     const ends = arrowAt(of, share);
-    return { ends, clear: Math.min(clearOfLettersPt, ...of.letters.map((letter) => distance(letter, ends))) };
+    return { ends, clear: Math.min(clearOfLettersPt, ...of.letters.map((letter) => fromLine(letter, ends))) };
   });
   const most = Math.max(...tried.map(({ clear }) => clear));
   const [from, to] = (tried.find(({ clear }) => clear === most) as (typeof tried)[number]).ends;
@@ -149,8 +149,8 @@ const arrowAt = (of: PressArrow, share: number): readonly [from: Point, to: Poin
   return [out(-toward * (standOffPt / 2 - 1)), out(toward * Math.min(reach, far))];
 };
 
-/** Of a point from a line between two others. */
-const distance = (p: Point, [from, to]: readonly [Point, Point]): number => {
+/** How far a point is from a line between two others. */
+const fromLine = (p: Point, [from, to]: readonly [Point, Point]): number => {
   const [dx, dy] = [to.x - from.x, to.y - from.y];
   const share = ((p.x - from.x) * dx + (p.y - from.y) * dy) / (dx * dx + dy * dy);
   const nearest = Math.min(1, Math.max(0, share));
