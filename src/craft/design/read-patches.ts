@@ -1,9 +1,10 @@
 // A block drawn as patches on a grid: corners read exactly, each patch judged by itself. Whether the
 // patches tile the block is drafting's question.
+
 import { type Rational, toNumber } from '#ground/exact';
+import { outlineFault } from '#ground/outline';
 import { at } from '#ground/plane';
 import type { WrittenBlock, WrittenPatches } from './document.ts';
-import { outlineFault } from './outline-fault.ts';
 import type { GridPoint, PatchesDesign } from './quilt.ts';
 import { cornerShare, isOnGrid, readCounts, readPlace, readSize } from './read-grid.ts';
 import type { Reading, Spot } from './reading.ts';

@@ -1,6 +1,7 @@
 // Patches cut along a seam: a run of straight lines that comes from a patch's edge and goes to it again divides the patch in two.
-import { at, isInside, type Point, type Polygon, signedArea } from '#ground/plane';
-import { clockwise, type DrawnPatch, isNear, isOnOutline, isOnSide, sidesOf } from './patch.ts';
+import { clockwise, isNear, isOnOutline, isOnSide, type Side, sidesOf, splitAt } from '#ground/outline';
+import { at, distance, isInside, type Point, type Polygon, signedArea } from '#ground/plane';
+import type { DrawnPatch } from './patch.ts';
 
 export interface Cut {
   readonly patches: readonly DrawnPatch[];
@@ -71,8 +72,8 @@ const meetingRound = (
 };
 
 /** The ends of a line, and between them where it meets the outline, in order. */
-const stopsOn = ([a, b]: readonly [Point, Point], outline: Polygon, slack: number): readonly Point[] => {
-  const long = Math.hypot(b.x - a.x, b.y - a.y);
+const stopsOn = ([a, b]: Side, outline: Polygon, slack: number): readonly Point[] => {
+  const long = distance(a, b);
   if (long < slack) return [a];
   const along = (p: Point): number => ((p.x - a.x) * (b.x - a.x) + (p.y - a.y) * (b.y - a.y)) / long;
   const found = sidesOf(outline).flatMap((side) => [
@@ -83,7 +84,7 @@ const stopsOn = ([a, b]: readonly [Point, Point], outline: Polygon, slack: numbe
   return stops.filter(({ t }, i) => i === 0 || t - (stops[i - 1]?.t ?? 0) > slack).map(({ p }) => p);
 };
 
-const crossingOf = ([a, b]: readonly [Point, Point], [c, d]: readonly [Point, Point]): readonly Point[] => {
+const crossingOf = ([a, b]: Side, [c, d]: Side): readonly Point[] => {
   const turn = (b.x - a.x) * (d.y - c.y) - (b.y - a.y) * (d.x - c.x);
   if (Math.abs(turn) < 1e-12) return [];
   const t = ((c.x - a.x) * (d.y - c.y) - (c.y - a.y) * (d.x - c.x)) / turn;
@@ -114,8 +115,4 @@ const walk = (ring: Polygon, from: number, to: number): readonly Point[] =>
 
 /** The same outline with corners at these places of it. */
 const withCorners = (outline: Polygon, places: readonly Point[], slack: number): Polygon =>
-  sidesOf(outline).flatMap(([a, b]) => {
-    const between = places.filter((p) => !isNear(p, a, slack) && !isNear(p, b, slack) && isOnSide(p, [a, b], slack));
-    const far = (p: Point): number => Math.hypot(p.x - a.x, p.y - a.y);
-    return [a, ...between.toSorted((p, q) => far(p) - far(q))];
-  });
+  sidesOf(outline).flatMap((side) => splitAt(side, places, slack).map(([from]) => from));

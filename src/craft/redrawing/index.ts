@@ -12,14 +12,4 @@ export {
   repeatedRound,
   turnedIn,
 } from './move.ts';
-export {
-  clockwise,
-  type Drawn,
-  type DrawnPatch,
-  isNear,
-  isOnOutline,
-  isOnSide,
-  isPlain,
-  sidesOf,
-  slackOf,
-} from './patch.ts';
+export { type Drawn, type DrawnPatch, slackOf } from './patch.ts';

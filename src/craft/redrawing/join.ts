@@ -1,6 +1,7 @@
 // Patches joined: a seam between them is taken out again.
-import { type Point, type Polygon, signedArea, withoutStraightCorners } from '#ground/plane';
-import { type DrawnPatch, isNear, isOnSide, sidesOf } from './patch.ts';
+import { isNear, type Side, sidesOf, splitAt } from '#ground/outline';
+import { type Polygon, signedArea, withoutStraightCorners } from '#ground/plane';
+import type { DrawnPatch } from './patch.ts';
 
 /**
  * One outline round several that share edges. Null where they do not make one patch: some lie apart, meet at a corner alone, or close
@@ -19,15 +20,13 @@ export const unionOf = (outlines: readonly Polygon[], slack: number): Polygon | 
     const next = left.findIndex(([a]) => isNear(a, end, slack));
     if (next < 0) return null;
     ring.push(end);
-    end = (left.splice(next, 1)[0] as readonly [Point, Point])[1];
+    end = (left.splice(next, 1)[0] as Side)[1];
   }
   if (left.length > 0) return null;
   const isTwice = ring.some((p, i) => ring.some((q, k) => k > i && isNear(p, q, slack)));
   const outline = withoutStraightCorners(ring, slack);
   return isTwice || outline.length < 3 || signedArea(outline) <= 0 ? null : outline;
 };
-
-type Side = readonly [Point, Point];
 
 /** The seams between outlines: each stretch once. */
 export const seamsBetween = (outlines: readonly Polygon[], slack: number): readonly Side[] =>
@@ -47,20 +46,6 @@ const walkedSides = (
     side,
     isBetween: sides.some(([c, d]) => isNear(side[0], d, slack) && isNear(side[1], c, slack)),
   }));
-};
-
-const splitAt = (
-  [a, b]: readonly [Point, Point],
-  corners: readonly Point[],
-  slack: number,
-): readonly (readonly [Point, Point])[] => {
-  const far = (p: Point): number => Math.hypot(p.x - a.x, p.y - a.y);
-  const inner = corners
-    .filter((p) => !isNear(p, a, slack) && !isNear(p, b, slack) && isOnSide(p, [a, b], slack))
-    .toSorted((p, q) => far(p) - far(q))
-    .filter((p, i, all) => i === 0 || !isNear(p, all[i - 1] as Point, slack));
-  const stops = [a, ...inner, b];
-  return stops.slice(1).map((to, i) => [stops[i] as Point, to] as const);
 };
 
 /** The seams between the chosen patches are taken out: they become one, in the tone of the first. Null where they make no one patch. */

@@ -1,8 +1,19 @@
 // A patch laid on others: what lies under it is cut away. And what of a block lies bare, or double.
-import { at, type Box, boxOf, innerPoint, isInside, type Point, type Polygon, signedArea } from '#ground/plane';
+import { clockwise, isNear, type Side, sidesOf } from '#ground/outline';
+import {
+  at,
+  type Box,
+  boxOf,
+  distance,
+  innerPoint,
+  isInside,
+  type Point,
+  type Polygon,
+  signedArea,
+} from '#ground/plane';
 import { cutOutline } from './cut.ts';
 import { unionOf } from './join.ts';
-import { clockwise, type Drawn, type DrawnPatch, isNear, sidesOf, slackOf } from './patch.ts';
+import { type Drawn, type DrawnPatch, slackOf } from './patch.ts';
 
 /** The patch is the last; those under it end at its edge. */
 export const laidOn = (patches: readonly DrawnPatch[], laid: DrawnPatch, slack: number): readonly DrawnPatch[] => {
@@ -62,7 +73,7 @@ const isSame = (a: Polygon, b: Polygon, slack: number): boolean =>
 
 /** A line along the longest side of one outline, through all of another. */
 const throughSide = (over: Polygon, outline: Polygon): readonly Point[] => {
-  const far = (side: readonly [Point, Point]): number => Math.hypot(side[1].x - side[0].x, side[1].y - side[0].y);
+  const far = ([from, to]: Side): number => distance(from, to);
   const [a, b] = sidesOf(over).reduce((best, side) => (far(side) > far(best) + 1e-9 ? side : best));
   const box = boxOf(outline);
   const reach = (2 * Math.hypot(box.width, box.height)) / far([a, b]);

@@ -1,7 +1,8 @@
 // Chosen patches moved, mirrored, turned and repeated, as they lie on the grid.
+import { clockwise } from '#ground/outline';
 import { at, type Box, boxOf, type Point, quarterTurned } from '#ground/plane';
 import { laidOn } from './lay.ts';
-import { clockwise, type Drawn, type DrawnPatch, slackOf } from './patch.ts';
+import { type Drawn, type DrawnPatch, slackOf } from './patch.ts';
 
 export const chosenBox = (patches: readonly DrawnPatch[], chosen: readonly number[]): Box =>
   boxOf(chosen.flatMap((index) => patches[index]?.points ?? []));

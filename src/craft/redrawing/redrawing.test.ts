@@ -10,7 +10,6 @@ import {
   type Drawn,
   type DrawnPatch,
   faultsOf,
-  isPlain,
   joined,
   laidOn,
   mirroredIn,
@@ -139,13 +138,6 @@ test('patches are moved, mirrored and turned, and stay within the block', () => 
   assert.deepEqual(movedBy(two, [1], [9, 1])[1]?.points, shape('4,1 6,1 4,2'));
   assert.deepEqual(new Set(mirroredIn(two.patches, [1], 'left-right')[1]?.points), new Set(shape('2,0 2,1 0,0')));
   assert.deepEqual(boxOf(turnedIn(two, [1])[1]?.points ?? []), { x: 0, y: 0, width: 1, height: 2 });
-});
-
-test('an outline whose sides cross, or that has no room, is no patch', () => {
-  assert.ok(isPlain(shape('0,0 2,0 1,1 2,2 0,2'), slack));
-  assert.ok(!isPlain(shape('0,0 2,2 2,0 0,2'), slack));
-  assert.ok(!isPlain(shape('0,0 4,0 4,1 2,-1 0,1'), slack));
-  assert.ok(!isPlain(shape('0,0 2,2 4,4'), slack));
 });
 
 test('a patch is repeated across, down, and round the middle of the block', () => {

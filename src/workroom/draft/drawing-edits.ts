@@ -1,8 +1,9 @@
 // A block's drawing as the document has it: read for the hand to work at, and written back with what it changed. Places that nothing
 // touched stay as they were written.
 import { parseNumber } from '#craft/measure';
-import { clockwise, type Drawn, type DrawnPatch, isNear, isOnOutline, isOnSide, slackOf } from '#craft/redrawing';
+import { type Drawn, type DrawnPatch, slackOf } from '#craft/redrawing';
 import { toNumber } from '#ground/exact';
+import { clockwise, isNear, isOnOutline, isOnSide, type Side, splitAt } from '#ground/outline';
 import { at, innerPoint, isInside, type Point } from '#ground/plane';
 import type { DrawnAnswer } from '#workroom/compute';
 import type { Block } from './block-edits.ts';
@@ -133,7 +134,7 @@ export interface Reseamed {
   /** A seam that is ruled. */
   readonly ruled?: readonly Point[];
   /** Stretches of seams that are taken out. */
-  readonly out?: readonly (readonly [Point, Point])[];
+  readonly out?: readonly Side[];
 }
 
 /** A block drawn by its seams stays one. */
@@ -153,7 +154,7 @@ export const putSeams = (drawing: Written, { grid, patches, ruled, out = [] }: R
 
 type Seam = Written['seams'][number];
 
-const withoutStretches = (seam: Seam, out: readonly (readonly [Point, Point])[], slack: number): readonly Seam[] => {
+const withoutStretches = (seam: Seam, out: readonly Side[], slack: number): readonly Seam[] => {
   const runs: Seam[] = [];
   let open: Seam = [];
   const close = (): void => {
@@ -178,19 +179,10 @@ const withoutStretches = (seam: Seam, out: readonly (readonly [Point, Point])[],
 };
 
 /** What stays of a line when stretches of it are taken out. */
-const keptOf = (
-  line: readonly [Point, Point],
-  out: readonly (readonly [Point, Point])[],
-  slack: number,
-): readonly (readonly [Point, Point])[] => {
-  const [a, b] = line;
-  const far = (p: Point): number => Math.hypot(p.x - a.x, p.y - a.y);
+const keptOf = (line: Side, out: readonly Side[], slack: number): readonly Side[] => {
   const gone = out.filter((stretch) => stretch.every((p) => isOnSide(p, line, slack)));
-  const stops = [a, ...gone.flat(), b].toSorted((p, q) => far(p) - far(q));
-  const pieces = stops.slice(1).map((to, i) => [stops[i] as Point, to] as const);
-  return pieces.filter(
-    ([p, q]) =>
-      !isNear(p, q, slack) && !gone.some((stretch) => isOnSide(at((p.x + q.x) / 2, (p.y + q.y) / 2), stretch, slack)),
+  return splitAt(line, gone.flat(), slack).filter(
+    ([p, q]) => !gone.some((stretch) => isOnSide(at((p.x + q.x) / 2, (p.y + q.y) / 2), stretch, slack)),
   );
 };
 

@@ -1,6 +1,7 @@
 // The places that a hand comes to on a drawing: the lines of the grid and their parts, corners of patches, and where a seam crosses a line.
-import { type Drawn, isNear, isOnSide, sidesOf, slackOf } from '#craft/redrawing';
-import { at, type Point } from '#ground/plane';
+import { type Drawn, slackOf } from '#craft/redrawing';
+import { isNear, isOnOutline, type Side, sidesOf } from '#ground/outline';
+import { at, distance, type Point } from '#ground/plane';
 
 export interface Table {
   readonly drawn: Drawn;
@@ -14,7 +15,7 @@ const cornerPull = 0.6;
 /** @param reach how near a corner or a seam must lie, in squares */
 export const snapped = (p: Point, { drawn, parts }: Table, reach: number): Point => {
   const onLines = at(toLine(p.x, drawn.grid[0], parts), toLine(p.y, drawn.grid[1], parts));
-  const far = (q: Point): number => Math.hypot(q.x - p.x, q.y - p.y);
+  const far = (q: Point): number => distance(p, q);
   let best = { point: onLines, far: far(onLines) };
   const offer = (point: Point, pull: number): void => {
     const own = far(point);
@@ -31,7 +32,7 @@ const toLine = (value: number, most: number, parts: number): number =>
   Math.min(Math.max(Math.round(value * parts) / parts, 0), most);
 
 /** Where a side crosses the upright and the level line through a place. */
-const onSide = ([a, b]: readonly [Point, Point], through: Point): readonly Point[] => {
+const onSide = ([a, b]: Side, through: Point): readonly Point[] => {
   const found: Point[] = [];
   if ((a.x - through.x) * (b.x - through.x) < 0) found.push(at(through.x, heightAt(a, b, through.x)));
   if ((a.y - through.y) * (b.y - through.y) < 0) found.push(at(widthAt(a, b, through.y), through.y));
@@ -51,7 +52,7 @@ export const steppedFrom = (from: Point, arrow: Arrow, { drawn, parts }: Table):
   const slack = slackOf(drawn.grid);
   const most = isLevel ? drawn.grid[0] : drawn.grid[1];
   const here = isLevel ? from.x : from.y;
-  const line = (Math.round(here * parts * 1e6) / 1e6 + ahead) as number;
+  const line = Math.round(here * parts * 1e6) / 1e6 + ahead;
   const stops = [
     0,
     most,
@@ -65,7 +66,7 @@ export const steppedFrom = (from: Point, arrow: Arrow, { drawn, parts }: Table):
 };
 
 /** Where a side meets the level or upright line through a place, as measured along it. */
-const metOn = ([a, b]: readonly [Point, Point], from: Point, isLevel: boolean, slack: number): readonly number[] => {
+const metOn = ([a, b]: Side, from: Point, isLevel: boolean, slack: number): readonly number[] => {
   const [along, aside] = isLevel ? (['x', 'y'] as const) : (['y', 'x'] as const);
   if (Math.abs(a[aside] - from[aside]) < slack) return [a[along]];
   if ((a[aside] - from[aside]) * (b[aside] - from[aside]) >= 0) return [];
@@ -86,5 +87,5 @@ export const isOnSeam = (p: Point, { grid, patches }: Drawn): boolean => {
   const slack = slackOf(grid);
   const [right, bottom] = grid;
   const isOnEdge = [p.x, right - p.x, p.y, bottom - p.y].some((far) => Math.abs(far) < slack);
-  return isOnEdge || patches.some(({ points }) => sidesOf(points).some((side) => isOnSide(p, side, slack)));
+  return isOnEdge || patches.some(({ points }) => isOnOutline(p, points, slack));
 };

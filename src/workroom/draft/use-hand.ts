@@ -1,7 +1,8 @@
 // The hand on the table: which tool it holds, where it stands, and what a tap or a key does there.
 import { useEffect, useMemo, useState } from 'react';
-import { chosenBox, cutAlong, isNear, isPlain, laidOn, movedBy, slackOf } from '#craft/redrawing';
-import { at, type Point, signedArea } from '#ground/plane';
+import { chosenBox, cutAlong, laidOn, movedBy, slackOf } from '#craft/redrawing';
+import { clockwise, isNear, outlineFault } from '#ground/outline';
+import { at, type Point } from '#ground/plane';
 import { countWords, useRoom } from '#workroom/room';
 import { keptOn, type Laying, outlineOfLaid } from './laid-shapes.ts';
 import { placeText } from './place-text.ts';
@@ -94,8 +95,7 @@ export const useHand = (redrawing: Redrawing, { chosen, choose }: ChosenPatchesS
   };
   const layPatch = (points: readonly Point[]): void => {
     if (drawn === null) return;
-    const patch = { points: signedArea(points) < 0 ? points.toReversed() : points, tone };
-    const patches = laidOn(drawn.patches, patch, slack);
+    const patches = laidOn(drawn.patches, { points: clockwise(points), tone }, slack);
     if (!put('Lay a patch', { patches })) return;
     choose(patches.length - 1, [patches.length - 1]);
     done(`A patch is laid; there are ${countWords(patches.length, 'patch', 'patches')} now.`);
@@ -109,7 +109,7 @@ export const useHand = (redrawing: Redrawing, { chosen, choose }: ChosenPatchesS
       return;
     }
     setRun([]);
-    if (isPlain(run, slack)) layPatch(run);
+    if (outlineFault(run, slack) === null) layPatch(run);
     else tell('Its sides cross, or it has no room in it: give the corners in order round it.');
   };
   const layAt = (p: Point): void => {

@@ -1,5 +1,6 @@
 // Is a ring of corners the outline of one patch: no corner twice, some area, no edge across another?
 import { cross, offLine, type Point, type Polygon, perimeter, signedArea } from '#ground/plane';
+import { isNear } from './near.ts';
 
 export type OutlineFault =
   | { readonly kind: 'corner-twice' | 'crosses-itself'; readonly places: readonly [number, number] }
@@ -7,7 +8,7 @@ export type OutlineFault =
 
 /** The first fault found. Points nearer than `slack` are one; an area thinner than it is none. */
 export const outlineFault = (outline: Polygon, slack: number): OutlineFault | null => {
-  const twice = firstPair(outline, (i, j) => isNear([outline[i] as Point, outline[j] as Point], slack));
+  const twice = firstPair(outline, (i, j) => isNear(outline[i] as Point, outline[j] as Point, slack));
   if (twice !== null) return { kind: 'corner-twice', places: twice };
   const crossing = firstPair(outline, (i, j) => edgesMeet(outline, { i, j, slack }));
   const thin = Math.abs(signedArea(outline)) <= (slack * perimeter(outline)) / 2;
@@ -22,9 +23,6 @@ const firstPair = (outline: Polygon, is: (i: number, j: number) => boolean): rea
   }
   return null;
 };
-
-const isNear = ([a, b]: readonly [Point, Point], slack: number): boolean =>
-  Math.abs(a.x - b.x) < slack && Math.abs(a.y - b.y) < slack;
 
 const isFlat = (outline: Polygon, slack: number): boolean => {
   const [a, b] = [outline[0] as Point, outline[1] as Point];

@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
 import { at } from '#ground/plane';
-import { outlineFault } from './outline-fault.ts';
+import { outlineFault } from './fault.ts';
 
 const faultOf = (...corners: readonly (readonly [number, number])[]) =>
   outlineFault(
@@ -25,6 +25,8 @@ test('a corner on a straight side is no fault', () => {
 test('each fault is told with the corners or edges that make it', () => {
   assert.deepEqual(faultOf([0, 0], [1, 0], [1, 1], [1e-9, 0]), { kind: 'corner-twice', places: [0, 3] });
   assert.deepEqual(faultOf([0, 0], [1, 1], [1, 0], [0, 1]), { kind: 'crosses-itself', places: [0, 2] });
+  // a notch from below that reaches through the top
+  assert.deepEqual(faultOf([0, 0], [4, 0], [4, 1], [2, -1], [0, 1]), { kind: 'crosses-itself', places: [0, 2] });
   assert.deepEqual(faultOf([0, 0], [0.5, 0.5], [1, 1]), { kind: 'no-area' });
   assert.deepEqual(faultOf([0, 0], [1, 0], [2, 0], [3, 0]), { kind: 'no-area' });
 });
