@@ -2,7 +2,7 @@
 import { open } from 'node:fs/promises';
 import { basename } from 'node:path';
 import type { Readable } from 'node:stream';
-import { limits } from '#craft/design';
+import { limits } from '#craft/limits';
 import { NotText, type Terminal, WrongUse } from './terminal.ts';
 
 /** The text of a document; a longer one is cut off just past the limit, so that the reader refuses it by name. */

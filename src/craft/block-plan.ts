@@ -3,16 +3,9 @@
 import { type BlockSize, blockDrift, rulerSizes } from '#craft/accuracy';
 import { type CutRule, cutFor, straightOnEdge } from '#craft/cutting';
 import type { BlockDesign, Colouring, Quilt } from '#craft/design';
-import {
-  cornerTolerance,
-  type DraftedBlock,
-  draftBlock,
-  fabricsOf,
-  mirrored,
-  mirroredSide,
-  outlineOf,
-} from '#craft/drafting';
+import { type DraftedBlock, draftBlock, fabricsOf, mirrored, mirroredSide, outlineOf } from '#craft/drafting';
 import type { Likeness } from '#craft/fabric';
+import { cornerTolerance } from '#craft/limits';
 import { type Length, length } from '#craft/measure';
 import {
   type Lying,

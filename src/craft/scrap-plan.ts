@@ -1,8 +1,9 @@
 // Scrappy tones over a whole top: which cloth every patch of every placed block is cut from. Pictures show it, the cloth
 // is counted by it; kinds of piece and the order of sewing do not depend on it.
 import type { BlockDesign, Colouring, Quilt } from '#craft/design';
-import { cornerTolerance, type DraftedBlock, fabricsOf } from '#craft/drafting';
+import { type DraftedBlock, fabricsOf } from '#craft/drafting';
 import { drawScraps } from '#craft/fabric';
+import { cornerTolerance } from '#craft/limits';
 import { pointInTop, type SetTop, touchingPairs } from '#craft/setting';
 import type { Note } from './notes.ts';
 

@@ -1,8 +1,9 @@
 // Do light and dark read apart? In a log cabin its two halves, in other blocks the tones that are meant apart; a warning
 // names the pair that comes nearest. Pictures in grey show the same.
 import type { BlockDesign, Colouring, Quilt } from '#craft/design';
-import { cornerTolerance, type DraftedBlock, fabricsOf, type Patch } from '#craft/drafting';
+import { type DraftedBlock, fabricsOf, type Patch } from '#craft/drafting';
 import { readsApart } from '#craft/fabric';
+import { cornerTolerance } from '#craft/limits';
 import { touchingPairs } from '#craft/setting';
 import { signedArea } from '#ground/plane';
 import type { Note, ReadingAlike } from './notes.ts';

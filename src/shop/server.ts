@@ -2,7 +2,7 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
-import { limits } from '#craft/design';
+import { limits } from '#craft/limits';
 import { openPress } from '#print';
 import { openSolver } from '#solver';
 import { isRefusal, type PrintPaper, pagesPath, paperKey, patternPath, printPapers, type Refusal } from '#wire';

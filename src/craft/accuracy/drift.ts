@@ -1,7 +1,8 @@
 // By how much does a block drift from its drawing when its cuts go to the nearest marks? Pieces that are trimmed
 // after sewing come true; rectangles and squares keep what they are off, and in a row of them it adds up.
 import { type Cut, type CutRule, cutFor } from '#craft/cutting';
-import { cornerTolerance, type DraftedBlock, outlineOf } from '#craft/drafting';
+import { type DraftedBlock, outlineOf } from '#craft/drafting';
+import { cornerTolerance } from '#craft/limits';
 import { type Length, tidy } from '#craft/measure';
 import { boxOf, type Polygon } from '#ground/plane';
 

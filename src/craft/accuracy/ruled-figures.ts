@@ -2,7 +2,8 @@
 // are sewn as they are cut, so their cut sides; triangles are trimmed to the grid, so their finished sides along it.
 // Slanted rectangles and templates are cut to a line, not to a mark, and ask for nothing here.
 import type { CutRule } from '#craft/cutting';
-import { cornerTolerance, type DraftedBlock, outlineOf } from '#craft/drafting';
+import { type DraftedBlock, outlineOf } from '#craft/drafting';
+import { cornerTolerance } from '#craft/limits';
 import { type Length, length, toNearestMark } from '#craft/measure';
 import type { Point, Polygon } from '#ground/plane';
 

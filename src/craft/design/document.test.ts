@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import { limits } from '#craft/design';
+import { limits } from '#craft/limits';
 
 const prose = readFileSync(new URL('../../../docs/document.md', import.meta.url), 'utf8');
 const schema = JSON.parse(

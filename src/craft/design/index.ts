@@ -1,4 +1,3 @@
-export { type Counted, limits } from '#craft/limits';
 export { centresOf } from './centres.ts';
 export { collectionShape } from './collection-shape.ts';
 export type { QuiltDocument } from './document.ts';

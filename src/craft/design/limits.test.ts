@@ -1,7 +1,8 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import { limits, parseQuilt, readQuilt } from '#craft/design';
+import { parseQuilt, readQuilt } from '#craft/design';
+import { limits } from '#craft/limits';
 
 const example = JSON.parse(
   readFileSync(new URL('../../../examples/orchard-gate.quilt.json', import.meta.url), 'utf8'),

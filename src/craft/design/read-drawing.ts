@@ -1,11 +1,11 @@
 // A block drawn by its seams: runs of straight lines on the grid, and a place in each patch that names its
 // tone. What patches the lines make is drafting's question.
 
-import { limits } from '#craft/limits';
+import { cornerTolerance, limits } from '#craft/limits';
 import { toNumber } from '#ground/exact';
 import type { WrittenBlock, WrittenDrawing } from './document.ts';
 import type { DrawingDesign, GridPoint } from './quilt.ts';
-import { cornerShare, isOnGrid, readCounts, readPlace, readSize } from './read-grid.ts';
+import { isOnGrid, readCounts, readPlace, readSize } from './read-grid.ts';
 import type { Spot } from './reading.ts';
 
 /** @param at.path of the block */
@@ -58,7 +58,7 @@ const readSeam = (written: WrittenDrawing['seams'][number], spot: GridSpot): rea
   );
   if (grid === null || points.some((point) => point === null)) return null;
   const seam = points as readonly GridPoint[];
-  const slack = cornerShare * Math.max(...grid.map(toNumber));
+  const slack = cornerTolerance * Math.max(...grid.map(toNumber));
   const still = seam.flatMap((point, i) => (i > 0 && isNear(point, seam[i - 1] as GridPoint, slack) ? [i] : []));
   for (const i of still) reading.report({ code: 'design/seam-without-length', path: `${path}/${i}`, block });
   return still.length === 0 ? seam : null;

@@ -1,13 +1,11 @@
 // Sizes, grids and places on a grid, as every drawn block gives them.
+import { cornerTolerance } from '#craft/limits';
 import { isPositive, toNumber } from '#ground/exact';
 import type { WrittenBlock, WrittenPlace } from './document.ts';
 import { foundText } from './found.ts';
 import type { GridPoint } from './quilt.ts';
 import type { Reading, Spot } from './reading.ts';
 import type { ExactSize } from './size.ts';
-
-/** Corners nearer than this share of the grid's larger side are one corner (docs/document.md). */
-export const cornerShare = 1e-6;
 
 /** A side for a square block, or both; required for a drawing. */
 export const readSize = (written: WrittenBlock['size'], { path, reading }: Spot): ExactSize | null => {
@@ -47,7 +45,7 @@ export const isOnGrid = (of: {
 }): boolean => {
   const [x, y] = of.place.map(toNumber) as [number, number];
   const grid = of.grid.map(toNumber) as [number, number];
-  const slack = cornerShare * Math.max(...grid);
+  const slack = cornerTolerance * Math.max(...grid);
   if (x >= -slack && x <= grid[0] + slack && y >= -slack && y <= grid[1] + slack) return true;
   of.reading.report({ code: 'design/outside-grid', path: of.path, block: of.block, found: [x, y], grid });
   return false;

@@ -1,12 +1,13 @@
 // A block drawn as patches on a grid: corners read exactly, each patch judged by itself. Whether the
 // patches tile the block is drafting's question.
 
+import { cornerTolerance } from '#craft/limits';
 import { type Rational, toNumber } from '#ground/exact';
 import { outlineFault } from '#ground/outline';
 import { at } from '#ground/plane';
 import type { WrittenBlock, WrittenPatches } from './document.ts';
 import type { GridPoint, PatchesDesign } from './quilt.ts';
-import { cornerShare, isOnGrid, readCounts, readPlace, readSize } from './read-grid.ts';
+import { isOnGrid, readCounts, readPlace, readSize } from './read-grid.ts';
 import type { Reading, Spot } from './reading.ts';
 
 export const readPatches = (
@@ -40,7 +41,7 @@ interface OutlineAt {
 }
 
 const isOutline = ({ outline, grid, block, path, reading }: OutlineAt): boolean => {
-  const slack = cornerShare * Math.max(...grid.map(toNumber));
+  const slack = cornerTolerance * Math.max(...grid.map(toNumber));
   const points = outline.map(([x, y]: readonly [Rational, Rational]) => at(toNumber(x), toNumber(y)));
   const placed = outline.map((place, i) => isOnGrid({ place, grid, block, path: `${path}/points/${i}`, reading }));
   const sound = placed.every(Boolean);

@@ -1,6 +1,6 @@
 // A block drawn by its seams: what patches do the lines make, and which tone has each?
 import type { DrawingDesign } from '#craft/design';
-import { limits } from '#craft/limits';
+import { cornerTolerance, limits } from '#craft/limits';
 import { toNumber } from '#ground/exact';
 import { done, type Outcome, refused } from '#ground/outcome';
 import { at, distance, innerPoint, isInside, offLine, type Point, type Polygon, signedArea } from '#ground/plane';
@@ -8,7 +8,6 @@ import { type ExactDraft, offGrid } from './exact-draft.ts';
 import { facesOf, outlineOfRing } from './net-faces.ts';
 import type { DraftingProblem } from './problems.ts';
 import { type NetCorner, type SeamNet, seamNet } from './seam-net.ts';
-import { cornerTolerance } from './settled.ts';
 
 interface DrawingAt {
   readonly shape: DrawingDesign;

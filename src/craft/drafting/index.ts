@@ -15,7 +15,7 @@ import { unitOverlaps, unitsDraft } from './units.ts';
 export { type DraftedBlock, fabricsOf, type Patch } from './block.ts';
 export { mirrored, mirroredSide } from './mirror.ts';
 export type { DraftingProblem } from './problems.ts';
-export { cornerTolerance, outlineOf } from './settled.ts';
+export { outlineOf } from './settled.ts';
 
 /** The block's patches at turn 0, finished size; or every place where a drawing lies double or bare. */
 export const draftBlock = (design: BlockDesign): Outcome<DraftedBlock, DraftingProblem> => blockDrafter()(design);

@@ -1,14 +1,12 @@
 // Exact drafts become doubles: corners that nearly meet made one, outlines clockwise from their upper left
 // corner, and the core put into reading order, so that the order of listing changes nothing further on.
+import { cornerTolerance } from '#craft/limits';
 import { length } from '#craft/measure';
 import { toNumber } from '#ground/exact';
 import { at, boxOf, type Point, signedArea, withoutStraightCorners } from '#ground/plane';
 import type { DraftedBlock, Patch } from './block.ts';
 import type { ExactDraft, ExactPatch } from './exact-draft.ts';
 import { inReadingOrder } from './reading-order.ts';
-
-/** Corners closer than this share of the block's larger side are one corner. */
-export const cornerTolerance = 1e-6;
 
 export const settled = (
   draft: ExactDraft,

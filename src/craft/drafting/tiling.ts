@@ -1,12 +1,12 @@
 // Do the patches cover the block exactly once? Every inner edge must be walked once each way and the
 // rest must be the block's own outline: then the patches' outlines add up to the block's.
 // Where they do not, how much lies double or bare, and where.
+import { cornerTolerance } from '#craft/limits';
 import { at, type Point, type Polygon } from '#ground/plane';
 import type { DraftedBlock } from './block.ts';
 import { cornersBetween, sortedByX } from './corners-between.ts';
 import { coverFaults } from './cover.ts';
 import type { DraftingProblem } from './problems.ts';
-import { cornerTolerance } from './settled.ts';
 
 /**
  * Empty when the patches tile the block.

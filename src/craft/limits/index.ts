@@ -1,4 +1,4 @@
-// How large a document may be. Our own figures: several times the largest quilt that anyone sews, and
+// How large a document may be, and how fine. Our own figures: several times the largest quilt that anyone sews, and
 // small enough that every check stays well under a second.
 
 import type { Unit } from '#craft/measure';
@@ -85,3 +85,6 @@ export const largestTop: Readonly<Record<Unit, Rational>> = { in: rational(4_000
  * sixteen decimals next to 64ths, thirds, sevenths and converted centimetres all fit.
  */
 export const finestCommonDenominator = 10n ** 30n;
+
+/** Corners nearer than this share of the larger side, of a grid or a block, are one (docs/document.md). Our own figure. */
+export const cornerTolerance = 1e-6;

@@ -1,6 +1,7 @@
 // Piecing: which pieces a block takes, in what order they are joined, and the size after every seam.
-import { cornerTolerance, type DraftedBlock, outlineOf } from '#craft/drafting';
+import { type DraftedBlock, outlineOf } from '#craft/drafting';
 import type { Likeness } from '#craft/fabric';
+import { cornerTolerance } from '#craft/limits';
 import { type Length, length } from '#craft/measure';
 import { hullOf, type Polygon, perimeter, signedArea } from '#ground/plane';
 import { drawingOf } from './chords.ts';

@@ -1,5 +1,6 @@
 // A drawing of patches as it is worked at: outlines on the block's grid, clockwise on screen, each in its tone. Places are doubles; what is
 // nearer than the slack is one place, as in every drawing (docs/document.md), and goes back into the document as the fraction it is.
+import { cornerTolerance } from '#craft/limits';
 import type { Polygon } from '#ground/plane';
 
 export interface DrawnPatch {
@@ -12,7 +13,4 @@ export interface Drawn {
   readonly patches: readonly DrawnPatch[];
 }
 
-/** Corners nearer than this share of the grid's larger side are one. */
-const cornerShare = 1e-6;
-
-export const slackOf = (grid: Drawn['grid']): number => cornerShare * Math.max(...grid);
+export const slackOf = (grid: Drawn['grid']): number => cornerTolerance * Math.max(...grid);

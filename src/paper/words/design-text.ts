@@ -1,6 +1,7 @@
 // What can be wrong with a document, in words.
 import type { Problem } from '#craft';
-import type { Counted, DesignProblem } from '#craft/design';
+import type { DesignProblem } from '#craft/design';
+import type { Counted } from '#craft/limits';
 import type { Unit } from '#craft/measure';
 import { type Rational, toNumber } from '#ground/exact';
 import { never } from '#ground/outcome';

@@ -1,5 +1,6 @@
 // The words for what a document holds: shapes of value, counted things, and what is not built yet.
-import type { Counted, Expected, Feature, UnitName } from '#craft/design';
+import type { Expected, Feature, UnitName } from '#craft/design';
+import type { Counted } from '#craft/limits';
 
 const expected: Readonly<Record<Expected, string>> = {
   object: 'an object in braces',
