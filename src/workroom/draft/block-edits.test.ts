@@ -6,6 +6,7 @@ import type { JsonObject } from '#workroom/editing';
 import {
   addBlock,
   type Block,
+  blankBlock,
   cabinOf,
   centresFor,
   colourLog,
@@ -23,35 +24,17 @@ import {
   usesOf,
 } from './block-edits.ts';
 
+const fabrics: QuiltDocument['fabrics'] = [
+  { id: 'oat', colour: '#efe6d0' },
+  { id: 'slate', colour: '#2f3c44' },
+  { id: 'ember', colour: '#b1452f' },
+];
 const blank = (): QuiltDocument => ({
   format: 'seamstead-quilt',
   version: 1,
   unit: 'in',
-  fabrics: [
-    { id: 'oat', colour: '#efe6d0' },
-    { id: 'slate', colour: '#2f3c44' },
-    { id: 'ember', colour: '#b1452f' },
-  ],
-  blocks: [
-    {
-      id: 'block',
-      size: '9',
-      patches: {
-        grid: [1, 1],
-        list: [
-          {
-            points: [
-              [0, 0],
-              [1, 0],
-              [1, 1],
-              [0, 1],
-            ],
-            tone: 'oat',
-          },
-        ],
-      },
-    },
-  ],
+  fabrics: [...fabrics],
+  blocks: [blankBlock({ unit: 'in', fabrics, blocks: [] })],
   top: { rows: [[{ block: 'block' }]] },
 });
 const cabinIn = (block: Block) => cabinOf(block) ?? assert.fail('no log cabin');

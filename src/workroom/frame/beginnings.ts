@@ -1,39 +1,27 @@
 // What a quilt begins from: three cloths and one plain block, or a whole demo.
+import type { QuiltDocument } from '#craft/design';
+import { blankBlock } from '#workroom/draft';
 import type { JsonObject } from '#workroom/editing';
 
-export const blankQuilt = (unit: 'in' | 'cm'): JsonObject => ({
-  format: 'seamstead-quilt',
-  version: 1,
-  title: 'New quilt',
-  unit,
-  fabrics: [
-    { id: 'light', name: 'Light', colour: '#efe6d0' },
-    { id: 'dark', name: 'Dark', colour: '#2f3c44' },
-    { id: 'accent', name: 'Accent', colour: '#b1452f' },
-  ],
-  blocks: [
-    {
-      id: 'block',
-      title: 'First block',
-      size: unit === 'in' ? '8' : '24',
-      patches: {
-        grid: [8, 8],
-        list: [
-          {
-            points: [
-              [0, 0],
-              [8, 0],
-              [8, 8],
-              [0, 8],
-            ],
-            tone: 'light',
-          },
-        ],
-      },
-    },
-  ],
-  top: { set: 'straight', rows: [[{ block: 'block' }]] },
-});
+const firstCloths: QuiltDocument['fabrics'] = [
+  { id: 'light', name: 'Light', colour: '#efe6d0' },
+  { id: 'dark', name: 'Dark', colour: '#2f3c44' },
+  { id: 'accent', name: 'Accent', colour: '#b1452f' },
+];
+
+export const blankQuilt = (unit: 'in' | 'cm'): JsonObject => {
+  const block = { ...blankBlock({ unit, fabrics: firstCloths, blocks: [] }), title: 'First block' };
+  const quilt: QuiltDocument = {
+    format: 'seamstead-quilt',
+    version: 1,
+    title: 'New quilt',
+    unit,
+    fabrics: [...firstCloths],
+    blocks: [block],
+    top: { set: 'straight', rows: [[{ block: block.id }]] },
+  };
+  return quilt as unknown as JsonObject;
+};
 
 export interface DemoQuilt {
   /** The file's name without its ending. */

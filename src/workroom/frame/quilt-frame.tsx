@@ -166,7 +166,7 @@ export const QuiltFrame = ({ desk, stop, children }: QuiltFrameOf) => {
             className="head-title"
             aria-label="Name of the quilt"
             value={document.title ?? ''}
-            placeholder="A quilt without a name"
+            placeholder={nameless}
             maxLength={200}
             onFocus={naming.begin}
             onChange={(event) => {
