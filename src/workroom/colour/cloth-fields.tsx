@@ -2,7 +2,7 @@
 import { useId, useState } from 'react';
 import { parseColour, usualWidth } from '#craft/fabric';
 import { toNumber } from '#ground/exact';
-import { ChoiceKeys, LengthField } from '#workroom/fields';
+import { ChoiceKeys, LengthField, NameField } from '#workroom/fields';
 import { buyWords, useGesture, useQuilt, useRoom } from '#workroom/room';
 import { type Cloth, changePrint, exchange, isUsed, type PrintWay, swapCloths } from './cloth-edits.ts';
 import { asInQuilt, changeLook, type Look, removeCloth } from './colourway-edits.ts';
@@ -30,17 +30,13 @@ export const ClothFields = ({ cloth, seen, colourway }: ClothFieldsOf) => {
   return (
     <section>
       <h2>{seen.name}</h2>
-      <label className="field">
-        <span>Name of the cloth</span>
-        <input
-          type="text"
-          value={(colourway === null ? cloth.name : way?.fabrics[id]?.name) ?? ''}
-          placeholder={colourway === null ? id : cloth.name || id}
-          maxLength={200}
-          onChange={(event) => look('Name the cloth', { name: event.target.value }, gesture.named(`name ${key}`))}
-          onFocus={gesture.begin}
-        />
-      </label>
+      <NameField
+        label="Name of the cloth"
+        value={colourway === null ? cloth.name : way?.fabrics[id]?.name}
+        otherwise={colourway === null ? id : cloth.name || id}
+        named={`name ${key}`}
+        onChange={(name, named) => look('Name the cloth', { name }, named)}
+      />
       <ColourField
         colour={seen.colour}
         onChange={(to) => look('Colour the cloth', { colour: to }, gesture.named(`colour ${key}`))}

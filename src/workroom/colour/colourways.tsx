@@ -3,7 +3,8 @@ import { useCallback, useMemo } from 'react';
 import { type Sight, seenAs } from '#craft/fabric';
 import { type Command, useCommands } from '#workroom/commands';
 import { ClothPhotos, type Scene, SmallPicture } from '#workroom/drawing';
-import { useGesture, useQuilt, useRoom } from '#workroom/room';
+import { NameField } from '#workroom/fields';
+import { useQuilt, useRoom } from '#workroom/room';
 import { addColourway, freeColourway, mostColourways, removeColourway } from './colourway-edits.ts';
 import { seenCloths } from './seen-cloths.ts';
 
@@ -80,7 +81,6 @@ const ColourwayPicture = (of: {
 export const ColourwayFields = ({ chosen, onChoose }: ColourwaysOf) => {
   const { document, edit } = useQuilt();
   const { say } = useRoom();
-  const gesture = useGesture();
   const way = document.colourways?.find(({ id }) => id === chosen);
   const isFull = (document.colourways?.length ?? 0) >= mostColourways;
   const copy = useCallback(() => {
@@ -113,24 +113,19 @@ export const ColourwayFields = ({ chosen, onChoose }: ColourwaysOf) => {
   return (
     <section>
       <h2>Colourway</h2>
-      <label className="field">
-        <span>Name of the colourway</span>
-        <input
-          type="text"
-          value={way.title ?? ''}
-          placeholder={way.id}
-          maxLength={200}
-          onFocus={gesture.begin}
-          onChange={(event) => {
-            const { value } = event.target;
-            edit(
-              'Name the colourway',
-              (draft) => void Object.assign(draft.colourways?.find(({ id }) => id === way.id) ?? {}, { title: value }),
-              gesture.named(`colourway ${way.id}`),
-            );
-          }}
-        />
-      </label>
+      <NameField
+        label="Name of the colourway"
+        value={way.title}
+        otherwise={way.id}
+        named={`colourway ${way.id}`}
+        onChange={(title, gesture) =>
+          edit(
+            'Name the colourway',
+            (draft) => void Object.assign(draft.colourways?.find(({ id }) => id === way.id) ?? {}, { title }),
+            gesture,
+          )
+        }
+      />
       <div className="row">
         <button type="button" onClick={copy} disabled={isFull}>
           Copy it

@@ -19,6 +19,7 @@ import {
   usualOrder,
 } from './block-edits.ts';
 import { SideOrder } from './side-order.tsx';
+import { useBlockEdit } from './use-block-edit.ts';
 
 const sideWords = (side: Side | undefined): string => capital(side ?? 'log');
 
@@ -26,19 +27,15 @@ const sideWords = (side: Side | undefined): string => capital(side ?? 'log');
 const mostRounds = 12;
 
 export const CabinFields = ({ block }: { readonly block: Block }) => {
-  const { document, edit } = useQuilt();
+  const { document } = useQuilt();
+  const edit = useBlockEdit(block.id);
   const { unit } = document;
   const cabin = cabinOf(block);
   if (cabin === null) return null;
   const change = (what: string, to: (cabin: Cabin) => void) =>
-    edit(what, (draft) => {
-      const own = cabinOf(draft.blocks.find(({ id }) => id === block.id));
-      if (own !== null) to(own);
-    });
-  const own = (what: string, to: (own: Block) => void) =>
-    edit(what, (draft) => {
-      const found = draft.blocks.find(({ id }) => id === block.id);
-      if (found !== undefined) to(found);
+    edit(what, (own) => {
+      const still = cabinOf(own);
+      if (still !== null) to(still);
     });
   const { centre, rounds } = cabin;
   const centres = centresFor(document.blocks, block.id);
@@ -57,7 +54,7 @@ export const CabinFields = ({ block }: { readonly block: Block }) => {
             const { value } = event.target;
             const to: CentreKind =
               value === 'square' || value === 'oblong' ? value : { block: value.slice('block '.length) };
-            own('Change the centre', (found) => setCentre(found, to, unit === 'in' ? '3' : '8'));
+            edit('Change the centre', (own) => setCentre(own, to, unit === 'in' ? '3' : '8'));
           }}
         >
           <option value="square">a square</option>

@@ -4,6 +4,7 @@ import { patchOfKey } from '#workroom/drawing';
 import { ClothField } from '#workroom/fields';
 import { useQuilt } from '#workroom/room';
 import { type Block, colourLog, colourTone, logOfPatch } from './block-edits.ts';
+import { useBlockEdit } from './use-block-edit.ts';
 
 export const ChosenPatch = (of: {
   readonly block: Block;
@@ -11,16 +12,12 @@ export const ChosenPatch = (of: {
   readonly chosen: string | null;
 }) => {
   const { block, answer, chosen } = of;
-  const { document, words, edit } = useQuilt();
+  const { document, words } = useQuilt();
+  const edit = useBlockEdit(block.id);
   const number = patchOfKey(chosen ?? '');
   const patch = answer?.picture.patches[number];
   if (patch === undefined) return null;
   const log = logOfPatch(block, { patch: number, patches: answer?.picture.patches.length ?? 0 });
-  const change = (what: string, to: (own: Block) => void) =>
-    edit(what, (draft) => {
-      const own = draft.blocks.find(({ id }) => id === block.id);
-      if (own !== undefined) to(own);
-    });
   return (
     <section>
       <h2>
@@ -36,7 +33,7 @@ export const ChosenPatch = (of: {
           fabrics={document.fabrics}
           value={patch.fabric}
           onChange={(cloth) => {
-            if (cloth !== null) change('Colour one log', (own) => colourLog(own, { at: log, cloth }));
+            if (cloth !== null) edit('Colour one log', (own) => colourLog(own, { at: log, cloth }));
           }}
         />
       ) : (
@@ -46,7 +43,7 @@ export const ChosenPatch = (of: {
             fabrics={document.fabrics}
             value={patch.fabric}
             onChange={(cloth) => {
-              if (cloth !== null) change('Colour a tone', (own) => colourTone(own, patch.tone, cloth));
+              if (cloth !== null) edit('Colour a tone', (own) => colourTone(own, patch.tone, cloth));
             }}
           />
         )

@@ -6,7 +6,8 @@ import { toNumber } from '#ground/exact';
 import { type Command, useCommands } from '#workroom/commands';
 import type { BlockAnswer, DrawnAnswer } from '#workroom/compute';
 import { DrawingView, sceneOfBlock } from '#workroom/drawing';
-import { go, Problems, quiltAddress, useGesture, useQuilt, useRoom } from '#workroom/room';
+import { NameField } from '#workroom/fields';
+import { go, Problems, quiltAddress, useQuilt, useRoom } from '#workroom/room';
 import { AnotherBlock } from './another-block.tsx';
 import { addBlock, type Block, blankBlock, cabinOf, firstCabin, freeId, usesOf } from './block-edits.ts';
 import { BlockStrip } from './block-strip.tsx';
@@ -18,6 +19,7 @@ import { MakeDrawing } from './make-drawing.tsx';
 import { SizeFields } from './size-fields.tsx';
 import { Faults, TableTools } from './table-tools.tsx';
 import { ToneFields } from './tone-fields.tsx';
+import { useBlockEdit } from './use-block-edit.ts';
 import { useAsked, useBlocks } from './use-blocks.ts';
 import { useCarrying } from './use-carrying.ts';
 import { useTable } from './use-table.ts';
@@ -30,7 +32,6 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
   const asked = useAsked();
   const states = useBlocks(asked);
   const [chosen, setChosen] = useState<string | null>(null);
-  const gesture = useGesture();
   const [isAdding, setAdding] = useState(false);
   const block = document.blocks.find((one) => one.id === wanted) ?? document.blocks[0];
   const state = block === undefined ? undefined : states.get(block.id);
@@ -42,6 +43,7 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
   const table = useTable(block !== undefined && isDrawn(block) ? block : undefined, asked);
   useTableCommands(table);
   const carrying = useCarrying(block);
+  const change = useBlockEdit(block?.id);
   const size = useMemo(() => (block === undefined ? null : writtenSize(block, document.unit)), [block, document.unit]);
   const here = block?.id;
   // biome-ignore lint/correctness/useExhaustiveDependencies: what is chosen belongs to the block that was left
@@ -126,24 +128,15 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
         {block !== undefined && (
           <>
             <section>
-              <label className="field">
-                <span>Name of the block</span>
-                <input
-                  type="text"
-                  value={block.title ?? ''}
-                  placeholder={block.id}
-                  onFocus={gesture.begin}
-                  maxLength={200}
-                  onChange={(event) => {
-                    const { value } = event.target;
-                    edit(
-                      'Name the block',
-                      (draft) => void Object.assign(own(draft, block.id), { title: value }),
-                      gesture.named(`title ${block.id}`),
-                    );
-                  }}
-                />
-              </label>
+              <NameField
+                label="Name of the block"
+                value={block.title}
+                otherwise={block.id}
+                named={`title ${block.id}`}
+                onChange={(title, gesture) =>
+                  change('Name the block', (own) => void Object.assign(own, { title }), gesture)
+                }
+              />
               {table.drawn !== null && hasFaults(table.answer) ? (
                 <Faults table={table} />
               ) : state?.reply?.ok === false ? (
@@ -224,12 +217,6 @@ const writtenSize = ({ size }: Block, unit: QuiltDocument['unit']): readonly [nu
 
 /** A block by itself is the first of its document. */
 const only = (document: QuiltDocument, block: Block): QuiltDocument => ({ ...document, blocks: [block] });
-
-const own = (draft: { readonly blocks: Block[] }, id: string): Block => {
-  const found = draft.blocks.find((one) => one.id === id);
-  if (found === undefined) throw new Error(`the quilt has no block ${id}`);
-  return found;
-};
 
 const copyOf = (block: Block, taken: readonly Block[]): Block => ({
   ...structuredClone(block),

@@ -1,8 +1,8 @@
 // Seams of a drawing that end inside a patch, as a file may bring them: each can be taken out.
 import type { WorkroomProblem } from '#workroom/compute';
-import { useQuilt } from '#workroom/room';
 import type { Block } from './block-edits.ts';
 import { dropSeam } from './drawing-edits.ts';
+import { useBlockEdit } from './use-block-edit.ts';
 
 export const LooseSeams = ({
   block,
@@ -11,7 +11,7 @@ export const LooseSeams = ({
   readonly block: Block;
   readonly problems: readonly WorkroomProblem[];
 }) => {
-  const { edit } = useQuilt();
+  const edit = useBlockEdit(block.id);
   const numbers = [...new Set(problems.flatMap(({ where }) => seamAt(where) ?? []))];
   if (block.drawing === undefined || numbers.length === 0) return null;
   return (
@@ -21,9 +21,8 @@ export const LooseSeams = ({
           key={number}
           type="button"
           onClick={() =>
-            edit('Take out a seam', (draft) => {
-              const own = draft.blocks.find(({ id }) => id === block.id);
-              if (own?.drawing !== undefined) dropSeam(own.drawing, number);
+            edit('Take out a seam', ({ drawing }) => {
+              if (drawing !== undefined) dropSeam(drawing, number);
             })
           }
         >

@@ -2,12 +2,13 @@
 import { useCallback, useMemo } from 'react';
 import { type Command, useCommands } from '#workroom/commands';
 import type { JsonObject } from '#workroom/editing';
-import { useQuilt, useRoom } from '#workroom/room';
+import { useRoom } from '#workroom/room';
 import type { Block } from './block-edits.ts';
 import { drawnFrom, giveSize, putPatches } from './drawing-edits.ts';
+import { useBlockEdit } from './use-block-edit.ts';
 
 export const MakeDrawing = ({ block, asked }: { readonly block: Block; readonly asked: JsonObject }) => {
-  const { edit } = useQuilt();
+  const edit = useBlockEdit(block.id);
   const { planner, say } = useRoom();
   const make = useCallback(async () => {
     const reply = await planner.drawn(asked, block.id);
@@ -17,9 +18,8 @@ export const MakeDrawing = ({ block, asked }: { readonly block: Block; readonly 
     }
     const { size, colourings } = reply.value;
     const drawn = drawnFrom(reply.value);
-    edit('Make a drawing of it', (draft) => {
-      const own = draft.blocks.find(({ id }) => id === block.id);
-      if (own === undefined || own.patches !== undefined) return;
+    edit('Make a drawing of it', (own) => {
+      if (own.patches !== undefined) return;
       giveSize(own, size);
       putPatches(own, { before: drawn, patches: drawn.patches, colourings });
     });

@@ -5,14 +5,15 @@ import type { BlockAnswer } from '#workroom/compute';
 import { ChoiceKeys, LengthField } from '#workroom/fields';
 import { useQuilt } from '#workroom/room';
 import type { Block } from './block-edits.ts';
+import { useBlockEdit } from './use-block-edit.ts';
 
 export const SizeFields = ({ block, answer }: { readonly block: Block; readonly answer: BlockAnswer | null }) => {
-  const { document, words, edit } = useQuilt();
+  const { document, words } = useQuilt();
+  const edit = useBlockEdit(block.id);
   const { unit } = document;
   const { size } = block;
-  const own = (draft: typeof document) => draft.blocks.find(({ id }) => id === block.id);
   const become = (to: NonNullable<Block['size']>) =>
-    edit('Resize the block', (draft) => void Object.assign(own(draft) ?? {}, { size: to }));
+    edit('Resize the block', (own) => void Object.assign(own, { size: to }));
   if (size === undefined) return null;
   const read = parseLength(String(Array.isArray(size) ? size[0] : size), { unit, sign: 'positive' });
   const width = read.ok ? toNumber(read.value) : 0;

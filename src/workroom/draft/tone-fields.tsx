@@ -2,9 +2,11 @@
 import { ClothField } from '#workroom/fields';
 import { useQuilt } from '#workroom/room';
 import { type Block, cabinOf, clothOf, colourTone } from './block-edits.ts';
+import { useBlockEdit } from './use-block-edit.ts';
 
 export const ToneFields = ({ block, tones }: { readonly block: Block; readonly tones: readonly string[] }) => {
-  const { document, edit } = useQuilt();
+  const { document } = useQuilt();
+  const edit = useBlockEdit(block.id);
   if (tones.length === 0) return null;
   return (
     <section>
@@ -17,11 +19,7 @@ export const ToneFields = ({ block, tones }: { readonly block: Block; readonly t
             fabrics={document.fabrics}
             value={clothOf(block, tone)}
             onChange={(id) => {
-              if (id === null) return;
-              edit('Colour a tone', (draft) => {
-                const own = draft.blocks.find((one) => one.id === block.id);
-                if (own !== undefined) colourTone(own, tone, id);
-              });
+              if (id !== null) edit('Colour a tone', (own) => colourTone(own, tone, id));
             }}
           />
         ))}

@@ -6,6 +6,7 @@ import { useQuilt, useRoom } from '#workroom/room';
 import type { Block } from './block-edits.ts';
 import { pointsOf, putPatches, putSeams, type Reseamed, regridded, regridSeams } from './drawing-edits.ts';
 import { type ToneChoice, toneChoices, usualTone } from './tones.ts';
+import { useBlockEdit } from './use-block-edit.ts';
 import { type DrawnState, useDrawn } from './use-drawn.ts';
 
 export interface Redrawing extends DrawnState {
@@ -33,11 +34,12 @@ export interface Redrawing extends DrawnState {
 export const useRedrawing = (block: Block | undefined, asked: JsonObject): Redrawing => {
   const state = useDrawn(block, asked);
   const { drawn, answer, isFresh } = state;
-  const { edit, document } = useQuilt();
+  const { document } = useQuilt();
   const { say } = useRoom();
   const [wished, takeTone] = useState('');
   const [word, setWord] = useState('');
   const id = block?.id;
+  const edit = useBlockEdit(id);
   // biome-ignore lint/correctness/useExhaustiveDependencies: what was wished and said belongs to the block that was left
   useEffect(() => {
     takeTone('');
@@ -76,9 +78,7 @@ export const useRedrawing = (block: Block | undefined, asked: JsonObject): Redra
         tell('A block has one patch at least: lay another before this one is taken out.');
         return false;
       }
-      edit(what, (draft) => {
-        const own = draft.blocks.find((one) => one.id === id);
-        if (own === undefined) return;
+      edit(what, (own) => {
         if (own.drawing !== undefined && seams !== undefined)
           putSeams(own.drawing, { grid: drawn.grid, patches, ...seams });
         else putPatches(own, { before: drawn, patches, colourings: answer?.colourings ?? {} });
@@ -90,11 +90,10 @@ export const useRedrawing = (block: Block | undefined, asked: JsonObject): Redra
 
   const regrid = (grid: Drawn['grid']): void => {
     if (drawn === null || id === undefined || !isFresh) return;
-    edit('Divide the block otherwise', (draft) => {
-      const own = draft.blocks.find((one) => one.id === id);
+    edit('Divide the block otherwise', (own) => {
       const colourings = answer?.colourings ?? {};
-      if (own?.drawing !== undefined) regridSeams(own.drawing, grid);
-      else if (own !== undefined) putPatches(own, { before: drawn, patches: regridded(drawn, grid), grid, colourings });
+      if (own.drawing !== undefined) regridSeams(own.drawing, grid);
+      else putPatches(own, { before: drawn, patches: regridded(drawn, grid), grid, colourings });
     });
   };
   const fill = (): void => {

@@ -3,4 +3,5 @@ export { ChoiceKeys } from './choice-keys.tsx';
 export { ClothField } from './cloth-field.tsx';
 export { CountField } from './count-field.tsx';
 export { LengthField } from './length-field.tsx';
+export { NameField } from './name-field.tsx';
 export { WrittenField } from './written-field.tsx';

@@ -1,6 +1,7 @@
 // The frame round every view of a quilt: its name, whether it is kept, undo and print above, the job line beside it.
 import { type ReactNode, useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
 import type { QuiltDocument } from '#craft/design';
+import { limits } from '#craft/limits';
 import { type Command, useCommands } from '#workroom/commands';
 import type { WorkroomProblem } from '#workroom/compute';
 import { ClothPhotos } from '#workroom/drawing';
@@ -167,7 +168,7 @@ export const QuiltFrame = ({ desk, stop, children }: QuiltFrameOf) => {
             aria-label="Name of the quilt"
             value={document.title ?? ''}
             placeholder={nameless}
-            maxLength={200}
+            maxLength={limits.titleCharacters}
             onFocus={naming.begin}
             onChange={(event) => {
               const { value } = event.target;
