@@ -13,6 +13,12 @@ export const usualOrder: readonly Side[] = ['left', 'top', 'right', 'bottom'];
 export const cabinOf = (block: Block | undefined): Cabin | null =>
   block?.recipe?.kind === 'log-cabin' ? block.recipe : null;
 
+/** The block that lies in a log cabin's centre, by its id; null where none does. */
+export const centreBlockOf = (block: Block | undefined): string | null => {
+  const centre = cabinOf(block)?.centre;
+  return typeof centre === 'object' && !Array.isArray(centre) ? centre.block : null;
+};
+
 /** A name that no block has yet: "log-cabin", "log-cabin-2". */
 export const freeId = (wanted: string, taken: readonly { readonly id: string }[]): string => {
   let id = wanted;
@@ -173,13 +179,10 @@ export const setCentre = (block: Block, to: CentreKind, usual: string): void => 
 /** Blocks that may lie in this one's centre: none that has this one in its own. */
 export const centresFor = (blocks: readonly Block[], id: string): readonly Block[] => {
   const holds = (block: Block | undefined, left: number): boolean => {
-    const centre = cabinOf(block)?.centre;
     if (block === undefined || left === 0 || block.id === id) return block?.id === id;
-    if (typeof centre !== 'object' || Array.isArray(centre)) return false;
-    return holds(
-      blocks.find((one) => one.id === centre.block),
-      left - 1,
-    );
+    const centre = centreBlockOf(block);
+    const inside = blocks.find((one) => one.id === centre);
+    return holds(inside, left - 1);
   };
   return blocks.filter((block) => block.made === undefined && !holds(block, blocks.length));
 };
@@ -229,7 +232,7 @@ export const logOfPatch = (
 };
 
 /** Every tone of a log cabin, from the centre out. */
-const tonesOf = (cabin: Cabin): readonly string[] => [
+export const tonesOfCabin = (cabin: Cabin): readonly string[] => [
   ...new Set([
     ...(cabin.centreTone === undefined ? [] : [cabin.centreTone]),
     ...cabin.rounds.flatMap(({ tones }) => tones),
@@ -253,7 +256,7 @@ export const colourLog = (
 };
 
 const freeTone = (wanted: string, cabin: Cabin): string => {
-  const tones = tonesOf(cabin);
+  const tones = tonesOfCabin(cabin);
   let tone = wanted;
   for (let n = 2; tones.includes(tone); n++) tone = `${wanted} ${n}`;
   return tone;
@@ -285,9 +288,6 @@ export const usesOf = (document: QuiltDocument, id: string): number => {
     (all, one) => all + JSON.stringify(one).split(`"block":${JSON.stringify(id)}`).length - 1,
     0,
   );
-  const inCentres = blocks.filter((block) => {
-    const centre = cabinOf(block)?.centre;
-    return typeof centre === 'object' && !Array.isArray(centre) && centre.block === id;
-  }).length;
+  const inCentres = blocks.filter((block) => centreBlockOf(block) === id).length;
   return inTops + inCentres;
 };

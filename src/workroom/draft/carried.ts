@@ -1,7 +1,7 @@
 // A block on its way from one quilt to another: with the blocks in its centre and the cloths that it is of.
 import type { QuiltDocument } from '#craft/design';
 import { parseMeasure } from '#craft/measure';
-import { addBlock, type Block, cabinOf, type Fabric, freeId } from './block-edits.ts';
+import { addBlock, type Block, cabinOf, centreBlockOf, type Fabric, freeId, tonesOfCabin } from './block-edits.ts';
 
 /** The first block is the one that was meant; the others lie in its centre. */
 export interface CarriedBlock {
@@ -17,7 +17,7 @@ export const carriedFrom = (
 ): CarriedBlock | null => {
   const wanted = [id];
   for (const name of wanted) {
-    const centre = centreOf(blocks.find((block) => block.id === name));
+    const centre = centreBlockOf(blocks.find((block) => block.id === name));
     if (centre !== null && !wanted.includes(centre)) wanted.push(centre);
   }
   const own = wanted.flatMap((name) => blocks.find((block) => block.id === name) ?? []);
@@ -88,18 +88,9 @@ export const quiltOf = ({ unit, blocks, fabrics }: CarriedBlock): QuiltDocument 
 
 const nameOf = ({ id, name }: Fabric): string => (name || id).trim().toLowerCase();
 
-const centreOf = (block: Block | undefined): string | null => {
-  const centre = cabinOf(block)?.centre;
-  return typeof centre === 'object' && !Array.isArray(centre) ? centre.block : null;
-};
-
 /** Tones as the block itself names them; those of the collection are the trade's four. */
 const tonesIn = ({ recipe, patches, drawing, from }: Block): readonly string[] => {
-  if (recipe?.kind === 'log-cabin')
-    return [
-      ...(recipe.centreTone === undefined ? [] : [recipe.centreTone]),
-      ...recipe.rounds.flatMap(({ tones }) => tones),
-    ];
+  if (recipe?.kind === 'log-cabin') return tonesOfCabin(recipe);
   if (recipe?.kind === 'units') return recipe.units.flatMap(({ tones }) => tones);
   if (from !== undefined) return ['light', 'medium', 'dark', 'accent'];
   return [...(patches?.list ?? []), ...(drawing?.tonesAt ?? [])].map(({ tone }) => tone);
@@ -130,7 +121,7 @@ const renamed = (block: Block, ids: ReadonlyMap<string, string>, cloths: Readonl
       colouring[tone] = typeof own === 'string' ? cloth(own) : own.map(cloth);
   for (const strip of block.frame ?? []) strip.fabric = cloth(strip.fabric);
   const cabin = cabinOf(block);
-  const centre = centreOf(block);
+  const centre = centreBlockOf(block);
   if (cabin !== null && centre !== null) cabin.centre = { block: ids.get(centre) ?? centre };
   return { ...block, id: ids.get(block.id) ?? block.id };
 };
