@@ -12,4 +12,4 @@ export {
   repeatedRound,
   turnedIn,
 } from './move.ts';
-export { type Drawn, type DrawnPatch, slackOf } from './patch.ts';
+export { type Drawn, type DrawnPatch, mostSquares, slackOf } from './patch.ts';

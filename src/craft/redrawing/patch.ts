@@ -13,4 +13,7 @@ export interface Drawn {
   readonly patches: readonly DrawnPatch[];
 }
 
+/** More squares a side than this are too fine to draw on; our own figure. */
+export const mostSquares = 96;
+
 export const slackOf = (grid: Drawn['grid']): number => cornerTolerance * Math.max(...grid);

@@ -1,7 +1,7 @@
 // A block as patches on its grid, whatever form the document gives it in: what one drafts on, with what lies bare or double.
 import { type BlockDesign, type PatchesDesign, readQuilt, type ToneFabric } from '#craft/design';
 import { type DraftedBlock, draftBlock, fabricsOf, type Patch } from '#craft/drafting';
-import { type Drawn, faultsOf } from '#craft/redrawing';
+import { type Drawn, faultsOf, mostSquares } from '#craft/redrawing';
 import { toNumber } from '#ground/exact';
 import { at } from '#ground/plane';
 import { makersNames, problemText } from '#paper/words';
@@ -98,8 +98,6 @@ const gridFor = (shape: Shape, block: DraftedBlock): Drawn['grid'] => {
   ];
 };
 
-/** More squares than this a side are too fine to draw on; our own figure. */
-const mostSquares = 96;
 const usualSquares = 8;
 
 /** The fewest equal squares on whose lines all corners lie; a usual number where too many would be needed. */
