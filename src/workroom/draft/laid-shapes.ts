@@ -14,6 +14,17 @@ export interface Laying {
 
 const heightOf = ({ shape, across, down }: Laying): number => (shape === 'rectangle' ? down : across);
 
+/** The widest that the shape may be on a grid: what is as high as wide may be no wider than the block is high. */
+export const mostAcross = ({ shape }: Laying, [across, down]: readonly [number, number]): number =>
+  shape === 'rectangle' ? across : Math.min(across, down);
+
+/** The same shape, or as much of it as there is room for on a grid. */
+export const fittedOn = (grid: readonly [number, number], laying: Laying): Laying => ({
+  ...laying,
+  across: Math.min(laying.across, mostAcross(laying, grid)),
+  down: Math.min(laying.down, grid[1]),
+});
+
 /** @param from its upper left corner; none where corners are given one by one */
 export const outlineOfLaid = (laying: Laying, from: Point): Polygon | null => {
   const { shape, across, turn } = laying;

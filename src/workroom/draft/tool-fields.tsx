@@ -1,5 +1,6 @@
 // What a seam or a patch in hand needs: its measures, how it lies, and where the hand stands.
 import { ChoiceKeys } from '#workroom/fields';
+import { mostAcross } from './laid-shapes.ts';
 import { FigureField, PlaceFields } from './place-fields.tsx';
 import type { TableState } from './use-table.ts';
 
@@ -31,7 +32,7 @@ export const ToolFields = ({ table }: { readonly table: TableState }) => {
               <FigureField
                 label={shape === 'rectangle' ? 'Wide' : 'Side'}
                 value={laying.across}
-                most={drawn.grid[0]}
+                most={mostAcross(laying, drawn.grid)}
                 onChange={(across) => across > 0 && table.lay({ ...laying, across })}
               />
               {shape === 'rectangle' && (

@@ -4,7 +4,7 @@ import { chosenBox, cutAlong, laidOn, movedBy, slackOf } from '#craft/redrawing'
 import { clockwise, isNear, outlineFault } from '#ground/outline';
 import { at, type Point } from '#ground/plane';
 import { countWords, useRoom } from '#workroom/room';
-import { keptOn, type Laying, outlineOfLaid } from './laid-shapes.ts';
+import { fittedOn, keptOn, type Laying, outlineOfLaid } from './laid-shapes.ts';
 import { placeText } from './place-text.ts';
 import { type Arrow, cornersOf, isArrow, isOnSeam, snapped, steppedFrom, type Table } from './snap.ts';
 import type { ChosenPatchesState } from './use-chosen-patches.ts';
@@ -49,7 +49,7 @@ export const useHand = (redrawing: Redrawing, { chosen, choose }: ChosenPatchesS
   const { say } = useRoom();
   const [tool, setTool] = useState<Tool>('choose');
   const [parts, divide] = useState(1);
-  const [laying, setLaying] = useState<Laying>({ shape: 'square', across: 1, down: 1, turn: 0 });
+  const [wished, setLaying] = useState<Laying>({ shape: 'square', across: 1, down: 1, turn: 0 });
   const [cursor, setCursor] = useState<Point>(at(0, 0));
   const [over, setOver] = useState<Point | null>(null);
   const [run, setRun] = useState<readonly Point[]>([]);
@@ -60,6 +60,7 @@ export const useHand = (redrawing: Redrawing, { chosen, choose }: ChosenPatchesS
     setOver(null);
     setCursor(at(0, 0));
   }, [id, grid]);
+  const laying = useMemo(() => (drawn === null ? wished : fittedOn(drawn.grid, wished)), [drawn, wished]);
   const table = useMemo((): Table | null => (drawn === null ? null : { drawn, parts }), [drawn, parts]);
   const slack = drawn === null ? 0 : slackOf(drawn.grid);
 
