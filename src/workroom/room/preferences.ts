@@ -1,5 +1,5 @@
 // How the maker likes the workroom: kept beside the quilts, never in them.
-import { useSyncExternalStore } from 'react';
+import { keptValue, parsed, useKeptValue } from './kept-value.ts';
 
 export interface Preferences {
   readonly theme: 'system' | 'light' | 'dark';
@@ -16,7 +16,6 @@ const choices: { readonly [K in keyof Preferences]: readonly Preferences[K][] } 
   shortcuts: ['on', 'off'],
   paper: ['letter', 'a4'],
 };
-const key = 'seamstead/preferences';
 
 export interface PreferenceBook {
   readonly now: () => Preferences;
@@ -24,61 +23,29 @@ export interface PreferenceBook {
   readonly subscribe: (see: () => void) => () => void;
 }
 
-/** What cannot be read is as usual; what cannot be kept holds for this page. */
+/** What cannot be read is as usual. */
 export const openPreferences = (): PreferenceBook => {
-  const watchers = new Set<() => void>();
-  let now = preferencesIn(storedText());
+  const kept = keptValue({ key: 'seamstead/preferences', read: preferencesIn });
   const show = (): void => {
-    if (now.theme === 'system') delete document.documentElement.dataset.theme;
-    else document.documentElement.dataset.theme = now.theme;
-    for (const see of watchers) see();
+    const { theme } = kept.now();
+    if (theme === 'system') delete document.documentElement.dataset.theme;
+    else document.documentElement.dataset.theme = theme;
   };
   show();
-  window.addEventListener('storage', (event) => {
-    if (event.key !== key) return;
-    now = preferencesIn(event.newValue);
-    show();
-  });
+  kept.subscribe(show);
   return {
-    now: () => now,
-    prefer: (change) => {
-      now = { ...now, ...change };
-      try {
-        localStorage.setItem(key, JSON.stringify(now));
-      } catch {
-        // storage is closed to us: it holds for this page
-      }
-      show();
-    },
-    subscribe: (see) => {
-      watchers.add(see);
-      return () => void watchers.delete(see);
-    },
+    now: kept.now,
+    prefer: (change) => kept.put({ ...kept.now(), ...change }),
+    subscribe: kept.subscribe,
   };
-};
-
-const storedText = (): string | null => {
-  try {
-    return localStorage.getItem(key);
-  } catch {
-    return null;
-  }
 };
 
 export const preferencesIn = (text: string | null): Preferences => {
-  const read = parsed(text);
+  const kept = parsed(text);
+  const read: { readonly [key: string]: unknown } = typeof kept === 'object' && kept !== null ? { ...kept } : {};
   const pick = <K extends keyof Preferences>(name: K): Preferences[K] =>
     choices[name].find((choice) => choice === read[name]) ?? usual[name];
   return { theme: pick('theme'), unit: pick('unit'), shortcuts: pick('shortcuts'), paper: pick('paper') };
 };
 
-const parsed = (text: string | null): { readonly [key: string]: unknown } => {
-  try {
-    const value: unknown = JSON.parse(text ?? '{}');
-    return typeof value === 'object' && value !== null ? { ...value } : {};
-  } catch {
-    return {};
-  }
-};
-
-export const usePreferences = (book: PreferenceBook): Preferences => useSyncExternalStore(book.subscribe, book.now);
+export const usePreferences = (book: PreferenceBook): Preferences => useKeptValue(book);
