@@ -1,7 +1,7 @@
 // What the drafting table shows over the patches: the grid, what is bare or double at its place, the seam on its way, the hand.
 import type { Drawn } from '#craft/redrawing';
 import type { Point } from '#ground/plane';
-import type { Over, View } from '#workroom/drawing';
+import { faultLines, ink, type Line, type Over, stroke, thread, type View, white } from '#workroom/drawing';
 
 export interface ShownOver {
   readonly drawn: Drawn;
@@ -19,10 +19,6 @@ export interface ShownOver {
   /** Null where the hand chooses. */
   readonly cursor: Point | null;
 }
-
-const ink = '#24211c';
-const white = '#ffffff';
-const thread = '#a13d2b';
 
 interface Pen {
   readonly to: CanvasRenderingContext2D;
@@ -51,46 +47,23 @@ const placer =
     view.y + (y * size[1] * view.scale) / drawn.grid[1],
   ];
 
-interface Stroke {
-  readonly width: number;
-  readonly colour: string;
-  readonly dash: number[];
-  readonly alpha?: number;
-}
-
-const runLines: readonly Stroke[] = [
+const runLines: readonly Line[] = [
   { width: 6, colour: white, dash: [] },
   { width: 3, colour: thread, dash: [] },
 ];
-const nextLines: readonly Stroke[] = [
+const nextLines: readonly Line[] = [
   { width: 4, colour: white, dash: [] },
   { width: 2, colour: thread, dash: [7, 5] },
 ];
-const faultLines: readonly Stroke[] = [
-  { width: 5, colour: white, dash: [] },
-  { width: 3, colour: thread, dash: [6, 4] },
-];
-const chosenLines: readonly Stroke[] = [
+const chosenLines: readonly Line[] = [
   { width: 6, colour: ink, dash: [] },
   { width: 3.5, colour: white, dash: [] },
   { width: 1, colour: ink, dash: [] },
 ];
-const gridStrokes: readonly Stroke[] = [
+const gridStrokes: readonly Line[] = [
   { width: 1.5, colour: white, dash: [], alpha: 0.5 },
   { width: 0.75, colour: ink, dash: [], alpha: 0.55 },
 ];
-
-const stroke = ({ to }: Pen, lines: readonly Stroke[]): void => {
-  for (const { width, colour, dash, alpha = 1 } of lines) {
-    to.lineWidth = width;
-    to.strokeStyle = colour;
-    to.globalAlpha = alpha;
-    to.setLineDash(dash);
-    to.stroke();
-  }
-  to.globalAlpha = 1;
-  to.setLineDash([]);
-};
 
 const trace = ({ to, on }: Pen, points: readonly Point[], isClosed: boolean): void => {
   to.beginPath();
@@ -104,11 +77,11 @@ const trace = ({ to, on }: Pen, points: readonly Point[], isClosed: boolean): vo
 const line = (
   pen: Pen,
   points: readonly Point[],
-  { isClosed, lines }: { readonly isClosed: boolean; readonly lines: readonly Stroke[] },
+  { isClosed, lines }: { readonly isClosed: boolean; readonly lines: readonly Line[] },
 ): void => {
   trace(pen, points, isClosed);
   pen.to.lineJoin = 'round';
-  stroke(pen, lines);
+  stroke(pen.to, lines);
 };
 
 /** Lines nearer than this on the screen are left out: they would hide the cloth. */
@@ -133,7 +106,7 @@ const gridLines = (pen: Pen, { drawn, size, parts, grid }: ShownOver): void => {
     pen.to.lineTo(x1, y);
   }
   const lines = grid === 'shown' ? gridStrokes : gridStrokes.map((one) => ({ ...one, alpha: (one.alpha ?? 1) / 3 }));
-  stroke(pen, lines);
+  stroke(pen.to, lines);
 };
 
 const hatchPx = 8;
@@ -156,7 +129,7 @@ const hatched = (pen: Pen, points: readonly Point[], word: 'gap' | 'overlap'): v
     to.moveTo(at, lean > 0 ? bottom : top);
     to.lineTo(at + (bottom - top), lean > 0 ? top : bottom);
   }
-  stroke(pen, [{ width: 1.25, colour: thread, dash: [] }]);
+  stroke(to, [{ width: 1.25, colour: thread, dash: [] }]);
   to.restore();
   line(pen, points, { isClosed: true, lines: faultLines });
   label(pen, word, { x: (left + right) / 2, y: (top + bottom) / 2, room: right - left });
@@ -183,7 +156,7 @@ const dot = ({ to, on }: Pen, p: Point, radius: number): void => {
   to.arc(...(on(p) as [number, number]), radius, 0, 2 * Math.PI);
   to.fillStyle = thread;
   to.fill();
-  stroke({ to, on }, [{ width: 1.5, colour: white, dash: [] }]);
+  stroke(to, [{ width: 1.5, colour: white, dash: [] }]);
 };
 
 const hand = (pen: Pen, p: Point): void => {
@@ -200,7 +173,7 @@ const hand = (pen: Pen, p: Point): void => {
     to.moveTo(x + 4 * dx, y + 4 * dy);
     to.lineTo(x + 13 * dx, y + 13 * dy);
   }
-  stroke(pen, [
+  stroke(to, [
     { width: 4, colour: white, dash: [] },
     { width: 1.75, colour: ink, dash: [] },
   ]);

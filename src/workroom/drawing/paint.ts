@@ -1,5 +1,6 @@
 // Paints a scene: one path for each cloth of each sprite, made once; what lies outside the screen is left out.
 import type { ClothPicture, ClothPictures } from './cloth-pictures.tsx';
+import { faultLines, ink, type Line, stroke, white } from './pens.ts';
 import { cutOf, quartersOf } from './photo-cut.ts';
 import type { Matrix, Scene, Shape } from './scene.ts';
 import type { Extent, View } from './view.ts';
@@ -72,9 +73,6 @@ export interface Painting {
   /** Cloths that are drawn by their photographs. */
   readonly pictures: ClothPictures;
 }
-
-/** On cloth, whose colours no theme changes. */
-const ink = '#24211c';
 
 /** Edges are hairlines, fainter on small patches: many of them would darken the cloth. */
 export const paint = (to: CanvasRenderingContext2D, of: Painting): void => {
@@ -206,41 +204,26 @@ export const outline = (
     points.map((value, i) => value * view.scale + (i % 2 === 0 ? view.x : view.y)),
   );
   to.lineJoin = 'miter';
-  const lines = linesOf[kind];
-  for (const { width, colour, dash } of lines) {
-    to.lineWidth = width;
-    to.strokeStyle = colour;
-    to.setLineDash(dash);
-    to.stroke();
-  }
-  to.setLineDash([]);
+  stroke(to, linesOf[kind]);
 };
 
 const chosenLines = [
   { width: 7, colour: ink, dash: [] },
-  { width: 4, colour: '#ffffff', dash: [] },
+  { width: 4, colour: white, dash: [] },
   { width: 1.5, colour: ink, dash: [] },
 ];
-interface Line {
-  readonly width: number;
-  readonly colour: string;
-  readonly dash: number[];
-}
 
 const linesOf: Readonly<Record<'chosen' | 'among' | 'here' | 'problem', readonly Line[]>> = {
   chosen: chosenLines,
   // one of several: as the chosen one, but lighter
   among: [
     { width: 5, colour: ink, dash: [] },
-    { width: 3, colour: '#ffffff', dash: [] },
+    { width: 3, colour: white, dash: [] },
   ],
   // where the keys stand, beside what is chosen
   here: [
-    { width: 3, colour: '#ffffff', dash: [] },
+    { width: 3, colour: white, dash: [] },
     { width: 1.5, colour: ink, dash: [3, 3] },
   ],
-  problem: [
-    { width: 5, colour: '#ffffff', dash: [] },
-    { width: 3, colour: '#a13d2b', dash: [6, 4] },
-  ],
+  problem: faultLines,
 };
