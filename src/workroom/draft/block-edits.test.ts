@@ -3,17 +3,12 @@ import { test } from 'node:test';
 import type { QuiltDocument } from '#craft/design';
 import { askBlock, askQuilt } from '#workroom/asking';
 import type { JsonObject } from '#workroom/editing';
+import { addBlock, type Block, blankBlock, cabinOf, freeId, fromCollection, usesOf } from './block-edits.ts';
 import {
-  addBlock,
-  type Block,
-  blankBlock,
-  cabinOf,
   centresFor,
   colourLog,
   evenRound,
   firstCabin,
-  freeId,
-  fromCollection,
   logOfPatch,
   setCentre,
   setLastLogs,
@@ -21,8 +16,7 @@ import {
   setOrder,
   setRounds,
   setWidth,
-  usesOf,
-} from './block-edits.ts';
+} from './cabin-edits.ts';
 
 const fabrics: QuiltDocument['fabrics'] = [
   { id: 'oat', colour: '#efe6d0' },

@@ -2,11 +2,9 @@
 import { capital } from '#paper/words';
 import { CountField, LengthField } from '#workroom/fields';
 import { useQuilt } from '#workroom/room';
+import { type Block, type Cabin, cabinOf } from './block-edits.ts';
 import {
-  type Block,
-  type Cabin,
   type CentreKind,
-  cabinOf,
   centresFor,
   evenRound,
   type Side,
@@ -17,7 +15,7 @@ import {
   setRounds,
   setWidth,
   usualOrder,
-} from './block-edits.ts';
+} from './cabin-edits.ts';
 import { SideOrder } from './side-order.tsx';
 import { useBlockEdit } from './use-block-edit.ts';
 

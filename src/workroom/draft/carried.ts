@@ -1,7 +1,8 @@
 // A block on its way from one quilt to another: with the blocks in its centre and the cloths that it is of.
 import type { QuiltDocument } from '#craft/design';
 import { parseMeasure } from '#craft/measure';
-import { addBlock, type Block, cabinOf, centreBlockOf, type Fabric, freeId, tonesOfCabin } from './block-edits.ts';
+import { addBlock, type Block, cabinOf, centreBlockOf, type Fabric, freeId } from './block-edits.ts';
+import { tonesOfCabin } from './cabin-edits.ts';
 
 /** The first block is the one that was meant; the others lie in its centre. */
 export interface CarriedBlock {

@@ -3,7 +3,8 @@ import type { BlockAnswer } from '#workroom/compute';
 import { patchOfKey } from '#workroom/drawing';
 import { ClothField } from '#workroom/fields';
 import { useQuilt } from '#workroom/room';
-import { type Block, colourLog, colourTone, logOfPatch } from './block-edits.ts';
+import { type Block, colourTone } from './block-edits.ts';
+import { colourLog, logOfPatch } from './cabin-edits.ts';
 import { useBlockEdit } from './use-block-edit.ts';
 
 export const ChosenPatch = (of: {

@@ -5,7 +5,8 @@ import { cutAlong, joined, laidOn, movedBy, seamsBetween, slackOf } from '#craft
 import { at } from '#ground/plane';
 import { askBlock, askDrawn } from '#workroom/asking';
 import type { JsonObject } from '#workroom/editing';
-import { type Block, blankBlock, firstCabin } from './block-edits.ts';
+import { type Block, blankBlock } from './block-edits.ts';
+import { firstCabin } from './cabin-edits.ts';
 import {
   drawnFrom,
   drawnIn,

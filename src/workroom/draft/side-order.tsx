@@ -1,6 +1,6 @@
 // The cycle of sides: tapped one after another in the order of sewing, or taken as the trade has it.
 import { useState } from 'react';
-import type { Side } from './block-edits.ts';
+import type { Side } from './cabin-edits.ts';
 
 const ways: readonly (readonly [string, readonly Side[]])[] = [
   ['round, clockwise', ['left', 'top', 'right', 'bottom']],
