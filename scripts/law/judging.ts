@@ -59,6 +59,9 @@ function judgeName(file: string): { line: number; says: string }[] {
   return bad ? [{ line: 1, says: `"${bad}" in its path names no idea` }] : [];
 }
 
+/** What documents the tests of every layer are about stands in one place. */
+const testDocuments = '#documents';
+
 /** What is wrong with importing `from` in this layer, or null. A unit test may use any package and Node itself. */
 function judgeImport(from: string, layer: Layer, isTest: boolean): string | null {
   if (from.startsWith('..')) return `${from} climbs out of its folder: cross folders by name`;
@@ -66,6 +69,7 @@ function judgeImport(from: string, layer: Layer, isTest: boolean): string | null
     const inFolder = dirname(from) === '.' && /\.(tsx?|css)$/.test(basename(from));
     return inFolder ? null : `${from} is no file of this folder: write ./x.ts, or cross folders by name`;
   }
+  if (isTest && from === testDocuments) return null;
   if (from.startsWith('#')) return judgeCrossing(from, layer);
   if (isTest) return null;
   if (isBuiltin(from)) return layer.pure ? `${from} is of the machine, which ${layer.name} may not touch` : null;

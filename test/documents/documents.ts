@@ -3,18 +3,14 @@
 import assert from 'node:assert/strict';
 import { inspect } from 'node:util';
 import { planQuilt, type QuiltPlan } from '#craft';
+import type { QuiltDocument } from '#craft/design';
 
 export type Written = Readonly<Record<string, unknown>>;
 export type Corner = readonly [x: number | string, y: number | string];
 
 /** A whole document round these parts: inches, a quarter-inch seam, eighths, cloth of 40 in, unless the parts say otherwise. */
-export const quilt = (parts: { readonly blocks: readonly Written[]; readonly top: Written } & Written): Written => ({
-  format: 'seamstead-quilt',
-  version: 1,
-  unit: 'in',
-  fabrics: cloths(40),
-  ...parts,
-});
+export const quilt = (parts: { readonly blocks: readonly Written[]; readonly top: Written } & Written): QuiltDocument =>
+  ({ format: 'seamstead-quilt', version: 1, unit: 'in', fabrics: cloths(40), ...parts }) as unknown as QuiltDocument;
 
 /** Light, middle and dark cloth of one usable width. */
 export const cloths = (usableWidth: number): readonly Written[] => [
@@ -37,6 +33,14 @@ export const plainBlock = (id: string, width: number | string, height: number | 
   id,
   size: [width, height],
   patches: { grid: [1, 1], list: [{ points: rectangle(0, 0, 1, 1), tone }] },
+});
+
+/** A star of the collection, in all three cloths. */
+export const star = (of: { readonly size: number | string | readonly string[]; readonly id?: string }): Written => ({
+  id: 'star',
+  from: 'ohio-star',
+  colourings: { default: { light: 'light', medium: 'medium', dark: 'dark' } },
+  ...of,
 });
 
 export const rectangle = (x: number, y: number, width: number, height: number): readonly Corner[] => [

@@ -1,30 +1,21 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { planQuilt, type TopStep } from '#craft';
+import type { TopStep } from '#craft';
+import { planned, quilt } from '#documents';
 
-const quilt = (top: Readonly<Record<string, unknown>>): unknown => ({
-  format: 'seamstead-quilt',
-  version: 1,
-  unit: 'in',
-  fabrics: [
-    { id: 'oat', colour: '#efe6d0' },
-    { id: 'bark', colour: '#4a3426' },
-  ],
-  blocks: [
-    {
-      id: 'pair',
-      size: '4',
-      recipe: { kind: 'units', grid: [1, 1], units: [{ at: [0, 0], unit: 'half-square', tones: ['oat', 'bark'] }] },
-    },
-  ],
-  top,
-});
+const setSo = (top: Readonly<Record<string, unknown>>) =>
+  quilt({
+    blocks: [
+      {
+        id: 'pair',
+        size: '4',
+        recipe: { kind: 'units', grid: [1, 1], units: [{ at: [0, 0], unit: 'half-square', tones: ['light', 'dark'] }] },
+      },
+    ],
+    top,
+  });
 
-const stepsOf = (top: Readonly<Record<string, unknown>>): readonly TopStep[] => {
-  const plan = planQuilt(quilt(top), { budget: { steps: 0 } });
-  assert.ok(plan.ok, plan.ok ? '' : JSON.stringify(plan.problems));
-  return plan.value.top.steps;
-};
+const stepsOf = (top: Readonly<Record<string, unknown>>): readonly TopStep[] => planned(setSo(top)).top.steps;
 
 const pair = { block: 'pair' };
 const twoByTwo = [
@@ -33,7 +24,7 @@ const twoByTwo = [
 ];
 
 test('slanted rows edge to edge are pressed by turns, so that their seams nest', () => {
-  const steps = stepsOf({ set: 'on-point', rows: twoByTwo, between: [[pair]], settingFabric: 'oat' });
+  const steps = stepsOf({ set: 'on-point', rows: twoByTwo, between: [[pair]], settingFabric: 'light' });
   const ways = [0, 1, 2].map((row) => [
     ...new Set(steps.filter(({ stage, of }) => stage === 'row' && of === row).map(({ pressTo }) => pressTo)),
   ]);
@@ -42,7 +33,7 @@ test('slanted rows edge to edge are pressed by turns, so that their seams nest',
 });
 
 test('a row on point measures the block and two allowances in width, and joins in a frame turned back by an eighth', () => {
-  const steps = stepsOf({ set: 'on-point', rows: twoByTwo, between: [[pair]], settingFabric: 'oat' });
+  const steps = stepsOf({ set: 'on-point', rows: twoByTwo, between: [[pair]], settingFabric: 'light' });
   for (const { stage, unfinished, angle } of steps.filter((step) => step.stage === 'row')) {
     assert.deepEqual([stage, angle], ['row', 315]);
     // by hand: 4 + 2 · 1/4
@@ -51,7 +42,7 @@ test('a row on point measures the block and two allowances in width, and joins i
 });
 
 test('corners come last in the middle, pressed outward, and the whole then measures √2 times its blocks', () => {
-  const steps = stepsOf({ set: 'on-point', rows: twoByTwo, between: [[pair]], settingFabric: 'oat' });
+  const steps = stepsOf({ set: 'on-point', rows: twoByTwo, between: [[pair]], settingFabric: 'light' });
   const corners = steps.slice(-4);
   assert.deepEqual(
     corners.map(({ stage, pressTo, seam }) => [stage, pressTo, seam]),
@@ -63,13 +54,9 @@ test('corners come last in the middle, pressed outward, and the whole then measu
 });
 
 test('with sashing every seam of a slanted row is pressed toward its sash', () => {
-  const sashing = { width: 1, fabric: 'bark', cornerstones: 'oat', outer: true };
-  const steps = stepsOf({ set: 'on-point', rows: [[pair]], settingFabric: 'oat', sashing });
-  const plan = planQuilt(quilt({ set: 'on-point', rows: [[pair]], settingFabric: 'oat', sashing }), {
-    budget: { steps: 0 },
-  });
-  assert.ok(plan.ok);
-  const { strips } = plan.value.top.set;
+  const sashing = { width: 1, fabric: 'dark', cornerstones: 'light', outer: true };
+  const steps = stepsOf({ set: 'on-point', rows: [[pair]], settingFabric: 'light', sashing });
+  const { strips } = planned(setSo({ set: 'on-point', rows: [[pair]], settingFabric: 'light', sashing })).top.set;
   for (const { pressTo, things } of steps.filter(({ stage }) => stage === 'row')) {
     const next = [things[0].at(-1), things[1][0]];
     const toward = next[pressTo === 'open' ? 0 : pressTo];
@@ -79,7 +66,7 @@ test('with sashing every seam of a slanted row is pressed toward its sash', () =
 });
 
 test('a seam beside a strip or fill is pressed toward it', () => {
-  const steps = stepsOf({ set: 'sections', sections: { across: [pair, { strip: 'oat', width: 1 }, pair] } });
+  const steps = stepsOf({ set: 'sections', sections: { across: [pair, { strip: 'light', width: 1 }, pair] } });
   // by hand: block and strip, toward the strip; then the block is added and pressed back
   assert.deepEqual(
     steps.map(({ pressTo }) => pressTo),
@@ -88,7 +75,7 @@ test('a seam beside a strip or fill is pressed toward it', () => {
 });
 
 test('before a border is cut its side of the quilt is measured: height for the sides, width for the ends', () => {
-  const steps = stepsOf({ rows: twoByTwo, borders: [{ width: 1, fabric: 'bark' }] });
+  const steps = stepsOf({ rows: twoByTwo, borders: [{ width: 1, fabric: 'dark' }] });
   assert.deepEqual(
     steps.slice(-4).map(({ side, measure }) => [side, measure]),
     [

@@ -1,28 +1,22 @@
 import assert from 'node:assert/strict';
-import { readdirSync, readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import type { QuiltDocument } from '#craft/design';
-import { askQuilt } from '#workroom/asking';
-import type { JsonObject } from '#workroom/editing';
+import { examples, pictureOf } from '#documents';
 import { changePrint, exchange, freeCloth, isUsed, swapCloths } from './cloth-edits.ts';
 import { isScrappy } from './tone-edits.ts';
 
-const examples = readdirSync('examples')
-  .filter((file) => file.endsWith('.quilt.json'))
-  .map((file) => JSON.parse(readFileSync(`examples/${file}`, 'utf8')) as QuiltDocument);
+const all = examples();
 
 test('a cloth that takes another’s place leaves it nowhere, in every example', () => {
   let exchangedIn = 0;
-  for (const example of examples) {
+  for (const example of all) {
     const quilt = structuredClone(example);
     const added = { ...quilt.fabrics[0], ...freeCloth(quilt.fabrics) };
     quilt.fabrics.push(added);
     const from = quilt.fabrics[0]?.id ?? '';
     exchange(quilt, { from, to: added.id });
-    const reply = askQuilt(quilt as unknown as JsonObject, null);
     // a document may ask of a cloth what only that one has, such as motifs; all others must still be planned
-    if (!reply.ok) assert.fail(`${quilt.title}: ${JSON.stringify(reply.problems[0])}`);
-    const { picture } = reply.value;
+    const picture = pictureOf(quilt);
     const found = [
       ...picture.strips.map(({ fabric }) => fabric),
       ...picture.placed.flatMap(
@@ -32,13 +26,13 @@ test('a cloth that takes another’s place leaves it nowhere, in every example',
     assert.ok(!found.includes(from), `${quilt.title} still shows ${from}`);
     if (found.includes(added.id)) exchangedIn += 1;
   }
-  assert.ok(exchangedIn >= examples.length / 2, `only in ${exchangedIn}`);
+  assert.ok(exchangedIn >= all.length / 2, `only in ${exchangedIn}`);
 });
 
 test('no border round a block and no part of the finish keeps the cloth that was exchanged, in every example', () => {
   let frames = 0;
   let parts = 0;
-  for (const example of examples) {
+  for (const example of all) {
     for (const { id: from } of example.fabrics) {
       const quilt = structuredClone(example);
       exchange(quilt, { from, to: 'another' });
@@ -63,7 +57,7 @@ test('no border round a block and no part of the finish keeps the cloth that was
 });
 
 test('a new cloth is used nowhere, and those of the quilt are', () => {
-  const [quilt] = examples;
+  const [quilt] = all;
   assert.ok(quilt);
   const added = freeCloth(quilt.fabrics);
   assert.ok(!isUsed({ ...quilt, fabrics: [...quilt.fabrics, added] }, added.id));
@@ -72,14 +66,12 @@ test('a new cloth is used nowhere, and those of the quilt are', () => {
 
 test('two cloths that change places lie where the other lay, and twice is not at all, in every example', () => {
   let changed = 0;
-  for (const example of examples) {
+  for (const example of all) {
     const [one, other] = [example.fabrics[0]?.id ?? '', example.fabrics[1]?.id ?? ''];
     const quilt = structuredClone(example);
     swapCloths(quilt, { one, other });
     const shownIn = (of: QuiltDocument) => {
-      const reply = askQuilt(of as unknown as JsonObject, null);
-      if (!reply.ok) throw new Error(`${of.title}: ${JSON.stringify(reply.problems[0])}`);
-      const { strips, placed, entries } = reply.value.picture;
+      const { strips, placed, entries } = pictureOf(of);
       return [
         ...strips.map(({ fabric }) => fabric),
         ...placed.flatMap(({ entry }) => entries[entry]?.patches.map(({ fabric }) => fabric) ?? []),
@@ -99,11 +91,11 @@ test('two cloths that change places lie where the other lay, and twice is not at
     swapCloths(back, { one, other });
     if (!isDrawn) assert.deepEqual(shownIn(back), before, example.title);
   }
-  assert.ok(changed >= examples.length / 2);
+  assert.ok(changed >= all.length / 2);
 });
 
 test('a print that stands upright is said of its cloth alone, and without direction nothing is said', () => {
-  const [example] = examples;
+  const [example] = all;
   assert.ok(example);
   const quilt = structuredClone(example);
   const cloth = quilt.fabrics[1]?.id ?? '';

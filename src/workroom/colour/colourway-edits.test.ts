@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { type QuiltDocument, readQuilt } from '#craft/design';
+import { example } from '#documents';
 import {
   addColourway,
   asInQuilt,
@@ -14,7 +14,7 @@ import {
 } from './colourway-edits.ts';
 import { seenCloths } from './seen-cloths.ts';
 
-const bramble = (): QuiltDocument => JSON.parse(readFileSync('examples/bramble-lane.quilt.json', 'utf8'));
+const bramble = () => example('bramble-lane');
 const image = 'data:image/png;base64,iVBORw0KGgo=';
 const isSound = (quilt: QuiltDocument): void => {
   const read = readQuilt(quilt);

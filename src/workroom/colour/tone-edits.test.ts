@@ -1,35 +1,27 @@
 import assert from 'node:assert/strict';
-import { readdirSync, readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import type { QuiltDocument } from '#craft/design';
-import { askQuilt } from '#workroom/asking';
-import type { JsonObject } from '#workroom/editing';
+import { answerTo, examples, pictureOf } from '#documents';
 import { drawAgain, exchangeTones, isScrappy, recolourTone, tonesOfQuilt } from './tone-edits.ts';
 
-const examples = readdirSync('examples')
-  .filter((file) => file.endsWith('.quilt.json'))
-  .map((file) => JSON.parse(readFileSync(`examples/${file}`, 'utf8')) as QuiltDocument);
+const all = examples();
 const example = (title: string): QuiltDocument => {
-  const found = examples.find((one) => one.title === title);
+  const found = all.find((one) => one.title === title);
   assert.ok(found, title);
   return structuredClone(found);
 };
 /** By placed block the cloths of a tone's patches. */
 const shown = (quilt: QuiltDocument, tone: string): readonly string[] => {
-  const reply = askQuilt(quilt as unknown as JsonObject, null);
-  assert.ok(reply.ok, reply.ok ? '' : JSON.stringify(reply.problems[0]));
-  const { entries, placed } = reply.value.picture;
+  const { entries, placed } = pictureOf(quilt);
   return placed.flatMap(({ entry, fabrics }) =>
     (entries[entry]?.patches ?? []).flatMap((patch, i) => (patch.tone === tone ? [fabrics?.[i] ?? patch.fabric] : [])),
   );
 };
 
 test('every tone that is drawn in an example is offered, with the blocks that have it', () => {
-  for (const quilt of examples) {
-    const reply = askQuilt(quilt as unknown as JsonObject, null);
-    assert.ok(reply.ok);
+  for (const quilt of all) {
     const offered = tonesOfQuilt(quilt);
-    for (const { id, patches } of reply.value.picture.entries) {
+    for (const { id, patches } of pictureOf(quilt).entries) {
       for (const tone of new Set(patches.map((patch) => patch.tone))) {
         // a frame's cloth stands for no tone; a tone of a pieced centre belongs to the block in it
         const own = quilt.blocks.find((block) => block.id === id);
@@ -97,9 +89,7 @@ test('drawn again, the scrappy cloths lie otherwise, and no neighbours get alike
   const quilt = example('Crumb tin');
   assert.ok(isScrappy(quilt));
   const drawn = (of: QuiltDocument) => {
-    const reply = askQuilt(of as unknown as JsonObject, null);
-    assert.ok(reply.ok);
-    const { picture, notes } = reply.value;
+    const { picture, notes } = answerTo(of);
     return {
       cloths: JSON.stringify(picture.placed.map(({ fabrics }) => fabrics)),
       alike: notes.filter(({ code }) => code === 'fabric/equal-neighbours').length,

@@ -1,23 +1,13 @@
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import type { QuiltDocument } from '#craft/design';
 import { quartersFor } from '#craft/setting';
-import { askQuilt } from '#workroom/asking';
-import type { JsonObject } from '#workroom/editing';
+import { example, pictureOf } from '#documents';
 import { arrangePlaces, isWrittenOut, ownQuarters, placesToArrange } from './arranged-edits.ts';
 import { placesOf } from './place-edits.ts';
 import { filledWith, type Top } from './top-edits.ts';
 
-const read = (name: string) => JSON.parse(readFileSync(`examples/${name}.quilt.json`, 'utf8')) as QuiltDocument;
-const pictureOf = (document: QuiltDocument) => {
-  const reply = askQuilt(document as unknown as JsonObject, null);
-  assert.ok(reply.ok, JSON.stringify(reply));
-  return reply.value.picture;
-};
-
 test('written out over the whole of a straight set, an arrangement is the one that craft makes', () => {
-  const barn = read('drying-barn');
+  const barn = example('drying-barn');
   const { arrangement } = barn.top;
   assert.ok(arrangement);
   const { rows, columns, block } = arrangement;

@@ -1,19 +1,10 @@
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import type { QuiltDocument } from '#craft/design';
-import { askMeasures, askQuilt } from '#workroom/asking';
-import type { JsonObject } from '#workroom/editing';
+import { answerTo, example, isAnswered, measuresOf } from '#documents';
 import { addPieced, borderUnits, fitAsItIs, fitBlock, fitsNear, moveBorder, stripBefore } from './border-edits.ts';
 import { addFrame, framesFor, framesForAll, takeFrameOut } from './frame-edits.ts';
 
-const throwQuilt = () => JSON.parse(readFileSync('examples/harvest-home-throw.quilt.json', 'utf8')) as QuiltDocument;
-const answerTo = (document: QuiltDocument) => {
-  const reply = askQuilt(document as unknown as JsonObject, null);
-  assert.ok(reply.ok, JSON.stringify(reply));
-  return reply.value;
-};
-const ringsOf = (document: QuiltDocument) => askMeasures(document as unknown as JsonObject).rings;
+const throwQuilt = () => example('harvest-home-throw');
 const cloths = { light: 'oat', dark: 'slate' };
 const mark = 1 / 8;
 
@@ -47,7 +38,7 @@ for (const unit of borderUnits) {
   test(`a new border of ${unit} fits what it goes round without a spacer`, () => {
     const document = throwQuilt();
     document.top.borders?.splice(1);
-    addPieced(document, { unit, sides: ringsOf(document)[1] ?? null, mark, cloths });
+    addPieced(document, { unit, sides: measuresOf(document).rings[1] ?? null, mark, cloths });
     const { picture } = answerTo(document);
     assert.ok(picture.strips.every(({ role }) => role !== 'spacer'));
     assert.ok(picture.placed.some(({ path }) => path === '/top/borders/1'));
@@ -140,10 +131,10 @@ test('framed up to the common size, blocks of two sizes make one quilt', () => {
   };
   document.blocks.push(star);
   document.top = { rows: [[{ block: 'cabin' }, { block: 'star' }]] };
-  assert.equal(askQuilt(document as unknown as JsonObject, null).ok, false);
+  assert.equal(isAnswered(document), false);
   const block = document.blocks[1];
   assert.ok(block);
-  const frames = framesForAll(askMeasures(document as unknown as JsonObject).blocks);
+  const frames = framesForAll(measuresOf(document).blocks);
   addFrame(block, { width: frames.get('star')?.width ?? 0, cloth: 'oat' });
   assert.deepEqual(block.frame, [{ width: '1 1/2', fabric: 'oat' }]);
   assert.deepEqual(answerTo(document).figures.top, [18, 9]);

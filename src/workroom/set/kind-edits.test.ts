@@ -1,51 +1,29 @@
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import type { QuiltDocument } from '#craft/design';
-import { askQuilt } from '#workroom/asking';
-import type { JsonObject } from '#workroom/editing';
+import { example, pictureOf, quilt, star } from '#documents';
 import { alternate, changeSet } from './kind-edits.ts';
 import { holding, plain } from './place-edits.ts';
 import type { Top } from './top-edits.ts';
 import { writtenLength } from './written-length.ts';
 
-const read = (name: string) => JSON.parse(readFileSync(`examples/${name}.quilt.json`, 'utf8')) as QuiltDocument;
-const pictureOf = (document: QuiltDocument) => {
-  const reply = askQuilt(document as unknown as JsonObject, null);
-  assert.ok(reply.ok, JSON.stringify(reply));
-  return reply.value.picture;
-};
 const turnsOf = (document: QuiltDocument) => pictureOf(document).placed.map(({ turn }) => turn);
 
 /** Two blocks of 6 by turns, with a plain square and sashing with cornerstones all round. */
-const sashed: QuiltDocument = {
-  format: 'seamstead-quilt',
-  version: 1,
-  unit: 'in',
-  fabrics: [
-    { id: 'oat', colour: '#efe6d0' },
-    { id: 'bark', colour: '#3a2a20' },
-  ],
-  blocks: [
-    {
-      id: 'star',
-      from: 'ohio-star',
-      size: '6',
-      colourings: { default: { light: 'oat', dark: 'bark', medium: 'bark' } },
-    },
-  ],
+const sashed = quilt({
+  blocks: [star({ size: '6' })],
   top: {
     rows: [
-      [{ block: 'star', turn: 90 }, { plain: 'oat' }, { block: 'star' }],
+      [{ block: 'star', turn: 90 }, { plain: 'light' }, { block: 'star' }],
       [{ block: 'star' }, { block: 'star', mirror: true }, { block: 'star' }],
     ],
-    sashing: { width: { across: '1', down: '2' }, fabric: 'bark', cornerstones: 'oat', outer: true },
-    borders: [{ width: '3', fabric: 'bark' }],
+    sashing: { width: { across: '1', down: '2' }, fabric: 'dark', cornerstones: 'light', outer: true },
+    borders: [{ width: '3', fabric: 'dark' }],
   },
-};
+});
 
 test('an arrangement set on point keeps its blocks as they lie, and comes back straight as it was', () => {
-  const barn = read('drying-barn');
+  const barn = example('drying-barn');
   const picture = pictureOf(barn);
   const top = structuredClone(barn.top);
   changeSet(top, { kind: 'on-point', picture, cloth: 'oat' });
@@ -60,7 +38,7 @@ test('an arrangement set on point keeps its blocks as they lie, and comes back s
 test('a sashed top in sections has every piece where it was', () => {
   const picture = pictureOf(sashed);
   const top = structuredClone(sashed.top);
-  changeSet(top, { kind: 'sections', picture, cloth: 'oat' });
+  changeSet(top, { kind: 'sections', picture, cloth: 'light' });
   const after = pictureOf({ ...sashed, top });
   assert.deepEqual([after.width, after.height], [picture.width, picture.height]);
   const placed = (of: typeof picture) =>
@@ -76,27 +54,28 @@ test('a plain square in sections is as wide as the blocks of its column lie', ()
     [0, '6'],
     [90, '4'],
   ] as const) {
-    const document = structuredClone(sashed);
-    Object.assign(document.blocks[0] ?? {}, { size: ['6', '4'] });
-    const star = { block: 'star', turn };
-    document.top = {
-      rows: [
-        [star, { plain: 'oat' }],
-        [star, star],
-      ],
-    };
+    const lying = { block: 'star', turn };
+    const document = quilt({
+      blocks: [star({ size: ['6', '4'] })],
+      top: {
+        rows: [
+          [lying, { plain: 'light' }],
+          [lying, lying],
+        ],
+      },
+    });
     const picture = pictureOf(document);
     const top = structuredClone(document.top);
-    changeSet(top, { kind: 'sections', picture, cloth: 'oat' });
-    const row = { across: [star, { strip: 'oat', width }] };
-    assert.deepEqual(top.sections, { down: [row, { across: [star, star] }] });
+    changeSet(top, { kind: 'sections', picture, cloth: 'light' });
+    const row = { across: [lying, { strip: 'light', width }] };
+    assert.deepEqual(top.sections, { down: [row, { across: [lying, lying] }] });
     assert.equal(pictureOf({ ...document, top }).width, picture.width);
   }
 });
 
 test('sections give their blocks in rows: as many each where they are rows, else in as near a square as they make', () => {
   const top = structuredClone(sashed.top);
-  changeSet(top, { kind: 'sections', picture: pictureOf(sashed), cloth: 'oat' });
+  changeSet(top, { kind: 'sections', picture: pictureOf(sashed), cloth: 'light' });
   top.sections = {
     down: [
       { across: [{ block: 'a' }, { strip: 'x', width: '1' }, { block: 'b', turn: 90 }] },
@@ -104,24 +83,24 @@ test('sections give their blocks in rows: as many each where they are rows, else
     ],
   };
   const even = structuredClone(top);
-  changeSet(even, { kind: 'straight', picture: null, cloth: 'oat' });
+  changeSet(even, { kind: 'straight', picture: null, cloth: 'light' });
   assert.deepEqual(even.rows, [
     [{ block: 'a' }, { block: 'b', turn: 90 }],
     [{ block: 'c' }, { block: 'd' }],
   ]);
   assert.equal(even.sections, undefined);
   top.sections = { across: [{ block: 'a' }, { down: [{ block: 'b' }, { fill: 'x' }, { block: 'c' }] }] };
-  changeSet(top, { kind: 'on-point', picture: null, cloth: 'oat' });
+  changeSet(top, { kind: 'on-point', picture: null, cloth: 'light' });
   assert.deepEqual(top.rows, [
     [{ block: 'a' }, { block: 'b' }],
-    [{ block: 'c' }, { plain: 'oat' }],
+    [{ block: 'c' }, { plain: 'light' }],
   ]);
   assert.deepEqual(top.borders, sashed.top.borders);
 });
 
 test('on point sashing has one width, and the set can be sewn', () => {
   const top = structuredClone(sashed.top);
-  changeSet(top, { kind: 'on-point', picture: pictureOf(sashed), cloth: 'oat' });
+  changeSet(top, { kind: 'on-point', picture: pictureOf(sashed), cloth: 'light' });
   assert.equal(top.sashing?.width, '1');
   // 3 · √2 · (6 + 1) and two borders of 3
   assert.ok(Math.abs(pictureOf({ ...sashed, top }).width - (3 * Math.SQRT2 * 7 + 6)) < 1e-6);
@@ -129,7 +108,7 @@ test('on point sashing has one width, and the set can be sewn', () => {
 
 test('the set that it has already is left alone', () => {
   const top = structuredClone(sashed.top);
-  changeSet(top, { kind: 'straight', picture: null, cloth: 'bark' });
+  changeSet(top, { kind: 'straight', picture: null, cloth: 'dark' });
   assert.deepEqual(top, sashed.top);
 });
 

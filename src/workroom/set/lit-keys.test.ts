@@ -1,16 +1,11 @@
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import type { QuiltDocument } from '#craft/design';
-import { askQuilt } from '#workroom/asking';
-import type { JsonObject } from '#workroom/editing';
+import { example, pictureOf } from '#documents';
 import { litKeys } from './lit-keys.ts';
 
 const litIn = (name: string) => {
-  const document = JSON.parse(readFileSync(`examples/${name}.quilt.json`, 'utf8')) as QuiltDocument;
-  const reply = askQuilt(document as unknown as JsonObject, null);
-  assert.ok(reply.ok);
-  const { picture } = reply.value;
+  const document = example(name);
+  const picture = pictureOf(document);
   return (where: string) => litKeys({ problems: [{ where }], picture, blocks: document.blocks });
 };
 

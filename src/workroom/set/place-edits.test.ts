@@ -1,9 +1,6 @@
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import type { QuiltDocument } from '#craft/design';
-import { askQuilt } from '#workroom/asking';
-import type { JsonObject } from '#workroom/editing';
+import { example, pictureOf } from '#documents';
 import {
   changePlaces,
   columnWith,
@@ -22,17 +19,10 @@ import {
 } from './place-edits.ts';
 import type { Top } from './top-edits.ts';
 
-const read = (name: string) => JSON.parse(readFileSync(`examples/${name}.quilt.json`, 'utf8')) as QuiltDocument;
-const pictureOf = (document: QuiltDocument) => {
-  const reply = askQuilt(document as unknown as JsonObject, null);
-  assert.ok(reply.ok, JSON.stringify(reply));
-  return reply.value.picture;
-};
-
 test('every place of a top is one thing of its picture, whatever the set', () => {
   // straight by a rule, on point, sections
   for (const name of ['drying-barn', 'lantern-lane', 'twelve-fields']) {
-    const document = read(name);
+    const document = example(name);
     const picture = pictureOf(document);
     const drawn = [...picture.placed, ...picture.strips].map(({ path }) => path);
     const places = placesOf(document.top, picture);
@@ -44,7 +34,7 @@ test('every place of a top is one thing of its picture, whatever the set', () =>
 });
 
 test('a block that is turned out of an arrangement ends it; its neighbours stay as they lie', () => {
-  const barn = read('drying-barn');
+  const barn = example('drying-barn');
   const picture = pictureOf(barn);
   const top = structuredClone(barn.top);
   changePlaces(top, { paths: ['/top/rows/2/3'], picture, change: turnedOn });
@@ -57,7 +47,7 @@ test('a block that is turned out of an arrangement ends it; its neighbours stay 
 });
 
 test('turning four times and mirroring twice is nothing, for many places at once', () => {
-  const { top } = read('lantern-lane');
+  const { top } = example('lantern-lane');
   const paths = placesOf(top, null);
   const turning = structuredClone(top);
   for (let i = 0; i < 4; i++) changePlaces(turning, { paths, picture: null, change: turnedOn });
@@ -103,7 +93,7 @@ test('two places give each other what they hold, also across the two kinds of ro
 });
 
 test('a row and a column are those of the place, a run that of its section', () => {
-  const { top } = read('lantern-lane');
+  const { top } = example('lantern-lane');
   const places = placesOf(top, null);
   const rows = top.rows ?? [];
   assert.equal(rowWith('/top/rows/1/0', places).length, rows[1]?.length);

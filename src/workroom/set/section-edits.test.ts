@@ -1,8 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import type { QuiltDocument } from '#craft/design';
-import { askQuilt } from '#workroom/asking';
-import type { JsonObject } from '#workroom/editing';
+import { answerTo, isAnswered, quilt, star } from '#documents';
 import type { Section } from './place-edits.ts';
 import { becomePlain, fillUp, movePart, putBeside, rootPath, takePartOut, widen } from './section-edits.ts';
 import type { Top } from './top-edits.ts';
@@ -55,30 +53,18 @@ test('plain parts are strips of a width, or fills', () => {
 });
 
 test('blocks of different sizes fit when what the smaller one lacks is filled up, and the whole can be sewn', () => {
-  const colourings = { default: { light: 'oat', dark: 'bark', medium: 'bark' } };
-  const document = (sections: Section): QuiltDocument => ({
-    format: 'seamstead-quilt',
-    version: 1,
-    unit: 'in',
-    fabrics: [
-      { id: 'oat', colour: '#efe6d0' },
-      { id: 'bark', colour: '#3a2a20' },
-    ],
-    blocks: [
-      { id: 'a', from: 'ohio-star', size: '12', colourings },
-      { id: 'b', from: 'ohio-star', size: '9', colourings },
-    ],
-    top: { set: 'sections', sections },
-  });
-  const ask = (of: QuiltDocument) => askQuilt(of as unknown as JsonObject, null);
+  const document = (sections: Section) =>
+    quilt({
+      blocks: [star({ id: 'a', size: '12' }), star({ id: 'b', size: '9' })],
+      top: { set: 'sections', sections },
+    });
   for (const where of ['end', 'both'] as const) {
     const own = document({ across: [a, b] });
-    assert.equal(ask(own).ok, false);
-    fillUp(own.top, { path: `${rootPath}/across/1`, cloth: 'oat', where });
-    const reply = ask(own);
-    assert.ok(reply.ok);
+    assert.ok(!isAnswered(own));
+    fillUp(own.top, { path: `${rootPath}/across/1`, cloth: 'light', where });
+    const { figures, picture } = answerTo(own);
     // 12 and 9 wide, 12 high
-    assert.deepEqual(reply.value.figures.top, [21, 12]);
-    assert.equal(reply.value.picture.strips.filter(({ role }) => role === 'fill').length, where === 'both' ? 2 : 1);
+    assert.deepEqual(figures.top, [21, 12]);
+    assert.equal(picture.strips.filter(({ role }) => role === 'fill').length, where === 'both' ? 2 : 1);
   }
 });

@@ -1,27 +1,22 @@
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import type { QuiltDocument } from '#craft/design';
 import { quiltForBed } from '#craft/finishing';
 import { length } from '#craft/measure';
-import { askMeasures, askQuilt } from '#workroom/asking';
-import type { JsonObject } from '#workroom/editing';
+import { example, measuresOf, pictureOf } from '#documents';
 import { becomeSize, borderSteps, drawnFor } from './target-edits.ts';
 import { targetSizes } from './target-sizes.ts';
 
-const read = (name: string) => JSON.parse(readFileSync(`examples/${name}.quilt.json`, 'utf8')) as QuiltDocument;
-const measure = (document: QuiltDocument) => askMeasures(document as unknown as JsonObject);
 const choicesFor = (document: QuiltDocument, wanted: readonly [number, number]) => {
-  const planned = askQuilt(document as unknown as JsonObject, null);
-  const picture = planned.ok ? planned.value.picture : null;
-  const drawn = drawnFor(document, { measured: measure(document), picture });
+  const picture = pictureOf(document);
+  const drawn = drawnFor(document, { measured: measuresOf(document), picture });
   assert.ok(drawn);
   return { picture, choices: targetSizes({ drawn, wanted, ...borderSteps[document.unit], most: 60 }) };
 };
 
 test('a throw of blocks of 9 in comes to 80 × 98 in by hand as by the choice', () => {
   // 8 × 10 blocks are 72 × 90; the inner border of 1½ makes 75 × 93, an outer one of 2½ makes 80 × 98
-  const { choices } = choicesFor(read('harvest-home-throw'), [80, 98]);
+  const { choices } = choicesFor(example('harvest-home-throw'), [80, 98]);
   assert.deepEqual(choices[0], { rows: 10, columns: 8, border: 2.5, size: [80, 98] });
   assert.equal(choices.length, 3);
   assert.equal(new Set(choices.map(({ rows, columns }) => `${rows} ${columns}`)).size, 3);
@@ -33,14 +28,14 @@ test('every size that is offered is the one that it makes', () => {
   assert.deepEqual(queen, [84, 102]);
   // plain, by a rule, with sashing, on point
   for (const name of ['harvest-home-throw', 'drying-barn', 'lantern-lane', 'bramble-lane', 'orchard-gate']) {
-    const document = read(name);
+    const document = example(name);
     if (document.top.set === 'sections' || document.unit !== 'in') continue;
     const { choices, picture } = choicesFor(document, queen);
     assert.ok(choices.length > 0, name);
     for (const choice of choices) {
       const own = structuredClone(document);
       becomeSize(own, { choice, picture, bed: { size: 'queen' }, cloth: own.fabrics[0]?.id ?? '' });
-      const [width, height] = measure(own).rings.at(-1) ?? [0, 0];
+      const [width, height] = measuresOf(own).rings.at(-1) ?? [0, 0];
       if (document.top.borders?.some((border) => 'pieced' in border)) continue; // its spacers change with what it goes round
       assert.ok(
         Math.abs(width - choice.size[0]) < 1e-6 && Math.abs(height - choice.size[1]) < 1e-6,
@@ -53,7 +48,7 @@ test('every size that is offered is the one that it makes', () => {
 
 test('sashing counts: without it round the outside one sash fewer than blocks, with it one more', () => {
   for (const outer of [false, true]) {
-    const document = read('harvest-home-throw');
+    const document = example('harvest-home-throw');
     document.top.sashing = { width: '1', fabric: 'oat', outer };
     document.top.borders = [];
     // by hand: 5 blocks of 9 and four sashes are 49; with sashes all round 51
@@ -64,13 +59,13 @@ test('sashing counts: without it round the outside one sash fewer than blocks, w
 });
 
 test('a strip that is there stays, and none is wider than is offered', () => {
-  const { choices } = choicesFor(read('harvest-home-throw'), [64, 64]);
+  const { choices } = choicesFor(example('harvest-home-throw'), [64, 64]);
   assert.ok(choices.every(({ border }) => border > 0 && border <= 12));
-  const { choices: far } = choicesFor(read('harvest-home-throw'), [64, 300]);
+  const { choices: far } = choicesFor(example('harvest-home-throw'), [64, 300]);
   assert.ok(far.every(({ border }) => border <= 12));
 });
 
 test('sections have the size of their parts', () => {
-  const document = read('twelve-fields');
-  assert.equal(drawnFor(document, { measured: measure(document), picture: null }), null);
+  const document = example('twelve-fields');
+  assert.equal(drawnFor(document, { measured: measuresOf(document), picture: null }), null);
 });

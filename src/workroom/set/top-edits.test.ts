@@ -1,17 +1,9 @@
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import type { QuiltDocument } from '#craft/design';
-import { askQuilt } from '#workroom/asking';
-import type { JsonObject } from '#workroom/editing';
+import { example, pictureOf } from '#documents';
 import { arrange, resize, rowsOf, type Top } from './top-edits.ts';
 
-const barn = JSON.parse(readFileSync('examples/drying-barn.quilt.json', 'utf8')) as QuiltDocument;
-const pictureOf = (document: QuiltDocument) => {
-  const reply = askQuilt(document as unknown as JsonObject, null);
-  assert.ok(reply.ok, JSON.stringify(reply));
-  return reply.value.picture;
-};
+const barn = example('drying-barn');
 const copy = (top: Top): Top => structuredClone(top);
 
 test('rows that a rule makes can be written out, and give the same quilt', () => {
