@@ -1,4 +1,6 @@
-// Problems and notes name blocks and cloths by their ids in the document; a maker knows them by the names that she gave them.
+// Problems and notes name blocks and cloths by their ids in the document; a maker knows them by the names that she gave them,
+// or the collection did.
+import { collectionBlock } from '#craft/collection';
 
 /** The ids in a problem or a note. */
 interface Naming {
@@ -13,8 +15,12 @@ interface Naming {
  * @returns puts names in the place of ids, before words are made of a problem or a note
  */
 export const makersNames = (document: unknown): (<T extends object>(told: T) => T) => {
-  const blocks = namesIn(document, 'blocks', 'title');
-  const cloths = namesIn(document, 'fabrics', 'name');
+  const blocks = namesIn(
+    document,
+    'blocks',
+    ({ title, from }) => title || (isText(from) && collectionBlock(from)?.name),
+  );
+  const cloths = namesIn(document, 'fabrics', ({ name }) => name);
   const clothOf = (id: string): string => cloths.get(id) ?? id;
   return (told) => {
     const { block, other, fabric, fabrics }: Naming = told;
@@ -28,16 +34,26 @@ export const makersNames = (document: unknown): (<T extends object>(told: T) => 
   };
 };
 
+type Entry = Readonly<Record<string, unknown>>;
+
 /** Only names that tell one from another: of two that are called alike the ids stay. */
-const namesIn = (document: unknown, list: 'blocks' | 'fabrics', key: 'title' | 'name'): ReadonlyMap<string, string> => {
+const namesIn = (
+  document: unknown,
+  list: 'blocks' | 'fabrics',
+  nameOf: (entry: Entry) => unknown,
+): ReadonlyMap<string, string> => {
   const entries = isObject(document) && Array.isArray(document[list]) ? document[list].filter(isObject) : [];
-  const names = entries.map((entry) => entry[key]);
+  const names = entries.map(nameOf);
   const isOwn = (name: unknown): name is string =>
-    typeof name === 'string' && name !== '' && names.indexOf(name) === names.lastIndexOf(name);
+    isText(name) && name !== '' && names.indexOf(name) === names.lastIndexOf(name);
   return new Map(
-    entries.flatMap(({ id, [key]: name }) => (typeof id === 'string' && isOwn(name) ? [[id, name] as const] : [])),
+    entries.flatMap(({ id }, i) => {
+      const name = names[i];
+      return isText(id) && isOwn(name) ? [[id, name] as const] : [];
+    }),
   );
 };
 
-const isObject = (value: unknown): value is { readonly [key: string]: unknown } =>
-  typeof value === 'object' && value !== null;
+const isText = (value: unknown): value is string => typeof value === 'string';
+
+const isObject = (value: unknown): value is Entry => typeof value === 'object' && value !== null;

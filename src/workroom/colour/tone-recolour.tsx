@@ -1,6 +1,6 @@
 // Another cloth for a tone, in one block, in several or in the whole quilt; several cloths are drawn from, patch by patch.
 import { useState } from 'react';
-import { useQuilt, useRoom } from '#workroom/room';
+import { useBlockName, useQuilt, useRoom } from '#workroom/room';
 import type { SeenCloth } from './seen-cloths.ts';
 import { recolourTone, tonesOfQuilt } from './tone-edits.ts';
 import { ClothPatch } from './value-ladder.tsx';
@@ -8,6 +8,7 @@ import { ClothPatch } from './value-ladder.tsx';
 export const ToneRecolour = ({ cloths }: { readonly cloths: readonly SeenCloth[] }) => {
   const { document, edit } = useQuilt();
   const { say } = useRoom();
+  const blockName = useBlockName();
   const tones = tonesOfQuilt(document);
   const [wanted, setWanted] = useState<string | null>(null);
   const [leftOut, setLeftOut] = useState<readonly string[]>([]);
@@ -60,7 +61,7 @@ export const ToneRecolour = ({ cloths }: { readonly cloths: readonly SeenCloth[]
                 checked={!leftOut.includes(id)}
                 onChange={() => setLeftOut(toggled(leftOut, id))}
               />
-              {document.blocks.find((block) => block.id === id)?.title || id}
+              {blockName(id)}
             </label>
           ))}
           <button

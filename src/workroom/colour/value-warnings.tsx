@@ -1,7 +1,7 @@
 // Where light and dark do not read apart: in which block, for whose eyes, by how much, and which cloth would part them.
 import { isReversed, readsApart, type Sight, seenAs } from '#craft/fabric';
 import type { ValuesNear } from '#workroom/compute';
-import { useQuilt, useRoom } from '#workroom/room';
+import { useBlockName, useQuilt, useRoom } from '#workroom/room';
 import type { SeenCloth } from './seen-cloths.ts';
 import { exchangeTones, recolourTone } from './tone-edits.ts';
 import { ClothPatch } from './value-ladder.tsx';
@@ -74,8 +74,7 @@ const ValueWarning = (of: {
   const { document, edit } = useQuilt();
   const { say } = useRoom();
   const [near] = same;
-  const block = document.blocks.find(({ id }) => id === near.block);
-  const title = block?.title || near.block;
+  const title = useBlockName()(near.block);
   const nameOf = (id: string): string => cloths.find((cloth) => cloth.id === id)?.name ?? id;
   const isTurned = isReversed(near);
   const mends = colourway === null && !isTurned ? mendsFor({ near, document, cloths }) : [];

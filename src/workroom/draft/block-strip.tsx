@@ -2,7 +2,7 @@
 import { useEffect, useMemo, useRef } from 'react';
 import type { BlockAnswer } from '#workroom/compute';
 import { SmallPicture, sceneOfBlock } from '#workroom/drawing';
-import { quiltAddress, useQuilt } from '#workroom/room';
+import { quiltAddress, useBlockName, useQuilt } from '#workroom/room';
 import type { BlockState } from './use-blocks.ts';
 
 const picturePx = 64;
@@ -15,6 +15,7 @@ export const BlockStrip = (of: {
   readonly onAddBlank: () => void;
 }) => {
   const { id, document } = useQuilt();
+  const nameOf = useBlockName();
   const list = useRef<HTMLUListElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the line is moved when another block is come to
   useEffect(() => {
@@ -37,7 +38,7 @@ export const BlockStrip = (of: {
               aria-current={block.id === of.here ? 'true' : undefined}
             >
               <BlockThumb answer={of.states.get(block.id)?.good ?? null} />
-              {block.title || block.id}
+              {nameOf(block.id)}
             </a>
           </li>
         ))}

@@ -7,5 +7,6 @@ export { Problems } from './problems.tsx';
 export { QuiltProvider, type QuiltRoom, type Room, RoomProvider, useQuilt, useRoom } from './room.tsx';
 export { Sheet } from './sheet.tsx';
 export { openShelf, type Shelf, useShelf } from './shelf.ts';
+export { useBlockName } from './use-block-name.ts';
 export { useGesture } from './use-gesture.ts';
 export { buyWords, clockWords, countWords, type LengthWords, lengthWordsFor, timeWords } from './words.ts';

@@ -4,7 +4,7 @@ import { type Quarters, quartersFor } from '#craft/setting';
 import { type Command, useCommands } from '#workroom/commands';
 import { type Scene, SmallPicture, sceneOfQuilt } from '#workroom/drawing';
 import type { JsonObject } from '#workroom/editing';
-import { quiltAddress, useQuilt, useRoom } from '#workroom/room';
+import { quiltAddress, useBlockName, useQuilt, useRoom } from '#workroom/room';
 import { arrangePlaces, isWrittenOut, ownQuarters, placesToArrange } from './arranged-edits.ts';
 import { usualPlain } from './cloths.ts';
 import {
@@ -17,7 +17,6 @@ import {
   setOf,
   type Top,
 } from './top-edits.ts';
-import { useBlockName } from './use-block-name.ts';
 
 const kinds: readonly (readonly [ArrangementKind, string])[] = [
   ['barn-raising', 'Barn raising'],

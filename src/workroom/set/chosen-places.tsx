@@ -1,6 +1,6 @@
 // What is chosen in the quilt: how it lies, what else could lie there, and what to choose with it.
 import { ChoiceKeys } from '#workroom/fields';
-import { countWords, placeWords, quiltAddress, useQuilt } from '#workroom/room';
+import { countWords, placeWords, quiltAddress, useBlockName, useQuilt } from '#workroom/room';
 import {
   clothOf,
   type Held,
@@ -14,7 +14,6 @@ import {
   turned,
 } from './place-edits.ts';
 import { isBlock, setOf, type Top, type Turn } from './top-edits.ts';
-import { useBlockName } from './use-block-name.ts';
 import type { Choice } from './use-choice.ts';
 import type { PlacesDone } from './use-places.ts';
 

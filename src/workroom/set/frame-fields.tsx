@@ -3,10 +3,9 @@ import { memo } from 'react';
 import type { QuiltDocument } from '#craft/design';
 import type { Measured } from '#workroom/compute';
 import { ClothField, LengthField } from '#workroom/fields';
-import { countWords, useQuilt, useRoom } from '#workroom/room';
+import { countWords, useBlockName, useQuilt, useRoom } from '#workroom/room';
 import { usualPlain } from './cloths.ts';
 import { addFrame, framesFor, framesForAll, takeFrameOut } from './frame-edits.ts';
-import { useBlockName } from './use-block-name.ts';
 import { writtenLength } from './written-length.ts';
 
 type Block = QuiltDocument['blocks'][number];

@@ -3,7 +3,7 @@ import { parseLength } from '#craft/measure';
 import { toNumber } from '#ground/exact';
 import type { Measured } from '#workroom/compute';
 import { ClothField } from '#workroom/fields';
-import { borderWords, type LengthWords, useQuilt, useRoom } from '#workroom/room';
+import { borderWords, type LengthWords, useBlockName, useQuilt, useRoom } from '#workroom/room';
 import {
   type Fit,
   fitAsItIs,
@@ -15,7 +15,6 @@ import {
   type PiecedBorder,
   stripBefore,
 } from './border-edits.ts';
-import { useBlockName } from './use-block-name.ts';
 import { writtenLength } from './written-length.ts';
 
 export interface PiecedFieldsOf {

@@ -4,7 +4,7 @@ import type { QuiltDocument } from '#craft/design';
 import { parseLength } from '#craft/measure';
 import { toNumber } from '#ground/exact';
 import { ChoiceKeys, LengthField } from '#workroom/fields';
-import { type LengthWords, useQuilt, useRoom } from '#workroom/room';
+import { type LengthWords, useBlockName, useQuilt, useRoom } from '#workroom/room';
 import { usualPlain } from './cloths.ts';
 import { isRun, partsOf, type Section, sectionAt } from './place-edits.ts';
 import {
@@ -19,7 +19,6 @@ import {
   wayAround,
   widen,
 } from './section-edits.ts';
-import { useBlockName } from './use-block-name.ts';
 import type { Choice } from './use-choice.ts';
 
 const sides: readonly (readonly [Side, string])[] = [

@@ -3,14 +3,13 @@ import { memo, useMemo, useState } from 'react';
 import { type Command, useCommands } from '#workroom/commands';
 import type { Measured } from '#workroom/compute';
 import { ChoiceKeys, ClothField, CountField, LengthField } from '#workroom/fields';
-import { useQuilt, useRoom } from '#workroom/room';
+import { useBlockName, useQuilt, useRoom } from '#workroom/room';
 import { usualPlain } from './cloths.ts';
 import { FrameAll } from './frame-fields.tsx';
 import { alternate, changeSet } from './kind-edits.ts';
 import { holding, plain } from './place-edits.ts';
 import { inUnit } from './target-edits.ts';
 import { resize, rowsOf, type SetKind, setOf } from './top-edits.ts';
-import { useBlockName } from './use-block-name.ts';
 
 /** More than anyone sews, and few enough to draw. */
 const most = 60;

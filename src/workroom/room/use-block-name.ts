@@ -1,6 +1,6 @@
 // What a block is called: its own title, or the one that the plan gives it, as of the collection.
 import { useCallback } from 'react';
-import { useQuilt } from '#workroom/room';
+import { useQuilt } from './room.tsx';
 
 export const useBlockName = (): ((id: string) => string) => {
   const { document, answer } = useQuilt();
