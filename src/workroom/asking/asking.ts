@@ -1,18 +1,18 @@
 // The questions that the workroom puts to a document, answered by the same road that the command line and the pages take. Pure: it
 // runs in a worker and in a test alike.
-import { type Note, type Problem, planQuilt, type QuiltPlan, valuesNear } from '#craft';
+import { type Note, planQuilt, type QuiltPlan, valuesNear } from '#craft';
 import { rulerSizes } from '#craft/accuracy';
 import { parseQuilt } from '#craft/design';
 import { draftBlock } from '#craft/drafting';
 import { length } from '#craft/measure';
 import type { IntegerSolver } from '#craft/strips';
 import { toNumber } from '#ground/exact';
-import type { Outcome } from '#ground/outcome';
-import { makersNames, noteText, problemText } from '#paper/words';
+import { makersNames, noteText } from '#paper/words';
 import type { JsonObject } from '#workroom/editing';
 import { alone } from './alone.ts';
 import type { BlockAnswer, QuiltAnswer, Reply, WorkroomNote } from './answer.ts';
 import { blockPicture, clothsOf, figuresOf, pictureOf } from './pictured.ts';
+import { refusedIn } from './refused.ts';
 
 /** @param solver null: the first good layouts, without a search */
 export const askQuilt = (document: JsonObject, solver: IntegerSolver | null): Reply<QuiltAnswer> => {
@@ -60,14 +60,6 @@ export const askBlock = (document: JsonObject, id: string): Reply<BlockAnswer> =
 export const askText = (text: string): Reply<JsonObject> => {
   const read = parseQuilt(text);
   return read.ok ? { ok: true, value: JSON.parse(text) as JsonObject } : refusedIn(read, null);
-};
-
-const refusedIn = (
-  refused: Extract<Outcome<unknown, Problem>, { readonly ok: false }>,
-  document: JsonObject | null,
-): Extract<Reply<never>, { ok: false }> => {
-  const named = makersNames(document);
-  return { ok: false, problems: refused.problems.map((problem) => problemText(named(problem))), more: refused.more };
 };
 
 /** A slip of one who writes tones by hand. In the page a tone that leaves a drawing keeps its cloth, for when it comes back. */

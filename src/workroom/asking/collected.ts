@@ -3,6 +3,7 @@ import { type CollectionBlock, collection } from '#craft/collection';
 import { collectionShape } from '#craft/design';
 import { draftBlock, type Patch } from '#craft/drafting';
 import { rational } from '#ground/exact';
+import { flat } from './flat.ts';
 
 export interface CollectedBlock {
   readonly id: string;
@@ -40,7 +41,7 @@ const collected = (block: CollectionBlock): CollectedBlock => {
     shape: shapeOf(patches),
     family: familyOf(block),
     shapes: [...new Set(patches.map(patchShapeOf))].toSorted((a, b) => shapeOrder.indexOf(a) - shapeOrder.indexOf(b)),
-    patches: patches.map(({ points, tone }) => ({ points: points.flatMap(({ x, y }) => [x, y]), tone })),
+    patches: patches.map(({ points, tone }) => ({ points: flat(points), tone })),
   };
 };
 

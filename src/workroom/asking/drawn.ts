@@ -4,19 +4,18 @@ import { type DraftedBlock, draftBlock, fabricsOf, type Patch } from '#craft/dra
 import { type Drawn, faultsOf, mostSquares } from '#craft/redrawing';
 import { toNumber } from '#ground/exact';
 import { at } from '#ground/plane';
-import { makersNames, problemText } from '#paper/words';
 import type { JsonObject } from '#workroom/editing';
 import { alone } from './alone.ts';
 import type { DrawnAnswer, Reply } from './answer.ts';
+import { flat } from './flat.ts';
+import { refusedIn } from './refused.ts';
 
 type Shape = Exclude<BlockDesign['shape'], { kind: 'framed' }>;
 
 /** Without the block's frame, which is no part of its drawing. */
 export const askDrawn = (document: JsonObject, id: string): Reply<DrawnAnswer> => {
   const read = readQuilt(alone(document, id));
-  const named = makersNames(document);
-  if (!read.ok)
-    return { ok: false, problems: read.problems.map((problem) => problemText(named(problem))), more: read.more };
+  if (!read.ok) return refusedIn(read, document);
   const quilt = read.value;
   const design = quilt.blocks.find((block) => block.id === id);
   if (design === undefined) throw new Error(`the block ${id} was read and is not there`);
@@ -26,8 +25,8 @@ export const askDrawn = (document: JsonObject, id: string): Reply<DrawnAnswer> =
     return { ok: true, value: answerOf(asListed(shape), { size: sizeIn(shape), colourings: {} }) };
   const drafted = draftBlock({ ...design, shape });
   if (!drafted.ok) {
-    const problems = drafted.problems.map((problem) => problemText({ ...named(problem), unit: quilt.unit }));
-    return { ok: false, problems, more: drafted.more };
+    const problems = drafted.problems.map((problem) => ({ ...problem, unit: quilt.unit }));
+    return refusedIn({ ...drafted, problems }, document);
   }
   return { ok: true, value: draftedAnswer(drafted.value, shape, design.colourings) };
 };
@@ -44,9 +43,6 @@ const answerOf = (drawn: Drawn, of: Pick<DrawnAnswer, 'size' | 'colourings'>): D
     double: double.map(({ points }) => flat(points)),
   };
 };
-
-const flat = (points: readonly { readonly x: number; readonly y: number }[]): readonly number[] =>
-  points.flatMap(({ x, y }) => [x, y]);
 
 const asListed = ({ grid, patches }: PatchesDesign): Drawn => ({
   grid: [toNumber(grid[0]), toNumber(grid[1])],

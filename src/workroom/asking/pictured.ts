@@ -1,8 +1,9 @@
 // A plan as shapes to draw: every block once, and where it lies.
 import type { BlockPlan, QuiltPlan } from '#craft';
 import { isReversed } from '#craft/fabric';
-import { type Polygon, signedArea } from '#ground/plane';
+import { signedArea } from '#ground/plane';
 import type { BlockPicture, JobFigures, PlacedPicture, QuiltPicture, StripPicture } from './answer.ts';
+import { flat } from './flat.ts';
 
 export const pictureOf = ({ quilt, top, blocks }: QuiltPlan): QuiltPicture => {
   const { set, drawn } = top;
@@ -57,8 +58,6 @@ export const blockPicture = (block: BlockPlan): BlockPicture => {
     })),
   };
 };
-
-const flat = (points: Polygon): readonly number[] => points.flatMap(({ x, y }) => [x, y]);
 
 export const figuresOf = (plan: QuiltPlan): JobFigures => {
   const { quilt, top, fabrics, finish, time, notes } = plan;
