@@ -1,12 +1,11 @@
 // Set: the quilt in the middle, what is chosen and the top at the right, arrangements below.
 import { useMemo } from 'react';
-import { DrawingView, sceneOfQuilt } from '#workroom/drawing';
+import { DrawingView, litKeys, sceneOfQuilt } from '#workroom/drawing';
 import { useQuilt } from '#workroom/room';
 import { Arrangements } from './arrangements.tsx';
 import { BorderFields } from './border-fields.tsx';
 import { ChosenPlaces } from './chosen-places.tsx';
 import { FrameFields } from './frame-fields.tsx';
-import { litKeys } from './lit-keys.ts';
 import { placesOf } from './place-edits.ts';
 import { SashingFields } from './sashing-fields.tsx';
 import { SectionFields } from './section-fields.tsx';

@@ -1,7 +1,7 @@
 // What of the drawing a problem names: what lies at its place or inside it, or every place of its block.
 import type { QuiltDocument } from '#craft/design';
 import type { QuiltPicture } from '#workroom/compute';
-import { placeKey, stripKey } from '#workroom/drawing';
+import { placeKey, stripKey } from './scenes.ts';
 
 export const litKeys = (of: {
   readonly problems: readonly { readonly where: string }[];
