@@ -1,6 +1,7 @@
 // Scenes of a quilt and of a block, with the words for each thing in them.
 import { roleNouns } from '#paper/words';
 import type { BlockPicture, QuiltPicture } from '#workroom/compute';
+import { spotWords } from '#workroom/room';
 import { type Matrix, middleOf, type PlacedSprite, type Scene, type Thing } from './scene.ts';
 
 /** Says a size in the maker's unit. */
@@ -35,7 +36,7 @@ export const sceneOfQuilt = (picture: QuiltPicture, sizeWords: SizeWords): Scene
             names.get(fabric) ?? fabric,
             `${sizeWords(boxSize(points))} finished`,
             `cut ${sizeWords(cut)}`,
-            placeWords(path),
+            spotWords(path),
           ]
             .filter((words) => words !== '')
             .join(', '),
@@ -49,7 +50,7 @@ export const sceneOfQuilt = (picture: QuiltPicture, sizeWords: SizeWords): Scene
         const { matrix } = sprites[place] as PlacedSprite;
         return {
           key: placeKey(place),
-          name: [entryWords(entry), placeWords(one.path) || 'in a border', turnWords(one.turn)]
+          name: [entryWords(entry), spotWords(one.path) || 'in a border', turnWords(one.turn)]
             .filter((words) => words !== '')
             .join(', '),
           outline: under(matrix, [0, 0, entry.size[0], 0, entry.size[0], entry.size[1], 0, entry.size[1]]),
@@ -120,22 +121,6 @@ const patchThings = (of: {
 
 const entryWords = ({ title, colouring, mirror }: BlockPicture): string =>
   [title, ...(colouring === 'default' ? [] : [`in ${colouring}`]), ...(mirror ? ['mirrored'] : [])].join(', ');
-
-/** A cell by its row and place, a part of a section by its number in each run: "part 1.3"; nothing for what is known by its name. */
-const placeWords = (path: string): string => {
-  const [, part, ...rest] = path.slice(1).split('/');
-  const numbers = rest.filter((step) => /^\d+$/.test(step)).map((step) => Number(step) + 1);
-  switch (part) {
-    case 'rows':
-      return `row ${numbers[0]}, place ${numbers[1]}`;
-    case 'between':
-      return `between, row ${numbers[0]}, place ${numbers[1]}`;
-    case 'sections':
-      return `part ${numbers.join('.')}`;
-    default:
-      return '';
-  }
-};
 
 const turnWords = (turn: number): string => (turn === 0 ? '' : `turned ${turn}°`);
 

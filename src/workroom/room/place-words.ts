@@ -1,10 +1,12 @@
 // Where something lies in a document, in the maker's words: a pointer such as /top/rows/2/0 is for files.
 import type { QuiltDocument } from '#craft/design';
+import { capital } from '#paper/words';
 
 /** The pointer itself where there are no better words. */
 export const placeWords = (where: string, document: QuiltDocument): string => {
-  const [part = '', first = '', second = '', third = ''] = where.replace(/^\//, '').split('/');
-  if (where.startsWith('/top/sections/')) return `Part ${sectionNumber(where)}`;
+  const [part = '', first = '', second = ''] = where.replace(/^\//, '').split('/');
+  const spot = spotWords(where);
+  if (spot !== '') return capital(spot);
   const nth = Number(first);
   switch (part) {
     case 'blocks':
@@ -14,29 +16,43 @@ export const placeWords = (where: string, document: QuiltDocument): string => {
     case 'finish':
       return first === '' ? 'The finish' : `The finish: ${first}`;
     case 'top':
-      return topWords({ part: first, first: second, second: third, borders: document.top.borders?.length ?? 0 });
+      return topWords({ part: first, nth: second, borders: document.top.borders?.length ?? 0 });
     default:
       return where;
   }
 };
 
-const topWords = (of: {
-  readonly part: string;
-  readonly first: string;
-  readonly second: string;
-  readonly borders: number;
-}): string => {
-  const { part, first, second, borders } = of;
-  const number = Number(first) + 1;
+/** A row, a cell by its row and place, a part of a section by its number in each run: "part 1.3"; nothing for all else. */
+export const spotWords = (where: string): string => {
+  const [, part, ...rest] = where.slice(1).split('/');
+  const numbers = rest.filter((step) => /^\d+$/.test(step)).map((step) => Number(step) + 1);
+  if (numbers.length === 0) return '';
   switch (part) {
     case 'rows':
-      return cellWords('Row', first, second) || 'The rows';
+      return cellWords('row', numbers);
     case 'between':
-      return cellWords('Between, row', first, second) || 'The places between the rows';
+      return cellWords('between, row', numbers);
+    case 'sections':
+      return `part ${numbers.join('.')}`;
+    default:
+      return '';
+  }
+};
+
+const cellWords = (line: string, [row, place]: readonly number[]): string =>
+  `${line} ${row}${place === undefined ? '' : `, place ${place}`}`;
+
+const topWords = (of: { readonly part: string; readonly nth: string; readonly borders: number }): string => {
+  const { part, nth, borders } = of;
+  switch (part) {
+    case 'rows':
+      return 'The rows';
+    case 'between':
+      return 'The places between the rows';
     case 'sections':
       return 'The sections';
     case 'borders':
-      return first === '' ? 'The borders' : borderWords(number, borders);
+      return nth === '' ? 'The borders' : borderWords(Number(nth) + 1, borders);
     case 'sashing':
       return 'The sashing';
     case 'arrangement':
@@ -45,15 +61,6 @@ const topWords = (of: {
       return 'The top';
   }
 };
-
-const cellWords = (line: string, row: string, place: string): string => {
-  if (row === '') return '';
-  return `${line} ${Number(row) + 1}${place === '' ? '' : `, place ${Number(place) + 1}`}`;
-};
-
-/** "1.3": the number of a part in each run, from the whole on. */
-const sectionNumber = (where: string): string =>
-  [...where.matchAll(/\/(?:down|across)\/(\d+)/g)].map(([, part]) => Number(part) + 1).join('.');
 
 /** @param number from the inside, from 1 */
 export const borderWords = (number: number, count: number): string => {

@@ -1,6 +1,6 @@
 // What is chosen in the quilt: how it lies, what else could lie there, and what to choose with it.
 import { ChoiceKeys } from '#workroom/fields';
-import { countWords, placeWords, quiltAddress, useBlockName, useQuilt } from '#workroom/room';
+import { countWords, quiltAddress, spotWords, useBlockName, useQuilt } from '#workroom/room';
 import {
   clothOf,
   type Held,
@@ -76,8 +76,7 @@ const useTitle = ({ thing, places, isSeveral, path }: Choice, held: readonly Hel
   }
   const cloth = document.fabrics.find(({ id }) => id === clothOf(own));
   const what = isBlock(own) ? nameOf(own.block) : `${plainNoun(own)}, ${cloth?.name || cloth?.id}`;
-  const where = placeWords(only, document);
-  return `${what}, ${where.charAt(0).toLowerCase()}${where.slice(1)}`;
+  return `${what}, ${spotWords(only)}`;
 };
 
 const plainNoun = (held: Held): string => ('strip' in held ? 'Strip' : 'fill' in held ? 'Fill' : 'Plain piece');
