@@ -2,9 +2,9 @@
 import { blockDrift, rulerSizes, scaled } from '#craft/accuracy';
 import { collection, collectionBlock } from '#craft/collection';
 import type { CutRule } from '#craft/cutting';
-import { type BlockDesign, collectionShape, parseQuilt, usualSewing } from '#craft/design';
+import { type BlockDesign, collectionShape, parseQuilt } from '#craft/design';
 import { draftBlock } from '#craft/drafting';
-import { length, parseLength, type Unit } from '#craft/measure';
+import { length, parseLength, type Unit, usualSewing } from '#craft/measure';
 import { div, type Rational, toNumber } from '#ground/exact';
 import { sizesText } from '#paper/collection';
 import { instead } from '#paper/words';

@@ -16,5 +16,4 @@ export { type ExactSize, sizeOf } from './size.ts';
 export { toDocument } from './to-document.ts';
 export { topExtent } from './top-extent.ts';
 export { type UnusedTone, unusedTones } from './unused-tones.ts';
-export { usualSewing } from './usual-sewing.ts';
 export { inColourway, inSize } from './variants.ts';

@@ -2,6 +2,7 @@
 // JSON, version, form, what is not built yet, then what names and lengths mean.
 
 import { limits, widest } from '#craft/limits';
+import { usualSewing } from '#craft/measure';
 import { done, type Outcome, refused } from '#ground/outcome';
 import { boundProblems } from './bounds.ts';
 import { type QuiltDocument, quiltDocument } from './document.ts';
@@ -22,7 +23,6 @@ import { scanText } from './scan-text.ts';
 import { schemaProblems } from './schema-problems.ts';
 import { textProblems } from './text-problems.ts';
 import { unbuiltProblems } from './unbuilt.ts';
-import { usualSewing } from './usual-sewing.ts';
 
 /** From the text of a document. A byte-order mark at its start is passed over. */
 export const parseQuilt = (text: string): Outcome<Quilt, DesignProblem> => {

@@ -11,9 +11,9 @@ import {
   type ArrangementKind,
   arrange,
   betweenSize,
+  countsOf,
   filledWith,
   isBlock,
-  rowsOf,
   setOf,
   type Top,
 } from './top-edits.ts';
@@ -43,11 +43,10 @@ export const Arrangements = memo(({ chosen }: { readonly chosen: readonly string
   const arranged = useArrangementScenes(block, setOf(top) === 'on-point' ? 'on-point' : 'straight');
   const scenes = arranged === null ? null : arranged?.scenes;
   const picture = answer?.picture ?? null;
-  const rows = rowsOf(top, picture);
-  const [down, across] = [rows?.length ?? 0, rows?.[0]?.length ?? 0];
+  const { rows, columns } = countsOf(top, picture) ?? { rows: 0, columns: 0 };
   const size = useMemo(
-    () => (down > 1 && across > 1 ? { rows: down, columns: across } : { rows: begun, columns: begun }),
-    [down, across],
+    () => (rows > 1 && columns > 1 ? { rows, columns } : { rows: begun, columns: begun }),
+    [rows, columns],
   );
   const own = arranged?.own ?? 0;
   const isForChosen = chosen.length > 1 && isWrittenOut(top, chosen);

@@ -1,18 +1,8 @@
 // What is chosen in the quilt: how it lies, what else could lie there, and what to choose with it.
 import { ChoiceKeys } from '#workroom/fields';
 import { countWords, quiltAddress, spotWords, useBlockName, useQuilt } from '#workroom/room';
-import {
-  clothOf,
-  type Held,
-  holding,
-  inColouring,
-  isRun,
-  mirrored,
-  partsOf,
-  plain,
-  sectionAt,
-  turned,
-} from './place-edits.ts';
+import { becoming, chosenOf, HeldSelect } from './held-select.tsx';
+import { clothOf, type Held, inColouring, isRun, mirrored, partsOf, sectionAt, turned } from './place-edits.ts';
 import { isBlock, setOf, type Top, type Turn } from './top-edits.ts';
 import type { Choice } from './use-choice.ts';
 import type { PlacesDone } from './use-places.ts';
@@ -90,7 +80,6 @@ const runTitle = (path: string | null, top: Top): string | null => {
 
 const PlaceFields = ({ choice, done }: Pick<ChosenPlacesOf, 'choice' | 'done'>) => {
   const { document, answer, words, id } = useQuilt();
-  const nameOf = useBlockName();
   const { held, change } = done;
   const blocks = held.filter(isBlock);
   const block = shared(blocks.map((one) => one.block));
@@ -99,38 +88,14 @@ const PlaceFields = ({ choice, done }: Pick<ChosenPlacesOf, 'choice' | 'done'>) 
   const isOne = held.length === 1;
   return (
     <>
-      <label className="field">
-        <span>{isOne ? 'What lies here' : 'What lies in these'}</span>
-        <select
-          value={shared(held.map(choiceOf)) ?? ''}
-          onChange={(event) => {
-            const [kind, ...rest] = event.target.value.split(' ');
-            const name = rest.join(' ');
-            const what = isOne ? 'Put another in this place' : `Put another in ${held.length} places`;
-            change(what, kind === 'block' ? holding(name) : plain(name), 'It lies there now');
-          }}
-        >
-          {shared(held.map(choiceOf)) === null && (
-            <option value="" disabled>
-              different things
-            </option>
-          )}
-          <optgroup label="Blocks">
-            {document.blocks.map((one) => (
-              <option key={one.id} value={`block ${one.id}`}>
-                {nameOf(one.id)}
-              </option>
-            ))}
-          </optgroup>
-          <optgroup label="A plain piece of">
-            {document.fabrics.map((fabric) => (
-              <option key={fabric.id} value={`plain ${fabric.id}`}>
-                {fabric.name || fabric.id}
-              </option>
-            ))}
-          </optgroup>
-        </select>
-      </label>
+      <HeldSelect
+        label={isOne ? 'What lies here' : 'What lies in these'}
+        value={shared(held.map(chosenOf))}
+        onChoose={(value) => {
+          const what = isOne ? 'Put another in this place' : `Put another in ${held.length} places`;
+          change(what, becoming(value), 'It lies there now');
+        }}
+      />
       {blocks.length > 0 && (
         <>
           <ChoiceKeys
@@ -203,8 +168,6 @@ const PlaceFields = ({ choice, done }: Pick<ChosenPlacesOf, 'choice' | 'done'>) 
     </>
   );
 };
-
-const choiceOf = (held: Held): string => (isBlock(held) ? `block ${held.block}` : `plain ${clothOf(held)}`);
 
 /** What all have; null where they differ, or there are none. */
 const shared = <T,>(all: readonly T[]): T | null => {

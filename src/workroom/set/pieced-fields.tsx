@@ -1,5 +1,5 @@
 // A pieced border: of which block, with which spacer, and the lengths at which it fits as keys with their figures.
-import { parseLength } from '#craft/measure';
+import { usualSewing } from '#craft/measure';
 import { toNumber } from '#ground/exact';
 import type { Measured } from '#workroom/compute';
 import { ClothField } from '#workroom/fields';
@@ -15,7 +15,7 @@ import {
   type PiecedBorder,
   stripBefore,
 } from './border-edits.ts';
-import { writtenLength } from './written-length.ts';
+import { inUnit, writtenLength } from './written-length.ts';
 
 export interface PiecedFieldsOf {
   readonly border: PiecedBorder;
@@ -26,7 +26,6 @@ export interface PiecedFieldsOf {
 
 /** Keys beside its own size. */
 const shown = 3;
-const usualSeam = { in: '1/4', cm: '0.75' } as const;
 
 export const PiecedFields = ({ border, index, count, measured }: PiecedFieldsOf) => {
   const { document, edit } = useQuilt();
@@ -84,8 +83,8 @@ const FitKeys = ({ border, index, measured }: PiecedFieldsOf) => {
   const mark = fitMark[unit];
   // its height falls on a mark too where it is so many times as long
   const heights = Math.max(1, Math.round(along / own.size[1]));
-  const seam = parseLength(document.seam ?? usualSeam[unit], { unit, sign: 'positive' });
-  const asItIs = fitAsItIs({ sides, along, seam: seam.ok ? toNumber(seam.value) : 0 });
+  const seam = inUnit(document.seam ?? '', unit) ?? toNumber(usualSewing[unit].seam);
+  const asItIs = fitAsItIs({ sides, along, seam });
   const block = blocks.find(({ id }) => id === own.id);
   const canChange = block?.size !== undefined && block.frame === undefined;
   const fits = canChange

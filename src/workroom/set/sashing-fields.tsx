@@ -3,6 +3,7 @@ import { memo, useCallback, useMemo } from 'react';
 import { type Command, useCommands } from '#workroom/commands';
 import { ClothField, LengthField } from '#workroom/fields';
 import { useQuilt } from '#workroom/room';
+import { usualStrip } from './top-edits.ts';
 
 export const SashingFields = memo(() => {
   const { document, edit } = useQuilt();
@@ -12,7 +13,7 @@ export const SashingFields = memo(() => {
   const put = useCallback(
     () =>
       edit('Put sashing between the blocks', (draft) => {
-        draft.top.sashing = { width: unit === 'in' ? '1 1/2' : '4', fabric: first };
+        draft.top.sashing = { width: usualStrip[unit], fabric: first };
       }),
     [edit, unit, first],
   );

@@ -1,8 +1,6 @@
 // Sections: every part in a list as it is sewn, and what can be done with the chosen one.
 import { useEffect, useRef, useState } from 'react';
 import type { QuiltDocument } from '#craft/design';
-import { parseLength } from '#craft/measure';
-import { toNumber } from '#ground/exact';
 import { ChoiceKeys, LengthField } from '#workroom/fields';
 import { type LengthWords, useBlockName, useQuilt, useRoom } from '#workroom/room';
 import { usualPlain } from './cloths.ts';
@@ -19,7 +17,9 @@ import {
   wayAround,
   widen,
 } from './section-edits.ts';
+import { usualStrip } from './top-edits.ts';
 import type { Choice } from './use-choice.ts';
+import { inUnit } from './written-length.ts';
 
 const sides: readonly (readonly [Side, string])[] = [
   ['left', 'Left'],
@@ -104,8 +104,8 @@ const plainWords = (
   if ('down' in section) return `One below the other, ${section.down.length}`;
   if ('across' in section) return `Side by side, ${section.across.length}`;
   if ('fill' in section) return `Fill, ${clothName(section.fill)}`;
-  const width = parseLength(section.width, { unit, sign: 'positive' });
-  return `Strip, ${clothName(section.strip)}, ${width.ok ? words.length(toNumber(width.value)) : section.width}`;
+  const width = inUnit(section.width, unit);
+  return `Strip, ${clothName(section.strip)}, ${width === null ? section.width : words.length(width)}`;
 };
 
 const PartFields = ({ path, choice }: { readonly path: string; readonly choice: Choice }) => {
@@ -116,7 +116,6 @@ const PartFields = ({ path, choice }: { readonly path: string; readonly choice: 
   const { before, after } = neighboursOf(top, path);
   const isAcross = wayAround(path) === 'across';
   const cloth = usualPlain(document);
-  const usualWidth = unit === 'in' ? '1 1/2' : '4';
   const move = (by: 1 | -1) => {
     const moved = movePart(structuredClone(top), { path, by });
     edit('Move a part', (draft) => void movePart(draft.top, { path, by }));
@@ -140,7 +139,7 @@ const PartFields = ({ path, choice }: { readonly path: string; readonly choice: 
           ]}
           value={'strip' in part ? 'strip' : 'fill'}
           onChoose={(kind: 'strip' | 'fill') =>
-            edit('Change a part', (draft) => becomePlain(draft.top, { path, kind, width: usualWidth }))
+            edit('Change a part', (draft) => becomePlain(draft.top, { path, kind, width: usualStrip[unit] }))
           }
         />
       )}
@@ -203,7 +202,7 @@ const PutBeside = (of: { readonly path: string; readonly choice: Choice; readonl
   const part = (): Section => {
     if (wanted === 'fill') return { fill: cloth };
     const block = blocks.find(({ id }) => wanted === `block ${id}`);
-    return block === undefined ? { strip: cloth, width: unit === 'in' ? '1 1/2' : '4' } : { block: block.id };
+    return block === undefined ? { strip: cloth, width: usualStrip[unit] } : { block: block.id };
   };
   return (
     <fieldset className="choose-keys">

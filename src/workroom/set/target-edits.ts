@@ -1,12 +1,11 @@
 // A quilt brought to a wanted size: its counts, its outer border, and the bed that it is for, in one change.
 import type { QuiltDocument } from '#craft/design';
-import { parseLength, type Unit } from '#craft/measure';
-import { toNumber } from '#ground/exact';
+import type { Unit } from '#craft/measure';
 import type { Measured, QuiltPicture } from '#workroom/compute';
 import { isStrip } from './border-edits.ts';
 import type { Drawn, TargetChoice } from './target-sizes.ts';
-import { resize, rowsOf, setOf } from './top-edits.ts';
-import { writtenLength } from './written-length.ts';
+import { countsOf, resize, setOf } from './top-edits.ts';
+import { inUnit, writtenLength } from './written-length.ts';
 
 type Bed = NonNullable<NonNullable<QuiltDocument['finish']>['bed']>;
 
@@ -42,7 +41,7 @@ export const drawnFor = (
 ): Drawn | null => {
   const { rings } = of.measured;
   const borders = top.borders ?? [];
-  const counts = top.arrangement ?? countsOf(rowsOf(top, of.picture));
+  const counts = countsOf(top, of.picture);
   const [middle] = rings;
   const whole = rings[borders.length];
   if (setOf(top) === 'sections' || counts === null || middle === undefined || whole === undefined) return null;
@@ -57,17 +56,11 @@ export const drawnFor = (
   };
 };
 
-const countsOf = (rows: readonly (readonly unknown[])[] | null) =>
-  rows === null || rows[0] === undefined ? null : { rows: rows.length, columns: rows[0].length };
-
 const sashOver = ({ sashing }: QuiltDocument['top'], unit: Unit): readonly [number, number] => {
   if (sashing === undefined) return [0, 0];
   const { width, outer } = sashing;
   const sign = outer === true ? 1 : -1;
-  const lengthOf = (written: string | number): number => {
-    const read = parseLength(written, { unit, sign: 'positive' });
-    return read.ok ? sign * toNumber(read.value) : 0;
-  };
+  const lengthOf = (written: string | number): number => sign * (inUnit(written, unit) ?? 0);
   return typeof width === 'object'
     ? [lengthOf(width.across), lengthOf(width.down)]
     : [lengthOf(width), lengthOf(width)];
@@ -75,9 +68,3 @@ const sashOver = ({ sashing }: QuiltDocument['top'], unit: Unit): readonly [numb
 
 /** Our own: borders by the half inch or the centimetre, none wider than 12 in or 30 cm. */
 export const borderSteps = { in: { step: 0.5, widest: 12 }, cm: { step: 1, widest: 30 } } as const;
-
-/** As the document's unit has it. */
-export const inUnit = (written: string, unit: Unit): number | null => {
-  const read = parseLength(written, { unit, sign: 'zero-or-more' });
-  return read.ok ? toNumber(read.value) : null;
-};

@@ -9,8 +9,10 @@ import type { JsonObject } from '#workroom/editing';
 import { LengthField } from '#workroom/fields';
 import { type LengthWords, useQuilt, useRoom } from '#workroom/room';
 import { ends } from './cloths.ts';
-import { becomeSize, borderSteps, drawnFor, inUnit } from './target-edits.ts';
+import { becomeSize, borderSteps, drawnFor } from './target-edits.ts';
 import { type Size, type TargetChoice, targetSizes } from './target-sizes.ts';
+import { mostLines } from './top-edits.ts';
+import { inUnit } from './written-length.ts';
 
 type Bed = NonNullable<NonNullable<QuiltDocument['finish']>['bed']>;
 
@@ -25,7 +27,6 @@ const bedWords: Readonly<Record<BedName, string>> = {
 
 /** As the document has them where it says nothing else. */
 const usual = { in: { drop: '12', tuck: '10', side: '60' }, cm: { drop: '30', tuck: '25', side: '150' } } as const;
-const most = 60;
 
 export const TargetFields = memo(({ measured }: { readonly measured: Measured }) => {
   const { document, answer, words } = useQuilt();
@@ -90,7 +91,7 @@ export const TargetFields = memo(({ measured }: { readonly measured: Measured })
       )}
       {wanted !== null && drawn !== null && (
         <Ways
-          choices={targetSizes({ drawn, wanted, ...borderSteps[unit], most })}
+          choices={targetSizes({ drawn, wanted, ...borderSteps[unit], most: mostLines })}
           bed={bed}
           key={`${wanted.join(' ')} ${bed?.size ?? ''}`}
         />

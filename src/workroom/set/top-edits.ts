@@ -35,6 +35,24 @@ export const rowsOf = (top: Top, picture: QuiltPicture | null): Rows | null => {
   return rows.every((row) => row.length === arrangement.columns) ? rows : null;
 };
 
+export interface Counts {
+  readonly rows: number;
+  readonly columns: number;
+}
+
+/** Of the main cells; null where the top is not in rows. */
+export const countsOf = (top: Top, picture: QuiltPicture | null): Counts | null => {
+  if (top.arrangement !== undefined) return top.arrangement;
+  const rows = rowsOf(top, picture);
+  return rows === null || rows[0] === undefined ? null : { rows: rows.length, columns: rows[0].length };
+};
+
+/** Rows, or columns: more than anyone sews, and few enough to draw. */
+export const mostLines = 60;
+
+/** Width of a sash, or of a strip in a section, before the maker says another; our own. */
+export const usualStrip = { in: '1 1/2', cm: '4' } as const;
+
 export interface CellPlace {
   /** Cells of the rows, or on point those between them. */
   readonly part: 'rows' | 'between';
@@ -60,10 +78,7 @@ export const writeOut = (top: Top, picture: QuiltPicture | null): void => {
 };
 
 /** More rows go on as those before them do, by twos; fewer leave from the end. On point what lies between them too. */
-export const resize = (
-  top: Top,
-  of: { readonly rows: number; readonly columns: number; readonly picture: QuiltPicture | null },
-): void => {
+export const resize = (top: Top, of: Counts & { readonly picture: QuiltPicture | null }): void => {
   if (top.arrangement !== undefined) {
     top.arrangement.rows = of.rows;
     top.arrangement.columns = of.columns;
@@ -100,10 +115,7 @@ const goneOn = (place: number, length: number): number => {
   return length === 1 ? 0 : length - 2 + ((place - length) % 2);
 };
 
-export const arrange = (
-  top: Top,
-  of: { readonly kind: ArrangementKind; readonly block: string; readonly rows: number; readonly columns: number },
-): void => {
+export const arrange = (top: Top, of: Counts & { readonly kind: ArrangementKind; readonly block: string }): void => {
   top.set = 'straight';
   const { swap, colouring } = top.arrangement ?? {};
   top.arrangement = {

@@ -3,16 +3,13 @@ import { memo, useMemo, useState } from 'react';
 import { type Command, useCommands } from '#workroom/commands';
 import type { Measured } from '#workroom/compute';
 import { ChoiceKeys, ClothField, CountField, LengthField } from '#workroom/fields';
-import { useBlockName, useQuilt, useRoom } from '#workroom/room';
+import { useQuilt, useRoom } from '#workroom/room';
 import { usualPlain } from './cloths.ts';
 import { FrameAll } from './frame-fields.tsx';
+import { becoming, chosenOf, HeldSelect } from './held-select.tsx';
 import { alternate, changeSet } from './kind-edits.ts';
-import { holding, plain } from './place-edits.ts';
-import { inUnit } from './target-edits.ts';
-import { resize, rowsOf, type SetKind, setOf } from './top-edits.ts';
-
-/** More than anyone sews, and few enough to draw. */
-const most = 60;
+import { type Counts, countsOf, mostLines, resize, type SetKind, setOf } from './top-edits.ts';
+import { inUnit } from './written-length.ts';
 
 const kinds: readonly { readonly value: SetKind; readonly words: string; readonly said: string }[] = [
   { value: 'straight', words: 'Straight', said: 'Set straight' },
@@ -26,11 +23,9 @@ export const TopFields = memo(({ measured }: { readonly measured: Measured }) =>
   const picture = answer?.picture ?? null;
   const { top } = document;
   const set = setOf(top);
-  const rows = rowsOf(top, picture);
-  const size = top.arrangement ?? (rows === null ? null : { rows: rows.length, columns: rows[0]?.length ?? 0 });
+  const size = countsOf(top, picture);
   const cloth = usualPlain(document);
-  const become = (to: { rows: number; columns: number }) =>
-    edit('Resize the top', (draft) => resize(draft.top, { ...to, picture }));
+  const become = (to: Counts) => edit('Resize the top', (draft) => resize(draft.top, { ...to, picture }));
   const setTo = useMemo(
     () => (kind: SetKind) => {
       const said = kinds.find(({ value }) => value === kind)?.said ?? '';
@@ -64,21 +59,21 @@ export const TopFields = memo(({ measured }: { readonly measured: Measured }) =>
             label="Rows"
             value={size.rows}
             least={1}
-            most={most}
+            most={mostLines}
             onChange={(count) => become({ rows: count, columns: size.columns })}
           />
           <CountField
             label="Columns"
             value={size.columns}
             least={1}
-            most={most}
+            most={mostLines}
             onChange={(count) => become({ rows: size.rows, columns: count })}
           />
         </div>
       )}
       <FrameAll measured={measured} />
       {set === 'on-point' && <OnPointFields />}
-      {size !== null && (top.arrangement !== undefined || rows !== null) && <EveryOther />}
+      {size !== null && <EveryOther />}
       {answer !== null && (
         <dl className="facts">
           <dt>Finished</dt>
@@ -131,38 +126,20 @@ const EveryOther = () => {
   const { say } = useRoom();
   const picture = answer?.picture ?? null;
   const { top, blocks, fabrics } = document;
-  const nameOf = useBlockName();
   const [wanted, setWanted] = useState('');
-  const names = [...blocks.map(({ id }) => `block ${id}`), ...fabrics.map(({ id }) => `plain ${id}`)];
-  const value = names.includes(wanted) ? wanted : `plain ${usualPlain(document)}`;
+  const known = [
+    ...blocks.map(({ id }) => chosenOf({ block: id })),
+    ...fabrics.map(({ id }) => chosenOf({ plain: id })),
+  ];
+  const value = known.includes(wanted) ? wanted : chosenOf({ plain: usualPlain(document) });
   const isOnPoint = setOf(top) === 'on-point';
   return (
     <div className="every-other">
-      <label className="field">
-        <span>{isOnPoint ? 'Between the blocks' : 'Every other place'}</span>
-        <select value={value} onChange={(event) => setWanted(event.target.value)}>
-          <optgroup label="A plain piece of">
-            {fabrics.map(({ id, name }) => (
-              <option key={id} value={`plain ${id}`}>
-                {name || id}
-              </option>
-            ))}
-          </optgroup>
-          <optgroup label="Blocks">
-            {blocks.map(({ id }) => (
-              <option key={id} value={`block ${id}`}>
-                {nameOf(id)}
-              </option>
-            ))}
-          </optgroup>
-        </select>
-      </label>
+      <HeldSelect label={isOnPoint ? 'Between the blocks' : 'Every other place'} value={value} onChoose={setWanted} />
       <button
         type="button"
         onClick={() => {
-          const [kind, ...rest] = value.split(' ');
-          const change = kind === 'block' ? holding(rest.join(' ')) : plain(rest.join(' '));
-          edit('Fill every other place', (draft) => alternate(draft.top, { picture, change }));
+          edit('Fill every other place', (draft) => alternate(draft.top, { picture, change: becoming(value) }));
           say(isOnPoint ? 'It lies between the blocks now' : 'It lies in every other place now');
         }}
       >
