@@ -4,6 +4,7 @@ import { type Command, useCommands } from '#workroom/commands';
 import { LengthField } from '#workroom/fields';
 import { pickFile, useQuilt, useRoom } from '#workroom/room';
 import { changeLook, removePhoto } from './colourway-edits.ts';
+import { roomForPhoto } from './photo-room.ts';
 import { PhotoSheet } from './photo-sheet.tsx';
 import type { SeenCloth } from './seen-cloths.ts';
 
@@ -67,6 +68,7 @@ export const ClothPhoto = ({ seen, colourway }: { readonly seen: SeenCloth; read
         <PhotoSheet
           file={file}
           clothName={name}
+          room={roomForPhoto(document, { cloth: id, colourway })}
           onClose={() => setFile(null)}
           onTaken={({ image, colour, width }) => {
             edit('Take the cloth from a photograph', (draft) =>

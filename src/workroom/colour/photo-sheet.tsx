@@ -1,10 +1,9 @@
 // A cloth from a photograph: how wide it is, which part of it is kept; then its mean colour and a small picture go into the quilt.
 import { type PointerEvent, useEffect, useMemo, useRef, useState } from 'react';
-import type { QuiltDocument } from '#craft/design';
-import { limits } from '#craft/limits';
 import { parseLength, type Unit } from '#craft/measure';
 import { toNumber } from '#ground/exact';
 import type { PhotoCrop, PhotoFault } from '#workroom/compute';
+import { pointIn } from '#workroom/drawing';
 import { CountField, LengthField } from '#workroom/fields';
 import { Sheet, useQuilt, useRoom } from '#workroom/room';
 import { keptWidth } from './kept-width.ts';
@@ -12,16 +11,18 @@ import { keptWidth } from './kept-width.ts';
 export interface PhotoSheetOf {
   readonly file: File;
   readonly clothName: string;
+  /** So many characters the document has left for the picture. */
+  readonly room: number;
   readonly onTaken: (taken: { readonly image: string; readonly colour: string; readonly width: string }) => void;
   readonly onClose: () => void;
 }
 
-const whole: PhotoCrop = { left: 0, top: 0, right: 1, bottom: 1 };
+const whole: PhotoCrop = { left: 0, top: 0, right: 100, bottom: 100 };
 const edges = [
-  ['left', 'Left edge, %'],
-  ['right', 'Right edge, %'],
-  ['top', 'Upper edge, %'],
-  ['bottom', 'Lower edge, %'],
+  { edge: 'left', label: 'Left edge, %', least: () => 0, most: ({ right }: PhotoCrop) => right - 1 },
+  { edge: 'right', label: 'Right edge, %', least: ({ left }: PhotoCrop) => left + 1, most: () => 100 },
+  { edge: 'top', label: 'Upper edge, %', least: () => 0, most: ({ bottom }: PhotoCrop) => bottom - 1 },
+  { edge: 'bottom', label: 'Lower edge, %', least: ({ top }: PhotoCrop) => top + 1, most: () => 100 },
 ] as const;
 
 const faults: Readonly<Record<PhotoFault | 'too-many', string>> = {
@@ -33,10 +34,7 @@ const faults: Readonly<Record<PhotoFault | 'too-many', string>> = {
     'The photographs of this quilt would together be larger than a document may be. Take one away from another cloth first.',
 };
 
-/** All photographs of a quilt together: room is left for the quilt itself. */
-const mostInAll = (limits.characters * 3) / 4;
-
-export const PhotoSheet = ({ file, clothName, onTaken, onClose }: PhotoSheetOf) => {
+export const PhotoSheet = ({ file, clothName, room, onTaken, onClose }: PhotoSheetOf) => {
   const { document, words } = useQuilt();
   const { planner, say } = useRoom();
   const address = useMemo(() => URL.createObjectURL(file), [file]);
@@ -63,7 +61,7 @@ export const PhotoSheet = ({ file, clothName, onTaken, onClose }: PhotoSheetOf) 
     if (isLeft.current) return;
     setReading(false);
     if (taken.outcome === 'refused') setFault(taken.fault);
-    else if (photoCharacters(document) + taken.image.length > mostInAll) setFault('too-many');
+    else if (taken.image.length > room) setFault('too-many');
     else onTaken({ image: taken.image, colour: taken.colour, width: kept.written });
   };
   return (
@@ -89,22 +87,14 @@ export const PhotoSheet = ({ file, clothName, onTaken, onClose }: PhotoSheetOf) 
       </p>
       <fieldset className="crop-fields">
         <legend>What is kept of it</legend>
-        {edges.map(([edge, label]) => (
+        {edges.map(({ edge, label, least, most }) => (
           <CountField
             key={edge}
             label={label}
-            value={Math.round(crop[edge] * 100)}
-            least={
-              edge === 'left' || edge === 'top' ? 0 : Math.round(crop[edge === 'right' ? 'left' : 'top'] * 100) + 1
-            }
-            most={
-              edge === 'left'
-                ? Math.round(crop.right * 100) - 1
-                : edge === 'top'
-                  ? Math.round(crop.bottom * 100) - 1
-                  : 100
-            }
-            onChange={(to) => setCrop({ ...crop, [edge]: to / 100 })}
+            value={crop[edge]}
+            least={least(crop)}
+            most={most(crop)}
+            onChange={(to) => setCrop({ ...crop, [edge]: to })}
           />
         ))}
       </fieldset>
@@ -132,12 +122,6 @@ export const PhotoSheet = ({ file, clothName, onTaken, onClose }: PhotoSheetOf) 
   );
 };
 
-const photoCharacters = ({ fabrics, colourways = [] }: QuiltDocument): number =>
-  [...fabrics, ...colourways.flatMap((way) => Object.values(way.fabrics))].reduce(
-    (all, { photo }) => all + (photo?.image.length ?? 0),
-    0,
-  );
-
 /** Null while the width or the picture is missing. */
 const keptSize = (of: {
   readonly width: string;
@@ -148,9 +132,10 @@ const keptSize = (of: {
   const { width, pixels, crop, unit } = of;
   const read = parseLength(width, { unit, sign: 'positive' });
   if (!read.ok || pixels === null) return null;
-  const written = keptWidth({ width, share: [Math.round(crop.left * 100), Math.round(crop.right * 100)], unit });
-  const across = toNumber(read.value) * (crop.right - crop.left);
-  const down = (toNumber(read.value) * pixels[1] * (crop.bottom - crop.top)) / pixels[0];
+  const written = keptWidth({ width, share: [crop.left, crop.right], unit });
+  const hundredth = toNumber(read.value) / 100;
+  const across = hundredth * (crop.right - crop.left);
+  const down = (hundredth * (crop.bottom - crop.top) * pixels[1]) / pixels[0];
   return { written, size: [Math.round(across * 100) / 100, Math.round(down * 100) / 100] };
 };
 
@@ -165,11 +150,9 @@ const CropPicture = (of: {
   const { address, crop, onCrop, onSize, onFault } = of;
   const [corner, setCorner] = useState<readonly [number, number] | null>(null);
   const tap = (event: PointerEvent<HTMLElement>) => {
-    const box = event.currentTarget.getBoundingClientRect();
-    const at = [
-      Math.round(((event.clientX - box.left) / box.width) * 100) / 100,
-      Math.round(((event.clientY - box.top) / box.height) * 100) / 100,
-    ] as const;
+    const { offsetWidth, offsetHeight } = event.currentTarget;
+    const [x, y] = pointIn(event.currentTarget, event);
+    const at = [Math.round((x / offsetWidth) * 100), Math.round((y / offsetHeight) * 100)] as const;
     if (corner === null) {
       setCorner(at);
       return;
@@ -177,7 +160,7 @@ const CropPicture = (of: {
     setCorner(null);
     const [left, right] = [Math.min(at[0], corner[0]), Math.max(at[0], corner[0])];
     const [top, bottom] = [Math.min(at[1], corner[1]), Math.max(at[1], corner[1])];
-    if (right - left >= 0.01 && bottom - top >= 0.01) onCrop({ left, top, right, bottom });
+    if (right > left && bottom > top) onCrop({ left, top, right, bottom });
   };
   return (
     <div className="crop">
@@ -192,19 +175,15 @@ const CropPicture = (of: {
         <span
           className="crop-kept"
           style={{
-            left: `${crop.left * 100}%`,
-            top: `${crop.top * 100}%`,
-            width: `${(crop.right - crop.left) * 100}%`,
-            height: `${(crop.bottom - crop.top) * 100}%`,
+            left: `${crop.left}%`,
+            top: `${crop.top}%`,
+            width: `${crop.right - crop.left}%`,
+            height: `${crop.bottom - crop.top}%`,
           }}
           aria-hidden="true"
         />
         {corner !== null && (
-          <span
-            className="crop-corner"
-            style={{ left: `${corner[0] * 100}%`, top: `${corner[1] * 100}%` }}
-            aria-hidden="true"
-          />
+          <span className="crop-corner" style={{ left: `${corner[0]}%`, top: `${corner[1]}%` }} aria-hidden="true" />
         )}
       </div>
       <p className="quiet">

@@ -3,7 +3,7 @@
 import { meanColour } from '#craft/fabric';
 import { limits } from '#craft/limits';
 
-/** What is kept of a photograph, as shares of its width and height. */
+/** What is kept of a photograph, in whole hundredths of its width and height. */
 export interface PhotoCrop {
   readonly left: number;
   readonly top: number;
@@ -53,7 +53,9 @@ export const takePhoto = async (file: Blob, crop: PhotoCrop): Promise<TakenPhoto
 };
 
 const cutAndWritten = async (whole: ImageBitmap, crop: PhotoCrop): Promise<TakenPhoto> => {
-  const [width, height] = [(crop.right - crop.left) * whole.width, (crop.bottom - crop.top) * whole.height];
+  const [left, right] = [crop.left, crop.right].map((edge) => (edge * whole.width) / 100) as [number, number];
+  const [top, bottom] = [crop.top, crop.bottom].map((edge) => (edge * whole.height) / 100) as [number, number];
+  const [width, height] = [right - left, bottom - top];
   if (whole.width * whole.height > mostPixels) return { outcome: 'refused', fault: 'too-large' };
   if (Math.min(width, height) < leastPixels) return { outcome: 'refused', fault: 'too-small' };
   for (const [side, quality] of tries) {
@@ -65,17 +67,7 @@ const cutAndWritten = async (whole: ImageBitmap, crop: PhotoCrop): Promise<Taken
     // what can be seen through lies on white
     to.fillStyle = '#ffffff';
     to.fillRect(0, 0, canvas.width, canvas.height);
-    to.drawImage(
-      whole,
-      crop.left * whole.width,
-      crop.top * whole.height,
-      width,
-      height,
-      0,
-      0,
-      canvas.width,
-      canvas.height,
-    );
+    to.drawImage(whole, left, top, width, height, 0, 0, canvas.width, canvas.height);
     const image = await dataAddress(await canvas.convertToBlob({ type: 'image/jpeg', quality }));
     if (image.length > wantedCharacters) continue;
     const { data } = to.getImageData(0, 0, canvas.width, canvas.height);

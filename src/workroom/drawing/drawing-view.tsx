@@ -15,6 +15,7 @@ import {
 import { type ClothPictures, useClothPictures } from './cloth-pictures.tsx';
 import { actionFor, zoomStep } from './drawing-keys.ts';
 import { outline, type Prepared, paint, prepared } from './paint.ts';
+import { pointIn } from './pointer.ts';
 import { neighbourOf, type Scene, type Thing, thingAt } from './scene.ts';
 import { inReadingOrder, patchOfKey } from './scenes.ts';
 import { type Extent, fitted, moved, onDrawing, type View, zoomed } from './view.ts';
@@ -212,9 +213,8 @@ export const DrawingView = ({
     holdStill();
     clearTimeout(resting.current);
     resting.current = setTimeout(letGo, 160);
-    const box = canvas.current?.getBoundingClientRect();
-    if (box === undefined) return;
-    const at = [event.clientX - box.left, event.clientY - box.top] as const;
+    if (canvas.current === null) return;
+    const at = pointIn(canvas.current, event);
     if (event.ctrlKey || event.metaKey) look(zoomed(view.current.at, { by: Math.exp(-event.deltaY / 220), at, fit }));
     else look(moved(view.current.at, event.shiftKey ? [-event.deltaY, 0] : [-event.deltaX, -event.deltaY]));
   };
@@ -228,10 +228,7 @@ export const DrawingView = ({
 
   const fingers = useRef(new Map<number, readonly [number, number]>());
   const tapped = useRef(false);
-  const placeOf = (event: PointerEvent): readonly [number, number] => {
-    const box = (event.currentTarget as Element).getBoundingClientRect();
-    return [event.clientX - box.left, event.clientY - box.top];
-  };
+  const placeOf = (event: PointerEvent): readonly [number, number] => pointIn(event.currentTarget as Element, event);
   const onPointerDown = (event: PointerEvent) => {
     (event.currentTarget as Element).setPointerCapture(event.pointerId);
     fingers.current.set(event.pointerId, placeOf(event));

@@ -4,6 +4,7 @@ export { ClothPhotos, type PicturedCloth } from './cloth-pictures.tsx';
 export { DrawingView, type HandOf, type Over, type SeveralOf } from './drawing-view.tsx';
 export { litKeys } from './lit-keys.ts';
 export { faultLines, ink, type Line, stroke, thread, white } from './pens.ts';
+export { pointIn } from './pointer.ts';
 export type { Scene, Thing } from './scene.ts';
 export {
   patchKey,
