@@ -52,8 +52,8 @@ export const ColourwaysSideBySide = (
   );
 };
 
-/** Two fit side by side where the stage is narrow. */
-const picturePx = (): number => (window.innerWidth <= 1024 ? 150 : 210);
+/** Two fit side by side where the stage is narrow, three where it is wide. */
+const picturePx = (): number => (window.innerWidth <= 1024 ? 150 : window.innerWidth < 1440 ? 210 : 300);
 
 const ColourwayPicture = (of: {
   readonly scene: Scene;
