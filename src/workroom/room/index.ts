@@ -1,7 +1,7 @@
 // The room that views stand in: what they are given, where they are, and how lengths are said.
 export { type Address, go, goInPlace, quiltAddress, type Stop, stops, useAddress } from './address.ts';
 export { pickFile } from './pick-file.ts';
-export { borderWords, placeWords, spotWords } from './place-words.ts';
+export { borderWords, spotWords } from './place-words.ts';
 export { openPreferences, type Preferences, usePreferences } from './preferences.ts';
 export { Problems } from './problems.tsx';
 export { QuiltProvider, type QuiltRoom, type Room, RoomProvider, useQuilt, useRoom } from './room.tsx';
