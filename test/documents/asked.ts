@@ -23,11 +23,11 @@ export const examples = (): readonly QuiltDocument[] =>
 /** As a file holds it, where an editor's types have it. */
 const asFile = (document: QuiltDocument): JsonObject => document as unknown as JsonObject;
 
-export const isAnswered = (document: QuiltDocument): boolean => askQuilt(asFile(document), null).ok;
+export const isAnswered = (document: QuiltDocument): boolean => askQuilt(asFile(document)).ok;
 
 /** Of the first good layouts; or a failed test that shows the problems. */
 export const answerTo = (document: QuiltDocument): QuiltAnswer => {
-  const reply = askQuilt(asFile(document), null);
+  const reply = askQuilt(asFile(document));
   assert.ok(reply.ok, reply.ok ? '' : inspect(reply.problems, { depth: 6 }));
   return reply.value;
 };

@@ -9,7 +9,7 @@ const harvest = readFileSync('examples/harvest-home-throw.quilt.json', 'utf8');
 const document = JSON.parse(harvest) as JsonObject;
 
 test('the figures of the throw are those of its plan, and can be sent', () => {
-  const reply = askQuilt(document, null);
+  const reply = askQuilt(document);
   assert.ok(reply.ok);
   const { figures, picture, cloths } = structuredClone(reply.value);
   // the document: 6 × 6 blocks of 9 in, borders of 1½ and 3½ in: 54 + 3 + 7 = 64 in
@@ -25,7 +25,7 @@ test('the figures of the throw are those of its plan, and can be sent', () => {
 
 test('a block by itself is answered whatever else is wrong with the quilt', () => {
   const broken = { ...document, top: { rows: [[{ block: 'nothing' }]] } };
-  assert.equal(askQuilt(broken, null).ok, false);
+  assert.equal(askQuilt(broken).ok, false);
   const reply = askBlock(broken, 'cabin');
   assert.ok(reply.ok);
   // a centre of 3 in and three rounds of 1 in
@@ -49,7 +49,7 @@ test('sizes that a ruler has are those within the frame', () => {
 });
 
 test('a problem is told with its place and how to mend it', () => {
-  const reply = askQuilt({ ...document, blocks: [] }, null);
+  const reply = askQuilt({ ...document, blocks: [] });
   assert.ok(!reply.ok && reply.problems.length > 0);
   assert.ok(reply.problems.every(({ where, what, mend }) => where !== '' && what !== '' && mend !== ''));
 });
@@ -88,7 +88,7 @@ test('problems and notes name a block and a cloth as the maker does', () => {
     blocks: [{ id: 'block', title: 'Kitchen window', ...gap }],
     top: { rows: [[{ block: 'block' }]] },
   };
-  for (const reply of [askQuilt(own, null), askBlock(own, 'block')]) {
+  for (const reply of [askQuilt(own), askBlock(own, 'block')]) {
     assert.ok(!reply.ok);
     assert.match(reply.problems[0]?.what ?? '', /^Block “Kitchen window” has a hole of 4 square inches/);
   }

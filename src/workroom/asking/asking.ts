@@ -1,28 +1,36 @@
 // The questions that the workroom puts to a document, answered by the same road that the command line and the pages take. Pure: it
 // runs in a worker and in a test alike.
-import { type Note, planQuilt, type QuiltPlan, valuesNear } from '#craft';
+import { type Note, type Problem, planQuilt, type QuiltPlan, valuesNear } from '#craft';
 import { rulerSizes } from '#craft/accuracy';
 import { parseQuilt } from '#craft/design';
 import { draftBlock } from '#craft/drafting';
 import { length } from '#craft/measure';
 import type { IntegerSolver } from '#craft/strips';
 import { toNumber } from '#ground/exact';
+import type { Outcome } from '#ground/outcome';
 import { makersNames, noteText } from '#paper/words';
 import type { JsonObject } from '#workroom/editing';
 import { alone } from './alone.ts';
-import type { BlockAnswer, QuiltAnswer, Reply, WorkroomNote } from './answer.ts';
+import type { BlockAnswer, Care, QuiltAnswer, Reply, WorkroomNote } from './answer.ts';
 import { blockPicture, clothsOf, figuresOf, pictureOf } from './pictured.ts';
 import { refusedIn } from './refused.ts';
 
 /** @param solver null: the first good layouts, without a search */
-export const askQuilt = (document: JsonObject, solver: IntegerSolver | null): Reply<QuiltAnswer> => {
-  const planned = planQuilt(document, solver === null ? { budget: { steps: 0 } } : { solver });
+export const planFor = (document: JsonObject, solver: IntegerSolver | null): Outcome<QuiltPlan, Problem> =>
+  planQuilt(document, solver === null ? { budget: { steps: 0 } } : { solver });
+
+/** What every view shows of a plan; what one alone shows is asked by `lookAt`. */
+export const answerFor = (
+  planned: Outcome<QuiltPlan, Problem>,
+  of: { readonly document: JsonObject; readonly care: Care },
+): Reply<QuiltAnswer> => {
+  const { document, care } = of;
   if (!planned.ok) return refusedIn(planned, document);
   const plan = planned.value;
   return {
     ok: true,
     value: {
-      care: solver === null ? 'first' : 'best',
+      care,
       unit: plan.quilt.unit,
       figures: figuresOf(plan),
       picture: pictureOf(plan),
@@ -32,6 +40,10 @@ export const askQuilt = (document: JsonObject, solver: IntegerSolver | null): Re
     },
   };
 };
+
+/** The first good layouts of a document. */
+export const askQuilt = (document: JsonObject): Reply<QuiltAnswer> =>
+  answerFor(planFor(document, null), { document, care: 'first' });
 
 /** One block by itself, with the blocks that lie in its centre. */
 export const askBlock = (document: JsonObject, id: string): Reply<BlockAnswer> => {

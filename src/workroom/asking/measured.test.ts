@@ -15,7 +15,7 @@ test('what each border goes round is told from the middle outward, and the last 
     [64, 64],
   ]);
   for (const name of ['lantern-lane', 'twelve-fields', 'drying-barn', 'heron-hanging']) {
-    const planned = askQuilt(read(name), null);
+    const planned = askQuilt(read(name));
     assert.ok(planned.ok);
     assert.deepEqual(askMeasures(read(name)).rings.at(-1), planned.value.figures.top, name);
   }

@@ -1,7 +1,17 @@
 // Asks the workers, newest first: an edit is answered by the first good layouts at once, and by the best ones when the maker
 // rests. A search that an edit has overtaken is ended; an answer older than what is shown is dropped.
 import { type Remote, wrap } from 'comlink';
-import type { BlockAnswer, CollectedBlock, DrawnAnswer, Measured, QuiltAnswer, Reply } from '#workroom/asking';
+import type {
+  BlockAnswer,
+  CollectedBlock,
+  DrawnAnswer,
+  Look,
+  LookName,
+  Measured,
+  QuiltAnswer,
+  Reply,
+  Seen,
+} from '#workroom/asking';
 import type { JsonObject } from '#workroom/editing';
 import type { PhotoCrop, TakenPhoto } from './photo.ts';
 import { withoutPhotos } from './without-photos.ts';
@@ -20,6 +30,8 @@ export interface Planner {
   readonly state: () => PlannerState;
   readonly subscribe: (see: () => void) => () => void;
   readonly ask: (document: JsonObject) => void;
+  /** Of the plan behind `lastGood`, what one view shows; null where none is kept, or another has come since. */
+  readonly look: <Name extends LookName>(name: Name, look: Look<Name>) => Promise<Seen<Name> | null>;
   /** Ends the search for better layouts; the first ones stand. */
   readonly stopSearch: () => void;
   /** One block by itself, worked out beside all else. */
@@ -68,14 +80,22 @@ export const openPlanner = (): Planner => {
   let waiting: { readonly document: JsonObject; readonly number: number } | null = null;
   let isAsking = false;
   let state: PlannerState = { reply: null, lastGood: null, working: null };
+  /** Who has the plan behind `lastGood`, and its number. */
+  let keeper: { readonly hand: Hand; readonly number: number } | null = null;
   const watchers = new Set<() => void>();
 
   const become = (next: Partial<PlannerState>): void => {
     state = { ...state, ...next };
     for (const see of watchers) see();
   };
-  const shown = (reply: Reply<QuiltAnswer>): Partial<PlannerState> =>
-    reply.ok ? { reply, lastGood: reply.value } : { reply };
+  const shown = (
+    reply: Reply<QuiltAnswer>,
+    from: { readonly hand: Hand; readonly number: number },
+  ): Partial<PlannerState> => {
+    if (!reply.ok) return { reply };
+    keeper = from;
+    return { reply, lastGood: reply.value };
+  };
 
   const endSearch = (): void => {
     clearTimeout(rest);
@@ -87,13 +107,14 @@ export const openPlanner = (): Planner => {
   };
 
   const search = async (document: JsonObject, number: number): Promise<void> => {
-    searcher ??= hire();
+    const hand = searcher ?? hire();
+    searcher = hand;
     isSearching = true;
     become({ working: 'best' });
     try {
-      const reply = await searcher.door.quilt(withoutPhotos(document), 'best');
+      const reply = await hand.door.quilt(withoutPhotos(document), 'best', number);
       isSearching = false;
-      if (number === asked) become({ ...shown(reply), working: null });
+      if (number === asked) become({ ...shown(reply, { hand, number }), working: null });
     } finally {
       // the solver did not come, as where the server is gone: the first layouts stand, and the next search asks for it anew
       if (isSearching) {
@@ -109,10 +130,10 @@ export const openPlanner = (): Planner => {
       while (waiting !== null) {
         const { document, number } = waiting;
         waiting = null;
-        const reply = await quick.door.quilt(withoutPhotos(document), 'first');
+        const reply = await quick.door.quilt(withoutPhotos(document), 'first', number);
         const isNewest = number === asked;
         if (number < oldest) continue;
-        become({ ...shown(reply), working: isNewest ? null : 'first' });
+        become({ ...shown(reply, { hand: quick, number }), working: isNewest ? null : 'first' });
         if (isNewest && reply.ok) rest = setTimeout(() => void search(document, number), restMs);
       }
     } finally {
@@ -133,6 +154,12 @@ export const openPlanner = (): Planner => {
       become({ working: 'first' });
       if (!isAsking) void answerNext();
     },
+    look: async (name, look) => {
+      if (keeper === null) return null;
+      const { hand, number } = keeper;
+      const seen = await (hand.door.look as Door['look'])(number, name, look);
+      return number < oldest ? null : seen;
+    },
     stopSearch: () => {
       endSearch();
       if (state.working === 'best') become({ working: null });
@@ -142,13 +169,14 @@ export const openPlanner = (): Planner => {
     text: (text) => beside().door.text(text),
     collection: () => beside().door.collection(),
     measures: (document) => beside().door.measures(withoutPhotos(document)),
-    picture: (document) => beside().door.quilt(withoutPhotos(document), 'first'),
+    picture: (document) => beside().door.picture(withoutPhotos(document)),
     photo: (file, crop) => beside().door.photo(file, crop),
     forget: () => {
       endSearch();
       asked += 1;
       oldest = asked;
       waiting = null;
+      keeper = null;
       become({ reply: null, lastGood: null, working: null });
     },
     close: () => {

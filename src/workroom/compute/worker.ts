@@ -1,13 +1,40 @@
 // The worker: planning away from the page, so that typing never waits for it.
 import { expose } from 'comlink';
+import type { QuiltPlan } from '#craft';
 import type { IntegerSolver } from '#craft/strips';
-import type { BlockAnswer, Care, CollectedBlock, DrawnAnswer, Measured, QuiltAnswer, Reply } from '#workroom/asking';
-import { askBlock, askCollection, askDrawn, askMeasures, askQuilt, askText } from '#workroom/asking';
+import type {
+  BlockAnswer,
+  Care,
+  CollectedBlock,
+  DrawnAnswer,
+  Look,
+  LookName,
+  Measured,
+  QuiltAnswer,
+  Reply,
+  Seen,
+} from '#workroom/asking';
+import {
+  answerFor,
+  askBlock,
+  askCollection,
+  askDrawn,
+  askMeasures,
+  askQuilt,
+  askText,
+  lookAt,
+  planFor,
+} from '#workroom/asking';
 import type { JsonObject } from '#workroom/editing';
 import { type PhotoCrop, type TakenPhoto, takePhoto } from './photo.ts';
 
 export interface Door {
-  quilt(document: JsonObject, care: Care): Promise<Reply<QuiltAnswer>>;
+  /** The plan is kept under its number for looks at it, where there is one, until the next. */
+  quilt(document: JsonObject, care: Care, number: number): Promise<Reply<QuiltAnswer>>;
+  /** Null where that plan is not kept. */
+  look<Name extends LookName>(number: number, name: Name, look: Look<Name>): Seen<Name> | null;
+  /** A quilt whose plan is not kept. */
+  picture(document: JsonObject): Reply<QuiltAnswer>;
   block(document: JsonObject, id: string): Reply<BlockAnswer>;
   drawn(document: JsonObject, id: string): Reply<DrawnAnswer>;
   text(text: string): Reply<JsonObject>;
@@ -24,8 +51,16 @@ const openedSolver = (): Promise<IntegerSolver> => {
   return solver.opened;
 };
 
+const kept: { plan: QuiltPlan | null; number: number } = { plan: null, number: -1 };
+
 const door: Door = {
-  quilt: async (document, care) => askQuilt(document, care === 'best' ? await openedSolver() : null),
+  quilt: async (document, care, number) => {
+    const planned = planFor(document, care === 'best' ? await openedSolver() : null);
+    if (planned.ok) Object.assign(kept, { plan: planned.value, number });
+    return answerFor(planned, { document, care });
+  },
+  look: (number, name, look) => (kept.plan === null || kept.number !== number ? null : lookAt(kept.plan, name, look)),
+  picture: askQuilt,
   block: askBlock,
   drawn: askDrawn,
   text: askText,

@@ -45,7 +45,7 @@ test('a first block takes the place of the plain one, in the top too', () => {
     quilt.blocks.map(({ id }) => id),
     ['log-cabin'],
   );
-  assert.ok(askQuilt(quilt as unknown as JsonObject, null).ok);
+  assert.ok(askQuilt(quilt as unknown as JsonObject).ok);
   // a centre of 3 in and three rounds of 1 in on either side
   assert.deepEqual(sizeOf(quilt, 'log-cabin'), [9, 9]);
   addBlock(quilt, firstCabin(quilt));

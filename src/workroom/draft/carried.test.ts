@@ -114,7 +114,7 @@ test('in another quilt cloths of one name are one, others join it, and nothing t
     'oat-2',
     'oat-2',
   ]);
-  assert.ok(askQuilt(quilt as unknown as JsonObject, null).ok);
+  assert.ok(askQuilt(quilt as unknown as JsonObject).ok);
 });
 
 test('between inches and centimetres a block stays as large as it was', () => {
@@ -129,7 +129,7 @@ test('between inches and centimetres a block stays as large as it was', () => {
 test('a quilt begins with a block and can be sewn at once', () => {
   const carried = carriedFrom(from(), 'other') ?? assert.fail('not carried');
   const quilt = quiltOf(carried);
-  const reply = askQuilt(quilt as unknown as JsonObject, null);
+  const reply = askQuilt(quilt as unknown as JsonObject);
   assert.ok(reply.ok && reply.value.picture.placed.length === 16);
 });
 

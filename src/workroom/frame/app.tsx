@@ -1,5 +1,5 @@
 // The whole page: which view is at this address, and what stands whatever the view.
-import { type ReactNode, useCallback, useEffect, useMemo, useState } from 'react';
+import { lazy, type ReactNode, Suspense, useCallback, useEffect, useMemo, useState } from 'react';
 import { ColourView } from '#workroom/colour';
 import { type Command, CommandsProvider, commandBook, useCommands, useShortcuts } from '#workroom/commands';
 import type { Planner } from '#workroom/compute';
@@ -13,6 +13,7 @@ import {
   useAddress,
   usePreferences,
   useRoom,
+  type Within,
 } from '#workroom/room';
 import { SetView } from '#workroom/set';
 import { demoIn } from './beginning.ts';
@@ -84,7 +85,7 @@ const Views = () => {
     case 'home':
       return <Home />;
     case 'quilt':
-      return <OpenQuilt key={address.id} id={address.id} stop={address.stop} block={address.block} />;
+      return <OpenQuilt key={address.id} id={address.id} stop={address.stop} within={address.within} />;
     case 'demo':
       return <OpenDemo key={address.file} file={address.file} />;
     case 'nowhere':
@@ -92,15 +93,7 @@ const Views = () => {
   }
 };
 
-const OpenQuilt = ({
-  id,
-  stop,
-  block,
-}: {
-  readonly id: string;
-  readonly stop: Stop;
-  readonly block: string | null;
-}) => {
+const OpenQuilt = ({ id, stop, within }: { readonly id: string; readonly stop: Stop; readonly within: Within }) => {
   const opened = useDesk(id);
   switch (opened.state) {
     case 'opening':
@@ -112,7 +105,9 @@ const OpenQuilt = ({
     case 'open':
       return (
         <QuiltFrame desk={opened.desk} stop={stop}>
-          <StopView stop={stop} block={block} />
+          <Suspense fallback={<p className="empty">Opening …</p>}>
+            <StopView stop={stop} within={within} />
+          </Suspense>
         </QuiltFrame>
       );
   }
@@ -133,14 +128,31 @@ const OpenDemo = ({ file }: { readonly file: string }) => {
   return <Lost words={words} />;
 };
 
-const StopView = ({ stop, block }: { readonly stop: Stop; readonly block: string | null }) => {
+// what is not seen at first comes when it is gone to
+const CutView = lazy(async () => ({ default: (await import('#workroom/cut')).CutView }));
+const SewView = lazy(async () => ({ default: (await import('#workroom/sew')).SewView }));
+const FinishView = lazy(async () => ({ default: (await import('#workroom/finish')).FinishView }));
+const PrintView = lazy(async () => ({ default: (await import('#workroom/print')).PrintView }));
+const CompareView = lazy(async () => ({ default: (await import('#workroom/compare')).CompareView }));
+
+const StopView = ({ stop, within }: { readonly stop: Stop; readonly within: Within }) => {
   switch (stop) {
     case 'draft':
-      return <DraftView block={block} />;
+      return <DraftView block={within[0] ?? null} />;
     case 'set':
       return <SetView />;
     case 'colour':
       return <ColourView />;
+    case 'cut':
+      return <CutView within={within} />;
+    case 'sew':
+      return <SewView within={within} />;
+    case 'finish':
+      return <FinishView />;
+    case 'print':
+      return <PrintView />;
+    case 'compare':
+      return <CompareView />;
   }
 };
 

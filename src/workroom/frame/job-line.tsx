@@ -14,7 +14,7 @@ export interface JobLineOf {
 
 interface JobStop {
   readonly name: string;
-  readonly to: Stop | null;
+  readonly to: Stop;
   readonly figure: (figures: JobFigures, words: LengthWords) => string;
 }
 
@@ -27,13 +27,13 @@ const jobStops: readonly JobStop[] = [
     figure: ({ cloths, values }) =>
       `${countWords(cloths, 'cloth', 'cloths')} · ${values === 'apart' ? 'values apart' : 'values near'}`,
   },
-  { name: 'Cut', to: null, figure: ({ buy, leftOver }) => `${buyWords(buy)} · ${Math.round(leftOver * 100)} % left` },
+  { name: 'Cut', to: 'cut', figure: ({ buy, leftOver }) => `${buyWords(buy)} · ${Math.round(leftOver * 100)} % left` },
   {
     name: 'Sew',
-    to: null,
+    to: 'sew',
     figure: ({ seams, minutes }) => `${countWords(seams, 'seam', 'seams')} · ${timeWords(minutes)}`,
   },
-  { name: 'Finish', to: null, figure: ({ binding, backing }, words) => finishWords(binding, backing, words) },
+  { name: 'Finish', to: 'finish', figure: ({ binding, backing }, words) => finishWords(binding, backing, words) },
 ];
 
 /** Steps of the job that have no view yet, and no figure. */
@@ -56,13 +56,9 @@ export const JobLine = ({ id, here, figures, words, isBehind }: JobLineOf) => (
         );
         return (
           <li key={name} className={to === here ? 'is-here' : undefined}>
-            {to === null ? (
-              <div className="job-stop">{inner}</div>
-            ) : (
-              <a className="job-stop" href={quiltAddress(id, to)} aria-current={to === here ? 'step' : undefined}>
-                {inner}
-              </a>
-            )}
+            <a className="job-stop" href={quiltAddress(id, to)} aria-current={to === here ? 'step' : undefined}>
+              {inner}
+            </a>
           </li>
         );
       })}

@@ -8,6 +8,7 @@ import { ClothPhotos } from '#workroom/drawing';
 import { canRedo, canUndo, type JsonObject } from '#workroom/editing';
 import {
   go,
+  jobStops,
   lengthWordsFor,
   Problems,
   QuiltProvider,
@@ -34,7 +35,16 @@ export interface QuiltFrameOf {
 }
 
 const nameless = 'A quilt without a name';
-const stopWords: Readonly<Record<Stop, string>> = { draft: 'Draft', set: 'Set', colour: 'Colour' };
+const stopWords: Readonly<Record<Stop, string>> = {
+  draft: 'Draft',
+  set: 'Set',
+  colour: 'Colour',
+  cut: 'Cut',
+  sew: 'Sew',
+  finish: 'Finish',
+  print: 'Print',
+  compare: 'Compare',
+};
 
 export const QuiltFrame = ({ desk, stop, children }: QuiltFrameOf) => {
   const { planner, preferences, say, store } = useRoom();
@@ -121,7 +131,7 @@ export const QuiltFrame = ({ desk, stop, children }: QuiltFrameOf) => {
             id: `go ${to}`,
             part: 'Go',
             words: `To ${stopWords[to]}`,
-            keys: [String(index + 1)],
+            ...(index < jobStops.length ? { keys: [String(index + 1)] } : {}),
             run: () => go(quiltAddress(desk.id, to)),
           }),
         ),

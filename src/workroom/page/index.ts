@@ -14,6 +14,11 @@ import './drawing.css';
 import './set.css';
 import './draft.css';
 import './colour.css';
+import './cut.css';
+import './sew.css';
+import './finish.css';
+import './print.css';
+import './compare.css';
 import './home.css';
 import './sheets.css';
 

@@ -6,8 +6,9 @@ test('an address leads back to where it was made, whatever a block is called', (
   for (const address of [
     { at: 'home' },
     { at: 'demo', file: 'heron-hanging' },
-    { at: 'quilt', id: 'abc', stop: 'set', block: null },
-    { at: 'quilt', id: 'abc', stop: 'draft', block: 'Log cabin 2/b, 50 % dark' },
+    { at: 'quilt', id: 'abc', stop: 'set', within: [] },
+    { at: 'quilt', id: 'abc', stop: 'draft', within: ['Log cabin 2/b, 50 % dark'] },
+    { at: 'quilt', id: 'abc', stop: 'sew', within: ['cabin', '3'] },
   ] as const) {
     assert.deepEqual(addressIn(addressText(address)), address);
   }

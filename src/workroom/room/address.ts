@@ -2,12 +2,19 @@
 // never the quilt.
 import { useSyncExternalStore } from 'react';
 
-export type Stop = 'draft' | 'set' | 'colour';
-export const stops: readonly Stop[] = ['draft', 'set', 'colour'];
+/** On the job line, in the order of the work. */
+export const jobStops = ['draft', 'set', 'colour', 'cut', 'sew', 'finish'] as const;
+/** Beside it: what leaves the workroom, and versions side by side. */
+const besideStops = ['print', 'compare'] as const;
+export const stops = [...jobStops, ...besideStops] as const;
+export type Stop = (typeof stops)[number];
+
+/** What of the view is in sight, from the whole to the part, as the view names it: a block, a step of it. */
+export type Within = readonly string[];
 
 export type Address =
   | { readonly at: 'home' }
-  | { readonly at: 'quilt'; readonly id: string; readonly stop: Stop; readonly block: string | null }
+  | { readonly at: 'quilt'; readonly id: string; readonly stop: Stop; readonly within: Within }
   /** Opens the demo of that file, begun where this browser has not got it yet. */
   | { readonly at: 'demo'; readonly file: string }
   | { readonly at: 'nowhere'; readonly text: string };
@@ -17,12 +24,12 @@ export const addressIn = (hash: string): Address => {
     .replace(/^#\/?/, '')
     .split('/')
     .map((part) => decoded(part));
-  const [first = '', id = '', stop = '', block = ''] = parts;
+  const [first = '', id = '', stop = '', ...within] = parts;
   if (first === '') return { at: 'home' };
   if (first === 'demo' && id !== '' && parts.length === 2) return { at: 'demo', file: id };
   const known = stops.find((one) => one === stop);
   if (first !== 'quilt' || id === '' || known === undefined) return { at: 'nowhere', text: hash };
-  return { at: 'quilt', id, stop: known, block: block === '' ? null : block };
+  return { at: 'quilt', id, stop: known, within: within.filter((part) => part !== '') };
 };
 
 /** A broken escape is taken as it stands. */
@@ -37,12 +44,12 @@ const decoded = (part: string): string => {
 export const addressText = (address: Exclude<Address, { readonly at: 'nowhere' }>): string => {
   if (address.at === 'home') return '#/';
   if (address.at === 'demo') return `#/demo/${encodeURIComponent(address.file)}`;
-  const parts = ['quilt', address.id, address.stop, ...(address.block === null ? [] : [address.block])];
+  const parts = ['quilt', address.id, address.stop, ...address.within];
   return `#/${parts.map(encodeURIComponent).join('/')}`;
 };
 
-export const quiltAddress = (id: string, stop: Stop, block: string | null = null): string =>
-  addressText({ at: 'quilt', id, stop, block });
+export const quiltAddress = (id: string, stop: Stop, ...within: Within): string =>
+  addressText({ at: 'quilt', id, stop, within });
 
 export const go = (to: string): void => {
   location.hash = to;

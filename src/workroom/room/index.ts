@@ -1,5 +1,15 @@
 // The room that views stand in: what they are given, where they are, and how lengths are said.
-export { type Address, go, goInPlace, quiltAddress, type Stop, stops, useAddress } from './address.ts';
+export {
+  type Address,
+  go,
+  goInPlace,
+  jobStops,
+  quiltAddress,
+  type Stop,
+  stops,
+  useAddress,
+  type Within,
+} from './address.ts';
 export { pickFile } from './pick-file.ts';
 export { borderWords, spotWords } from './place-words.ts';
 export { openPreferences, type Preferences, usePreferences } from './preferences.ts';
@@ -9,4 +19,5 @@ export { Sheet } from './sheet.tsx';
 export { openShelf, type Shelf, useShelf } from './shelf.ts';
 export { useBlockName } from './use-block-name.ts';
 export { useGesture } from './use-gesture.ts';
+export { useLook } from './use-look.ts';
 export { buyWords, clockWords, countWords, type LengthWords, lengthWordsFor, timeWords } from './words.ts';

@@ -1,0 +1,17 @@
+// What one view alone shows of a plan, worked out when it is looked at: each look takes the plan and what of it is in sight.
+import type { QuiltPlan } from '#craft';
+import { seeCloths } from './seen-cloths.ts';
+
+const looks = {
+  cloths: seeCloths,
+};
+
+export type LookName = keyof typeof looks;
+/** What of the plan is in sight. */
+export type Look<Name extends LookName> = Parameters<(typeof looks)[Name]>[1];
+export type Seen<Name extends LookName> = ReturnType<(typeof looks)[Name]>;
+
+export const lookAt = <Name extends LookName>(plan: QuiltPlan, name: Name, look: Look<Name>): Seen<Name> => {
+  const see = looks[name] as (plan: QuiltPlan, look: Look<Name>) => Seen<Name>;
+  return see(plan, look);
+};

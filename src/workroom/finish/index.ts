@@ -1,0 +1,2 @@
+// Finish: borders, backing, batting, binding, sleeve.
+export { FinishView } from './finish-view.tsx';
