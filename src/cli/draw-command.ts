@@ -1,14 +1,12 @@
 // seamstead draw FILE|BLOCK: pictures as SVG and PNG, in colour, in grey to judge values by, as lines to colour in.
 import { join } from 'node:path';
-import { type BlockPlan, planQuilt, type QuiltPlan } from '#craft';
+import { planQuilt } from '#craft';
 import { collection, collectionBlock } from '#craft/collection';
 import type { Unit } from '#craft/measure';
-import { clothSignsFor, type Drawing, drawBlock, drawQuilt, type Look, signsAs } from '#paper';
-import { entryTitle } from '#paper/cutting';
-import { asFirstPlaced } from '#paper/drawing';
-import { quiltAlt } from '#paper/pages';
-import { instead, sizeText } from '#paper/words';
-import { pngOf } from '#print';
+import type { Look } from '#paper';
+import { type DrawnFile, pictureFiles, pictureOfBlock, picturesOf } from '#paper/files';
+import { instead } from '#paper/words';
+import { fileDrawn } from '#print';
 import { collectionDocument } from './collection-document.ts';
 import { calledName, nameOf, readDocument } from './documents.ts';
 import { problemLines } from './problems.ts';
@@ -28,9 +26,6 @@ export interface DrawWishes {
   readonly unit: Unit;
 }
 
-const picturePt = [720, 720] as const;
-/** A line to colour up to is seen before it is filled. */
-const linePt = 0.8;
 const usualSide: Record<Unit, string> = { in: '12', cm: '30' };
 
 export const runDraw = async (wishes: DrawWishes, terminal: Terminal): Promise<number> => {
@@ -51,100 +46,28 @@ export const runDraw = async (wishes: DrawWishes, terminal: Terminal): Promise<n
     return exits.problems;
   }
   const plan = planned.value;
-  const pictures = isBlock ? [blockPicture(plan, plan.blocks[0] as BlockPlan, wishes.what)] : picturesOf(plan);
+  const pictures = isBlock
+    ? plan.blocks.slice(0, 1).map((block) => pictureOfBlock({ plan, block, name: wishes.what }))
+    : picturesOf(plan);
   const folder = wishes.out ?? join('out', isBlock ? wishes.what : nameOf(wishes.what), 'pictures');
-  const files = await filesFor({ plan, pictures, looks: wishes.looks, widthPx }, terminal);
+  const files = await allDrawn(
+    pictures.flatMap((picture) => wishes.looks.flatMap((look) => pictureFiles({ picture, look, widthPx }))),
+    terminal,
+  );
   await writeAll(folder, files);
   await print(terminal.stdout, `Written to ${folder}: ${[...files.keys()].join(', ')}`);
   return exits.done;
 };
 
-/** A picture in any look. */
-interface Subject {
-  readonly name: string;
-  readonly draw: (look: Look) => Drawing;
-}
-
-const picturesOf = (plan: QuiltPlan): readonly Subject[] => {
-  const alt = quiltAlt(plan, sizeText([plan.top.set.width, plan.top.set.height], plan.quilt.unit));
-  const quilt: Subject = {
-    name: 'quilt',
-    draw: (look) =>
-      drawQuilt({ plan, ...inLook(plan, look), fitPt: picturePt, fill: 'colour', alt: `${alt}${lookWords[look]}` }),
-  };
-  const names = new Set<string>();
-  return [
-    quilt,
-    ...plan.blocks.map((block) => {
-      const name = freeName(fileName(block), names);
-      names.add(name.toLowerCase());
-      return blockPicture(plan, block, name);
-    }),
-  ];
-};
-
-const blockPicture = (plan: QuiltPlan, block: BlockPlan, name: string): Subject => {
-  const title = entryTitle(plan, { block: block.id, colouring: block.colouring, mirror: block.mirror });
-  const alt = `${title}, ${sizeText(block.finished, plan.quilt.unit)} finished.`;
-  return {
-    name,
-    draw: (look) =>
-      drawBlock({
-        block: asFirstPlaced(plan, block),
-        ...inLook(plan, look),
-        fitPt: picturePt,
-        alt: `${alt}${lookWords[look]}`,
-      }),
-  };
-};
-
-const inLook = (plan: QuiltPlan, look: Look) => ({
-  signs: signsAs(clothSignsFor(plan), look),
-  ...(look === 'line' ? { edgePt: linePt } : {}),
-});
-
-const lookWords: Record<Look, string> = {
-  colour: '',
-  grey: ' In grey, each cloth as light as it looks.',
-  line: ' Lines alone, to colour in.',
-};
-
-const lookEndings: Record<Look, string> = { colour: '', grey: '-grey', line: '-line' };
-
-/** "block-cabin", "block-cabin-evening", "block-cabin-mirrored": spaces and dots become hyphens. */
-const fileName = ({ id, colouring, mirror }: BlockPlan): string =>
-  ['block', id, ...(colouring === 'default' ? [] : [colouring]), ...(mirror ? ['mirrored'] : [])]
-    .join('-')
-    .replace(/[ .]+/g, '-');
-
-/** Some file systems take "A" and "a" for one name. */
-const freeName = (wished: string, taken: ReadonlySet<string>): string => {
-  let name = wished;
-  for (let n = 2; taken.has(name.toLowerCase()); n++) name = `${wished}-${n}`;
-  return name;
-};
-
-const filesFor = async (
-  of: {
-    readonly plan: QuiltPlan;
-    readonly pictures: readonly Subject[];
-    readonly looks: readonly Look[];
-    readonly widthPx: number;
-  },
-  terminal: Terminal,
-): Promise<ReadonlyMap<string, string | Uint8Array>> => {
+const allDrawn = async (files: readonly DrawnFile[], terminal: Terminal) => {
   const progress = progressOn(terminal.stderr);
-  const files = new Map<string, string | Uint8Array>();
-  for (const { name, draw } of of.pictures) {
-    progress.say(`Drawing ${name} …`);
-    for (const look of of.looks) {
-      const { svg } = draw(look);
-      files.set(`${name}${lookEndings[look]}.svg`, svg);
-      files.set(`${name}${lookEndings[look]}.png`, await pngOf(svg, { widthPx: of.widthPx }));
-    }
+  const drawn = new Map<string, string | Uint8Array>();
+  for (const file of files) {
+    progress.say(`${file.making} …`);
+    drawn.set(file.name, await fileDrawn(file));
   }
   progress.clear();
-  return files;
+  return drawn;
 };
 
 const widths = { least: 16, most: 8000 } as const;

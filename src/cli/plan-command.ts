@@ -1,24 +1,12 @@
 // seamstead plan FILE: the whole job on one document. Everything is made before anything is written, and
 // each file is put in place whole.
 import { join } from 'node:path';
-import { planQuilt, planSize, type QuiltPlan } from '#craft';
+import { planQuilt } from '#craft';
 import { defaultBudget } from '#craft/cutting';
-import { type PurchaseChange, purchaseChanges } from '#craft/shopping';
-import type { IntegerSolver } from '#craft/strips';
-import {
-  type Chapter,
-  clothSignsFor,
-  cuttingCsv,
-  drawQuilt,
-  handoutPages,
-  lessonsOf,
-  patternPages,
-  planFileText,
-  summaryText,
-} from '#paper';
-import { quiltAlt } from '#paper/pages';
-import { sizeText } from '#paper/words';
-import { openPress, type Paper, pngOf } from '#print';
+import { purchaseChanges } from '#craft/shopping';
+import { type Chapter, lessonsOf, planFileText, summaryText } from '#paper';
+import { type QuiltFile, quiltFiles, sizesPlanned } from '#paper/files';
+import { fileMade, openPress, type Paper } from '#print';
 import { openSolver } from '#solver';
 import { calledName, nameOf, readDocument } from './documents.ts';
 import { problemLines } from './problems.ts';
@@ -41,9 +29,6 @@ export interface PlanWishes {
   /** Print the plan alone and write nothing. */
   readonly json: boolean;
 }
-
-const picturePt = [720, 720] as const;
-const pictureWidthPx = 1600;
 
 export const runPlan = async (wishes: PlanWishes, terminal: Terminal): Promise<number> => {
   const progress = progressOn(terminal.stderr);
@@ -74,20 +59,18 @@ export const runPlan = async (wishes: PlanWishes, terminal: Terminal): Promise<n
     option: '--sizes',
     noun: 'size',
   });
-  const sizes: SizedPlan[] = [];
-  for (const id of ids) {
-    progress.say(`Planning the size ${id} …`);
-    const sized = planSize({ quilt: plan.quilt, id, options: { solver } });
-    if (!sized.ok) {
-      progress.clear();
-      await print(terminal.stderr, problemLines(calledName(wishes.file), sized.problems, sized.more));
-      return exits.problems;
-    }
-    sizes.push({ id, title: plan.quilt.sizes.find((size) => size.id === id)?.title ?? id, plan: sized.value });
+  const sized = sizesPlanned({ plan, ids, solver, say: progress.say });
+  if (!sized.ok) {
+    progress.clear();
+    await print(terminal.stderr, problemLines(calledName(wishes.file), sized.problems, sized.more));
+    return exits.problems;
   }
   progress.say('Looking what would change the purchase …');
   const changes = purchaseChanges({ plan, search: { steps: defaultBudget.steps, solver } });
-  const { files, missingSigns } = await filesOf({ plan, sizes, changes, wishes, handouts, solver }, progress.say);
+  const { chapters, runSheet } = wishes;
+  const search = { steps: defaultBudget.steps, solver };
+  const wished = { plan, sizes: sized.value, changes: () => changes, chapters, handouts, runSheet, search };
+  const { files, missingSigns } = await allMade(quiltFiles(wished), { paper: wishes.paper, say: progress.say });
   progress.clear();
   await writeAll(folder, files);
   await print(terminal.stdout, summaryText(plan, changes));
@@ -101,21 +84,6 @@ export const runPlan = async (wishes: PlanWishes, terminal: Terminal): Promise<n
   await print(terminal.stdout, `\nWritten to ${folder}: ${[...files.keys()].join(', ')}`);
   return exits.done;
 };
-
-interface SizedPlan {
-  readonly id: string;
-  readonly title: string;
-  readonly plan: QuiltPlan;
-}
-
-interface Planned {
-  readonly plan: QuiltPlan;
-  readonly sizes: readonly SizedPlan[];
-  readonly changes: readonly PurchaseChange[];
-  readonly wishes: PlanWishes;
-  readonly handouts: readonly string[];
-  readonly solver: IntegerSolver;
-}
 
 /** @throws WrongUse where one is wanted that the quilt has not */
 const chosenOf = (of: {
@@ -133,49 +101,22 @@ const chosenOf = (of: {
   );
 };
 
-const filesOf = async ({ plan, sizes, changes, wishes, handouts, solver }: Planned, say: (what: string) => void) => {
-  const { paper, chapters } = wishes;
-  const files = new Map<string, string | Uint8Array>();
-  say('Writing the plan …');
-  files.set('plan.json', planFileText(plan));
-  files.set('cutting.csv', cuttingCsv(plan));
-  for (const { id, plan: own } of sizes) {
-    files.set(`plan-${id}.json`, planFileText(own));
-    files.set(`cutting-${id}.csv`, cuttingCsv(own));
-  }
-  say('Drawing the quilt …');
-  const { svg } = drawQuilt({
-    plan,
-    signs: clothSignsFor(plan),
-    fitPt: picturePt,
-    fill: 'colour',
-    alt: quiltAlt(plan, finishedSize(plan)),
-  });
-  files.set('quilt.svg', svg);
-  files.set('quilt.png', await pngOf(svg, { widthPx: pictureWidthPx }));
-  say('Printing the pattern …');
+const allMade = async (
+  files: readonly QuiltFile[],
+  { paper, say }: { readonly paper: Paper; readonly say: (what: string) => void },
+) => {
+  const made = new Map<string, string | Uint8Array>();
+  const missing = new Set<string>();
   const press = openPress();
   try {
-    const { bytes, missingSigns } = await press.pdf(
-      patternPages(plan, { changes, sizes, ...(chapters === null ? {} : { chapters }) }),
-      { paper },
-    );
-    files.set('pattern.pdf', bytes);
-    for (const block of handouts) {
-      say(`Printing the handout of ${block} …`);
-      const search = { steps: defaultBudget.steps, solver };
-      const pages = handoutPages({ plan, block, search });
-      if (pages !== null) files.set(`handout-${block}.pdf`, (await press.pdf(pages, { paper })).bytes);
+    for (const file of files) {
+      say(`${file.making} …`);
+      const { content, missingSigns } = await fileMade(file, { press, paper });
+      made.set(file.name, content);
+      for (const sign of missingSigns) missing.add(sign);
     }
-    if (wishes.runSheet === 'printed') {
-      say('Printing the run sheets …');
-      const pages = patternPages(plan, { chapters: ['run-sheet'] });
-      files.set('run-sheet.pdf', (await press.pdf(pages, { paper })).bytes);
-    }
-    return { files, missingSigns };
+    return { files: made, missingSigns: [...missing] };
   } finally {
     press.close();
   }
 };
-
-const finishedSize = ({ quilt, top }: QuiltPlan): string => sizeText([top.set.width, top.set.height], quilt.unit);
