@@ -26,8 +26,10 @@ export const drawClothStrip = (of: {
   readonly unit: Unit;
   readonly scale: number;
   readonly y: number;
+  /** Missing for the right hand. */
+  readonly hand?: 'left';
 }): ClothStrip => {
-  const { pattern, sign, scale, y } = of;
+  const { pattern, sign, scale, y, hand } = of;
   const { strip, count } = pattern;
   const rects = strip.parts.flatMap((part) => part.pieces.map((piece) => pieceRect({ part, piece, scale, y })));
   const marks = marksIn({ kind: pattern, scale, y, sign });
@@ -50,7 +52,7 @@ export const drawClothStrip = (of: {
         element('rect', { ...rect, fill: sign.colour, stroke: inkOn(sign.colour), 'stroke-width': cutEdgePt }),
       ),
       ...marks.labels,
-      ...drawCutSteps({ pattern, scale, y }),
+      ...drawCutSteps({ pattern, scale, y, ...(hand === undefined ? {} : { hand }) }),
     ],
   };
 };

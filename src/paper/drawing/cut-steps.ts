@@ -15,26 +15,41 @@ export const drawCutSteps = (of: {
   readonly pattern: PatternCut;
   readonly scale: number;
   readonly y: number;
+  /** Missing for the right hand: the cuts then begin at the left. */
+  readonly hand?: 'left';
 }): readonly string[] => {
-  const { pattern, scale, y } = of;
+  const { pattern, scale, y, hand } = of;
+  const isLeft = hand === 'left';
   if (stepsPt(pattern) === 0) return [];
-  return labelsOf(pattern, scale).flatMap(({ text, x }) => [
+  return labelsOf(pattern, scale, isLeft ? -1 : 1).flatMap(({ text, x }) => [
     element('path', {
       d: `M${numberText(x)} ${numberText(y - 7)}V${numberText(y)}`,
       stroke: softInk,
       'stroke-width': hairlinePt,
     }),
-    lettering({ text, x: x + 1.5, y: y - 4.5, sizePt, anchor: 'start', fill: softInk }),
+    lettering({
+      text,
+      x: isLeft ? x - 1.5 : x + 1.5,
+      y: y - 4.5,
+      sizePt,
+      anchor: isLeft ? 'end' : 'start',
+      fill: softInk,
+    }),
   ]);
 };
 
 /** Cuts that begin at one place, or too near to the one before for two labels, share one: "2.3–2.5". */
-const labelsOf = (pattern: PatternCut, scale: number): readonly { readonly text: string; readonly x: number }[] => {
+const labelsOf = (
+  pattern: PatternCut,
+  scale: number,
+  /** 1 where the cuts go to the right, −1 to the left. */
+  way: 1 | -1,
+): readonly { readonly text: string; readonly x: number }[] => {
   const labels: { x: number; text: string; first: number }[] = [];
   pattern.cuts.forEach(({ at }, i) => {
     const x = 1 + at * scale;
     const before = labels.at(-1);
-    if (before !== undefined && x < before.x + 1.5 + textWidthPt(before.text, sizePt) + 2)
+    if (before !== undefined && way * (x - before.x) < 1.5 + textWidthPt(before.text, sizePt) + 2)
       before.text = `${pattern.number}.${before.first}–${pattern.number}.${i + 1}`;
     else labels.push({ x, text: `${pattern.number}.${i + 1}`, first: i + 1 });
   });

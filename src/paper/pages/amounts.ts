@@ -25,10 +25,9 @@ export const amountsOf = (of: {
 }): Amounts => {
   const { plan, signs, changes } = of;
   const shrinks = plan.fabrics.some(({ allowances }) => allowances !== null && allowances.shrinkage > 0);
-  const head = ['Cloth', 'Laid out', 'Ends', ...(shrinks ? ['Shrinkage'] : []), 'Left over'];
   // without changes an empty column keeps the figures together on the left
   return {
-    head: [...head, changes.length === 0 ? '' : 'With another cloth or cut'],
+    head: [...headOf(shrinks), changes.length === 0 ? '' : 'With another cloth or cut'],
     rows: plan.fabrics.map((fabric) => [
       signOf(signs, fabric.id).letter,
       ...figuresOf(plan, fabric, shrinks),
@@ -43,6 +42,28 @@ export const amountsOf = (of: {
     remarks: provenLines(plan, signs),
   };
 };
+
+/** Where the bought length of one cloth goes, under the heads of the table; none of sheets and of what is not bought. */
+export const amountLines = (
+  plan: QuiltPlan,
+  fabric: FabricPlan,
+): readonly (readonly [what: string, amount: string])[] => {
+  const shrinks = fabric.allowances !== null && fabric.allowances.shrinkage > 0;
+  const [, ...heads] = headOf(shrinks);
+  const figures = figuresOf(plan, fabric, shrinks);
+  return heads.flatMap((what, i) => {
+    const figure = figures[i] ?? '–';
+    return figure === '–' ? [] : [[what, figure] as const];
+  });
+};
+
+const headOf = (shrinks: boolean): readonly string[] => [
+  'Cloth',
+  'Laid out',
+  'Ends',
+  ...(shrinks ? ['Shrinkage'] : []),
+  'Left over',
+];
 
 const figuresOf = (plan: QuiltPlan, fabric: FabricPlan, shrinks: boolean): readonly string[] => {
   const { allowances, laid } = fabric;

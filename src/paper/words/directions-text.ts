@@ -11,6 +11,8 @@ export interface Writing extends Figures {
   readonly pieces: readonly ClothPiece[];
   /** Folded in two layers, or opened after that; missing for what is never folded. */
   readonly of?: 'folded' | 'opened';
+  /** Missing for the right hand: a left-handed cutter begins at the right. */
+  readonly hand?: 'left';
   /** What a part is cut from, by its kind, where that is not cloth by the length. */
   readonly sheet: (kind: number) => SheetName;
 }
@@ -107,7 +109,7 @@ const patternText = (pattern: PatternCut, height: HeightCut, writing: Writing): 
     return { number, text: `${whose} ${cutText(pattern.cuts[0] as StripCut, writing)}.`, cuts: [] };
   return {
     number,
-    text: `${whose}, from left to right:`,
+    text: `${whose}, from ${writing.hand === 'left' ? 'right to left' : 'left to right'}:`,
     cuts: pattern.cuts.map((cut, i) => ({ number: `${number}.${i + 1}`, text: `${cutText(cut, writing)}.` })),
   };
 };

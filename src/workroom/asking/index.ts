@@ -7,3 +7,14 @@ export { askCollection, type BlockFamily, type CollectedBlock, type PatchShape }
 export { askDrawn } from './drawn.ts';
 export { type Look, type LookName, lookAt, type Seen } from './looks.ts';
 export { askMeasures, type Measured, type MeasuredBlock } from './measured.ts';
+export type { CutLead, CutStep, CutStepsSeen, CutStrip } from './seen-cut-steps.ts';
+export type {
+  Box,
+  ClothLine,
+  ClothUnrolled,
+  CuttingLook,
+  CuttingSeen,
+  Panel,
+  PanelPiece,
+  PieceSeen,
+} from './seen-cutting.ts';

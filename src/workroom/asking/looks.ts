@@ -1,9 +1,11 @@
 // What one view alone shows of a plan, worked out when it is looked at: each look takes the plan and what of it is in sight.
 import type { QuiltPlan } from '#craft';
-import { seeCloths } from './seen-cloths.ts';
+import { seeCutSteps } from './seen-cut-steps.ts';
+import { seeCutting } from './seen-cutting.ts';
 
 const looks = {
-  cloths: seeCloths,
+  cutting: seeCutting,
+  cutSteps: seeCutSteps,
 };
 
 export type LookName = keyof typeof looks;

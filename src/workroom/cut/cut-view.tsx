@@ -1,18 +1,285 @@
-// Cut: each cloth unrolled.
-import { useLook, useQuilt, type Within } from '#workroom/room';
+// Cut: the cloths and what is bought of them; one unrolled in the middle, or its directions; the piece that is pointed at, and what would
+// change the purchase, at the right.
+import { useCallback, useMemo, useState } from 'react';
+import { type Command, useCommands } from '#workroom/commands';
+import type { ClothUnrolled, CuttingLook, CuttingSeen } from '#workroom/compute';
+import { DrawingView } from '#workroom/drawing';
+import { go, quiltAddress, useLook, usePreferences, useQuilt, useRoom, type Within } from '#workroom/room';
+import { clothOver } from './cloth-over.ts';
+import { type ClothScene, clothLabel, pieceWords, sceneOfCloth } from './cloth-scene.ts';
+import { CutSteps } from './cut-steps.tsx';
+import { clothAt, piecesAt, type Spot } from './piece-places.ts';
+import { ThisPiece } from './this-piece.tsx';
+import { useGroundColours } from './use-ground-colours.ts';
 
-const all = {};
+const none: readonly number[] = [];
 
-export const CutView = ({ within: [cloth] }: { readonly within: Within }) => {
-  const { words } = useQuilt();
-  const cloths = useLook('cloths', all);
+/** What is chosen: a piece on the cloth, or a place in the quilt whose pieces are then lit. */
+type Chosen = { readonly key: string; readonly cloth: string } | { readonly spot: Spot; readonly cloth: string } | null;
+
+export const CutView = ({ within }: { readonly within: Within }) => {
+  const [cloth = null, part = 'layout', step = null] = within;
+  const { id, document, answer, problems } = useQuilt();
+  const { say, preferences } = useRoom();
+  const { hand } = usePreferences(preferences);
+  const look = useMemo(() => ({ cloth, hand }), [cloth, hand]);
+  const seen = useLook('cutting', look);
+  const [chosen, choose] = useState<Chosen>(null);
+  const [pointed, point] = useState<string | null>(null);
+  const ground = useGroundColours();
+  const here = seen?.shown ?? null;
+  const isSteps = part === 'steps';
+  const picture = answer?.picture ?? null;
+
+  const { unit } = document;
+  const scene = useMemo(() => (here === null ? null : sceneOfCloth(here, unit)), [here, unit]);
+  const isHere = chosen !== null && chosen.cloth === here?.id;
+  const ownKey = isHere && 'key' in chosen ? chosen.key : null;
+  const spot = isHere && 'spot' in chosen ? chosen.spot : null;
+  const shownKey = (isSteps ? null : pointed) ?? ownKey;
+  const place = shownKey === null ? undefined : scene?.places.get(shownKey);
+  const of = useMemo(() => {
+    if (here === null || picture === null) return none;
+    if (place !== undefined) return [place.of];
+    return spot === null ? none : piecesAt({ pieces: here.pieces, picture, spot });
+  }, [here, picture, place, spot]);
+  const lit = useMemo(() => new Set(of), [of]);
+  const lies =
+    place === undefined
+      ? null
+      : here?.panels[place.panel]?.pieces[place.piece]?.turned
+        ? ('turned' as const)
+        : ('as-listed' as const);
+
+  const cloths = seen?.cloths;
+  const goBy = useCallback(
+    (by: 1 | -1) => {
+      if (cloths === undefined || cloths.length === 0) return;
+      const at = cloths.findIndex((one) => one.id === (cloth ?? cloths[0]?.id));
+      const to = cloths[(at + by + cloths.length) % cloths.length];
+      if (to === undefined) return;
+      go(quiltAddress(id, 'cut', to.id, ...(isSteps ? ['steps'] : [])));
+      say(`Cloth ${to.letter}, ${to.name}: ${to.buy}`);
+    },
+    [cloths, cloth, id, isSteps, say],
+  );
+  const shownId = here?.id ?? null;
+  useCommands(
+    useMemo(
+      (): readonly Command[] => [
+        { id: 'next cloth', part: 'Cut', words: 'To the next cloth', keys: ['N'], run: () => goBy(1) },
+        { id: 'cloth before', part: 'Cut', words: 'To the cloth before', keys: ['P'], run: () => goBy(-1) },
+        {
+          id: 'cut steps',
+          part: 'Cut',
+          words: isSteps ? 'Look at the cloth' : 'Cut it step by step',
+          keys: ['S'],
+          isOff: shownId === null,
+          run: () => go(quiltAddress(id, 'cut', shownId ?? '', ...(isSteps ? [] : ['steps']))),
+        },
+        {
+          id: 'cutting hand',
+          part: 'Cut',
+          words: hand === 'left' ? 'Cut with the right hand' : 'Cut with the left hand',
+          run: () => {
+            const to = hand === 'left' ? 'right' : 'left';
+            preferences.prefer({ hand: to });
+            say(`Drawn for the ${to} hand`);
+          },
+        },
+      ],
+      [goBy, hand, id, isSteps, preferences, say, shownId],
+    ),
+  );
+
+  const spotChosen = (spot: Spot | null) => {
+    const at = spot === null || picture === null ? null : clothAt(picture, spot);
+    if (spot === null || at === null) {
+      choose(null);
+      return;
+    }
+    choose({ spot, cloth: at });
+    if (at !== here?.id) go(quiltAddress(id, 'cut', at, ...(isSteps ? ['steps'] : [])));
+    const line = cloths?.find((one) => one.id === at);
+    if (line !== undefined) say(`It is cut from cloth ${line.letter}, ${line.name}`);
+  };
+
   return (
-    <ul aria-label="Cloths">
-      {cloths?.map(({ id, name, width, length }) => (
-        <li key={id} aria-current={id === cloth ? 'true' : undefined}>
-          {name}: {words.length(width)} wide, {words.length(length)} long
-        </li>
+    <div className="view-parts cut-view">
+      <div className="stage">
+        {seen !== null && <ClothList seen={seen} shown={here?.id ?? null} part={isSteps ? 'steps' : 'layout'} />}
+        {here !== null && <StageKeys cloth={here} part={isSteps ? 'steps' : 'layout'} />}
+        {here === null || scene === null || picture === null ? (
+          <p className="empty" role="status">
+            {emptyWords({ seen, cloth, isStuck: problems.length > 0 })}
+          </p>
+        ) : isSteps ? (
+          <StepsOf cloth={here.id} look={look} at={step} />
+        ) : (
+          <Unrolled
+            cloth={here}
+            scene={scene}
+            lit={lit}
+            soft={ground.soft}
+            chosen={ownKey}
+            onChoose={(key) => choose(key === null ? null : { key, cloth: here.id })}
+            onPoint={point}
+            line={place === undefined ? '' : pieceWords(here, place.of, lies ?? 'as-listed')}
+          />
+        )}
+      </div>
+      <aside className="side" aria-label="This cloth">
+        {here !== null && (
+          <>
+            <ClothFacts cloth={here} />
+            {picture !== null && (
+              <ThisPiece cloth={here} of={of} lies={lies} picture={picture} pale={ground.pale} onSpot={spotChosen} />
+            )}
+          </>
+        )}
+      </aside>
+    </div>
+  );
+};
+
+/** Asked for only where they are looked at. */
+const StepsOf = (of: { readonly cloth: string; readonly look: CuttingLook; readonly at: string | null }) => {
+  const steps = useLook('cutSteps', of.look);
+  return steps === null || steps.cloth !== of.cloth ? null : <CutSteps seen={steps} at={of.at} />;
+};
+
+const emptyWords = (of: {
+  readonly seen: CuttingSeen | null;
+  readonly cloth: string | null;
+  readonly isStuck: boolean;
+}): string => {
+  if (of.isStuck && of.seen === null) return 'It can be laid out when the problem above is mended.';
+  if (of.seen === null) return 'Laying out the cloth …';
+  if (of.seen.cloths.length === 0) return 'Nothing of this quilt is cut here.';
+  return of.cloth === null ? 'Laying out the cloth …' : 'Nothing is cut from this cloth. Choose another above.';
+};
+
+type Part = 'layout' | 'steps';
+
+/** The cloths of the quilt with what is bought of each. */
+const ClothList = ({
+  seen,
+  shown,
+  part,
+}: {
+  readonly seen: CuttingSeen;
+  readonly shown: string | null;
+  readonly part: Part;
+}) => {
+  const { id } = useQuilt();
+  return (
+    <nav className="cut-cloths" aria-label="Cloths">
+      <ul>
+        {seen.cloths.map(({ id: cloth, letter, name, colour, buy, cost }) => (
+          <li key={cloth}>
+            <a
+              href={quiltAddress(id, 'cut', cloth, ...(part === 'steps' ? ['steps'] : []))}
+              aria-current={cloth === shown ? 'page' : undefined}
+            >
+              <span className="cut-swatch" style={{ background: colour }} aria-hidden="true" />
+              <span className="cut-cloth-name">
+                {letter} {name}
+              </span>
+              <span className="cut-cloth-buy">
+                {buy}
+                {cost === '' ? '' : ` · ${cost}`}
+              </span>
+            </a>
+          </li>
+        ))}
+      </ul>
+      {seen.total.map((line) => (
+        <p key={line} className="quiet">
+          {line}
+        </p>
       ))}
-    </ul>
+    </nav>
+  );
+};
+
+const StageKeys = ({ cloth, part }: { readonly cloth: ClothUnrolled; readonly part: Part }) => {
+  const { id } = useQuilt();
+  const { preferences } = useRoom();
+  const { hand } = usePreferences(preferences);
+  return (
+    <div className="stage-keys cut-keys">
+      <nav className="cut-parts" aria-label="How to look at it">
+        <a href={quiltAddress(id, 'cut', cloth.id)} aria-current={part === 'layout' ? 'page' : undefined}>
+          Unrolled
+        </a>
+        <a href={quiltAddress(id, 'cut', cloth.id, 'steps')} aria-current={part === 'steps' ? 'page' : undefined}>
+          Step by step
+        </a>
+      </nav>
+      <label className="check">
+        <input
+          type="checkbox"
+          checked={hand === 'left'}
+          onChange={(event) => preferences.prefer({ hand: event.target.checked ? 'left' : 'right' })}
+        />
+        Left-handed
+      </label>
+    </div>
+  );
+};
+
+const mostPx = { in: 17, cm: 17 / 2.54 } as const;
+
+const Unrolled = (of: {
+  readonly cloth: ClothUnrolled;
+  readonly scene: ClothScene;
+  readonly lit: ReadonlySet<number>;
+  readonly soft: string;
+  readonly chosen: string | null;
+  readonly onChoose: (key: string | null) => void;
+  readonly onPoint: (key: string | null) => void;
+  /** What the piece is that is pointed at or chosen. */
+  readonly line: string;
+}) => {
+  const { cloth, scene, lit, soft, chosen, onChoose, onPoint, line } = of;
+  const { document } = useQuilt();
+  const over = useMemo(() => clothOver({ scene, cloth, lit, soft }), [scene, cloth, lit, soft]);
+  return (
+    <DrawingView
+      // another cloth begins at its own upper end
+      key={cloth.id}
+      scene={scene}
+      label={clothLabel(cloth)}
+      chosen={chosen}
+      onChoose={onChoose}
+      onPoint={onPoint}
+      over={over}
+      acrossMost={mostPx[document.unit]}
+      foot={<p className="piece-line">{line}</p>}
+    />
+  );
+};
+
+const ClothFacts = ({ cloth }: { readonly cloth: ClothUnrolled }) => {
+  const { words } = cloth;
+  return (
+    <section>
+      <h2>
+        {cloth.letter} {cloth.name}
+      </h2>
+      {words.bound !== '' && <p>{words.bound}</p>}
+      {words.amounts.length > 0 && (
+        <dl className="facts">
+          {words.amounts.map(([what, amount]) => (
+            <div key={what} className="fact">
+              <dt>{what}</dt>
+              <dd>{amount}</dd>
+            </div>
+          ))}
+        </dl>
+      )}
+      {words.kept !== '' && <p className="quiet">Worth keeping: {words.kept}.</p>}
+      <p className="quiet">{words.effort}</p>
+    </section>
   );
 };

@@ -16,9 +16,9 @@ import { type ClothPictures, useClothPictures } from './cloth-pictures.tsx';
 import { actionFor, zoomStep } from './drawing-keys.ts';
 import { outline, type Prepared, paint, prepared } from './paint.ts';
 import { pointIn } from './pointer.ts';
-import { neighbourOf, type Scene, type Thing, thingAt } from './scene.ts';
+import { boxOf, neighbourOf, type Scene, type Thing, thingAt } from './scene.ts';
 import { inReadingOrder, patchOfKey } from './scenes.ts';
-import { type Extent, fitted, moved, onDrawing, type View, zoomed } from './view.ts';
+import { type Extent, fitted, fittedAcross, inSight, moved, onDrawing, type View, zoomed } from './view.ts';
 
 export interface DrawingViewOf {
   readonly scene: Scene;
@@ -36,6 +36,12 @@ export interface DrawingViewOf {
   readonly over?: Over;
   /** Where one points at places rather than things: taps and keys are for the hand, not for choosing. */
   readonly hand?: HandOf;
+  /** The thing under the pointer, or none: before one chooses. */
+  readonly onPoint?: (key: string | null) => void;
+  /** What is long begins as wide as the screen, no larger than so many pixels for one unit; without it, it begins whole. */
+  readonly acrossMost?: number;
+  /** Of a small drawing beside others: no keys to look closer. */
+  readonly closerKeys?: 'shown' | 'none';
   /** Keys of the view's own, at hand below the drawing. */
   readonly foot?: ReactNode;
 }
@@ -87,6 +93,9 @@ const noKeys: readonly string[] = [];
 /** A drawing of more shapes is moved as a picture of itself while a gesture lasts; with photographs each takes far longer. */
 const shapesDrawnLive = 3000;
 const photosDrawnLive = 400;
+/** Of more things than this only those about the chosen one stand on the page for screen readers, each with its place among all. */
+const mostTold = 2500;
+const toldBeside = 60;
 /** A pointer that moved no further has tapped. */
 const tapPx = 5;
 
@@ -100,6 +109,9 @@ export const DrawingView = ({
   several,
   over,
   hand,
+  onPoint,
+  acrossMost,
+  closerKeys = 'shown',
   foot,
 }: DrawingViewOf) => {
   const canvas = useRef<HTMLCanvasElement>(null);
@@ -110,7 +122,11 @@ export const DrawingView = ({
   const ready = useMemo(() => prepared(scene), [scene]);
   const pictures = useClothPictures();
   const fit = useMemo(() => fitted(scene, screen), [scene, screen]);
-  const view = useRef<{ at: View; isFitted: boolean }>({ at: fit, isFitted: true });
+  const start = useMemo(
+    () => (acrossMost === undefined ? fit : fittedAcross(scene, screen, acrossMost)),
+    [acrossMost, fit, scene, screen],
+  );
+  const view = useRef<{ at: View; fits: 'start' | 'whole' | null }>({ at: start, fits: 'start' });
   const ground = useRef<Ground>({
     picture: document.createElement('canvas'),
     at: fit,
@@ -123,6 +139,7 @@ export const DrawingView = ({
   const isHeld = useRef(false);
   const asked = useRef(0);
 
+  const thingOf = useMemo(() => new Map(scene.things.map((thing) => [thing.key, thing])), [scene]);
   const entered = inside === null ? undefined : scene.things.find(({ key }) => key === inside);
   const within = useMemo(() => entered?.inside?.() ?? null, [entered]);
   const things = useMemo(() => within ?? inReadingOrder(scene.things, scene.height), [within, scene]);
@@ -151,7 +168,7 @@ export const DrawingView = ({
     over?.paint(to, { view: at, density });
     if (hand !== undefined) return;
     for (const key of lit) {
-      const thing = scene.things.find((one) => one.key === key);
+      const thing = thingOf.get(key);
       if (thing) outline(to, { points: thing.outline, view: at, density, kind: 'problem' });
     }
     const chosenToo = within === null ? among : undefined;
@@ -161,7 +178,7 @@ export const DrawingView = ({
     const mark = things.find(({ key }) => key === current);
     const isLeftOut = mark !== undefined && chosenToo?.has(mark.key) === false;
     if (mark) outline(to, { points: mark.outline, view: at, density, kind: isLeftOut ? 'here' : 'chosen' });
-  }, [ready, pictures, screen, lit, scene, things, current, within, among, over, hand]);
+  }, [ready, pictures, screen, lit, thingOf, things, current, within, among, over, hand]);
 
   const repaint = useCallback(() => {
     cancelAnimationFrame(asked.current);
@@ -179,22 +196,30 @@ export const DrawingView = ({
   }, []);
 
   useLayoutEffect(() => {
-    if (view.current.isFitted) view.current = { at: fit, isFitted: true };
+    const { fits } = view.current;
+    if (fits !== null) view.current = { at: fits === 'start' ? start : fit, fits };
     paintNow();
-  }, [fit, paintNow]);
+  }, [fit, start, paintNow]);
 
   const look = useCallback(
     (next: View) => {
-      view.current = { at: next, isFitted: false };
+      view.current = { at: next, fits: null };
       repaint();
     },
     [repaint],
   );
   const middle = (): readonly [number, number] => [screen.width / 2, screen.height / 2];
   const zoom = (by: number) => look(zoomed(view.current.at, { by, at: middle(), fit }));
-  const fitAgain = () => {
-    view.current = { at: fit, isFitted: true };
+  const fitAgain = (fits: 'start' | 'whole' = 'whole') => {
+    view.current = { at: fits === 'start' ? start : fit, fits };
     repaint();
+  };
+  /** What keys come to is brought into sight. */
+  const showThing = (key: string | null) => {
+    const thing = things.find((one) => one.key === key);
+    if (thing === undefined) return;
+    const next = inSight(view.current.at, { box: boxOf(thing.outline), screen });
+    if (next.x !== view.current.at.x || next.y !== view.current.at.y) look(next);
   };
 
   const holdStill = () => {
@@ -239,6 +264,8 @@ export const DrawingView = ({
     const now = placeOf(event);
     if (before === undefined) {
       hand?.onOver(onDrawing(view.current.at, now), view.current.at.scale);
+      if (onPoint !== undefined && event.pointerType === 'mouse')
+        onPoint(thingAt(scene.things, onDrawing(view.current.at, now))?.key ?? null);
       return;
     }
     const [dx, dy] = [now[0] - before[0], now[1] - before[1]];
@@ -281,6 +308,7 @@ export const DrawingView = ({
 
   const choose = (thing: Thing | null) => {
     if (thing === null) return;
+    showThing(thing.key);
     if (within === null) onChoose(thing.key);
     else {
       setPatch(thing.key);
@@ -344,6 +372,9 @@ export const DrawingView = ({
     event.stopPropagation();
   };
 
+  const firstInReach =
+    things.length <= mostTold ? 0 : Math.max(0, things.findIndex(({ key }) => key === current) - toldBeside);
+  const inReach = things.length <= mostTold ? things : things.slice(firstInReach, firstInReach + 2 * toldBeside);
   const list = useId();
   const optionId = (key: string) => `${list}-${key.replaceAll(' ', '-')}`;
   return (
@@ -358,7 +389,10 @@ export const DrawingView = ({
           onPointerMove={onPointerMove}
           onPointerUp={onPointerUp}
           onPointerCancel={onPointerUp}
-          onPointerLeave={() => hand?.onOver(null, view.current.at.scale)}
+          onPointerLeave={() => {
+            hand?.onOver(null, view.current.at.scale);
+            onPoint?.(null);
+          }}
         />
         {hand !== undefined ? (
           <div
@@ -379,12 +413,12 @@ export const DrawingView = ({
             aria-activedescendant={things.some(({ key }) => key === current) ? optionId(current ?? '') : undefined}
             onKeyDown={onKeyDown}
           >
-            {things.map(({ key, name }, index) => (
+            {inReach.map(({ key, name }, index) => (
               <Option
                 key={key}
                 id={optionId(key)}
                 name={name}
-                at={index + 1}
+                at={firstInReach + index + 1}
                 of={things.length}
                 isChosen={within === null && among !== undefined ? among.has(key) : key === current}
               />
@@ -392,20 +426,29 @@ export const DrawingView = ({
           </div>
         )}
       </div>
-      <div className="drawing-foot">
-        {foot}
-        <fieldset className="drawing-keys" aria-label="Look closer">
-          <button type="button" onClick={() => zoom(1 / zoomStep)} aria-label="Smaller">
-            −
-          </button>
-          <button type="button" onClick={fitAgain}>
-            Whole
-          </button>
-          <button type="button" onClick={() => zoom(zoomStep)} aria-label="Larger">
-            +
-          </button>
-        </fieldset>
-      </div>
+      {(closerKeys === 'shown' || foot !== undefined) && (
+        <div className="drawing-foot">
+          {foot}
+          {closerKeys === 'shown' && (
+            <fieldset className="drawing-keys" aria-label="Look closer">
+              <button type="button" onClick={() => zoom(1 / zoomStep)} aria-label="Smaller">
+                −
+              </button>
+              <button type="button" onClick={() => fitAgain()}>
+                Whole
+              </button>
+              {acrossMost !== undefined && (
+                <button type="button" onClick={() => fitAgain('start')}>
+                  Across
+                </button>
+              )}
+              <button type="button" onClick={() => zoom(zoomStep)} aria-label="Larger">
+                +
+              </button>
+            </fieldset>
+          )}
+        </div>
+      )}
     </div>
   );
 };

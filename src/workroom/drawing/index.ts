@@ -5,7 +5,7 @@ export { DrawingView, type HandOf, type Over, type SeveralOf } from './drawing-v
 export { litKeys } from './lit-keys.ts';
 export { faultLines, ink, type Line, stroke, thread, white } from './pens.ts';
 export { pointIn } from './pointer.ts';
-export type { Scene, Thing } from './scene.ts';
+export type { Matrix, Scene, Shape, Thing } from './scene.ts';
 export {
   patchKey,
   patchOfKey,

@@ -49,6 +49,13 @@ export interface Thing {
   readonly inside: (() => readonly Thing[]) | null;
 }
 
+/** x, y, width, height of the box round it. */
+export const boxOf = (outline: readonly number[]): readonly [number, number, number, number] => {
+  const [x, y] = [outline.filter((_, i) => i % 2 === 0), outline.filter((_, i) => i % 2 === 1)];
+  const [left, top] = [Math.min(...x), Math.min(...y)];
+  return [left, top, Math.max(...x) - left, Math.max(...y) - top];
+};
+
 export const middleOf = (outline: readonly number[]): readonly [number, number] => {
   let [x, y] = [0, 0];
   for (let i = 0; i + 1 < outline.length; i += 2) {

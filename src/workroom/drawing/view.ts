@@ -27,6 +27,34 @@ export const fitted = (drawing: Extent, screen: Extent): View => {
   return { scale, x: (screen.width - drawing.width * scale) / 2, y: (screen.height - drawing.height * scale) / 2 };
 };
 
+/** As wide as the screen, from the top down: what is long is then moved along. Never larger than `most` pixels for one unit. */
+export const fittedAcross = (drawing: Extent, screen: Extent, most: number): View => {
+  const whole = fitted(drawing, screen);
+  const margin = Math.min(marginPx, screen.width / 14, screen.height / 14);
+  const scale = Math.max(whole.scale, Math.min(most, (screen.width - 2 * margin) / drawing.width));
+  const y = drawing.height * scale > screen.height - 2 * margin ? margin : (screen.height - drawing.height * scale) / 2;
+  return { scale, x: (screen.width - drawing.width * scale) / 2, y };
+};
+
+/** Moved no further than it takes to see a box, where it has room at all. */
+export const inSight = (
+  view: View,
+  of: { readonly box: readonly [x: number, y: number, width: number, height: number]; readonly screen: Extent },
+): View => {
+  const { box, screen } = of;
+  const [x, y, width, height] = box.map((value) => value * view.scale) as [number, number, number, number];
+  return { ...view, x: shifted(view.x, x, width, screen.width), y: shifted(view.y, y, height, screen.height) };
+};
+
+const sightPx = 12;
+
+const shifted = (from: number, at: number, long: number, screen: number): number => {
+  if (at + from < sightPx) return sightPx - at;
+  return at + long + from > screen - sightPx
+    ? Math.min(from, Math.max(sightPx - at, screen - sightPx - at - long))
+    : from;
+};
+
 /** Larger or smaller by a factor, while the point of the drawing under the finger stays there. */
 export const zoomed = (
   view: View,

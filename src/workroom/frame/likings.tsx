@@ -38,6 +38,16 @@ export const Likings = ({ onClose }: { readonly onClose: () => void }) => {
         ]}
         onChoose={(paper) => preferences.prefer({ paper })}
       />
+      <Choice
+        legend="Cloth is cut with"
+        name="hand"
+        value={now.hand}
+        choices={[
+          ['right', 'the right hand'],
+          ['left', 'the left hand'],
+        ]}
+        onChoose={(hand) => preferences.prefer({ hand })}
+      />
       <p className="quiet">Cloth keeps its true colour, and the quilt its own unit.</p>
     </Sheet>
   );

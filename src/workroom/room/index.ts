@@ -10,6 +10,7 @@ export {
   useAddress,
   type Within,
 } from './address.ts';
+export { type KeptValue, keptValue, parsed, useKeptValue } from './kept-value.ts';
 export { pickFile } from './pick-file.ts';
 export { borderWords, spotWords } from './place-words.ts';
 export { openPreferences, type Preferences, usePreferences } from './preferences.ts';

@@ -7,14 +7,17 @@ export interface Preferences {
   readonly unit: 'written' | 'in' | 'cm';
   readonly shortcuts: 'on' | 'off';
   readonly paper: 'letter' | 'a4';
+  /** Which hand cuts. */
+  readonly hand: 'right' | 'left';
 }
 
-const usual: Preferences = { theme: 'system', unit: 'written', shortcuts: 'on', paper: 'letter' };
+const usual: Preferences = { theme: 'system', unit: 'written', shortcuts: 'on', paper: 'letter', hand: 'right' };
 const choices: { readonly [K in keyof Preferences]: readonly Preferences[K][] } = {
   theme: ['system', 'light', 'dark'],
   unit: ['written', 'in', 'cm'],
   shortcuts: ['on', 'off'],
   paper: ['letter', 'a4'],
+  hand: ['right', 'left'],
 };
 
 export interface PreferenceBook {
@@ -45,7 +48,13 @@ export const preferencesIn = (text: string | null): Preferences => {
   const read: { readonly [key: string]: unknown } = typeof kept === 'object' && kept !== null ? { ...kept } : {};
   const pick = <K extends keyof Preferences>(name: K): Preferences[K] =>
     choices[name].find((choice) => choice === read[name]) ?? usual[name];
-  return { theme: pick('theme'), unit: pick('unit'), shortcuts: pick('shortcuts'), paper: pick('paper') };
+  return {
+    theme: pick('theme'),
+    unit: pick('unit'),
+    shortcuts: pick('shortcuts'),
+    paper: pick('paper'),
+    hand: pick('hand'),
+  };
 };
 
 export const usePreferences = (book: PreferenceBook): Preferences => useKeptValue(book);

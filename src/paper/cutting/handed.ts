@@ -1,0 +1,73 @@
+// Cloth as a left-handed cutter lays it out: what lies along a strip is counted from the right. Places change, and no piece is
+// turned over: the cloth lies right side up for either hand.
+import type { FabricPlan } from '#craft';
+import type { LaidOut, LaidSheets, Layout, Strip } from '#craft/cutting';
+import type { ClothDirections, PatternCut } from '#craft/directions';
+
+export type Hand = 'right' | 'left';
+
+/** For pieces round a motif the cloth says where they lie, whatever the hand. */
+export const isHanded = ({ motifs }: Pick<FabricPlan, 'motifs'>): boolean => motifs === null;
+
+export const forHand = (fabric: FabricPlan, hand: Hand): FabricPlan => {
+  if (hand === 'right' || !isHanded(fabric)) return fabric;
+  const { laid, directions, ends, fold } = fabric;
+  const { width } = laid.layout;
+  return {
+    ...fabric,
+    laid: mirroredLaid(laid),
+    directions: mirroredDirections(directions),
+    ends: ends && {
+      ...ends,
+      used: ends.used.map((end) => ({ ...end, layout: mirrored(end.layout) })),
+      directions: ends.directions && mirroredDirections(ends.directions),
+    },
+    fold: fold && {
+      ...fold,
+      chosen: fold.chosen && {
+        folded: mirrored(fold.chosen.folded),
+        open: mirrored({ ...fold.chosen.open, width }),
+        directions: mirroredDirections(fold.chosen.directions),
+      },
+    },
+  };
+};
+
+const mirroredLaid = (laid: LaidOut | LaidSheets): LaidOut | LaidSheets =>
+  'sheets' in laid
+    ? { ...laid, layout: mirrored(laid.layout), sheets: laid.sheets.map((sheet) => ({ ...sheet, ...mirrored(sheet) })) }
+    : { ...laid, layout: mirrored(laid.layout) };
+
+const mirrored = (layout: Layout): Layout => ({
+  ...layout,
+  strips: layout.strips.map((strip) => mirroredStrip(strip, layout.width)),
+});
+
+const from = <L extends number>(width: L, taken: number): L => (width - taken) as L;
+
+const mirroredStrip = (strip: Strip, width: Layout['width']): Strip => ({
+  ...strip,
+  parts: strip.parts.map((part) => ({ ...part, at: from(width, part.at + part.width) })),
+});
+
+const mirroredDirections = (directions: ClothDirections): ClothDirections => ({
+  ...directions,
+  parts: directions.parts.map((part) => ({
+    ...part,
+    layout: mirrored(part.layout),
+    heights: part.heights.map((height) => ({
+      ...height,
+      patterns: height.patterns.map((pattern) => mirroredPattern(pattern, part.layout.width)),
+    })),
+  })),
+});
+
+const mirroredPattern = (pattern: PatternCut, width: Layout['width']): PatternCut => ({
+  ...pattern,
+  strip: mirroredStrip(pattern.strip, width),
+  cuts: pattern.cuts.map((cut) => ({ ...cut, at: from(width, cut.at) })),
+  offcuts: pattern.offcuts.map((offcut) => ({
+    ...offcut,
+    at: [from(width, offcut.at[0] + offcut.size[0]), offcut.at[1]],
+  })),
+});

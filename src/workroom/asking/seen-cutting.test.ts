@@ -1,0 +1,92 @@
+import assert from 'node:assert/strict';
+import { readdirSync, readFileSync } from 'node:fs';
+import { test } from 'node:test';
+import { planQuilt, type QuiltPlan } from '#craft';
+import { lookAt } from './looks.ts';
+
+const examples = readdirSync('examples').filter((file) => file.endsWith('.quilt.json'));
+const planOf = (file: string): QuiltPlan => {
+  const planned = planQuilt(JSON.parse(readFileSync(`examples/${file}`, 'utf8')), { budget: { steps: 0 } });
+  assert.ok(planned.ok, file);
+  return planned.value;
+};
+const plans = examples.map((file) => [file, planOf(file)] as const);
+
+const overlap = (a: readonly number[], b: readonly number[]): boolean => {
+  const [ax = 0, ay = 0, aw = 0, ah = 0] = a;
+  const [bx = 0, by = 0, bw = 0, bh = 0] = b;
+  return ax + aw > bx + 1e-6 && bx + bw > ax + 1e-6 && ay + ah > by + 1e-6 && by + bh > ay + 1e-6;
+};
+
+test('unrolled, a cloth of every example has each piece as often as its list counts it, inside, none on another, for either hand', () => {
+  for (const [file, plan] of plans) {
+    for (const { id, pieces, ends } of plan.fabrics) {
+      for (const hand of ['right', 'left'] as const) {
+        const seen = structuredClone(lookAt(plan, 'cutting', { cloth: id, hand }));
+        assert.ok(seen.shown, file);
+        const counts = new Map<number, number>();
+        for (const panel of seen.shown.panels) {
+          for (const [i, piece] of panel.pieces.entries()) {
+            counts.set(piece.of, (counts.get(piece.of) ?? 0) + panel.count);
+            const [x, y, width, height] = piece.box;
+            assert.ok(x >= -1e-6 && y >= -1e-6, `${file} ${id}`);
+            assert.ok(x + width <= panel.width + 1e-6 && y + height <= panel.length + 1e-6, `${file} ${id}`);
+            for (const other of panel.pieces.slice(i + 1)) assert.ok(!overlap(piece.box, other.box), `${file} ${id}`);
+            for (const { box } of panel.remnants) assert.ok(!overlap(piece.box, box), `${file} ${id} remnant`);
+            for (const box of panel.squaring) assert.ok(!overlap(piece.box, box), `${file} ${id} squaring`);
+          }
+        }
+        const laid = pieces.map((_, index) => counts.get(index) ?? 0);
+        const folded = plan.fabrics.find((one) => one.id === id)?.fold?.chosen ?? null;
+        // of what is cut in two layers each is drawn once
+        if (folded === null)
+          assert.deepEqual(
+            laid,
+            pieces.map(({ count }) => count),
+            `${file} ${id} ${ends === null}`,
+          );
+      }
+    }
+  }
+});
+
+test('for the left hand every piece lies as far from the right selvage as it lay from the left, turned as before', () => {
+  const plan = planOf('harvest-home-throw.quilt.json');
+  const [right, left] = (['right', 'left'] as const).map(
+    (hand) => lookAt(plan, 'cutting', { cloth: 'oat', hand }).shown,
+  );
+  const [one, other] = [right?.panels[0], left?.panels[0]];
+  assert.ok(one && other);
+  assert.deepEqual(
+    other.pieces.map(({ box: [x, y, width, height], of, turned }) => [40 - x - width, y, of, turned, height]),
+    one.pieces.map(({ box: [x, y, , height], of, turned }) => [x, y, of, turned, height]),
+  );
+  const steps = (['right', 'left'] as const).map((hand) => lookAt(plan, 'cutSteps', { cloth: 'oat', hand }));
+  const texts = steps.map((seen) => seen?.leads.flatMap(({ strips }) => strips.map(({ text }) => text)).join(' '));
+  assert.match(texts[0] ?? '', /from left to right/);
+  assert.match(texts[1] ?? '', /from right to left/);
+  assert.doesNotMatch(texts[1] ?? '', /from left to right/);
+  // letters are not mirrored: no picture is turned over
+  assert.doesNotMatch(steps[1]?.leads[0]?.strips[0]?.picture ?? '', /scale\(-1/);
+});
+
+test('directions on the screen are those of the printed pattern, and each has a key of its own', async () => {
+  const { patternPages } = await import('#paper');
+  for (const [file, plan] of plans.slice(0, 4)) {
+    const { typ } = { typ: JSON.stringify(patternPages(plan, { paper: 'letter' } as never)) };
+    for (const { id } of plan.fabrics) {
+      const seen = lookAt(plan, 'cutSteps', { cloth: id, hand: 'right' });
+      assert.ok(seen);
+      const steps = [...seen.leads.flatMap((lead) => [lead, ...lead.strips]), ...seen.apart];
+      assert.equal(new Set(steps.map(({ key }) => key)).size, steps.length);
+      for (const { text } of steps) assert.ok(typ.includes(JSON.stringify(text).slice(1, -1)), `${file}: ${text}`);
+    }
+  }
+});
+
+test('a cloth that nothing is cut from shows nothing, and the first is shown where none is named', () => {
+  const plan = planOf('harvest-home-throw.quilt.json');
+  assert.equal(lookAt(plan, 'cutting', { cloth: 'nothing', hand: 'right' }).shown, null);
+  assert.equal(lookAt(plan, 'cutting', { cloth: null, hand: 'right' }).shown?.id, 'ember');
+  assert.equal(lookAt(plan, 'cutSteps', { cloth: 'nothing', hand: 'right' }), null);
+});

@@ -1,0 +1,28 @@
+// The page's own colours for what a canvas writes beside the cloth: as the theme has them (page/ground.css).
+import { useSyncExternalStore } from 'react';
+import { usePreferences, useRoom } from '#workroom/room';
+
+export interface GroundColours {
+  readonly soft: string;
+  /** What pales all that is not lit. */
+  readonly pale: string;
+}
+
+const colours = {
+  light: { soft: '#6a6458', pale: '#f6f3ec' },
+  dark: { soft: '#b3aa99', pale: '#1c1a17' },
+} as const;
+
+export const useGroundColours = (): GroundColours => {
+  const { theme } = usePreferences(useRoom().preferences);
+  const isDark = useSyncExternalStore(onTheme, () => darkness().matches);
+  return colours[theme === 'system' ? (isDark ? 'dark' : 'light') : theme];
+};
+
+const darkness = (): MediaQueryList => window.matchMedia('(prefers-color-scheme: dark)');
+
+const onTheme = (see: () => void): (() => void) => {
+  const system = darkness();
+  system.addEventListener('change', see);
+  return () => system.removeEventListener('change', see);
+};
