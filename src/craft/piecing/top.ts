@@ -235,12 +235,13 @@ const mitred = (on: Joining, of: { readonly whole: Unit; readonly ring: BorderRi
 const isSame = (a: TopThing, b: TopThing): boolean =>
   'strip' in a ? 'strip' in b && a.strip === b.strip : 'block' in b && a.block === b.block;
 
+/** A square piece of plain cloth looks the same from every side; a square block does not. */
 const turnFor = (of: { readonly unit: Unit; readonly side: Side; readonly angle: number }): number => {
-  const { before, extent } = of.unit;
+  const { before, extent, part } = of.unit;
   if (before !== null) {
     return machineTurn(headingOf[of.side], { heading: headingOf[before], turn: of.unit.angle - of.angle });
   }
-  const square = Math.abs(extent.right - extent.left - (extent.bottom - extent.top)) < 1e-6;
+  const square = 'strip' in part && Math.abs(extent.right - extent.left - (extent.bottom - extent.top)) < 1e-6;
   return machineTurn(headingOf[of.side], square ? 'square' : 'as on the board');
 };
 

@@ -4,7 +4,6 @@
 import type { Side } from '#craft/design';
 import type { Point, Polygon } from '#ground/plane';
 import { boxOf } from '#ground/plane';
-import type { ClothSign } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { hairlinePt, ink, lettering, paler, patchEdgePt, softInk } from './ink.ts';
 import { drawLabels } from './label.ts';
@@ -14,7 +13,7 @@ import { framed, pathOf } from './shape.ts';
 import type { StepPicture } from './step.ts';
 import { mostStepScale } from './step-scale.ts';
 import type { Drawing } from './svg.ts';
-import { element, numberText, picture } from './svg.ts';
+import { element, group, numberText, picture } from './svg.ts';
 
 const edgePt = 6;
 const turnRoomPt = 16;
@@ -58,29 +57,33 @@ export const drawMachine = (of: StepPicture & { readonly seam: number }): Drawin
     alt: of.alt,
     parts: [
       wrongSide,
-      ...drawPatches({ laid: unit, signs, fill: 'colour' }),
-      allowance(seam, of.seam * scale, signsOnTop),
-      ...drawLabels({
-        labels: patchLabels(unit, signs)
-          .map((label) => ({ ...label, outline: uncovered(label.outline, top) }))
-          .filter(({ outline }) => outline.length > 0),
-        bounds: boxOf(seam),
-        tooSmall: 'leave-out',
-      }),
-      ...top.map((outline, i) => wrongSideUp(outline, signsOnTop[i])),
-      ...drawLabels({
-        labels: second.map((patch, i) => ({ text: patch.piece, outline: top[i] ?? [], fill: ink })),
-        bounds: boxOf(seam),
-        tooSmall: 'leave-out',
-      }),
-      seamLine(framed(sewnOf(block, step).map(turned), frame)),
-      turnMark(step, edgePt + roomX / 2),
+      group({ class: 'step-unit' }, [
+        ...drawPatches({ laid: unit, signs, fill: 'colour' }),
+        allowance(seam, of.seam * scale, signsOnTop[0]?.colour),
+        ...drawLabels({
+          labels: patchLabels(unit, signs)
+            .map((label) => ({ ...label, outline: uncovered(label.outline, top) }))
+            .filter(({ outline }) => outline.length > 0),
+          bounds: boxOf(seam),
+          tooSmall: 'leave-out',
+        }),
+      ]),
+      group({ class: 'step-next' }, [
+        ...top.map((outline, i) => wrongSideUp([outline], signsOnTop[i]?.colour)),
+        ...drawLabels({
+          labels: second.map((patch, i) => ({ text: patch.piece, outline: top[i] ?? [], fill: ink })),
+          bounds: boxOf(seam),
+          tooSmall: 'leave-out',
+        }),
+      ]),
+      group({ class: 'step-seam' }, [seamLine(framed(sewnOf(block, step).map(turned), frame))]),
+      group({ class: 'step-turn' }, [turnMark(step, edgePt + roomX / 2)]),
     ],
   });
 };
 
 const wrongSideId = 'wrong-side';
-const wrongSide = element(
+export const wrongSide = element(
   'defs',
   {},
   element(
@@ -90,35 +93,38 @@ const wrongSide = element(
   ),
 );
 
-const wrongSideUp = (outline: Polygon, sign: ClothSign | undefined): string => {
-  const d = pathOf([outline]);
-  return (
-    element('path', {
-      d,
-      fill: paler(sign?.colour ?? '#ffffff', 0.3),
-      stroke: ink,
-      'stroke-width': patchEdgePt,
-      'stroke-linejoin': 'round',
-    }) + element('path', { d, fill: `url(#${wrongSideId})` })
-  );
+/** @param colour null where the cloths lie drawn already */
+export const wrongSideUp = (outlines: readonly Polygon[], colour: string | null = '#ffffff'): string => {
+  const d = pathOf(outlines);
+  const cloth = element('path', {
+    d,
+    fill: colour === null ? 'none' : paler(colour, wrongShare),
+    stroke: ink,
+    'stroke-width': patchEdgePt,
+    'stroke-linejoin': 'round',
+  });
+  return cloth + element('path', { d, fill: `url(#${wrongSideId})` });
 };
 
+/** Of a cloth's colour on its wrong side; the rest is white. */
+export const wrongShare = 0.3;
+
 /** The band right of the seam line, out to the raw edges. */
-const allowance = (seam: Polygon, width: number, signs: readonly ClothSign[]): string => {
+export const allowance = (seam: Polygon, width: number, colour = '#ffffff'): string => {
   const box = boxOf(seam);
   return element('rect', {
     x: box.x,
     y: box.y - width,
     width,
     height: box.height + 2 * width,
-    fill: paler(signs[0]?.colour ?? '#ffffff', 0.16),
+    fill: paler(colour, 0.16),
     stroke: softInk,
     'stroke-width': hairlinePt,
   });
 };
 
 /** Dashes on white, or they would be lost on the edge of the patch that lies under them. */
-const seamLine = (seam: Polygon): string => {
+export const seamLine = (seam: Polygon): string => {
   const box = boxOf(seam);
   const d = `M${numberText(box.x)} ${numberText(box.y - 3)}V${numberText(box.y + box.height + 3)}`;
   return (
@@ -165,7 +171,7 @@ export const isAnyEdge = ({ join, side, machineTurn }: Turned): boolean =>
   machineTurn === 0 && side !== 'right' && !join[0].startsWith('#');
 
 /** A small arc with its head, and how far; more than half a turn clockwise is drawn as less the other way. */
-const turnMark = (step: Turned, middle: number): string => {
+export const turnMark = (step: Turned, middle: number): string => {
   const { machineTurn: turn } = step;
   const y = 7;
   if (turn === 0) {

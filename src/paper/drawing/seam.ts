@@ -7,7 +7,7 @@ import { isInside } from './shape.ts';
 
 export type Leg = readonly [Point, Point];
 
-const sideWays: Record<Side, Point> = {
+export const sideWays: Record<Side, Point> = {
   left: { x: -1, y: 0 },
   right: { x: 1, y: 0 },
   top: { x: 0, y: -1 },

@@ -50,13 +50,13 @@ const stripAt = (plan: QuiltPlan, index: number): PlacedStrip => {
   return strip;
 };
 
-const placedAt = (plan: QuiltPlan, index: number): PlacedBlock => {
+export const placedAt = (plan: QuiltPlan, index: number): PlacedBlock => {
   const placed = plan.top.set.placed[index];
   if (placed === undefined) throw new Error(`the top has no block ${index}`);
   return placed;
 };
 
-const topPointer = (placed: PlacedBlock, scale: number): string => {
+export const topPointer = (placed: PlacedBlock, scale: number): string => {
   const [x, y] = [placed.at[0] * scale, placed.at[1] * scale];
   const [w, h] = [placed.size[0] * scale, placed.size[1] * scale];
   const middle = topEdgeMiddle(placed.turn, { x, y, w, h });

@@ -1,4 +1,6 @@
 export { amountLines, provenLines } from './amounts.ts';
+export { readingText } from './block.ts';
+export { type BlockHead, blockHead, boardAlt, titleOf } from './block-head.ts';
 export { boughtText } from './bought.ts';
 export { boundText } from './bound-text.ts';
 export { type Chapter, patternChapters, usualChapters } from './chapters.ts';
@@ -14,4 +16,6 @@ export { patternPages } from './pattern.ts';
 export { endNamesOf, sheetNamesOf } from './sheet-names.ts';
 export type { SizedPlan } from './sized.ts';
 export { skillOf } from './skill.ts';
+export { type StepWords, stepWords } from './step-words.ts';
 export { topShape } from './top-shape.ts';
+export { type TopStepWords, topStepWords } from './top-words.ts';

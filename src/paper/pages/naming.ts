@@ -38,8 +38,7 @@ interface Joining {
  * @param partner the step that began a seam closed here; null where there is none
  */
 export const stepHeading = ({ join, side, kind }: Joining, partner: number | null = null): string => {
-  const first = partName(join[0]);
-  const second = partName(join[1]);
+  const [first, second] = [partName(join[0]), partName(join[1])];
   if (kind === 'partial-close') return `Close the seam of ${partner === null ? second : `step ${partner}`}`;
   if (kind === 'set-in') return `${capital(second)} is set in ${placeWords[side]} ${first}`;
   const begun = kind === 'partial-begin' ? ', half sewn' : '';
@@ -81,21 +80,25 @@ const turnedTo: ReadonlyMap<number, string> = new Map([
  * What to do at the machine before sewing.
  *
  * @param newest what the unit was last given, as its own step calls it; null for a single piece, and for a unit of two alike
+ * @param called what the two parts are called, where there are better names than those of the plan
  */
-export const machineText = (of: MachineStep, newest: string | null): string => {
-  const second = of.join[0] === of.join[1] ? `the other ${partName(of.join[1])}` : partName(of.join[1]);
+export const machineText = (
+  of: MachineStep,
+  newest: string | null,
+  called: readonly [string, string] = [partName(of.join[0]), partName(of.join[1])],
+): string => {
+  const second = called[0] === called[1] ? `the other ${called[1]}` : called[1];
   const lay = of.kind === 'partial-close' ? `fold the ${second} that hangs there back over` : `lay ${second} on`;
-  return `${turnText(of, newest)}; ${lay} it, right sides together, right edges even.`;
+  return `${turnText(of, newest, called)}; ${lay} it, right sides together, right edges even.`;
 };
 
 type MachineStep = Omit<Joining, 'pressTo'> & { readonly machineTurn: number };
 
-const turnText = (of: MachineStep, newest: string | null): string => {
-  const [first, second] = [partName(of.join[0]), partName(of.join[1])];
+const turnText = (of: MachineStep, newest: string | null, [first, second]: readonly [string, string]): string => {
   if (isAnyEdge(of)) return `${first} is square: take any edge`;
   const place = turnedTo.get(of.machineTurn);
   const lies = newest === null || place === undefined ? '' : `, ${newest} ${place}`;
-  if (of.machineTurn === 0) return `Leave ${first} as it ${first === of.join[0] ? 'lies' : 'was sewn'}${lies}`;
+  if (of.machineTurn === 0) return `Leave ${first} as it ${of.join[0].startsWith('#') ? 'was sewn' : 'lies'}${lies}`;
   const turn = turnWords.get(of.machineTurn);
   return turn === undefined
     ? `Turn ${first} until its edge for ${second} is at your right`

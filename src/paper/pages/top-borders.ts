@@ -21,7 +21,7 @@ export const borderParts = (of: TopChapter): readonly TopPart[] => {
   return [
     topPart({
       heading: 'Borders',
-      list: [...generalAdvice(plan, borders), ...borders.flatMap((ring, place) => kindAdvice(plan, ring, place))],
+      list: [...generalAdvice(plan, borders), ...borders.flatMap((_, place) => kindAdvice(plan, place))],
       picture: shown(
         of.album,
         'borders',
@@ -37,7 +37,7 @@ export const borderParts = (of: TopChapter): readonly TopPart[] => {
   ];
 };
 
-const generalAdvice = (plan: QuiltPlan, borders: readonly BorderRing[]): readonly string[] => [
+export const generalAdvice = (plan: QuiltPlan, borders: readonly BorderRing[]): readonly string[] => [
   'Sew the strips on in the order of their numbers. Before each pair, 1 and 2, 3 and 4 and so on, measure the quilt the way the strips will lie, through the middle in three places: near one edge, in the middle, near the other edge. Not along the edge, which stretches.',
   ...(borders.every(({ kind }) => kind === 'mitred') ? [] : [meanAdvice(plan, borders)]),
   'Pin the middles and the ends first, then in between, easing in what is over. Press toward the border.',
@@ -57,8 +57,13 @@ const meanAdvice = ({ quilt }: QuiltPlan, borders: readonly BorderRing[]): strin
   return `The sizes below are what a quilt without error measures. ${which} both strips of a pair down to the mean of your three where that is less. Where it is more, by up to ${easedIn[quilt.unit]}, ease the quilt in along the strip; by more, look first for seams that are too narrow. Two strips of one length make the quilt lie flat.`;
 };
 
+export const mitreText =
+  'fold the quilt at a corner, right sides together, so that the two strips lie on each other; draw the line from the end of the seam to the outer corner at 45°; sew from the seam outward, look, trim to an allowance, and press open.';
+
 /** What holds for one ring beyond that; butted strips need nothing more. */
-const kindAdvice = (plan: QuiltPlan, ring: BorderRing, place: number): readonly string[] => {
+export const kindAdvice = (plan: QuiltPlan, place: number): readonly string[] => {
+  const ring = plan.top.set.borders[place];
+  if (ring === undefined) return [];
   const numbers = numbersOf(plan.top.set.borders, place);
   const seam = lengthOnPaper(toNumber(plan.quilt.seam), plan.quilt.unit);
   switch (ring.kind) {
@@ -71,7 +76,7 @@ const kindAdvice = (plan: QuiltPlan, ring: BorderRing, place: number): readonly 
     case 'mitred':
       return [
         `The border of ${numbers} is mitred. Its strips are longer than their sides: the middle of each goes to the middle of its side, and what is over at the ends is for the corners. Begin and end each of the four seams ${seam} from the corner of the quilt, on the seam line of the next side.`,
-        'Then fold the quilt at a corner, right sides together, so that the two strips lie on each other; draw the line from the end of the seam to the outer corner at 45°; sew from the seam outward, look, trim to an allowance, and press open.',
+        `Then ${mitreText}`,
       ];
     case 'spacer':
       return [
@@ -99,7 +104,11 @@ const sizeAfter = (plan: QuiltPlan, ring: number): string => {
   return last === undefined ? 'as planned' : checkSize(last.unfinished, plan.quilt);
 };
 
-const partLine = (of: TopChapter, { side, assembly }: RoundPart, order: number): readonly string[] => {
+export const partLine = (
+  of: Omit<TopChapter, 'album'>,
+  { side, assembly }: RoundPart,
+  order: number,
+): readonly string[] => {
   const { plan, signs } = of;
   const things = thingsOf(assembly);
   const strips = [

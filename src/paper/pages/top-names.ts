@@ -1,6 +1,7 @@
 // What the parts of the top are called, one by one and counted.
 import type { QuiltPlan, TopPiece } from '#craft';
 import type { TopThing } from '#craft/setting';
+import { entryTitle } from '#paper/cutting';
 import { sizeOnPaper } from '#paper/lengths';
 import { inWords, roleNouns } from '#paper/words';
 import { marksOfTopPiece } from './marks.ts';
@@ -11,6 +12,16 @@ export const plural = (noun: string): string => (noun.endsWith('sh') ? `${noun}e
 /** "block", "sash", … */
 export const nounOf = (plan: QuiltPlan, thing: TopThing): string =>
   'block' in thing ? 'block' : roleNouns[plan.top.set.strips[thing.strip]?.role ?? 'plain'];
+
+/** "Log cabin", "sash B" */
+export const thingText = (plan: QuiltPlan, thing: TopThing): string => {
+  if ('strip' in thing) {
+    const { role, label } = pieceOfStrip(plan, thing.strip);
+    return `${roleNouns[role]} ${label}`;
+  }
+  const placed = plan.top.set.placed[thing.block];
+  return placed === undefined ? 'block' : entryTitle(plan, placed);
+};
 
 /** "6 blocks, 5 sashes" */
 export const countedNames = (names: readonly string[]): string => {

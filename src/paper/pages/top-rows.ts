@@ -12,25 +12,24 @@ import { topPart } from './top-part.ts';
 export const rowParts = (plan: QuiltPlan): readonly TopPart[] => [
   topPart({
     heading: 'Rows',
-    lead: [
-      isSlanted(plan)
-        ? `The rows run from lower left to upper right, and are numbered from the upper left corner. Sew each from its lower end to its upper end.${sideText(plan)}${arrowText(plan)}`
-        : `Sew each row from left to right.${arrowText(plan)}`,
-    ],
+    lead: [`${rowsText(plan)}${arrowText(plan)}`],
     table: rowTable(plan),
   }),
   topPart({
     heading: 'Joining the rows',
-    lead: [
-      ...(plan.top.set.rows.length > 1
-        ? ['Pin where seams meet; where their allowances lie in opposite directions, they lock.']
-        : []),
-      ...(isJoinedAlike(plan) ? alikeLines(plan) : []),
-    ],
+    lead: [...(plan.top.set.rows.length > 1 ? [pinText] : []), ...(isJoinedAlike(plan) ? alikeLines(plan) : [])],
     list: isJoinedAlike(plan) ? [] : joinLines(plan),
   }),
   ...(isSlanted(plan) ? [cornersPart(plan)] : []),
 ];
+
+/** How every row is sewn. */
+export const rowsText = (plan: QuiltPlan): string =>
+  isSlanted(plan)
+    ? `The rows run from lower left to upper right, and are numbered from the upper left corner. Sew each from its lower end to its upper end.${sideText(plan)}`
+    : 'Sew each row from left to right.';
+
+export const pinText = 'Pin where seams meet; where their allowances lie in opposite directions, they lock.';
 
 /** Level rows that are joined alike have what the top measures with each of them in the table. */
 const rowTable = (plan: QuiltPlan): TopPart['table'] => {
@@ -123,13 +122,12 @@ const rowLine = (plan: QuiltPlan, row: number): readonly string[] => {
 };
 
 /** A slanted row ends in triangles that are trimmed later: only its width can be measured. */
-const rowSize = (plan: QuiltPlan, last: TopStep): string =>
+export const rowSize = (plan: QuiltPlan, last: TopStep): string =>
   isSlanted(plan) ? `${checkLength(last.unfinished[1], plan.quilt)} wide` : checkSize(last.unfinished, plan.quilt);
 
 const rowPressText = (plan: QuiltPlan, row: number, steps: readonly TopStep[]): string => {
   const way = rowPressOf(plan, row);
-  if (way !== null && isSlanted(plan)) return way === 'right' ? 'to the upper end' : 'to the lower end';
-  if (way !== null) return `to the ${way}`;
+  if (way !== null) return rowWayText(plan, way);
   if (steps.every(({ pressTo }) => pressTo === 'open')) return 'open';
   const roles = new Set(steps.map((step) => pressedRole(plan, step)));
   const [role] = roles;
@@ -137,7 +135,7 @@ const rowPressText = (plan: QuiltPlan, row: number, steps: readonly TopStep[]): 
 };
 
 /** What lies next to the seam on the side that it is pressed toward. */
-const pressedRole = (plan: QuiltPlan, step: TopStep): string | undefined => {
+export const pressedRole = (plan: QuiltPlan, step: TopStep): string | undefined => {
   if (step.pressTo === 'open') return undefined;
   const things = step.things[step.pressTo];
   const thing = step.pressTo === 0 ? things.at(-1) : things[0];
@@ -145,10 +143,23 @@ const pressedRole = (plan: QuiltPlan, step: TopStep): string | undefined => {
 };
 
 const inTurn = (plan: QuiltPlan, steps: readonly TopStep[]): string => {
-  const [right, left] = isSlanted(plan) ? ['up', 'down'] : ['right', 'left'];
-  return steps
-    .map(({ pressTo, side }) => (pressTo === 'open' ? 'open' : (pressTo === 1) === (side === 'right') ? right : left))
-    .join(', ');
+  const words = isSlanted(plan)
+    ? { left: 'down', right: 'up', open: 'open' }
+    : { left: 'left', right: 'right', open: 'open' };
+  return steps.map((step) => words[pressWay(step)]).join(', ');
+};
+
+/** Seen along the row. */
+export const pressWay = ({ pressTo, side }: TopStep): 'left' | 'right' | 'open' => {
+  if (pressTo === 'open') return 'open';
+  return (pressTo === 1) === (side === 'right') ? 'right' : 'left';
+};
+
+/** The way of a row's seams: "to the left", "to the upper end", "open". */
+export const rowWayText = (plan: QuiltPlan, way: 'left' | 'right' | 'open'): string => {
+  if (way === 'open') return 'open';
+  if (isSlanted(plan)) return way === 'right' ? 'to the upper end' : 'to the lower end';
+  return `to the ${way}`;
 };
 
 const joinLines = (plan: QuiltPlan): readonly string[] => {
@@ -170,14 +181,14 @@ const joinLines = (plan: QuiltPlan): readonly string[] => {
   ];
 };
 
-const wayText = (plan: QuiltPlan, { pressTo }: TopStep): string => {
+export const wayText = (plan: QuiltPlan, { pressTo }: TopStep): string => {
   if (pressTo === 'open') return 'open';
   if (isSlanted(plan)) return pressTo === 1 ? 'toward the new row' : 'toward the rows that are joined already';
   return pressTo === 1 ? 'down, toward the new row' : 'up, toward the rows above';
 };
 
 /** The row that a step adds, by the things it holds. */
-const rowName = (plan: QuiltPlan, step: TopStep): string => {
+export const rowName = (plan: QuiltPlan, step: TopStep): string => {
   const thing = step.things[1][0];
   if (thing === undefined) return partName(step.join[1]);
   const index = plan.top.set.rows.findIndex((row) =>
@@ -189,35 +200,36 @@ const rowName = (plan: QuiltPlan, step: TopStep): string => {
 };
 
 const cornersPart = (plan: QuiltPlan): TopPart => {
-  const { unit } = plan.quilt;
-  const { top } = plan.quilt;
   const steps = plan.top.steps.filter(({ stage }) => stage === 'corner');
-  const last = steps.at(-1);
-  const float = top.set === 'on-point' ? toNumber(top.float) : 0;
   return topPart({
     heading: 'Corners',
-    lead:
-      steps.length === 0
-        ? []
-        : [
-            'Fold each corner triangle in half to find the middle of its long side, and pin it to the middle of the edge.',
-          ],
+    lead: steps.length === 0 ? [] : [foldCornerText],
     list: [
       ...steps.map((step) => `Add the corner triangle at the ${cornerName(plan, step)}: press ${cornerPress(step)}.`),
-      ...(last === undefined
-        ? []
-        : [
-            `The setting triangles are cut ${float > 0 ? `at least ${lengthOnPaper(float, unit)}` : 'a little'} larger than they must be. Trim the four edges straight and square, so that the middle measures ${checkSize(last.unfinished, plan.quilt)}: an allowance of ${lengthOnPaper(toNumber(plan.quilt.seam), unit)} stays outside the finished edge.`,
-            'The edges are on the straight grain, but the seams in them are not: handle them as little as you can until a border or the binding holds them.',
-          ]),
+      ...trimTexts(plan),
     ],
   });
 };
 
-const cornerPress = ({ pressTo }: TopStep): string =>
+export const foldCornerText =
+  'Fold each corner triangle in half to find the middle of its long side, and pin it to the middle of the edge.';
+
+/** When all corners are on. */
+export const trimTexts = (plan: QuiltPlan): readonly string[] => {
+  const { unit, seam, top } = plan.quilt;
+  const last = plan.top.steps.findLast(({ stage }) => stage === 'corner');
+  if (last === undefined) return [];
+  const float = top.set === 'on-point' ? toNumber(top.float) : 0;
+  return [
+    `The setting triangles are cut ${float > 0 ? `at least ${lengthOnPaper(float, unit)}` : 'a little'} larger than they must be. Trim the four edges straight and square, so that the middle measures ${checkSize(last.unfinished, plan.quilt)}: an allowance of ${lengthOnPaper(toNumber(seam), unit)} stays outside the finished edge.`,
+    'The edges are on the straight grain, but the seams in them are not: handle them as little as you can until a border or the binding holds them.',
+  ];
+};
+
+export const cornerPress = ({ pressTo }: TopStep): string =>
   pressTo === 'open' ? 'the seam open' : pressTo === 1 ? 'toward the triangle' : 'away from the triangle';
 
-const cornerName = (plan: QuiltPlan, step: TopStep): string => {
+export const cornerName = (plan: QuiltPlan, step: TopStep): string => {
   const thing = step.things[1][0];
   const rect = thing !== undefined && 'strip' in thing ? plan.top.set.strips[thing.strip]?.rect : undefined;
   if (rect === undefined) return partName(step.join[1]);

@@ -1,10 +1,8 @@
 // The sections of a sampler: which are sewn first, what each is joined from and in which order.
 import type { QuiltPlan, TopStep } from '#craft';
 import { type Assembly, type TopThing, thingsOf } from '#craft/setting';
-import { entryTitle } from '#paper/cutting';
 import { checkSize } from '#paper/lengths';
-import { roleNouns } from '#paper/words';
-import { pieceOfStrip } from './top-names.ts';
+import { pieceOfStrip, thingText } from './top-names.ts';
 import type { TopPart } from './top-part.ts';
 import { topPart } from './top-part.ts';
 
@@ -12,7 +10,7 @@ export const sectionParts = (plan: QuiltPlan): readonly TopPart[] => [
   topPart({
     heading: 'Sections',
     lead: [
-      'Sew the sections in the order of this table: those that lie inside others come first. Every seam is straight, and runs from edge to edge of its section. Press has the way of each seam in turn.',
+      `Sew the sections in the order of this table: those that lie inside others come first. ${sectionSeamsText} Press has the way of each seam in turn.`,
     ],
     table: {
       head: ['Section', 'Join, in this order', 'Press', 'Measures'],
@@ -21,6 +19,8 @@ export const sectionParts = (plan: QuiltPlan): readonly TopPart[] => [
     },
   }),
 ];
+
+export const sectionSeamsText = 'Every seam is straight, and runs from edge to edge of its section.';
 
 /** For readers who listen. */
 export const sectionsAlt = (plan: QuiltPlan): string =>
@@ -56,13 +56,7 @@ const partsText = (plan: QuiltPlan, section: Section): string =>
 const partText = (plan: QuiltPlan, part: Assembly): string => {
   if ('run' in part) return `section ${part.of}`;
   if (!('thing' in part)) throw new Error('a round in a top of sections');
-  const { thing } = part;
-  if ('strip' in thing) {
-    const { role, label } = pieceOfStrip(plan, thing.strip);
-    return `${roleNouns[role]} ${label}`;
-  }
-  const placed = plan.top.set.placed[thing.block];
-  return placed === undefined ? 'block' : entryTitle(plan, placed);
+  return thingText(plan, part.thing);
 };
 
 /** The seams of a section in turn: a section that is begun or made like an earlier one shares that one's steps. */
@@ -110,12 +104,12 @@ const thingSign = (plan: QuiltPlan, thing: TopThing): readonly (string | number 
 };
 
 const pressText = (section: Section, steps: readonly TopStep[]): string => {
-  const ways = steps.map(({ pressTo }) => wayOf(section, pressTo));
+  const ways = steps.map(({ pressTo }) => wayOf(section.run, pressTo));
   const [first] = ways;
   return ways.every((way) => way === first) ? (first ?? '') : ways.map((way, i) => `${i + 1} ${way}`).join(', ');
 };
 
-const wayOf = ({ run }: Section, pressTo: TopStep['pressTo']): string => {
+export const wayOf = (run: Section['run'], pressTo: TopStep['pressTo']): string => {
   if (pressTo === 'open') return 'open';
   if (run === 'across') return pressTo === 1 ? 'right' : 'left';
   return pressTo === 1 ? 'down' : 'up';

@@ -1,0 +1,81 @@
+// What a picture of a step says beyond its parts: the next one stands a little apart with the thread outline, and an arrow
+// crosses the seam the way that it is pressed.
+
+import type { PlannedStep } from '#craft';
+import type { Point, Polygon } from '#ground/plane';
+import { arrow } from './arrow.ts';
+import { thread } from './ink.ts';
+import type { Lettered } from './label.ts';
+import { firstLeg } from './seam.ts';
+import { pathOf } from './shape.ts';
+import { element } from './svg.ts';
+
+/** How far the next part stands off, in points. */
+const standOffPt = 11;
+
+export const standOff = (away: Point): Point => ({
+  x: Math.abs(away.x) < 1e-9 ? 0 : away.x * standOffPt,
+  y: Math.abs(away.y) < 1e-9 ? 0 : away.y * standOffPt,
+});
+
+/** The outline stands clear of the cloth: a wide thread stroke, a narrower white one over it, the cloth on top. */
+export const threadOutline = (outlines: readonly Polygon[]): string => {
+  const d = pathOf(outlines);
+  const stroke = (colour: string, width: number) =>
+    element('path', { d, fill: colour, stroke: colour, 'stroke-width': width, 'stroke-linejoin': 'round' });
+  return stroke(thread, 5.6) + stroke('#ffffff', 3);
+};
+
+/** Places along a seam, as shares of it, in the order they are tried: off its middle first, where labels stand. */
+const shares = [0.26, 0.74, 0.38, 0.62, 0.5] as const;
+/** Between an arrow and the middle of a letter. */
+const clearOfLettersPt = 6;
+
+interface PressArrow {
+  readonly pressTo: PlannedStep['pressTo'];
+  readonly seam: Polygon;
+  readonly away: Point;
+  readonly apart: Point;
+  readonly from: Point;
+  /** The part that the allowances are pressed toward. */
+  readonly into: readonly Polygon[];
+  readonly letters: readonly Lettered[];
+}
+
+/** From the seam into the part that the allowances are pressed toward; both ways when pressed open. Where it covers no letter, else where it comes least near to one. */
+export const pressArrow = (of: PressArrow): string => {
+  const tried = shares.map((share) => {
+    const ends = arrowAt(of, share);
+    return { ends, clear: Math.min(clearOfLettersPt, ...of.letters.map((letter) => fromLine(letter, ends))) };
+  });
+  const most = Math.max(...tried.map(({ clear }) => clear));
+  const [from, to] = (tried.find(({ clear }) => clear === most) as (typeof tried)[number]).ends;
+  return arrow({ from, to, heads: of.pressTo === 'open' ? 'both' : 'one' });
+};
+
+const arrowAt = (of: PressArrow, share: number): readonly [from: Point, to: Point] => {
+  const [a, b] = firstLeg(of.seam);
+  const on = {
+    x: a.x + (b.x - a.x) * share + of.from.x + of.apart.x / 2,
+    y: a.y + (b.y - a.y) * share + of.from.y + of.apart.y / 2,
+  };
+  const reach = standOffPt / 2 + 7;
+  const out = (by: number) => ({ x: on.x + of.away.x * by, y: on.y + of.away.y * by });
+  if (of.pressTo === 'open') return [out(-reach * 0.8), out(reach * 0.8)];
+  const toward = of.pressTo === 1 ? 1 : -1;
+  // the tip stays in the part, however narrow that is
+  const far = Math.max(
+    ...of.into.flatMap((outline) =>
+      outline.map(({ x, y }) => toward * ((x - on.x) * of.away.x + (y - on.y) * of.away.y)),
+    ),
+  );
+  return [out(-toward * (standOffPt / 2 - 1)), out(toward * Math.min(reach, far))];
+};
+
+/** How far a point is from a line between two others. */
+const fromLine = (p: Point, [from, to]: readonly [Point, Point]): number => {
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  const share = ((p.x - from.x) * dx + (p.y - from.y) * dy) / (dx * dx + dy * dy);
+  const nearest = Math.min(1, Math.max(0, share));
+  return Math.hypot(p.x - from.x - dx * nearest, p.y - from.y - dy * nearest);
+};

@@ -1,0 +1,68 @@
+// A step of a block in words: what goes where, how it is laid at the machine and pressed, and what it measures then.
+import type { BlockPlan, PlannedStep, QuiltPlan } from '#craft';
+import { checkSize } from '#paper/lengths';
+import { capital } from '#paper/words';
+import { type Counts, titleOf } from './block-head.ts';
+import { kindText, machineText, partName, pressText, stepHeading } from './naming.ts';
+import { partnerOf } from './partner.ts';
+import { countsText } from './sized.ts';
+
+export interface StepWords {
+  readonly heading: string;
+  readonly make: string;
+  readonly machine: string;
+  readonly press: string;
+  readonly measures: string;
+  /** What its pictures show, for readers who listen. */
+  readonly boardAlt: string;
+  readonly machineAlt: string;
+}
+
+export const stepWords = (
+  plan: QuiltPlan,
+  of: { readonly block: BlockPlan; readonly step: PlannedStep; readonly counts: Counts },
+): StepWords => {
+  const { block, step, counts } = of;
+  const title = titleOf(plan, block);
+  const partner = partnerOf(block, step);
+  const heading = stepHeading(step, partner);
+  const press = pressText(step);
+  const machine = `${machineText(step, newestOf(block.steps, step))}${kindText(step, partner)}`;
+  const measures = checkSize(step.unfinished, plan.quilt);
+  return {
+    heading,
+    make: `make ${countsText(counts, step.perBlock)}`,
+    machine: `${machine}${manyText(step, counts)}`,
+    press,
+    measures: `${capital(partName(step.makes))} measures ${measures}.`,
+    boardAlt: `${title}, step ${step.number} on the board: ${heading}. ${press} After pressing it measures ${measures}.`,
+    machineAlt: `${title}, step ${step.number} at the machine: ${machine} The seam line is dashed along the right edge.`,
+  };
+};
+
+/** How like units are sewn: straight seams in a chain, others one by one. */
+const manyText = ({ kind, perBlock }: PlannedStep, counts: Counts): string => {
+  const most = Math.max(...counts) * perBlock;
+  const share = perBlock === 1 ? '' : `${perBlock} a block`;
+  if (most === 1) return '';
+  if (kind !== 'straight') return share === '' ? '' : ` There are ${share}.`;
+  const all = counts.length > 1 ? 'all of them' : most === 2 ? 'both' : `all ${most}`;
+  return ` Chain ${all}${share === '' ? '' : `, ${share}`}.`;
+};
+
+type Joined = Pick<PlannedStep, 'join' | 'makes'>;
+
+/** What the first part was given last, as people can tell it: "C", or "the C sewn last" where it has others. */
+export const newestOf = (steps: readonly Joined[], { join }: Joined): string | null => {
+  const made = steps.find(({ makes }) => makes === join[0]);
+  if (made === undefined || made.join[0] === made.join[1]) return null;
+  const name = partName(made.join[1]);
+  return isIn(steps, made.join[1], made.join[0]) ? `the ${name} sewn last` : name;
+};
+
+/** Whether a part went into a unit on the way, or is that unit. */
+const isIn = (steps: readonly Joined[], part: string, unit: string): boolean => {
+  if (part === unit) return true;
+  const made = steps.find(({ makes }) => makes === unit);
+  return made?.join.some((one) => isIn(steps, part, one)) ?? false;
+};
