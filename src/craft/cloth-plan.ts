@@ -42,6 +42,12 @@ export interface ClothSearch {
   readonly enough?: Length;
 }
 
+/**
+ * Hears of a cloth as often as a better layout of it or a better bound is found, and at last of the cloth as the plan has it. What is
+ * heard before that is a whole cloth, cut as it lies, without the ladder and the fold.
+ */
+export type ClothWatch = (cloth: FabricPlan) => void;
+
 /** One entry per used cloth in the document's order, or every piece that does not fit its cloth. */
 export const planCloths = (of: {
   readonly quilt: Quilt;
@@ -50,6 +56,7 @@ export const planCloths = (of: {
   readonly search: ClothSearch;
   /** None: every piece lies as it is listed. */
   readonly turning?: 'as-they-may' | 'none';
+  readonly watch?: ClothWatch;
 }): { readonly fabrics: readonly FabricPlan[]; readonly problems: readonly CuttingProblem[] } => {
   const { lines, problems } = ledgerOf(of.pieces, of.natures);
   if (problems.length > 0) return { fabrics: [], problems };
@@ -66,9 +73,28 @@ export const planCloths = (of: {
     // the least work at a length is no other purchase
     const isEased = of.search.until !== 'purchase' || of.quilt.layout === 'easy';
     const easing = isEased ? { easing: easingFor(of.quilt) } : {};
-    const lay = (demands: readonly Demand[]) =>
-      layDemands({ nature, demands, search: of.search, ...easing, shop: shopStepFor(of.quilt) });
-    const together = lay(demandsOf(mine));
+    const lay = (demands: readonly Demand[], tell?: (laid: LaidOut) => void) =>
+      layDemands({
+        nature,
+        demands,
+        search: of.search,
+        ...easing,
+        shop: shopStepFor(of.quilt),
+        ...(tell ? { tell } : {}),
+      });
+    const facts = {
+      quilt: of.quilt,
+      fabric,
+      lines: mine,
+      lightness: lightness.get(fabric.id) as number,
+      value: values.get(fabric.id) as Value,
+    };
+    const { watch } = of;
+    const isTold = watch !== undefined && isLaidAtOnce(of.quilt, fabric);
+    const together = lay(
+      demandsOf(mine),
+      isTold ? (laid) => watch(clothLaid({ ...facts, laid, ends: null, fold: null, motifs: null })) : undefined,
+    );
     // an easy layout may be longer, and says so
     const whole =
       of.quilt.layout === 'easy' || (of.search.until === 'purchase' && isBoughtLeast(of.quilt, together))
@@ -92,28 +118,48 @@ export const planCloths = (of: {
       steps: of.search.steps,
     });
     const { laid, fold } = onFold({ quilt: of.quilt, fabric, lines: mine, laid: unfolded, search: of.search, nature });
-    const bought = boughtFor({ quilt: of.quilt, fabric, laid });
-    return [
-      {
-        id: fabric.id,
-        lightness: lightness.get(fabric.id) as number,
-        value: values.get(fabric.id) as Value,
-        pieces: mine.map(clothPiece),
-        laid,
-        ends,
-        fold,
-        motifs: motifsIn(whole, () => lay(demandsOf(mine).map((demand) => ({ ...demand, motif: false })))),
-        ...bought,
-        ladder: ladderOf(of.quilt, fabric, laid),
-        directions: directionsFor({
-          laid: fold?.chosen ? laidAs(fold.chosen.open) : laid,
-          allowances: bought.allowances,
-          unit: of.quilt.unit,
-        }),
-      },
-    ];
+    const motifs = motifsIn(whole, () => lay(demandsOf(mine).map((demand) => ({ ...demand, motif: false }))));
+    const cloth = clothLaid({ ...facts, laid, ends, fold, motifs });
+    watch?.(cloth);
+    return [cloth];
   });
   return { fabrics, problems: short };
+};
+
+/** Whether what is laid is what is cut: nothing on ends at hand, nothing folded, no longer layout for less work. */
+const isLaidAtOnce = ({ layout, onFold }: Quilt, { ends }: Fabric): boolean =>
+  layout !== 'easy' && !onFold && ends.length === 0;
+
+const clothLaid = (of: {
+  readonly quilt: Quilt;
+  readonly fabric: Fabric;
+  readonly lines: readonly ClothLine<Omit<PieceUse, 'count'>>[];
+  readonly lightness: number;
+  readonly value: Value;
+  readonly laid: FabricPlan['laid'];
+  readonly ends: FabricPlan['ends'];
+  readonly fold: FabricPlan['fold'];
+  readonly motifs: FabricPlan['motifs'];
+}): FabricPlan => {
+  const { quilt, fabric, laid, fold } = of;
+  const bought = boughtFor({ quilt, fabric, laid });
+  return {
+    id: fabric.id,
+    lightness: of.lightness,
+    value: of.value,
+    pieces: of.lines.map(clothPiece),
+    laid,
+    ends: of.ends,
+    fold,
+    motifs: of.motifs,
+    ...bought,
+    ladder: ladderOf(quilt, fabric, laid),
+    directions: directionsFor({
+      laid: fold?.chosen ? laidAs(fold.chosen.open) : laid,
+      allowances: bought.allowances,
+      unit: quilt.unit,
+    }),
+  };
 };
 
 const isBoughtLeast = ({ buying, unit }: Quilt, laid: FabricPlan['laid']): boolean =>
@@ -202,6 +248,7 @@ interface Laying {
   /** On cloth by the length. */
   readonly easing?: Easing;
   readonly shop?: ShopStep;
+  readonly tell?: (laid: LaidOut) => void;
 }
 
 /** As bought: on cloth by the length, on sheets, or on what it comes in, which may leave pieces over. */
@@ -209,7 +256,7 @@ export const laidFor = (
   of: Omit<Laying, 'demands'> & { readonly lines: readonly ClothLine<object>[] },
 ): FabricPlan['laid'] => layDemands({ ...of, demands: demandsOf(of.lines) });
 
-export const layDemands = ({ nature, search, demands, easing, shop }: Laying): FabricPlan['laid'] => {
+export const layDemands = ({ nature, search, demands, easing, shop, tell }: Laying): FabricPlan['laid'] => {
   const { solver, ...budget } = search;
   const how = { demands, budget, ...(solver ? { solver } : {}) };
   if (nature.stock !== undefined) return onSmallerSheets(planSheets({ sheets: nature.stock, ...how }), nature.stock);
@@ -219,7 +266,13 @@ export const layDemands = ({ nature, search, demands, easing, shop }: Laying): F
     return planOnMotifs({ width: nature.width, demands, repeat, lay });
   }
   return nature.length === null
-    ? planLayout({ width: nature.width, ...how, ...(easing ? { easing } : {}), ...(shop ? { shop } : {}) })
+    ? planLayout({
+        width: nature.width,
+        ...how,
+        ...(easing ? { easing } : {}),
+        ...(shop ? { shop } : {}),
+        ...(tell ? { tell } : {}),
+      })
     : planSheets({ sheets: [{ size: [nature.width, nature.length], cost: 1, stock: null }], ...how });
 };
 

@@ -24,7 +24,7 @@ import { type BlockPlans, planBlocks } from './block-plan.ts';
 import { endsNotes } from './cloth-ends.ts';
 import { foldNotes } from './cloth-fold.ts';
 import { lightnessBy } from './cloth-lightness.ts';
-import { planCloths, planCost } from './cloth-plan.ts';
+import { type ClothWatch, planCloths, planCost } from './cloth-plan.ts';
 import { bedNotes } from './finish-plan.ts';
 import { frozen } from './frozen.ts';
 import { motifNotes } from './motif-notes.ts';
@@ -39,6 +39,7 @@ import { thinPieces } from './thin-pieces.ts';
 import { topMarkNotes } from './top-marks.ts';
 import { type ValueNote, valueNotes } from './value-plan.ts';
 
+export { withBetterCloth } from './better-cloth.ts';
 export { entryName } from './block-plan.ts';
 export type { Note } from './notes.ts';
 export { planOfBlock } from './one-block.ts';
@@ -54,6 +55,8 @@ export interface PlanOptions {
   readonly solver?: IntegerSolver;
   /** Layout search, in steps a cloth: the same steps give the same plan. 0: level heuristics only. */
   readonly budget?: { readonly steps: number };
+  /** Hears of each cloth's better layouts while they are searched for. */
+  readonly watch?: ClothWatch;
 }
 
 /**
@@ -132,7 +135,8 @@ const planRead = (
   const angled = withStrips({ blocks: planned.blocks, pieces, natures, pathOf: pathsOf(quilt) });
   const { blocks } = angled;
   const search = { steps: (options.budget ?? defaultBudget).steps, solver: options.solver ?? null };
-  const cloths = planCloths({ quilt, pieces, natures, search });
+  const { watch } = options;
+  const cloths = planCloths({ quilt, pieces, natures, search, ...(watch ? { watch } : {}) });
   const thin = thinPieces({
     blocks,
     top: top.pieces,

@@ -11,6 +11,7 @@ import {
   lengthOf,
   lowerBoundFor,
   type ShopStep,
+  type StripsFound,
   type StripUse,
   withoutSurplus,
 } from '#craft/strips';
@@ -42,6 +43,8 @@ export interface LayoutTask {
   readonly shop?: ShopStep;
   /** Looks for less work, and what it costs; without it the shortest layout stands as it was found. */
   readonly easing?: Easing;
+  /** Hears of each better layout and each better bound while the search goes on, as it is drawn before less work is looked for. */
+  readonly tell?: (laid: LaidOut) => void;
 }
 
 /**
@@ -58,7 +61,7 @@ export const planLayout = (task: LayoutTask): LaidOut => {
   const wide = widerThanCloth(demands, width);
   if (wide.length > 0) throw new RangeError(`pieces wider than the cloth: demands ${wide.join(', ')}`);
   const scaled = scaledJobFor({ width, demands, turning: 'as-demanded' });
-  const free = searched(scaled, task);
+  const free = searched(scaled, task, tellerFor(scaled, task));
   const isSettled = free.isEnough || (task.budget.until === 'purchase' ? !free.isOpen : isLeast(free));
   const best = isSettled || !scaled.job.kinds.some((k) => k.mayTurn) ? free : shorter(free, fixed(task));
   const { easing = null } = task;
@@ -87,7 +90,21 @@ interface Found {
   readonly isEnough: boolean;
 }
 
-const searched = (scaled: ScaledJob, { budget, solver, shop }: LayoutTask): Found => {
+const tellerFor = (scaled: ScaledJob, { tell, demands, width }: LayoutTask): ((found: StripsFound) => void) => {
+  if (tell === undefined) return () => undefined;
+  return (found) => {
+    const strips = withoutSurplus(scaled.job, found.strips);
+    const { layout } = easedLayout({ scaled, strips, demands, width, solver: null, easing: null });
+    const bound = boundOf({ scaled, bound: found.bound }, layout.length);
+    tell({ layout, bound, boundKind: scaled.grid.exact ? found.boundKind : 'area' });
+  };
+};
+
+const searched = (
+  scaled: ScaledJob,
+  { budget, solver, shop }: LayoutTask,
+  tell: (found: StripsFound) => void = () => undefined,
+): Found => {
   const { job, grid, unit } = scaled;
   const perUnit = grid.per / unit;
   const scaledShop = shop === undefined ? null : { step: shop.step * perUnit, before: shop.before * perUnit };
@@ -101,10 +118,13 @@ const searched = (scaled: ScaledJob, { budget, solver, shop }: LayoutTask): Foun
   const enough = (budget.enough ?? 0) * perUnit + 1e-9;
   const isEnough = (): boolean => search.found().length <= enough;
   const atLeast = budget.until === 'purchase' && scaledShop !== null ? 0 : budget.steps;
-  for (let steps = 0; steps < atLeast && !isEnough() && !search.isDone(); steps++) search.advance(1);
+  const advance = (): void => {
+    if (search.advance(1)) tell(search.found());
+  };
+  for (let steps = 0; steps < atLeast && !isEnough() && !search.isDone(); steps++) advance();
   // a purchase asked for without the solver is wanted soon
   const atMost = budget.steps * (budget.until === 'purchase' && !solver ? 1 : patience);
-  for (let steps = atLeast; steps < atMost && isOpen() && !isEnough() && !search.isDone(); steps++) search.advance(1);
+  for (let steps = atLeast; steps < atMost && isOpen() && !isEnough() && !search.isDone(); steps++) advance();
   const { strips, length: found, bound, boundKind } = search.found();
   // a search that was led a few steps only may have looked for a layout alone
   const area = bound < found ? lowerBoundFor(job, found) : 0;
@@ -127,7 +147,7 @@ const shorter = (a: Found, b: Found): Found =>
   compareEffort(effortOf(a.scaled.job, a.strips), effortOf(b.scaled.job, b.strips)) <= 0 ? a : b;
 
 /** Off the grid the bound is that of the pieces rounded down on a cloth rounded up, in the grid's own units. */
-const boundOf = ({ scaled, bound }: Found, found: Length): Length => {
+const boundOf = ({ scaled, bound }: Pick<Found, 'scaled' | 'bound'>, found: Length): Length => {
   const { grid, unit, loose } = scaled;
   if (grid.exact) return length(Math.min(found, (bound * unit) / grid.per));
   return length(Math.min(found, lowerBoundFor(loose, Math.ceil(found * grid.per)) / grid.per));

@@ -30,6 +30,9 @@ export interface QuiltAnswer {
   readonly notes: readonly WorkroomNote[];
 }
 
+/** What a search changes of an answer: all else stays as the first layouts had it. */
+export type FoundAnswer = Pick<QuiltAnswer, 'care' | 'figures' | 'cloths' | 'notes'>;
+
 /** Lengths in the document's unit. */
 export interface JobFigures {
   readonly blocks: number;

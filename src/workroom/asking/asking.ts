@@ -1,6 +1,6 @@
 // The questions that the workroom puts to a document, answered by the same road that the command line and the pages take. Pure: it
 // runs in a worker and in a test alike.
-import { type Note, type Problem, planQuilt, type QuiltPlan, valuesNear } from '#craft';
+import { type FabricPlan, type Note, type Problem, planQuilt, type QuiltPlan, valuesNear } from '#craft';
 import { rulerSizes } from '#craft/accuracy';
 import { parseQuilt } from '#craft/design';
 import { draftBlock } from '#craft/drafting';
@@ -11,13 +11,19 @@ import type { Outcome } from '#ground/outcome';
 import { makersNames, noteText } from '#paper/words';
 import type { JsonObject } from '#workroom/editing';
 import { alone } from './alone.ts';
-import type { BlockAnswer, Care, QuiltAnswer, Reply, WorkroomNote } from './answer.ts';
+import type { BlockAnswer, Care, FoundAnswer, QuiltAnswer, Reply, WorkroomNote } from './answer.ts';
 import { blockPicture, clothsOf, figuresOf, pictureOf } from './pictured.ts';
 import { refusedIn } from './refused.ts';
 
-/** @param solver null: the first good layouts, without a search */
-export const planFor = (document: JsonObject, solver: IntegerSolver | null): Outcome<QuiltPlan, Problem> =>
-  planQuilt(document, solver === null ? { budget: { steps: 0 } } : { solver });
+/** The first good layouts, without a search. */
+export const planFirst = (document: JsonObject): Outcome<QuiltPlan, Problem> =>
+  planQuilt(document, { budget: { steps: 0 } });
+
+/** As the command line searches. @param watch hears of better layouts on the way */
+export const planBest = (
+  document: JsonObject,
+  of: { readonly solver: IntegerSolver; readonly watch: (cloth: FabricPlan) => void },
+): Outcome<QuiltPlan, Problem> => planQuilt(document, of);
 
 /** What every view shows of a plan; what one alone shows is asked by `lookAt`. */
 export const answerFor = (
@@ -34,16 +40,27 @@ export const answerFor = (
       unit: plan.quilt.unit,
       figures: figuresOf(plan),
       picture: pictureOf(plan),
-      cloths: plan.fabrics.map(({ id, buy: { amount, unit } }) => ({ id, buy: { amount, unit } })),
+      cloths: boughtOf(plan),
       values: valuesNear(plan),
       notes: notesOf(plan, document),
     },
   };
 };
 
+/** What a search has come to; the picture is that of the first layouts. */
+export const foundIn = (plan: QuiltPlan, of: { readonly document: JsonObject; readonly care: Care }): FoundAnswer => ({
+  care: of.care,
+  figures: figuresOf(plan),
+  cloths: boughtOf(plan),
+  notes: notesOf(plan, of.document),
+});
+
+const boughtOf = ({ fabrics }: QuiltPlan): QuiltAnswer['cloths'] =>
+  fabrics.map(({ id, buy: { amount, unit } }) => ({ id, buy: { amount, unit } }));
+
 /** The first good layouts of a document. */
 export const askQuilt = (document: JsonObject): Reply<QuiltAnswer> =>
-  answerFor(planFor(document, null), { document, care: 'first' });
+  answerFor(planFirst(document), { document, care: 'first' });
 
 /** One block by itself, with the blocks that lie in its centre. */
 export const askBlock = (document: JsonObject, id: string): Reply<BlockAnswer> => {

@@ -2,7 +2,7 @@
 // door as more than types.
 export type { ValuesNear } from '#craft';
 export type * from './answer.ts';
-export { answerFor, askBlock, askQuilt, askText, planFor } from './asking.ts';
+export { answerFor, askBlock, askQuilt, askText, foundIn, planBest, planFirst } from './asking.ts';
 export { askCollection, type BlockFamily, type CollectedBlock, type PatchShape } from './collected.ts';
 export { askDrawn } from './drawn.ts';
 export { type Look, type LookName, lookAt, type Seen } from './looks.ts';

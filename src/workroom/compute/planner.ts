@@ -1,10 +1,11 @@
 // Asks the workers, newest first: an edit is answered by the first good layouts at once, and by the best ones when the maker
 // rests. A search that an edit has overtaken is ended; an answer older than what is shown is dropped.
-import { type Remote, wrap } from 'comlink';
+import { proxy, type Remote, transfer, wrap } from 'comlink';
 import type {
   BlockAnswer,
   CollectedBlock,
   DrawnAnswer,
+  FoundAnswer,
   Look,
   LookName,
   Measured,
@@ -32,7 +33,7 @@ export interface Planner {
   readonly ask: (document: JsonObject) => void;
   /** Of the plan behind `lastGood`, what one view shows; null where none is kept, or another has come since. */
   readonly look: <Name extends LookName>(name: Name, look: Look<Name>) => Promise<Seen<Name> | null>;
-  /** Ends the search for better layouts; the first ones stand. */
+  /** Ends the search for better layouts; what it has found so far stands. */
   readonly stopSearch: () => void;
   /** One block by itself, worked out beside all else. */
   readonly block: (document: JsonObject, id: string) => Promise<Reply<BlockAnswer>>;
@@ -72,7 +73,8 @@ export const openPlanner = (): Planner => {
     return other;
   };
   let searcher: Hand | null = null;
-  let isSearching = false;
+  /** The number of what is searched for. */
+  let searching: number | null = null;
   let rest: ReturnType<typeof setTimeout> | undefined;
   let asked = 0;
   /** Answers to what was asked before this are of another quilt. */
@@ -80,47 +82,59 @@ export const openPlanner = (): Planner => {
   let waiting: { readonly document: JsonObject; readonly number: number } | null = null;
   let isAsking = false;
   let state: PlannerState = { reply: null, lastGood: null, working: null };
-  /** Who has the plan behind `lastGood`, and its number. */
-  let keeper: { readonly hand: Hand; readonly number: number } | null = null;
+  /** The number of the plan behind `lastGood`, which the quick hand keeps. */
+  let keptNumber: number | null = null;
   const watchers = new Set<() => void>();
 
   const become = (next: Partial<PlannerState>): void => {
     state = { ...state, ...next };
     for (const see of watchers) see();
   };
-  const shown = (
-    reply: Reply<QuiltAnswer>,
-    from: { readonly hand: Hand; readonly number: number },
-  ): Partial<PlannerState> => {
+  const shown = (reply: Reply<QuiltAnswer>, number: number): Partial<PlannerState> => {
     if (!reply.ok) return { reply };
-    keeper = from;
+    keptNumber = number;
     return { reply, lastGood: reply.value };
+  };
+  /** A better layout, or at last the best: the picture stays as it is drawn. */
+  const takeIn = (found: FoundAnswer, number: number): void => {
+    const { lastGood } = state;
+    if (number !== keptNumber || number < oldest || lastGood === null) return;
+    const better = { ...lastGood, ...found };
+    become(number === asked ? { reply: { ok: true, value: better }, lastGood: better } : { lastGood: better });
   };
 
   const endSearch = (): void => {
     clearTimeout(rest);
-    if (!isSearching) return;
+    if (searching === null) return;
     // the worker cannot hear while it searches: it is let go, and another comes when it is needed
     searcher?.end();
     searcher = null;
-    isSearching = false;
+    searching = null;
   };
 
   const search = async (document: JsonObject, number: number): Promise<void> => {
     const hand = searcher ?? hire();
     searcher = hand;
-    isSearching = true;
+    searching = number;
     become({ working: 'best' });
+    // what is found goes past the page, which hears the figures alone
+    const { port1, port2 } = new MessageChannel();
+    const hear = (found: FoundAnswer): void => {
+      takeIn(found, number);
+      if (found.care !== 'best' || searching !== number) return;
+      searching = null;
+      become({ working: null });
+    };
     try {
-      const reply = await hand.door.quilt(withoutPhotos(document), 'best', number);
-      isSearching = false;
-      if (number === asked) become({ ...shown(reply, { hand, number }), working: null });
-    } finally {
+      await quick.door.follow(transfer(port1, [port1]), number, proxy(hear));
+      if (searching === number) await hand.door.search(withoutPhotos(document), transfer(port2, [port2]));
+    } catch (error) {
       // the solver did not come, as where the server is gone: the first layouts stand, and the next search asks for it anew
-      if (isSearching) {
+      if (searching === number) {
         endSearch();
         become({ working: null });
       }
+      throw error;
     }
   };
 
@@ -130,10 +144,10 @@ export const openPlanner = (): Planner => {
       while (waiting !== null) {
         const { document, number } = waiting;
         waiting = null;
-        const reply = await quick.door.quilt(withoutPhotos(document), 'first', number);
+        const reply = await quick.door.quilt(withoutPhotos(document), number);
         const isNewest = number === asked;
         if (number < oldest) continue;
-        become({ ...shown(reply, { hand: quick, number }), working: isNewest ? null : 'first' });
+        become({ ...shown(reply, number), working: isNewest ? null : 'first' });
         if (isNewest && reply.ok) rest = setTimeout(() => void search(document, number), restMs);
       }
     } finally {
@@ -155,9 +169,9 @@ export const openPlanner = (): Planner => {
       if (!isAsking) void answerNext();
     },
     look: async (name, look) => {
-      if (keeper === null) return null;
-      const { hand, number } = keeper;
-      const seen = await (hand.door.look as Door['look'])(number, name, look);
+      if (keptNumber === null) return null;
+      const number = keptNumber;
+      const seen = await (quick.door.look as Door['look'])(number, name, look);
       return number < oldest ? null : seen;
     },
     stopSearch: () => {
@@ -176,7 +190,7 @@ export const openPlanner = (): Planner => {
       asked += 1;
       oldest = asked;
       waiting = null;
-      keeper = null;
+      keptNumber = null;
       become({ reply: null, lastGood: null, working: null });
     },
     close: () => {

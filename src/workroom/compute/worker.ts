@@ -1,12 +1,12 @@
 // The worker: planning away from the page, so that typing never waits for it.
 import { expose } from 'comlink';
-import type { QuiltPlan } from '#craft';
+import { type FabricPlan, type QuiltPlan, withBetterCloth } from '#craft';
 import type { IntegerSolver } from '#craft/strips';
 import type {
   BlockAnswer,
-  Care,
   CollectedBlock,
   DrawnAnswer,
+  FoundAnswer,
   Look,
   LookName,
   Measured,
@@ -22,15 +22,25 @@ import {
   askMeasures,
   askQuilt,
   askText,
+  foundIn,
   lookAt,
-  planFor,
+  planBest,
+  planFirst,
 } from '#workroom/asking';
 import type { JsonObject } from '#workroom/editing';
 import { type PhotoCrop, type TakenPhoto, takePhoto } from './photo.ts';
 
 export interface Door {
-  /** The plan is kept under its number for looks at it, where there is one, until the next. */
-  quilt(document: JsonObject, care: Care, number: number): Promise<Reply<QuiltAnswer>>;
+  /** The first good layouts. The plan is kept under its number for looks at it, where there is one, until the next. */
+  quilt(document: JsonObject, number: number): Reply<QuiltAnswer>;
+  /**
+   * Takes in what another worker finds for the plan of that number, as long as it is kept, and tells the page.
+   *
+   * @param from the other end of `search`
+   */
+  follow(from: MessagePort, number: number, tell: (found: FoundAnswer) => void): void;
+  /** Searches for the best layouts, and sends each better one on its way to who follows; the worker hears nothing until it is done. */
+  search(document: JsonObject, to: MessagePort): Promise<void>;
   /** Null where that plan is not kept. */
   look<Name extends LookName>(number: number, name: Name, look: Look<Name>): Seen<Name> | null;
   /** A quilt whose plan is not kept. */
@@ -43,6 +53,12 @@ export interface Door {
   photo(file: Blob, crop: PhotoCrop): Promise<TakenPhoto>;
 }
 
+/**
+ * From a worker that searches to the one that keeps the plan, past the page: a cloth on the way, at the end all that a search decides. The
+ * quilt itself does not travel: its exact numbers would not survive it.
+ */
+type Found = { readonly cloth: FabricPlan } | { readonly best: Pick<QuiltPlan, 'fabrics' | 'cost' | 'notes'> };
+
 /** The solver is large: it comes when the first search wants it. */
 const solver: { opened: Promise<IntegerSolver> | null } = { opened: null };
 
@@ -51,13 +67,33 @@ const openedSolver = (): Promise<IntegerSolver> => {
   return solver.opened;
 };
 
-const kept: { plan: QuiltPlan | null; number: number } = { plan: null, number: -1 };
+const kept: { plan: QuiltPlan | null; document: JsonObject; number: number } = { plan: null, document: {}, number: -1 };
 
 const door: Door = {
-  quilt: async (document, care, number) => {
-    const planned = planFor(document, care === 'best' ? await openedSolver() : null);
-    if (planned.ok) Object.assign(kept, { plan: planned.value, number });
-    return answerFor(planned, { document, care });
+  quilt: (document, number) => {
+    const planned = planFirst(document);
+    if (planned.ok) Object.assign(kept, { plan: planned.value, document, number });
+    return answerFor(planned, { document, care: 'first' });
+  },
+  follow: (from, number, tell) => {
+    from.onmessage = ({ data }: MessageEvent<Found>) => {
+      if (kept.plan === null || kept.number !== number) {
+        from.close();
+        return;
+      }
+      const isWhole = 'best' in data;
+      const plan = isWhole ? { ...kept.plan, ...data.best } : withBetterCloth(kept.plan, data.cloth);
+      if (plan === kept.plan) return;
+      kept.plan = plan;
+      tell(foundIn(plan, { document: kept.document, care: isWhole ? 'best' : 'first' }));
+    };
+  },
+  search: async (document, to) => {
+    const send = (found: Found): void => to.postMessage(found);
+    const planned = planBest(document, { solver: await openedSolver(), watch: (cloth) => send({ cloth }) });
+    if (!planned.ok) return;
+    const { fabrics, cost, notes } = planned.value;
+    send({ best: { fabrics, cost, notes } });
   },
   look: (number, name, look) => (kept.plan === null || kept.number !== number ? null : lookAt(kept.plan, name, look)),
   picture: askQuilt,

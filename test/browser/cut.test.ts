@@ -1,0 +1,166 @@
+// Cut in a real Chromium: the cloths and what is bought of them, pieces and where they go, directions with their ticks, the left hand,
+// and layouts that become better while one looks.
+
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { after, before, describe, it } from 'node:test';
+import type { Page } from 'playwright-core';
+import { planQuilt, type QuiltPlan } from '#craft';
+import { clothSignsFor, signOf } from '#paper/cloth';
+import { boughtText } from '#paper/pages';
+import { openSolver } from '#solver';
+import { kept, type Opened, openWorkroom } from './page.ts';
+
+const plain = (text: string | null): string => (text ?? '').replaceAll('\u00a0', ' ').trim();
+
+const becomes = async <T>(read: () => Promise<T>, wanted: T): Promise<void> => {
+  const until = Date.now() + 20_000;
+  for (;;) {
+    const found = await read();
+    if (JSON.stringify(found) === JSON.stringify(wanted)) return;
+    if (Date.now() > until) assert.deepEqual(found, wanted);
+    await new Promise((resolve) => setTimeout(resolve, 40));
+  }
+};
+
+const openCut = async (page: Page, at: string, file: string): Promise<string> => {
+  await page.goto(`${at}#/demo/${file}`);
+  await page.waitForURL(/#\/quilt\//);
+  const id = /quilt\/([^/]+)/.exec(page.url())?.[1] ?? assert.fail(page.url());
+  await page.goto(`${at}#/quilt/${id}/cut`);
+  await page.getByRole('navigation', { name: 'Cloths' }).waitFor();
+  return id;
+};
+
+const cloths = async (page: Page): Promise<readonly string[]> =>
+  (await page.locator('.cut-cloths a').allInnerTexts()).map((text) => plain(text).replace(/\s*\n\s*/g, ': '));
+
+const inWords = (plan: QuiltPlan): readonly string[] => {
+  const signs = clothSignsFor(plan);
+  return plan.fabrics.map((fabric) => {
+    const { letter, name } = signOf(signs, fabric.id);
+    return `${letter} ${name}: ${plain(boughtText(plan, fabric))}`;
+  });
+};
+
+const searchEnds = (page: Page) => page.locator('.search-line button').waitFor({ state: 'detached', timeout: 60_000 });
+const unrolled = (page: Page) => page.getByRole('listbox', { name: /^Cloth .* unrolled/ });
+const chosenPiece = (page: Page) => page.locator('.cut-view .stage [role=option][aria-selected=true]');
+
+const best = async (file: string): Promise<QuiltPlan> => {
+  const planned = planQuilt(readFileSync(`examples/${file}.quilt.json`, 'utf8'), { solver: await openSolver() });
+  assert.ok(planned.ok);
+  return planned.value;
+};
+
+describe('cutting', () => {
+  let opened: Opened;
+  before(async () => {
+    opened = await openWorkroom();
+  });
+  after(() => opened.close());
+
+  for (const file of ['twelve-fields', 'lantern-lane']) {
+    it(`layouts of ${file} become better while one looks, and end as the command line has them`, async () => {
+      const plan = await best(file);
+      const { page, context, faults } = await opened.page();
+      await openCut(page, opened.numeric, file);
+      await page.getByRole('button', { name: 'These will do' }).waitFor();
+      await searchEnds(page);
+      await becomes(() => cloths(page), inWords(plan));
+      const bound = plain(await page.locator('.cut-view .side section p').first().textContent());
+      assert.match(bound, /No layout/);
+      assert.deepEqual(faults, []);
+      await context.close();
+    });
+  }
+
+  it('a piece that is come to by keys or pointed at is told, and a patch of the quilt leads to its pieces', async () => {
+    const { page, context, faults } = await opened.page();
+    await openCut(page, opened.local, 'harvest-home-throw');
+    await searchEnds(page);
+    await unrolled(page).focus();
+    await page.keyboard.press('End');
+    // README: A1 are the centres of the log cabins, 36 of 3½ in
+    assert.match(plain(await chosenPiece(page).textContent()), /^A1, 3½ in, for Log cabin A, strip \d/);
+    assert.equal(plain(await page.locator('.this-piece h2').textContent()), 'A1');
+    assert.match(
+      plain(await page.locator('.this-piece p').first().textContent()),
+      /36 of 3½ in, square\. For Log cabin A\./,
+    );
+    // the pointer over the first strip, before anything is chosen anew
+    const box = (await page.locator('.cut-view .stage .drawing-canvas').boundingBox()) ?? assert.fail('no drawing');
+    await page.mouse.move(box.x + box.width / 2, box.y + 110);
+    await becomes(async () => plain(await page.locator('.piece-line').textContent()), 'A2, 40 × 2½ in, for Binding');
+    await page.mouse.move(5, 5);
+    await becomes(async () => plain(await page.locator('.this-piece h2').textContent()), 'A1');
+    const quilt = page.getByRole('listbox', { name: 'Where it goes in the quilt' });
+    await quilt.focus();
+    await page.keyboard.press('Home');
+    await page.waitForURL(/\/cut\/slate$/);
+    await becomes(async () => /^G\d/.test(plain(await page.locator('.this-piece h2').textContent())), true);
+    assert.deepEqual(faults, []);
+    await context.close();
+  });
+
+  it('steps are ticked off by keys, stay ticked after a reload, and each strip has an address', async () => {
+    const { page, context } = await opened.page();
+    const id = await openCut(page, opened.numeric, 'harvest-home-throw');
+    await kept(page);
+    await searchEnds(page);
+    await page.getByRole('link', { name: 'Step by step' }).click();
+    const progress = page.locator('.cut-progress [role=status]');
+    await becomes(async () => plain(await progress.textContent()).replace(/of \d+/, 'of n'), '0 of n steps done.');
+    await page.locator('body').press('x');
+    await page.keyboard.press('x');
+    await becomes(async () => plain(await progress.textContent()).slice(0, 4), '2 of');
+    assert.equal(await page.locator('.cut-tick.is-done').count(), 2);
+    await page.goto(`${opened.numeric}#/quilt/${id}/cut/ember/steps/2`);
+    await page.reload();
+    await becomes(async () => plain(await progress.textContent()).slice(0, 4), '2 of');
+    await page.locator('.cut-strips [aria-current=step]').getByText('2', { exact: true }).waitFor();
+    await page.getByRole('button', { name: 'Begin again' }).click();
+    await becomes(async () => plain(await progress.textContent()).slice(0, 4), '0 of');
+    await context.close();
+  });
+
+  it('drawn for the left hand, strips begin at the right and letters stay as they are', async () => {
+    const { page, context } = await opened.page();
+    const id = await openCut(page, opened.local, 'harvest-home-throw');
+    await searchEnds(page);
+    await page.goto(`${opened.local}#/quilt/${id}/cut/oat/steps`);
+    await page.getByText('from left to right').first().waitFor();
+    await page.getByRole('checkbox', { name: 'Left-handed' }).check();
+    await page.getByText('from right to left').first().waitFor();
+    assert.equal(await page.getByText('from left to right').count(), 0);
+    await page.reload();
+    await page.getByText('from right to left').first().waitFor();
+    await context.close();
+  });
+
+  it('“These will do” ends a search at once and keeps what it has found', async () => {
+    const { page, context, faults } = await opened.page();
+    await openCut(page, opened.numeric, 'lantern-lane');
+    const key = page.getByRole('button', { name: 'These will do' });
+    await key.waitFor();
+    const first = await page.locator('.cut-view .side section p').first().textContent();
+    // until something better is there than the first layouts
+    await becomes(async () => (await page.locator('.cut-view .side section p').first().textContent()) !== first, true);
+    const better = await page.locator('.cut-view .side section p').first().textContent();
+    const tookMs = await page.evaluate(`new Promise((done) => {
+      const from = performance.now();
+      const key = [...document.querySelectorAll('.search-line button')].find((one) => one.textContent === 'These will do');
+      if (!key) { done(0); return; }
+      new MutationObserver(() => { if (!document.querySelector('.search-line button')) requestAnimationFrame(() => done(performance.now() - from)); })
+        .observe(document.querySelector('.search-line'), { childList: true, subtree: true });
+      key.click();
+    })`);
+    assert.ok(Number(tookMs) <= 200, `${tookMs} ms`);
+    await page.waitForTimeout(400);
+    const after = await page.locator('.cut-view .side section p').first().textContent();
+    assert.notEqual(after, first);
+    assert.ok(after === better || after?.includes('No layout'));
+    assert.deepEqual(faults, []);
+    await context.close();
+  });
+});
