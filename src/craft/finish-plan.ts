@@ -145,7 +145,7 @@ const backingPlan = (of: {
     size,
     width: nature.width,
     join: joinAllowance(of.quilt.unit),
-    run: uprightRun(nature),
+    run: uprightRun(nature) ?? of.backing.run ?? 'least',
   });
   // panels are trimmed with the quilt, so the last one goes up to a mark; whole widths stay as wide as the cloth
   const onMarks = cuts.map(
@@ -158,9 +158,9 @@ const backingPlan = (of: {
   return { fabric: of.backing.fabric, ...sizeOf(size), panels, run, cuts: onMarks };
 };
 
-/** A print that stands upright decides how the panels run; else the way that takes less cloth. */
-const uprightRun = ({ print, printRuns }: ClothNature): 'upright' | 'level' | 'least' => {
-  if (print === 'none') return 'least';
+/** A print that stands upright decides how the panels run, whatever the document asks for; null where there is none. */
+const uprightRun = ({ print, printRuns }: ClothNature): 'upright' | 'level' | null => {
+  if (print === 'none') return null;
   return printRuns === 'lengthwise' ? 'upright' : 'level';
 };
 

@@ -45,6 +45,7 @@ export type { Note } from './notes.ts';
 export { planOfBlock } from './one-block.ts';
 export type * from './plan.ts';
 export { type Recutting, recut } from './recut.ts';
+export { type Refinishing, refinish } from './refinish.ts';
 export { type ValuesNear, valuesNear } from './value-sight.ts';
 
 /** Lengths of a problem are in the document's unit, which is told with them. */

@@ -342,6 +342,36 @@ const views: readonly View[] = [
     },
   },
   {
+    name: 'finish, demo',
+    open: async (page, at) => {
+      await openDemo(page, at);
+      await page.getByRole('link', { name: /^Finish/ }).click();
+      await page.locator('.finish-part .priced .quiet', { hasText: 'cloth' }).first().waitFor();
+    },
+  },
+  {
+    name: 'finish, blank',
+    open: async (page, at) => {
+      await page.goto(at);
+      await page.getByRole('button', { name: 'Blank, in centimetres' }).click();
+      await page.getByRole('link', { name: /^Finish/ }).click();
+      await page.getByText('No backing, batting or binding yet.').waitFor();
+    },
+  },
+  {
+    name: 'finish, every part, a bed too large and a binding too narrow',
+    open: async (page, at) => {
+      await openDemo(page, at, 'Lantern Lane');
+      await page.getByRole('link', { name: /^Finish/ }).click();
+      for (const part of ['hanging sleeve', 'label', 'bed'])
+        await page.getByRole('button', { name: `Add a ${part}` }).click();
+      await page.locator('.finish-warning').first().waitFor();
+      await page.getByRole('textbox', { name: /^Strips cut/ }).fill('1/4');
+      await page.keyboard.press('Enter');
+      await page.getByRole('region', { name: 'Problems' }).waitFor();
+    },
+  },
+  {
     name: 'the menu',
     open: async (page, at) => {
       await openDemo(page, at);

@@ -281,7 +281,11 @@ const finish = closed({
     cut: length.optional(),
     grain: z.enum(['straight', 'bias']).optional(),
   }).optional(),
-  backing: closed({ fabric: name, overage: length.optional() }).optional(),
+  backing: closed({
+    fabric: name,
+    overage: length.optional(),
+    run: z.enum(['upright', 'level']).optional(),
+  }).optional(),
   batting: closed({ overage: length.optional(), spacing: length.optional() }).optional(),
   sleeve: closed({ fabric: name }).optional(),
   label: closed({ fabric: name, size: size.optional() }).optional(),

@@ -392,7 +392,12 @@ export interface PiecedBorderDesign {
 
 export interface FinishDesign {
   readonly binding: { readonly fabric: string; readonly cut: Rational; readonly grain: 'straight' | 'bias' } | null;
-  readonly backing: { readonly fabric: string; readonly overage: Rational } | null;
+  readonly backing: {
+    readonly fabric: string;
+    readonly overage: Rational;
+    /** How the seams between its panels run, where no print decides it; null: the way that takes less cloth. */
+    readonly run: 'upright' | 'level' | null;
+  } | null;
   readonly batting: {
     readonly overage: Rational;
     /** Quilting lines may lie so far apart at most. */

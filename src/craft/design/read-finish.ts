@@ -41,7 +41,7 @@ export const readFinish = (written: WrittenFinish | undefined, around: Around): 
   if (backing) checkFabric(backing.fabric, { ...around, path: '/finish/backing/fabric' });
   return {
     binding: readBinding(written?.binding, around),
-    backing: backing && behind ? { fabric: backing.fabric, overage: behind } : null,
+    backing: backing && behind ? { fabric: backing.fabric, overage: behind, run: backing.run ?? null } : null,
     batting: between && spacing ? { overage: between, spacing } : null,
     sleeve: readSleeve(written?.sleeve, around),
     label: readLabel(written?.label, around),

@@ -158,11 +158,17 @@ const toFinish = ({
   bed,
 }: Quilt['finish']): NonNullable<QuiltDocument['finish']> => ({
   ...(binding === null ? {} : { binding: { ...binding, cut: exactText(binding.cut) } }),
-  ...(backing === null ? {} : { backing: { ...backing, overage: exactText(backing.overage) } }),
+  ...(backing === null ? {} : { backing: toBacking(backing) }),
   ...(batting === null
     ? {}
     : { batting: { overage: exactText(batting.overage), spacing: exactText(batting.spacing) } }),
   ...(sleeve === null ? {} : { sleeve }),
   ...(label === null ? {} : { label: { ...label, size: pairText(label.size) } }),
   ...(bed === null ? {} : { bed: { size: bed.size, drop: exactText(bed.drop), tuck: exactText(bed.tuck) } }),
+});
+
+const toBacking = ({ fabric, overage, run }: NonNullable<Quilt['finish']['backing']>) => ({
+  fabric,
+  overage: exactText(overage),
+  ...(run === null ? {} : { run }),
 });

@@ -10,25 +10,30 @@ import { shown } from './album.ts';
 import { binding } from './binding.ts';
 import { clothText, type FinishOf, type FinishPart, takenMarks } from './finish-part.ts';
 
-export const finishParts = (of: FinishOf): readonly FinishPart[] => {
-  const { plan } = of;
-  return [
-    { ...backing(of), ...backingPicture(of) },
-    batting(plan),
-    {
-      heading: 'Layering and quilting',
-      lines: [
-        'Lay the backing wrong side up and tape its edges down, flat but not stretched; then the batting; then the top, pressed, right side up, in the middle.',
-        'Baste the three layers with pins or thread, from the middle outward, a hand apart. Count the pins in and out.',
-        'To quilt is to sew through all three layers: with the walking foot and a stitch a little longer than for seams, from the middle outward. Then trim batting and backing even with the top and square the corners.',
-      ],
-    },
-    ...quiltingLines(of),
-    ...sleeve(of),
-    ...binding(of),
-    label(of),
-    ...bed(plan),
-  ];
+/** What the chapter tells of, in its order. */
+export type FinishTopic = 'backing' | 'batting' | 'quilting' | 'sleeve' | 'binding' | 'label' | 'bed';
+
+export const finishParts = (of: FinishOf): readonly FinishPart[] => finishTold(of).flatMap(({ parts }) => parts);
+
+export const finishTold = (
+  of: FinishOf,
+): readonly { readonly topic: FinishTopic; readonly parts: readonly FinishPart[] }[] => [
+  { topic: 'backing', parts: [{ ...backing(of), ...backingPicture(of) }] },
+  { topic: 'batting', parts: [batting(of.plan)] },
+  { topic: 'quilting', parts: [layering, ...quiltingLines(of)] },
+  { topic: 'sleeve', parts: sleeve(of) },
+  { topic: 'binding', parts: binding(of) },
+  { topic: 'label', parts: [label(of)] },
+  { topic: 'bed', parts: bed(of.plan) },
+];
+
+const layering: FinishPart = {
+  heading: 'Layering and quilting',
+  lines: [
+    'Lay the backing wrong side up and tape its edges down, flat but not stretched; then the batting; then the top, pressed, right side up, in the middle.',
+    'Baste the three layers with pins or thread, from the middle outward, a hand apart. Count the pins in and out.',
+    'To quilt is to sew through all three layers: with the walking foot and a stitch a little longer than for seams, from the middle outward. Then trim batting and backing even with the top and square the corners.',
+  ],
 };
 
 const quiltingLines = ({ plan, album }: FinishOf): readonly FinishPart[] => {

@@ -5,6 +5,13 @@ export type * from './answer.ts';
 export { answerFor, askBlock, askQuilt, askText, foundIn, planBest, planFirst } from './asking.ts';
 export { askCollection, type BlockFamily, type CollectedBlock, type PatchShape } from './collected.ts';
 export { askDrawn } from './drawn.ts';
+export {
+  askFinishWays,
+  type ClothMore,
+  type FinishPrices,
+  type FinishWay,
+  type WayPrice,
+} from './finish-ways.ts';
 export { type Look, type LookName, lookAt, type Seen } from './looks.ts';
 export { askMeasures, type Measured, type MeasuredBlock } from './measured.ts';
 export type { CutLead, CutStep, CutStepsSeen, CutStrip } from './seen-cut-steps.ts';
@@ -18,3 +25,4 @@ export type {
   PanelPiece,
   PieceSeen,
 } from './seen-cutting.ts';
+export type { FinishFigures, FinishPart, FinishSeen, FinishTopic } from './seen-finish.ts';

@@ -2,10 +2,12 @@
 import type { QuiltPlan } from '#craft';
 import { seeCutSteps } from './seen-cut-steps.ts';
 import { seeCutting } from './seen-cutting.ts';
+import { seeFinish } from './seen-finish.ts';
 
 const looks = {
   cutting: seeCutting,
   cutSteps: seeCutSteps,
+  finish: seeFinish,
 };
 
 export type LookName = keyof typeof looks;

@@ -5,6 +5,8 @@ import type {
   BlockAnswer,
   CollectedBlock,
   DrawnAnswer,
+  FinishPrices,
+  FinishWay,
   FoundAnswer,
   Look,
   LookName,
@@ -43,6 +45,8 @@ export interface Planner {
   readonly collection: () => Promise<readonly CollectedBlock[]>;
   /** Sizes of blocks and of what borders go round, worked out beside all else. */
   readonly measures: (document: JsonObject) => Promise<Measured>;
+  /** What each way of finishing takes more or less than the quilt as it stands, worked out beside all else. */
+  readonly finishWays: (document: JsonObject, ways: readonly FinishWay[]) => Promise<Reply<FinishPrices>>;
   /** A quilt that is not the one on the desk, for its picture; worked out beside all else. */
   readonly picture: (document: JsonObject) => Promise<Reply<QuiltAnswer>>;
   /** A photograph of cloth, small enough for a document. */
@@ -183,6 +187,7 @@ export const openPlanner = (): Planner => {
     text: (text) => beside().door.text(text),
     collection: () => beside().door.collection(),
     measures: (document) => beside().door.measures(withoutPhotos(document)),
+    finishWays: (document, ways) => beside().door.finishWays(withoutPhotos(document), ways),
     picture: (document) => beside().door.picture(withoutPhotos(document)),
     photo: (file, crop) => beside().door.photo(file, crop),
     forget: () => {

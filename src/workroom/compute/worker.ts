@@ -6,6 +6,8 @@ import type {
   BlockAnswer,
   CollectedBlock,
   DrawnAnswer,
+  FinishPrices,
+  FinishWay,
   FoundAnswer,
   Look,
   LookName,
@@ -19,6 +21,7 @@ import {
   askBlock,
   askCollection,
   askDrawn,
+  askFinishWays,
   askMeasures,
   askQuilt,
   askText,
@@ -50,6 +53,7 @@ export interface Door {
   text(text: string): Reply<JsonObject>;
   collection(): readonly CollectedBlock[];
   measures(document: JsonObject): Measured;
+  finishWays(document: JsonObject, ways: readonly FinishWay[]): Reply<FinishPrices>;
   photo(file: Blob, crop: PhotoCrop): Promise<TakenPhoto>;
 }
 
@@ -102,6 +106,7 @@ const door: Door = {
   text: askText,
   collection: askCollection,
   measures: askMeasures,
+  finishWays: askFinishWays,
   photo: takePhoto,
 };
 

@@ -148,7 +148,7 @@ const StopView = ({ stop, within }: { readonly stop: Stop; readonly within: With
     case 'sew':
       return <SewView within={within} />;
     case 'finish':
-      return <FinishView />;
+      return <FinishView within={within} />;
     case 'print':
       return <PrintView />;
     case 'compare':

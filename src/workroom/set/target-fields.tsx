@@ -6,7 +6,7 @@ import { length } from '#craft/measure';
 import { capital } from '#paper/words';
 import type { Measured } from '#workroom/compute';
 import type { JsonObject } from '#workroom/editing';
-import { LengthField } from '#workroom/fields';
+import { bedWords, LengthField } from '#workroom/fields';
 import { type LengthWords, useQuilt, useRoom } from '#workroom/room';
 import { ends } from './cloths.ts';
 import { becomeSize, borderSteps, drawnFor } from './target-edits.ts';
@@ -15,15 +15,6 @@ import { mostLines } from './top-edits.ts';
 import { inUnit } from './written-length.ts';
 
 type Bed = NonNullable<NonNullable<QuiltDocument['finish']>['bed']>;
-
-const bedWords: Readonly<Record<BedName, string>> = {
-  twin: 'twin bed',
-  'twin-xl': 'long twin bed',
-  full: 'full bed',
-  queen: 'queen bed',
-  king: 'king bed',
-  'california-king': 'California king bed',
-};
 
 /** As the document has them where it says nothing else. */
 const usual = { in: { drop: '12', tuck: '10', side: '60' }, cm: { drop: '30', tuck: '25', side: '150' } } as const;

@@ -1,0 +1,25 @@
+// What the parts of the finish are called.
+import type { FinishTopic } from '#workroom/compute';
+import type { FinishKey } from './finish-edits.ts';
+
+/** As headings. */
+export const topicNames: Readonly<Record<FinishTopic, string>> = {
+  borders: 'Borders',
+  backing: 'Backing',
+  batting: 'Batting',
+  quilting: 'Quilting',
+  sleeve: 'Hanging sleeve',
+  binding: 'Binding',
+  label: 'Label',
+  bed: 'The bed',
+};
+
+/** In a sentence. */
+export const partNames: Readonly<Record<FinishKey, string>> = {
+  backing: 'backing',
+  batting: 'batting',
+  sleeve: 'hanging sleeve',
+  binding: 'binding',
+  label: 'label',
+  bed: 'bed',
+};
