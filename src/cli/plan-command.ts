@@ -6,6 +6,7 @@ import { defaultBudget } from '#craft/cutting';
 import { purchaseChanges } from '#craft/shopping';
 import { type Chapter, lessonsOf, planFileText, summaryText } from '#paper';
 import { type QuiltFile, quiltFiles, sizesPlanned } from '#paper/files';
+import { missingSignsText } from '#paper/words';
 import { fileMade, openPress, type Paper } from '#print';
 import { openSolver } from '#solver';
 import { calledName, nameOf, readDocument } from './documents.ts';
@@ -74,13 +75,7 @@ export const runPlan = async (wishes: PlanWishes, terminal: Terminal): Promise<n
   progress.clear();
   await writeAll(folder, files);
   await print(terminal.stdout, summaryText(plan, changes));
-  if (missingSigns.length > 0) {
-    const signs = missingSigns.join(' ');
-    await print(
-      terminal.stderr,
-      `  Note: the pattern's fonts have no sign for ${signs}; an empty square stands in its place.`,
-    );
-  }
+  if (missingSigns.length > 0) await print(terminal.stderr, `  Note: ${missingSignsText(missingSigns)}`);
   await print(terminal.stdout, `\nWritten to ${folder}: ${[...files.keys()].join(', ')}`);
   return exits.done;
 };

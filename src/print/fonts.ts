@@ -16,15 +16,19 @@ export const fontFiles = (): readonly string[] => {
   return faces.map(({ home, cut, file }) => join(dirname(resolve(`${home}/package.json`)), cut, file));
 };
 
+/** A font's bytes, to read figures from. */
+export const openFont = (path: string): DataView => {
+  const bytes = readFileSync(path);
+  return new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+};
+
 /**
- * Code points that a TrueType file maps to a glyph.
+ * Glyph of each code point that a TrueType file has one for.
  *
  * @source OpenType specification, "cmap", subtable formats 4 and 12
  * Throws when the file has neither a format 12 nor a format 4 subtable.
  */
-export const coverageOf = (path: string): ReadonlySet<number> => {
-  const bytes = readFileSync(path);
-  const font = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+export const glyphsOf = (font: DataView): ReadonlyMap<number, number> => {
   const cmap = tableAt(font, 'cmap');
   const subtables = Array.from({ length: font.getUint16(cmap + 2) }, (_, i) => cmap + font.getUint32(cmap + 8 + 8 * i));
   const byFormat = new Map(subtables.map((at) => [font.getUint16(at), at]));
@@ -32,10 +36,10 @@ export const coverageOf = (path: string): ReadonlySet<number> => {
   if (full !== undefined) return fromGroups(font, full);
   const basic = byFormat.get(4);
   if (basic !== undefined) return fromSegments(font, basic);
-  throw new Error(`no Unicode map in the font ${path}`);
+  throw new Error('no Unicode map in the font');
 };
 
-const tableAt = (font: DataView, tag: string): number => {
+export const tableAt = (font: DataView, tag: string): number => {
   const count = font.getUint16(4);
   for (let i = 0; i < count; i++) {
     const at = 12 + 16 * i;
@@ -45,22 +49,22 @@ const tableAt = (font: DataView, tag: string): number => {
   throw new Error(`the font lacks the table ${tag}`);
 };
 
-const fromGroups = (font: DataView, at: number): ReadonlySet<number> => {
-  const covered = new Set<number>();
+const fromGroups = (font: DataView, at: number): ReadonlyMap<number, number> => {
+  const glyphs = new Map<number, number>();
   const groups = font.getUint32(at + 12);
   for (let i = 0; i < groups; i++) {
     const group = at + 16 + 12 * i;
     const glyph = font.getUint32(group + 8);
     const first = font.getUint32(group);
     for (let code = first; code <= font.getUint32(group + 4); code++) {
-      if (glyph + code - first !== 0) covered.add(code);
+      if (glyph + code - first !== 0) glyphs.set(code, glyph + code - first);
     }
   }
-  return covered;
+  return glyphs;
 };
 
-const fromSegments = (font: DataView, at: number): ReadonlySet<number> => {
-  const covered = new Set<number>();
+const fromSegments = (font: DataView, at: number): ReadonlyMap<number, number> => {
+  const glyphs = new Map<number, number>();
   const count = font.getUint16(at + 6) / 2;
   const ends = at + 14;
   const starts = ends + 2 * count + 2;
@@ -72,8 +76,8 @@ const fromSegments = (font: DataView, at: number): ReadonlySet<number> => {
     for (let code = first; code <= font.getUint16(ends + 2 * i) && code < 0xffff; code++) {
       const raw = offset === 0 ? code : font.getUint16(offsets + 2 * i + offset + 2 * (code - first));
       const glyph = raw === 0 ? 0 : (raw + font.getUint16(deltas + 2 * i)) & 0xffff;
-      if (glyph !== 0) covered.add(code);
+      if (glyph !== 0) glyphs.set(code, glyph);
     }
   }
-  return covered;
+  return glyphs;
 };

@@ -27,12 +27,21 @@ test('the pattern prints on Letter and on A4, tagged, and the same twice', async
   }
 });
 
-test('the same pages are had as one picture, each of the paper’s size', async () => {
-  const { svg, pages: count, sizePt } = await press.pictures(pages, { paper: 'letter' });
-  assert.equal(count, (await press.pdf(pages, { paper: 'letter' })).pages);
+test('the same pages are had as pictures, each of the paper’s size, with all letters that stand on it', async () => {
+  const { pages: drawn, sizePt } = await press.pictures(pages, { paper: 'letter' });
+  assert.equal(drawn.length, (await press.pdf(pages, { paper: 'letter' })).pages);
   // Letter, 8½ × 11 in, in points
   assert.deepEqual(sizePt, [612, 792]);
-  assert.ok(svg.startsWith('<svg'));
+  for (const svg of drawn) {
+    const used = new Set([...svg.matchAll(/xlink:href="#(\w+)"/g)].map(([, id]) => id));
+    const had = new Set([...svg.matchAll(/<symbol id="(\w+)"/g)].map(([, id]) => id));
+    assert.deepEqual(had, used);
+    // each is moved to its own paper: what lies on another page would lie far below
+    assert.ok(![...svg.matchAll(/^ {4}<g transform="matrix\(1 0 0 1 0 ([\d.]+)/gm)].length);
+    assert.ok(!svg.includes('<text'));
+    for (const [, inner = ''] of svg.matchAll(/data:image\/svg\+xml;base64,([^"]+)"/g))
+      assert.ok(!Buffer.from(inner, 'base64').toString().includes('<text'));
+  }
 });
 
 test('words that look like code, and signs that no font of ours has, still print', async () => {

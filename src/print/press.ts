@@ -4,7 +4,9 @@ import { NodeCompiler, type NodeError } from '@myriaddreamin/typst-ts-node-compi
 import type { PatternPages } from '#paper';
 import type { PressFault } from './failure.ts';
 import { PressFailure } from './failure.ts';
-import { coverageOf, fontFiles } from './fonts.ts';
+import { fontFiles, glyphsOf, openFont } from './fonts.ts';
+import { openOutliner } from './outlined.ts';
+import { type PagePictures, pagesIn } from './page-pictures.ts';
 import { allDrawable } from './signs.ts';
 
 export type Paper = 'letter' | 'a4';
@@ -19,17 +21,9 @@ export interface Printed {
 export interface Press {
   /** Tagged PDF (PDF/UA-1); the same pages give the same bytes. Throws PressFailure. */
   readonly pdf: (pages: PatternPages, options: { readonly paper: Paper }) => Promise<Printed>;
-  /** The same pages to look at on a screen. Throws PressFailure. */
-  readonly pictures: (pages: PatternPages, options: { readonly paper: Paper }) => Promise<PagesPicture>;
+  /** The same pages to look at on a screen, each by itself. Throws PressFailure. */
+  readonly pictures: (pages: PatternPages, options: { readonly paper: Paper }) => Promise<PagePictures>;
   readonly close: () => void;
-}
-
-/** All pages in one picture, one under the other, each of the paper's size. */
-export interface PagesPicture {
-  readonly svg: string;
-  readonly pages: number;
-  /** Of one page. */
-  readonly sizePt: readonly [width: number, height: number];
 }
 
 const root = '/seamstead-pages';
@@ -38,7 +32,10 @@ const typstPaper: Record<Paper, string> = { letter: 'us-letter', a4: 'a4' };
 export const openPress = (): Press => {
   const files = fontFiles();
   const compiler = NodeCompiler.create({ workspace: root, fontArgs: [{ fontPaths: [...files] }] });
-  const covered = new Set(files.flatMap((file) => [...coverageOf(file)]));
+  const covered = new Set(files.flatMap((file) => [...glyphsOf(openFont(file)).keys()]));
+  const outlined = openOutliner();
+  const outlinedAll = (pictures: PatternPages['pictures']) =>
+    new Map([...pictures].map(([name, svg]) => [name, outlined(svg)]));
   let isOpen = true;
   const run = async <T>(pages: PatternPages, paper: Paper, take: (compiled: Compiled) => T): Promise<T> => {
     if (!isOpen) throw new Error('the press is closed');
@@ -59,8 +56,11 @@ export const openPress = (): Press => {
         pages: document.numOfPages,
         missingSigns: missing,
       })),
+    // a picture within a picture finds no letters where it is shown
     pictures: (pages, { paper }) =>
-      run(pages, paper, ({ document }) => picturesOf(compiler.plainSvg(document), document.numOfPages)),
+      run({ ...pages, pictures: outlinedAll(pages.pictures) }, paper, ({ document }) =>
+        pagesIn(compiler.plainSvg(document)),
+      ),
     close: () => {
       isOpen = false;
       compiler.evictCache(0);
@@ -93,15 +93,6 @@ const compiled = (
   if (warnings.length > 0) throw new PressFailure(warnings);
   return { document, missing: facts.missing };
 };
-
-const picturesOf = (svg: string, pages: number): PagesPicture => {
-  const [, width, height] = /viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg) ?? [];
-  if (width === undefined || height === undefined) throw new Error('the picture of the pages has no size');
-  return { svg, pages, sizePt: [thousandths(Number(width)), thousandths(Number(height) / pages)] };
-};
-
-/** The pages' sum is written with what adding leaves over. */
-const thousandths = (pt: number): number => Math.round(pt * 1000) / 1000;
 
 const written = (compiler: NodeCompiler, document: TypstDocument): Uint8Array => {
   try {

@@ -398,12 +398,30 @@ const views: readonly View[] = [
     },
   },
   {
-    name: 'printing',
+    name: 'print, the pattern',
     open: async (page, at) => {
-      await page.route('**/api/pattern*', () => undefined); // it prints for ever
       await openDemo(page, at);
       await page.keyboard.press('Control+p');
-      await page.getByRole('progressbar', { name: 'Printing' }).waitFor();
+      await page.getByRole('img', { name: /^Page 1 of/ }).waitFor();
+      await page.locator('.thumbnail img').first().waitFor();
+    },
+  },
+  {
+    name: 'print, while the pages are set',
+    open: async (page, at) => {
+      await page.route('**/api/pages/*', () => undefined); // it sets them for ever
+      await openDemo(page, at);
+      await page.keyboard.press('Control+p');
+      await page.getByText('Setting the pages').waitFor();
+    },
+  },
+  {
+    name: 'print, where the printer does not answer',
+    open: async (page, at) => {
+      await page.route('**/api/pages/*', (route) => route.abort());
+      await openDemo(page, at);
+      await page.keyboard.press('Control+p');
+      await page.getByRole('button', { name: 'Try again' }).waitFor();
     },
   },
   {

@@ -4,7 +4,7 @@
 import assert from 'node:assert/strict';
 import { after, before, describe, it } from 'node:test';
 import type { Page } from 'playwright-core';
-import { drawn, type Opened, openDemo, openWorkroom } from './page.ts';
+import { type Opened, openDemo, openWorkroom } from './page.ts';
 
 /** Where along its middle row the drawing is painted, in shares of the width. */
 const painted = (page: Page): Promise<{ from: number; to: number }> =>
@@ -145,13 +145,6 @@ describe('habits', () => {
     await line.waitFor();
     await page.getByRole('button', { name: 'These will do' }).click();
     await line.waitFor({ state: 'detached' });
-    // printing can be given up too, and the quilt is there as before
-    await page.route('**/api/pattern*', () => undefined); // it prints for ever
-    await page.getByRole('button', { name: 'Print the pattern' }).click();
-    await page.getByRole('progressbar', { name: 'Printing' }).waitFor();
-    await page.getByRole('button', { name: 'Stop' }).click();
-    await page.getByRole('dialog').waitFor({ state: 'hidden' });
-    await drawn(page);
     await context.close();
   });
 

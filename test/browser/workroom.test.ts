@@ -133,21 +133,6 @@ describe('the workroom', () => {
     await context.close();
   });
 
-  it('prints the pattern, and says what stands in the way of one that cannot be', async () => {
-    const { page, context, faults } = await opened.page();
-    await openDemo(page, opened.numeric);
-    const [download] = await Promise.all([
-      page.waitForEvent('download'),
-      page.getByRole('button', { name: 'Print the pattern' }).click(),
-    ]);
-    assert.equal(download.suggestedFilename(), 'harvest-home.pdf');
-    const chunks: Buffer[] = [];
-    for await (const chunk of await download.createReadStream()) chunks.push(Buffer.from(chunk));
-    assert.ok(Buffer.concat(chunks).toString('latin1').startsWith('%PDF-'));
-    assert.deepEqual(faults, []);
-    await context.close();
-  });
-
   it('says what is wrong with a file that it cannot open, and opens one that it can', async () => {
     const { page, context } = await opened.page();
     await page.goto(opened.local);

@@ -11,6 +11,8 @@ import { sizeText } from '#paper/words';
 export interface PictureOf {
   /** Of its file, without an ending. */
   readonly name: (look: Look) => string;
+  /** What it shows, as the pages name it. */
+  readonly title: string;
   readonly draw: (look: Look) => Drawing;
 }
 
@@ -35,6 +37,7 @@ const pictureOfQuilt = (plan: QuiltPlan): PictureOf => {
   const alt = quiltAlt(plan, sizeText([plan.top.set.width, plan.top.set.height], plan.quilt.unit));
   return {
     name: named('quilt'),
+    title: 'The quilt',
     draw: (look) =>
       drawQuilt({ plan, ...inLook(plan, look), fitPt: picturePt, fill: 'colour', alt: `${alt}${lookWords[look]}` }),
   };
@@ -50,6 +53,7 @@ export const pictureOfBlock = (of: {
   const alt = `${title}, ${sizeText(block.finished, plan.quilt.unit)} finished.`;
   return {
     name: named(name),
+    title,
     draw: (look) =>
       drawBlock({
         block: asFirstPlaced(plan, block),

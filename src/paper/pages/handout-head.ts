@@ -19,6 +19,13 @@ export const lessonsOf = (plan: QuiltPlan): readonly string[] => [
   ...new Set(plan.blocks.flatMap(({ id, patches }) => (patches.length === 0 ? [] : [id]))),
 ];
 
+/** "Week 2: Shoo fly". */
+export const lessonTitle = (plan: QuiltPlan, block: string): string =>
+  `Week ${lessonsOf(plan).indexOf(block) + 1}: ${blockTitle(plan, block)}`;
+
+const blockTitle = (plan: QuiltPlan, block: string): string =>
+  entryTitle(plan, { block, colouring: 'default', mirror: false });
+
 export const handoutHead = (of: {
   readonly plan: QuiltPlan;
   readonly own: QuiltPlan;
@@ -29,12 +36,12 @@ export const handoutHead = (of: {
   if (first === undefined) throw new Error('a handout of no block');
   const { unit } = plan.quilt;
   const lesson = lessonsOf(plan).indexOf(first.id) + 1;
-  const title = entryTitle(plan, { block: first.id, colouring: 'default', mirror: false });
+  const title = blockTitle(plan, first.id);
   const count = own.blocks.reduce((sum, one) => sum + one.count, 0);
   const signs = clothSignsFor(plan);
   const cloths = own.fabrics.map(({ id }) => `${signs.get(id)?.letter} ${signs.get(id)?.name}`);
   return {
-    title: `Week ${lesson}: ${title}`,
+    title: lessonTitle(plan, first.id),
     quilt: shown(
       album,
       'quilt',

@@ -13,7 +13,7 @@ export type { PatternFacts } from './facts.ts';
 export { type FinishTopic, finishTold } from './finish.ts';
 export type { FinishPart } from './finish-part.ts';
 export { handoutPages } from './handout.ts';
-export { lessonsOf } from './handout-head.ts';
+export { lessonsOf, lessonTitle } from './handout-head.ts';
 export { moneyText, totalLines } from './money.ts';
 export type { PatternPages, PatternWishes } from './pattern.ts';
 export { patternPages } from './pattern.ts';

@@ -1,4 +1,5 @@
 // Cutting, blocks, top, finishing, templates and cautions in Typst.
+import { chapterTitles } from '#paper/words';
 
 export const chaptersTypst = `
 #import "/hand.typ": *
@@ -155,7 +156,7 @@ export const chaptersTypst = `
 
 // all cautions in little room, for a handout
 #let cautionsInBrief(all) = block(breakable: false, above: 28pt)[
-  #heading(level: 1, "Cautions")
+  #heading(level: 1, "${chapterTitles.cautions}")
   #set text(size: 9pt)
   #set par(leading: 0.5em, spacing: 0.6em)
   #show heading.where(level: 2): it => block(above: 0pt, below: 4pt, text(size: 10.5pt, it.body))
@@ -176,7 +177,7 @@ export const chaptersTypst = `
 #let sheetHeading(s) = heading(level: 2, { short(s.title); if s.sheet != "" { [ ]; h(1fr); text(font: sans, size: 9pt, weight: 400, fill: soft, s.sheet) } })
 
 #let boards(facts) = [
-  = Gauges and boards at true size
+  = ${chapterTitles.boards}
   #trueScale
   #for l in facts.boards.words { par(l) }
   #for b in facts.boards.sheets {
@@ -185,7 +186,7 @@ export const chaptersTypst = `
 ]
 
 #let templates(facts) = if facts.templates.len() > 0 [
-  = Templates
+  = ${chapterTitles.templates}
   #trueScale
   Full line: cut. Dashed line: seam. Arrow: straight grain.
   #for t in facts.templates {

@@ -1,4 +1,5 @@
 // The cover and the page "Cloth to buy" in Typst.
+import { chapterTitles } from '#paper/words';
 
 export const coverTypst = `
 #import "/hand.typ": *
@@ -29,7 +30,7 @@ export const coverTypst = `
 }
 
 #let cloths(facts) = [
-  = Cloth to buy
+  = ${chapterTitles.cloth}
   #let priced = facts.total.len() > 0
   #let others = facts.sizes.len()
   #let buys = if others == 0 { ([Buy],) } else { facts.sizeHeads.map(h => h.replace("\u{a0}", " ")) }

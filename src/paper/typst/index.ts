@@ -1,4 +1,5 @@
 // The Typst sources of the pattern by path.
+import { chapterTitles } from '#paper/words';
 import { chaptersTypst } from './chapters.ts';
 import { coverTypst } from './cover.ts';
 import { handTypst } from './hand.ts';
@@ -21,18 +22,18 @@ const mainTypst = `
   cloth: () => cloths(facts),
   colourways: () => colourways(facts.colourways),
   cutting: () => {
-    cutting(named("Cutting"), facts.cutting, most: if facts.handout == none { 400pt } else { 330pt }, lesson: facts.handout != none)
-    for s in facts.sizes { cutting("Cutting: " + s.title, s.cutting, how: false) }
+    cutting(named("${chapterTitles.cutting}"), facts.cutting, most: if facts.handout == none { 400pt } else { 330pt }, lesson: facts.handout != none)
+    for s in facts.sizes { cutting("${chapterTitles.cutting}: " + s.title, s.cutting, how: false) }
   },
   pieces: () => pieceKey(facts.pieceKey, facts.sizeHeads),
   blocks: () => for b in facts.blocks { blockPages(b, facts.sizeHeads) },
   top: () => {
-    top(named("The top"), facts.top)
-    for s in facts.sizes { top("The top: " + s.title, s.top) }
+    top(named("${chapterTitles.top}"), facts.top)
+    for s in facts.sizes { top("${chapterTitles.top}: " + s.title, s.top) }
   },
   finishing: () => {
-    parts(named("Finishing"), facts.finish)
-    for s in facts.sizes { parts("Finishing: " + s.title, s.finish) }
+    parts(named("${chapterTitles.finishing}"), facts.finish)
+    for s in facts.sizes { parts("${chapterTitles.finishing}: " + s.title, s.finish) }
   },
   templates: () => templates(facts),
   boards: () => boards(facts),
@@ -42,7 +43,7 @@ const mainTypst = `
   glossary: () => glossary(facts.glossary),
   run-sheet: () => for s in facts.runSheets { runSheet(s) },
   corrections: () => corrections(facts),
-  cautions: () => if facts.handout == none { parts("Cautions", facts.cautions) } else { cautionsInBrief(facts.cautions) },
+  cautions: () => if facts.handout == none { parts("${chapterTitles.cautions}", facts.cautions) } else { cautionsInBrief(facts.cautions) },
 )
 #for name in facts.chapters { (chapter.at(name))() }
 `;

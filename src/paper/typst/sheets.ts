@@ -1,4 +1,5 @@
 // The quilt in grey and line, the piece key, and the sheets to work on, in Typst.
+import { chapterTitles } from '#paper/words';
 
 export const sheetsTypst = `
 #import "/hand.typ": *
@@ -10,7 +11,7 @@ export const sheetsTypst = `
 
 // a wide quilt three times below each other, others with the two small ones side by side
 #let quiltLooks(looks) = [
-  = The quilt in line and grey
+  = ${chapterTitles.quilt}
   #block(width: 100%, below: 18pt, align(center, picture(looks.line)))
   #grid(columns: if looks.isWide { (1fr,) } else { (1fr, 1fr) }, column-gutter: gutter, row-gutter: 18pt,
     captioned(looks.grey)[Each cloth in the grey of its own lightness: what reads apart here reads apart in any colours.],
@@ -32,7 +33,7 @@ export const sheetsTypst = `
     ..pieces.map(keyed)))
 
 #let pieceKey(blocks, heads) = [
-  = Piece key
+  = ${chapterTitles.pieces}
   Every kind of piece as it is cut, to scale within its block, seam allowance and all. The mark is the one on the cutting pages#if heads.len() > 0 [ of each size: numbers and marks stand for #heads.join(" · ")].
   #for b in blocks {
     block(breakable: b.pieces.len() > 12, width: 100%, above: 18pt, {
@@ -43,7 +44,7 @@ export const sheetsTypst = `
 ]
 
 #let swatchPage(cloths) = [
-  = Swatches
+  = ${chapterTitles.swatches}
   A snip of each cloth, glued or pinned beside its letter, settles every doubt at the cutting table.
   #v(6pt)
   #grid(columns: if cloths.len() > 12 { (1fr,) * 4 } else { (1fr,) * 3 }, column-gutter: gutter, row-gutter: 18pt,
@@ -55,7 +56,7 @@ export const sheetsTypst = `
 ]
 
 #let colouring(c) = [
-  = To colour in
+  = ${chapterTitles.colouring}
   #align(center, picture(c.quilt))
   #if c.blocks.len() > 0 [
     #pagebreak()
@@ -76,7 +77,7 @@ export const sheetsTypst = `
 })
 
 #let labels(sheets) = [
-  = Labels for the pieces
+  = ${chapterTitles.labels}
   One for each mark: cut them apart along the lines and pin each to its pile.
   #for s in sheets {
     if s.title != none { heading(level: 2, s.title) } else { v(4pt) }
@@ -85,7 +86,7 @@ export const sheetsTypst = `
 ]
 
 #let glossary(terms) = [
-  = Words
+  = ${chapterTitles.glossary}
   #if terms.len() == 0 [These pages use no words of the trade that need explaining.]
   #halved(terms, t => 30 + t.word.len() + t.meaning.len(), some => {
     set text(size: 9.5pt)
@@ -96,7 +97,7 @@ export const sheetsTypst = `
 // short as it mostly is, it goes below what stands before it
 #let corrections(facts) = [
   #show heading.where(level: 1): it => block(above: 34pt, below: 12pt, sticky: true, text(size: 24pt, it.body))
-  = Corrections
+  = ${chapterTitles.corrections}
   #if facts.corrections.len() == 0 [
     None are known in this edition. Where a figure and your cloth disagree, measure twice, then trust the cloth.
   ] else {
@@ -133,7 +134,7 @@ export const sheetsTypst = `
 ]
 
 #let colourways(c) = if c != none [
-  = Colourways
+  = ${chapterTitles.colourways}
   The same pattern in other cloths: cut and sew by the letters.
   #v(6pt)
   #grid(columns: (1fr, 1fr, 1fr), column-gutter: gutter, row-gutter: 16pt,

@@ -1,4 +1,5 @@
 export { changeText } from './change-text.ts';
+export { chapterTitles } from './chapter-titles.ts';
 export {
   type DirectionText,
   directionTexts,
@@ -14,6 +15,7 @@ export { inWords } from './in-words.ts';
 export { instanceText } from './instance-text.ts';
 export { amountText, lengthText, numberText, sizeText } from './length-text.ts';
 export { makersNames } from './makers-names.ts';
+export { missingSignsText } from './missing-signs-text.ts';
 export { capital, counted, instead } from './named.ts';
 export { driftText, noteText, type OffMarks, offMarksText } from './note-text.ts';
 export { type ProblemText, problemText } from './problem-text.ts';

@@ -3,11 +3,13 @@ import type { QuiltPlan } from '#craft';
 import { seeCutSteps } from './seen-cut-steps.ts';
 import { seeCutting } from './seen-cutting.ts';
 import { seeFinish } from './seen-finish.ts';
+import { seePrints } from './seen-prints.ts';
 
 const looks = {
   cutting: seeCutting,
   cutSteps: seeCutSteps,
   finish: seeFinish,
+  prints: seePrints,
 };
 
 export type LookName = keyof typeof looks;

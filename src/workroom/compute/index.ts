@@ -2,3 +2,4 @@
 export type * from '#workroom/asking';
 export type { PhotoCrop, PhotoFault, TakenPhoto } from './photo.ts';
 export { openPlanner, type Planner, type PlannerState } from './planner.ts';
+export { withoutPhotos } from './without-photos.ts';

@@ -150,7 +150,7 @@ const StopView = ({ stop, within }: { readonly stop: Stop; readonly within: With
     case 'finish':
       return <FinishView within={within} />;
     case 'print':
-      return <PrintView />;
+      return <PrintView within={within} />;
     case 'compare':
       return <CompareView />;
   }

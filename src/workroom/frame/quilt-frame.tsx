@@ -1,12 +1,13 @@
 // The frame round every view of a quilt: its name, whether it is kept, undo and print above, the job line beside it.
-import { type ReactNode, useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
+import { type ReactNode, useCallback, useEffect, useMemo, useRef, useSyncExternalStore } from 'react';
 import type { QuiltDocument } from '#craft/design';
 import { limits } from '#craft/limits';
 import { type Command, useCommands } from '#workroom/commands';
 import type { WorkroomProblem } from '#workroom/compute';
 import { ClothPhotos } from '#workroom/drawing';
-import { canRedo, canUndo, type JsonObject } from '#workroom/editing';
+import { canRedo, canUndo } from '#workroom/editing';
 import {
+  documentFile,
   go,
   jobStops,
   lengthWordsFor,
@@ -14,6 +15,7 @@ import {
   QuiltProvider,
   quiltAddress,
   type Stop,
+  saveFile,
   stops,
   useGesture,
   usePreferences,
@@ -21,11 +23,9 @@ import {
 } from '#workroom/room';
 import { type Desk, titleOf } from '#workroom/store';
 import { beginQuilt } from './beginning.ts';
-import { documentFile, saveFile } from './files.ts';
 import { JobLine } from './job-line.tsx';
 import { keepingWords, Parted } from './keeping-line.tsx';
 import { MoreMenu } from './more-menu.tsx';
-import { Printing } from './printing-sheet.tsx';
 import { useDeskState } from './use-desk.ts';
 
 export interface QuiltFrameOf {
@@ -54,7 +54,6 @@ export const QuiltFrame = ({ desk, stop, children }: QuiltFrameOf) => {
   const document = editing.document as unknown as QuiltDocument;
   const name = document.title || nameless;
   const naming = useGesture();
-  const [isPrinting, setPrinting] = useState(false);
 
   useEffect(() => planner.ask(editing.document), [planner, editing.document]);
   useEffect(() => {
@@ -160,9 +159,10 @@ export const QuiltFrame = ({ desk, stop, children }: QuiltFrameOf) => {
             );
           },
         },
-        { id: 'print', part: 'Quilt', words: 'Print the pattern', keys: ['Mod+P'], run: () => setPrinting(true) },
+        // there the same keys print
+        ...(stop === 'print' ? [] : [printing(desk.id)]),
       ],
-      [desk, editing, undoing, redoing, undo, redo, store, say],
+      [desk, stop, editing, undoing, redoing, undo, redo, store, say],
     ),
   );
 
@@ -196,9 +196,11 @@ export const QuiltFrame = ({ desk, stop, children }: QuiltFrameOf) => {
               Redo
             </button>
             <MoreMenu />
-            <button type="button" className="main-key print-key" onClick={() => setPrinting(true)}>
-              Print the pattern
-            </button>
+            {stop !== 'print' && (
+              <button type="button" className="main-key print-key" onClick={printing(desk.id).run}>
+                Print the pattern
+              </button>
+            )}
           </div>
         </header>
         <JobLine
@@ -236,12 +238,17 @@ export const QuiltFrame = ({ desk, stop, children }: QuiltFrameOf) => {
           </p>
         </main>
       </div>
-      {isPrinting && (
-        <Printing document={editing.document as JsonObject} paper={liked.paper} onClose={() => setPrinting(false)} />
-      )}
     </QuiltProvider>
   );
 };
+
+const printing = (id: string): Command => ({
+  id: 'print',
+  part: 'Quilt',
+  words: 'Print the pattern',
+  keys: ['Mod+P'],
+  run: () => go(quiltAddress(id, 'print')),
+});
 
 /** The block in which a problem lies, where it lies in one. */
 const blockAt = (where: string, document: QuiltDocument): QuiltDocument['blocks'][number] | undefined =>

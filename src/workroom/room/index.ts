@@ -10,6 +10,7 @@ export {
   useAddress,
   type Within,
 } from './address.ts';
+export { documentFile, fileName, saveFile } from './files.ts';
 export { type KeptValue, keptValue, parsed, useKeptValue } from './kept-value.ts';
 export { pickFile } from './pick-file.ts';
 export { borderWords, spotWords } from './place-words.ts';
