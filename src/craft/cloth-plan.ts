@@ -68,7 +68,8 @@ export const planCloths = (of: {
   const fabrics = of.quilt.fabrics.flatMap((fabric): readonly FabricPlan[] => {
     const own = lines.get(fabric.id);
     if (!own) return [];
-    const mine = of.turning === 'none' ? own.map((line) => ({ ...line, mayTurn: false })) : own;
+    const mine =
+      of.turning === 'none' || fabric.turning === 'none' ? own.map((line) => ({ ...line, mayTurn: false })) : own;
     const nature = of.natures.get(fabric.id) as ClothNature;
     // the least work at a length is no other purchase
     const isEased = of.search.until !== 'purchase' || of.quilt.layout === 'easy';
@@ -222,6 +223,14 @@ const boughtFor = (of: {
     allowances: allowancesFor({ laid, buying, unit }),
     cost: costOfCloth(fabric, buy.amount),
   };
+};
+
+/** The same layout bought another way: in other steps, with other ends, shrinking otherwise. */
+export const clothBought = (quilt: Quilt, cloth: FabricPlan): FabricPlan => {
+  const fabric = quilt.fabrics.find(({ id }) => id === cloth.id);
+  if (fabric === undefined) throw new Error(`a plan of a cloth that its quilt lacks: ${cloth.id}`);
+  const { laid } = cloth;
+  return { ...cloth, ...boughtFor({ quilt, fabric, laid }), ladder: ladderOf(quilt, fabric, laid) };
 };
 
 const motifsIn = (laid: FabricPlan['laid'], anywhere: () => FabricPlan['laid']): FabricPlan['motifs'] =>

@@ -46,6 +46,7 @@ export { planOfBlock } from './one-block.ts';
 export type * from './plan.ts';
 export { type Recutting, recut } from './recut.ts';
 export { type Refinishing, refinish } from './refinish.ts';
+export { replan } from './replan.ts';
 export { type ValuesNear, valuesNear } from './value-sight.ts';
 
 /** Lengths of a problem are in the document's unit, which is told with them. */

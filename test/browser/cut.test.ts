@@ -138,6 +138,27 @@ describe('cutting', () => {
     await context.close();
   });
 
+  it('another way shows what it comes to before it is taken, becomes that, and can be undone', async () => {
+    const { page, context, faults } = await opened.page();
+    const id = await openCut(page, opened.numeric, 'harvest-home-throw');
+    await searchEnds(page);
+    await page.goto(`${opened.numeric}#/quilt/${id}/cut/slate`);
+    const way = page.getByRole('button', { name: /^No piece turned/ });
+    await way.and(page.getByRole('button', { disabled: false })).waitFor({ timeout: 30_000 });
+    assert.match(plain(await way.textContent()), /⅛ yd more of G/);
+    const before = await cloths(page);
+    await way.click();
+    await page.getByRole('button', { name: /^Pieces turned where that helps/ }).waitFor();
+    await searchEnds(page);
+    // 1½ yd and an eighth
+    await becomes(async () => (await cloths(page)).at(-1), 'G Slate: 1⅝ yd');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await searchEnds(page);
+    await becomes(() => cloths(page), before);
+    assert.deepEqual(faults, []);
+    await context.close();
+  });
+
   it('“These will do” ends a search at once and keeps what it has found', async () => {
     const { page, context, faults } = await opened.page();
     await openCut(page, opened.numeric, 'lantern-lane');

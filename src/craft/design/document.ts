@@ -89,6 +89,7 @@ const fabric = closed({
   print: z.enum(['none', 'one-way', 'two-way']).optional(),
   printRuns: z.enum(['lengthwise', 'crosswise']).optional(),
   reversible: z.boolean().optional(),
+  turning: z.enum(['as-they-may', 'none']).optional(),
   bought: bought.optional(),
   ends: z
     .array(closed({ size: pair, count: count.optional(), name: title.optional() }))

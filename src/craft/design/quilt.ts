@@ -95,6 +95,8 @@ export interface Fabric {
   readonly printRuns: PrintRuns;
   /** It has no right side. */
   readonly reversible: boolean;
+  /** None: every piece lies as its list has it, none the other way round. */
+  readonly turning: 'as-they-may' | 'none';
   /** Of one yard, metre or sheet, in the document's currency; null in sheets of several kinds, which have their own. */
   readonly price: Rational | null;
 }

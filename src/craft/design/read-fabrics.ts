@@ -53,6 +53,7 @@ export const readFabrics = (
         print: fabric.print ?? 'none',
         printRuns: fabric.printRuns ?? 'lengthwise',
         reversible: fabric.reversible ?? false,
+        turning: fabric.turning ?? 'as-they-may',
         price: fabric.price === undefined ? null : fromDecimal(fabric.price),
       },
     ];

@@ -5,7 +5,8 @@ import type { WrittenFabric } from './document.ts';
 import type { Bought, ClothEnd, ClothPhoto, Fabric, LengthKind, PrintRepeat, SheetKind } from './quilt.ts';
 
 export const toFabric = (fabric: Fabric): WrittenFabric => {
-  const { id, name, colour, photo, usableWidth, bought, ends, repeat, print, printRuns, reversible, price } = fabric;
+  const { id, name, colour, photo, usableWidth, bought, ends, repeat, print, printRuns, reversible, turning, price } =
+    fabric;
   return {
     id,
     name,
@@ -18,6 +19,7 @@ export const toFabric = (fabric: Fabric): WrittenFabric => {
     print,
     printRuns,
     reversible,
+    ...(turning === 'as-they-may' ? {} : { turning }),
     ...priced(price),
   };
 };

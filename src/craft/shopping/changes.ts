@@ -110,7 +110,9 @@ const layoutTrials = (cloth: FabricPlan, fabric: Fabric, unit: Unit): readonly T
   const [width] = usual[unit].widths;
   const quarter = { kind: 'sheets', name: 'fat-quarter', size: fatQuarter(unit) } as const;
   return [
-    { change: { code: 'shopping/no-turning' }, turning: 'none', way: 'no-less' },
+    ...(fabric.turning === 'none'
+      ? []
+      : [{ change: { code: 'shopping/no-turning' }, turning: 'none', way: 'no-less' } as const]),
     ...(fabric.print === 'none'
       ? []
       : [{ change: { code: 'shopping/any-way' }, as: { print: 'none' }, way: 'no-more' } as const]),

@@ -9,6 +9,7 @@ export { type Chapter, patternChapters, usualChapters } from './chapters.ts';
 export { clothDirections, type PieceText, pieceTexts } from './cloth-directions.ts';
 export { quiltAlt } from './cover.ts';
 export { cutBefore, ownDirections, workInAll } from './cut-before.ts';
+export { type Difference, differenceText } from './difference-text.ts';
 export type { PatternFacts } from './facts.ts';
 export { type FinishTopic, finishTold } from './finish.ts';
 export type { FinishPart } from './finish-part.ts';

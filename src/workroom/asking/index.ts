@@ -26,3 +26,4 @@ export type {
   PieceSeen,
 } from './seen-cutting.ts';
 export type { FinishFigures, FinishPart, FinishSeen, FinishTopic } from './seen-finish.ts';
+export { type Variant, type Weighed, type Weighing, weigh } from './weighed.ts';

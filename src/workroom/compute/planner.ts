@@ -14,6 +14,8 @@ import type {
   QuiltAnswer,
   Reply,
   Seen,
+  Weighed,
+  Weighing,
 } from '#workroom/asking';
 import type { JsonObject } from '#workroom/editing';
 import type { PhotoCrop, TakenPhoto } from './photo.ts';
@@ -37,6 +39,15 @@ export interface Planner {
   readonly look: <Name extends LookName>(name: Name, look: Look<Name>) => Promise<Seen<Name> | null>;
   /** Ends the search for better layouts; what it has found so far stands. */
   readonly stopSearch: () => void;
+  /**
+   * Weighs choices of the quilt behind `lastGood`, worked out beside all else; an edit ends it.
+   *
+   * @returns ends it
+   */
+  readonly weigh: (
+    weighing: Weighing,
+    hear: { readonly tell: (weighed: Weighed) => void; readonly done: () => void },
+  ) => () => void;
   /** One block by itself, worked out beside all else. */
   readonly block: (document: JsonObject, id: string) => Promise<Reply<BlockAnswer>>;
   /** The same as patches on its grid, with what is bare or double. */
@@ -86,23 +97,25 @@ export const openPlanner = (): Planner => {
   let waiting: { readonly document: JsonObject; readonly number: number } | null = null;
   let isAsking = false;
   let state: PlannerState = { reply: null, lastGood: null, working: null };
-  /** The number of the plan behind `lastGood`, which the quick hand keeps. */
-  let keptNumber: number | null = null;
+  /** The plan behind `lastGood`, which the quick hand keeps: its number, and what it is of. */
+  let kept: { readonly number: number; readonly document: JsonObject } | null = null;
+  let weigher: Hand | null = null;
+  let isWeighing = false;
   const watchers = new Set<() => void>();
 
   const become = (next: Partial<PlannerState>): void => {
     state = { ...state, ...next };
     for (const see of watchers) see();
   };
-  const shown = (reply: Reply<QuiltAnswer>, number: number): Partial<PlannerState> => {
+  const shown = (reply: Reply<QuiltAnswer>, of: NonNullable<typeof kept>): Partial<PlannerState> => {
     if (!reply.ok) return { reply };
-    keptNumber = number;
+    kept = of;
     return { reply, lastGood: reply.value };
   };
   /** A better layout, or at last the best: the picture stays as it is drawn. */
   const takeIn = (found: FoundAnswer, number: number): void => {
     const { lastGood } = state;
-    if (number !== keptNumber || number < oldest || lastGood === null) return;
+    if (number !== kept?.number || number < oldest || lastGood === null) return;
     const better = { ...lastGood, ...found };
     become(number === asked ? { reply: { ok: true, value: better }, lastGood: better } : { lastGood: better });
   };
@@ -142,16 +155,44 @@ export const openPlanner = (): Planner => {
     }
   };
 
+  const endWeighing = (): void => {
+    if (!isWeighing) return;
+    weigher?.end();
+    weigher = null;
+    isWeighing = false;
+  };
+
+  const weighOut = async (
+    weighing: Weighing,
+    hear: { readonly tell: (weighed: Weighed) => void; readonly done: () => void },
+  ): Promise<void> => {
+    if (kept === null) return;
+    const { number, document } = kept;
+    const hand = weigher ?? hire();
+    weigher = hand;
+    isWeighing = true;
+    const { port1, port2 } = new MessageChannel();
+    try {
+      await quick.door.share(transfer(port1, [port1]), number);
+      if (weigher !== hand) return;
+      await hand.door.weigh({ document, weighing }, transfer(port2, [port2]), proxy(hear.tell));
+      hear.done();
+    } finally {
+      if (weigher === hand) isWeighing = false;
+    }
+  };
+
   const answerNext = async (): Promise<void> => {
     isAsking = true;
     try {
       while (waiting !== null) {
         const { document, number } = waiting;
         waiting = null;
-        const reply = await quick.door.quilt(withoutPhotos(document), number);
+        const bare = withoutPhotos(document);
+        const reply = await quick.door.quilt(bare, number);
         const isNewest = number === asked;
         if (number < oldest) continue;
-        become({ ...shown(reply, number), working: isNewest ? null : 'first' });
+        become({ ...shown(reply, { number, document: bare }), working: isNewest ? null : 'first' });
         if (isNewest && reply.ok) rest = setTimeout(() => void search(document, number), restMs);
       }
     } finally {
@@ -167,20 +208,26 @@ export const openPlanner = (): Planner => {
     },
     ask: (document) => {
       endSearch();
+      endWeighing();
       asked += 1;
       waiting = { document, number: asked };
       become({ working: 'first' });
       if (!isAsking) void answerNext();
     },
     look: async (name, look) => {
-      if (keptNumber === null) return null;
-      const number = keptNumber;
+      if (kept === null) return null;
+      const { number } = kept;
       const seen = await (quick.door.look as Door['look'])(number, name, look);
       return number < oldest ? null : seen;
     },
     stopSearch: () => {
       endSearch();
       if (state.working === 'best') become({ working: null });
+    },
+    weigh: (weighing, hear) => {
+      endWeighing();
+      void weighOut(weighing, hear);
+      return endWeighing;
     },
     block: (document, id) => beside().door.block(withoutPhotos(document), id),
     drawn: (document, id) => beside().door.drawn(withoutPhotos(document), id),
@@ -192,16 +239,18 @@ export const openPlanner = (): Planner => {
     photo: (file, crop) => beside().door.photo(file, crop),
     forget: () => {
       endSearch();
+      endWeighing();
       asked += 1;
       oldest = asked;
       waiting = null;
-      keptNumber = null;
+      kept = null;
       become({ reply: null, lastGood: null, working: null });
     },
     close: () => {
       endSearch();
       quick.end();
       searcher?.end();
+      weigher?.end();
       other?.end();
     },
   };

@@ -15,6 +15,8 @@ import type {
   QuiltAnswer,
   Reply,
   Seen,
+  Weighed,
+  Weighing,
 } from '#workroom/asking';
 import {
   answerFor,
@@ -29,6 +31,7 @@ import {
   lookAt,
   planBest,
   planFirst,
+  weigh,
 } from '#workroom/asking';
 import type { JsonObject } from '#workroom/editing';
 import { type PhotoCrop, type TakenPhoto, takePhoto } from './photo.ts';
@@ -44,6 +47,14 @@ export interface Door {
   follow(from: MessagePort, number: number, tell: (found: FoundAnswer) => void): void;
   /** Searches for the best layouts, and sends each better one on its way to who follows; the worker hears nothing until it is done. */
   search(document: JsonObject, to: MessagePort): Promise<void>;
+  /** Sends what the plan of that number has come to so far; null where it is not kept. */
+  share(to: MessagePort, number: number): void;
+  /** Weighs choices of a quilt one after another; the worker hears nothing until it is done. @param from the other end of `share` */
+  weigh(
+    of: { readonly document: JsonObject; readonly weighing: Weighing },
+    from: MessagePort,
+    tell: (weighed: Weighed) => void,
+  ): Promise<void>;
   /** Null where that plan is not kept. */
   look<Name extends LookName>(number: number, name: Name, look: Look<Name>): Seen<Name> | null;
   /** A quilt whose plan is not kept. */
@@ -61,7 +72,10 @@ export interface Door {
  * From a worker that searches to the one that keeps the plan, past the page: a cloth on the way, at the end all that a search decides. The
  * quilt itself does not travel: its exact numbers would not survive it.
  */
-type Found = { readonly cloth: FabricPlan } | { readonly best: Pick<QuiltPlan, 'fabrics' | 'cost' | 'notes'> };
+type Found = { readonly cloth: FabricPlan } | { readonly best: Searched };
+type Searched = Pick<QuiltPlan, 'fabrics' | 'cost' | 'notes'>;
+
+const searchedIn = ({ fabrics, cost, notes }: QuiltPlan): Searched => ({ fabrics, cost, notes });
 
 /** The solver is large: it comes when the first search wants it. */
 const solver: { opened: Promise<IntegerSolver> | null } = { opened: null };
@@ -96,8 +110,21 @@ const door: Door = {
     const send = (found: Found): void => to.postMessage(found);
     const planned = planBest(document, { solver: await openedSolver(), watch: (cloth) => send({ cloth }) });
     if (!planned.ok) return;
-    const { fabrics, cost, notes } = planned.value;
-    send({ best: { fabrics, cost, notes } });
+    send({ best: searchedIn(planned.value) });
+  },
+  share: (to, number) => {
+    to.postMessage(kept.plan === null || kept.number !== number ? null : searchedIn(kept.plan));
+    to.close();
+  },
+  weigh: async ({ document, weighing }, from, tell) => {
+    const searched = await new Promise<Searched | null>((done) => {
+      from.onmessage = ({ data }: MessageEvent<Searched | null>) => done(data);
+    });
+    from.close();
+    const planned = planFirst(document);
+    if (searched === null || !planned.ok) return;
+    const plan = { ...planned.value, ...searched };
+    for (const weighed of weigh({ ...weighing, plan, solver: await openedSolver() })) tell(weighed);
   },
   look: (number, name, look) => (kept.plan === null || kept.number !== number ? null : lookAt(kept.plan, name, look)),
   picture: askQuilt,

@@ -8,6 +8,7 @@ import { go, quiltAddress, useLook, usePreferences, useQuilt, useRoom, type With
 import { clothOver } from './cloth-over.ts';
 import { type ClothScene, clothLabel, pieceWords, sceneOfCloth } from './cloth-scene.ts';
 import { CutSteps } from './cut-steps.tsx';
+import { OtherWays } from './other-ways.tsx';
 import { clothAt, piecesAt, type Spot } from './piece-places.ts';
 import { ThisPiece } from './this-piece.tsx';
 import { useGroundColours } from './use-ground-colours.ts';
@@ -135,6 +136,7 @@ export const CutView = ({ within }: { readonly within: Within }) => {
             {picture !== null && (
               <ThisPiece cloth={here} of={of} lies={lies} picture={picture} pale={ground.pale} onSpot={spotChosen} />
             )}
+            <OtherWays cloth={here.id} name={here.name} />
           </>
         )}
       </aside>

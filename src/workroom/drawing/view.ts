@@ -32,8 +32,7 @@ export const fittedAcross = (drawing: Extent, screen: Extent, most: number): Vie
   const whole = fitted(drawing, screen);
   const margin = Math.min(marginPx, screen.width / 14, screen.height / 14);
   const scale = Math.max(whole.scale, Math.min(most, (screen.width - 2 * margin) / drawing.width));
-  const y = drawing.height * scale > screen.height - 2 * margin ? margin : (screen.height - drawing.height * scale) / 2;
-  return { scale, x: (screen.width - drawing.width * scale) / 2, y };
+  return { scale, x: (screen.width - drawing.width * scale) / 2, y: margin / 2 };
 };
 
 /** Moved no further than it takes to see a box, where it has room at all. */

@@ -1,0 +1,87 @@
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { before, describe, it } from 'node:test';
+import { planQuilt, type QuiltPlan } from '#craft';
+import type { QuiltDocument } from '#craft/design';
+import type { IntegerSolver } from '#craft/strips';
+import { differenceText } from '#paper/pages';
+import { openSolver } from '#solver';
+import { weigh } from '#workroom/asking';
+import { type Choice, clothChoices, quiltChoices, takeChange } from './choices.ts';
+
+const read = (name: string): QuiltDocument => JSON.parse(readFileSync(`examples/${name}.quilt.json`, 'utf8'));
+
+const changed = (document: QuiltDocument, apply: (draft: QuiltDocument) => void): QuiltDocument => {
+  const draft = structuredClone(document);
+  apply(draft);
+  return draft;
+};
+
+describe('what a choice is said to come to is what the quilt then comes to', () => {
+  let solver: IntegerSolver;
+  before(async () => {
+    solver = await openSolver();
+  });
+  const planned = (document: QuiltDocument): QuiltPlan => {
+    const plan = planQuilt(document, { solver });
+    assert.ok(plan.ok, plan.ok ? '' : plan.problems.map(({ code, path }) => `${code} ${path}`).join());
+    return plan.value;
+  };
+  const weighed = (document: QuiltDocument, of: { readonly cloth: string; readonly choices: readonly Choice[] }) => {
+    const variants = of.choices.map(({ id, apply }) => ({ id, document: changed(document, apply) as never }));
+    return [...weigh({ plan: planned(document), quick: variants, cloth: of.cloth, variants: [], solver })];
+  };
+
+  it('of the throw with prices, for a border’s cloth and for all cloths', () => {
+    const document = read('harvest-home-throw');
+    document.currency = 'EUR';
+    for (const fabric of document.fabrics) fabric.price = 10;
+    const choices = [...clothChoices(document, 'slate'), ...quiltChoices(document)];
+    const all = weighed(document, { cloth: 'slate', choices });
+    assert.equal(all.length, choices.length + all.filter(({ kind }) => kind === 'cloth').length);
+    const plan = planned(document);
+    for (const one of all) {
+      if (one.kind === 'variant') {
+        const choice = choices.find(({ id }) => id === one.id) ?? assert.fail(one.id);
+        const then = planned(changed(document, choice.apply));
+        const { cloth, cost } = differenceText(plan, then);
+        assert.deepEqual([one.difference.cloth, one.difference.cost], [cloth, cost], one.id);
+      } else if (one.kind === 'cloth') {
+        const then = planned(changed(document, (draft) => takeChange(draft, one)));
+        const slate = then.fabrics.find(({ id }) => id === 'slate');
+        assert.deepEqual(
+          [slate?.buy.amount, slate?.buy.unit],
+          [one.change.after.amount, one.change.after.unit],
+          one.words,
+        );
+      } else assert.fail(one.why);
+    }
+    // by hand: 10 a yard, an eighth of a yard is 1.25
+    const turning = all.find((one) => one.kind === 'variant' && one.id === 'turning slate');
+    assert.ok(turning?.kind === 'variant');
+    assert.deepEqual(
+      [turning.difference.cloth, turning.difference.cost].map((text) => text.replaceAll('\u00a0', ' ')),
+      ['⅛ yd more of G', '1.25 EUR more'],
+    );
+  });
+
+  it('and a choice that was taken offers the way back', () => {
+    const document = changed(read('harvest-home-throw'), (draft) => {
+      for (const { id, apply } of quiltChoices(draft))
+        if (['squaring', 'shrinkage', 'layout', 'fold'].includes(id)) apply(draft);
+    });
+    assert.deepEqual(document.cutting, { step: '1/8 yd', squaring: '0', shrinkage: 0.05, layout: 'easy', fold: true });
+    const back = changed(document, (draft) => {
+      for (const { id, apply } of quiltChoices(document)) if (!id.startsWith('step')) apply(draft);
+    });
+    assert.deepEqual(back.cutting, { step: '1/8 yd' });
+    const [keep] = clothChoices(read('harvest-home-throw'), 'slate');
+    const kept = changed(read('harvest-home-throw'), (draft) => keep?.apply(draft));
+    assert.equal(kept.fabrics.find(({ id }) => id === 'slate')?.turning, 'none');
+    const [leave] = clothChoices(kept, 'slate');
+    assert.deepEqual(
+      changed(kept, (draft) => leave?.apply(draft)),
+      read('harvest-home-throw'),
+    );
+  });
+});

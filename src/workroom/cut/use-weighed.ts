@@ -1,0 +1,85 @@
+// Choices with what each comes to: weighed when nothing else is searched for, one after another, and anew with every plan.
+import { useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
+import type { QuiltDocument } from '#craft/design';
+import type { Variant, Weighed } from '#workroom/compute';
+import { useQuilt, useRoom } from '#workroom/room';
+import { type Choice, clothChoices, quiltChoices } from './choices.ts';
+
+export interface WeighedChoices {
+  readonly ofQuilt: readonly Choice[];
+  readonly ofCloth: readonly Choice[];
+  /** By id of a choice. */
+  readonly known: ReadonlyMap<string, Weighed>;
+  /** Changes of the cloth's purchase. */
+  readonly changes: readonly Extract<Weighed, { readonly kind: 'cloth' }>[];
+  /** Waiting for a search to end, weighing, or all weighed. */
+  readonly state: 'waiting' | 'weighing' | 'done';
+}
+
+/** How long one rests at a cloth before its choices are weighed. */
+const restMs = 350;
+
+export const useWeighed = (cloth: string): WeighedChoices => {
+  const { planner } = useRoom();
+  const { document, answer } = useQuilt();
+  const { working, reply } = useSyncExternalStore(planner.subscribe, planner.state);
+  const isIdle = working === null && reply?.ok === true;
+  const ofQuilt = useMemo(() => quiltChoices(document), [document]);
+  const ofCloth = useMemo(() => clothChoices(document, cloth), [document, cloth]);
+  const [found, setFound] = useState<{
+    readonly of: string;
+    readonly weighed: readonly Weighed[];
+    readonly isDone: boolean;
+  }>({ of: '', weighed: [], isDone: false });
+  /** What is known of choices that another cloth does not change; of the plan that stands. */
+  const stands = useRef<{ readonly answer: unknown; readonly known: Map<string, Weighed> }>({
+    answer: null,
+    known: new Map(),
+  });
+  const turn = useRef(0);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another answer is another plan
+  useEffect(() => {
+    if (!isIdle) return;
+    turn.current += 1;
+    const of = `${turn.current}`;
+    if (stands.current.answer !== answer) stands.current = { answer, known: new Map() };
+    const { known } = stands.current;
+    setFound({ of, weighed: [...known.values()], isDone: false });
+    let end = (): void => undefined;
+    const tell = (weighed: Weighed): void => {
+      if (weighed.kind !== 'cloth') known.set(weighed.id, weighed);
+      setFound((now) => (now.of === of ? { ...now, weighed: [...now.weighed, weighed] } : now));
+    };
+    const wanted = [...ofCloth, ...ofQuilt].filter(({ id }) => !known.has(id));
+    const rest = setTimeout(() => {
+      end = planner.weigh(
+        {
+          quick: wanted.filter(({ isQuick }) => isQuick).map((choice) => variantOf(choice, document)),
+          cloth,
+          variants: wanted.filter(({ isQuick }) => !isQuick).map((choice) => variantOf(choice, document)),
+        },
+        { tell, done: () => setFound((now) => (now.of === of ? { ...now, isDone: true } : now)) },
+      );
+    }, restMs);
+    return () => {
+      clearTimeout(rest);
+      end();
+    };
+  }, [planner, isIdle, answer, cloth, ofCloth, ofQuilt]);
+  return {
+    ofQuilt,
+    ofCloth,
+    known: new Map(found.weighed.flatMap((one) => (one.kind === 'cloth' ? [] : [[one.id, one] as const]))),
+    changes: found.weighed.flatMap((one) => (one.kind === 'cloth' ? [one] : [])),
+    state: isIdle ? (found.isDone ? 'done' : 'weighing') : 'waiting',
+  };
+};
+
+const variantOf = ({ id, apply }: Choice, document: QuiltDocument): Variant => {
+  // photographs play no part, and are large
+  const draft = JSON.parse(
+    JSON.stringify(document, (key, value: unknown) => (key === 'photo' ? undefined : value)),
+  ) as QuiltDocument;
+  apply(draft);
+  return { id, document: draft as unknown as Variant['document'] };
+};
