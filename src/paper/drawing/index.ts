@@ -15,7 +15,7 @@ export { cutOutline, drawPiece } from './piece.ts';
 export { printWay } from './print-arrow.ts';
 export { drawQuilt } from './quilt.ts';
 export { drawQuilting } from './quilting.ts';
-export { isSlanted, rowStepsOf, sameRowBefore } from './row-steps.ts';
+export { isSlanted, rowStepsOf, rowsWith, sameRowBefore } from './row-steps.ts';
 export { drawRows, rowPressOf } from './rows.ts';
 export { awayFrom } from './seam.ts';
 export { drawSections } from './sections.ts';

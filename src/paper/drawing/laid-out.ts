@@ -11,7 +11,7 @@ import { drawLabels } from './label.ts';
 import { edgeWidth } from './quilt.ts';
 import { fitted, framed, pathOf, thinness } from './shape.ts';
 import { threadOutline } from './step-marks.ts';
-import { placesInBlock, placesInTop, type StepPlace, thingsInTop } from './step-places.ts';
+import { placesInBlock, placesInTop, type StepPlaces, thingsInTop } from './step-places.ts';
 import type { Drawing } from './svg.ts';
 import { element, group, picture } from './svg.ts';
 import { outlineInTop } from './things.ts';
@@ -50,7 +50,7 @@ export const drawLaidBlock = (of: LaidOut & { readonly block: BlockPlan }): Draw
 
 export const drawLaidTop = (of: LaidOut & { readonly plan: QuiltPlan }): Drawing => {
   const { plan } = of;
-  const shapesOf = shapesInTop(plan);
+  const shapesOf = shapesInTop(plan, of.signs, thingsInTop(plan));
   const { width, height } = plan.top.set;
   return drawLaid(of, {
     size: { x: 0, y: 0, width, height },
@@ -71,7 +71,7 @@ export const stepsTaking = (block: BlockPlan): readonly number[] => takenBy(plac
 export const topStepsTaking = (plan: QuiltPlan): readonly number[] =>
   takenBy(placesInTop(plan), thingsInTop(plan).length);
 
-const takenBy = (places: readonly (readonly StepPlace[])[], count: number): readonly number[] => {
+const takenBy = (places: StepPlaces, count: number): readonly number[] => {
   const taken: number[] = Array.from({ length: count }, () => 0);
   for (const [index, all] of places.entries()) {
     for (const thing of all.flat(2)) taken[thing] ||= index + 1;
@@ -81,7 +81,7 @@ const takenBy = (places: readonly (readonly StepPlace[])[], count: number): read
 
 interface Whole {
   readonly size: Box;
-  readonly places: readonly (readonly StepPlace[])[];
+  readonly places: StepPlaces;
   readonly things: readonly Thing[];
   readonly widestEdge: (scale: number) => number;
 }
@@ -158,7 +158,7 @@ const drawnIn = (box: Box, apart: number): ((p: Point) => Point) => {
 
 /** Units as they are before a step, and what that step joins. */
 const partsAt = (
-  places: readonly (readonly StepPlace[])[],
+  places: StepPlaces,
   count: number,
   at: number,
 ): readonly { readonly state: LaidState; readonly members: readonly number[] }[] => {

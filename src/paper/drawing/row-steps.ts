@@ -15,6 +15,22 @@ export const rowStepsOf = (plan: QuiltPlan, row: number): readonly TopStep[] => 
   return chain;
 };
 
+/** The rows, 0-based, that a step helps to make: several where they begin alike. */
+export const rowsWith = (plan: QuiltPlan, step: TopStep): readonly number[] => {
+  const { steps, set } = plan.top;
+  const known = rowsOfSteps.get(steps) ?? new Map<TopStep, number[]>();
+  if (!rowsOfSteps.has(steps)) {
+    for (const row of set.rows.keys()) {
+      for (const one of rowStepsOf(plan, row)) known.set(one, [...(known.get(one) ?? []), row]);
+    }
+    rowsOfSteps.set(steps, known);
+  }
+  return known.get(step) ?? [];
+};
+
+/** Asked for step by step; of one plan always the same. */
+const rowsOfSteps = new WeakMap<readonly TopStep[], Map<TopStep, number[]>>();
+
 /** The name of the unit that is the whole row. */
 const rowUnit = (plan: QuiltPlan, row: number): string | undefined => {
   const joins = plan.top.steps.filter(({ stage }) => stage === 'rows');

@@ -15,6 +15,10 @@ interface LaidThing {
   readonly outline: Polygon;
 }
 
+interface Thing extends LaidThing {
+  readonly middle: Point;
+}
+
 interface PartStep {
   readonly join: readonly [string, string];
   readonly makes: string;
@@ -24,26 +28,40 @@ interface PartStep {
 
 export type StepPlace = PartStep['parts'];
 
+export type StepPlaces = readonly (readonly StepPlace[])[];
+
 /** Places of every step of a block, in patches of the block; the one that the step names comes last. */
-export const placesInBlock = ({ patches, steps }: BlockPlan): readonly (readonly StepPlace[])[] =>
-  placesOfSteps(
-    patches.map(({ piece, points }) => ({ kind: piece, outline: points })),
-    steps.map(({ join, makes, patches: parts }) => ({ join, makes, parts })),
+export const placesInBlock = ({ patches, steps }: BlockPlan): StepPlaces =>
+  onceFor(steps, () =>
+    placesOfSteps(
+      patches.map(({ piece, points }) => ({ kind: piece, outline: points })),
+      steps.map(({ join, makes, patches: parts }) => ({ join, makes, parts })),
+    ),
   );
 
 /** The same of a top, in things as `thingsInTop` lists them. */
-export const placesInTop = (plan: QuiltPlan): readonly (readonly StepPlace[])[] => {
-  const { set, pieces, steps } = plan.top;
-  const labels = new Map(pieces.flatMap(({ label, strips }) => strips.map((strip) => [strip, label] as const)));
-  const kindOf = (thing: TopThing): string => {
-    const placed = 'block' in thing ? set.placed[thing.block] : undefined;
-    return placed === undefined ? (labels.get('strip' in thing ? thing.strip : -1) ?? '') : entryKey(placed);
-  };
-  const places = (things: readonly TopThing[]): readonly number[] => things.map((thing) => placeOfThing(plan, thing));
-  return placesOfSteps(
-    thingsInTop(plan).map((thing) => ({ kind: kindOf(thing), outline: outlineInTop(plan, thing) })),
-    steps.map(({ join, makes, things }) => ({ join, makes, parts: [places(things[0]), places(things[1])] })),
-  );
+export const placesInTop = (plan: QuiltPlan): StepPlaces =>
+  onceFor(plan.top.steps, () => {
+    const { set, pieces, steps } = plan.top;
+    const labels = new Map(pieces.flatMap(({ label, strips }) => strips.map((strip) => [strip, label] as const)));
+    const kindOf = (thing: TopThing): string => {
+      const placed = 'block' in thing ? set.placed[thing.block] : undefined;
+      return placed === undefined ? (labels.get('strip' in thing ? thing.strip : -1) ?? '') : entryKey(placed);
+    };
+    const places = (things: readonly TopThing[]): readonly number[] => things.map((thing) => placeOfThing(plan, thing));
+    return placesOfSteps(
+      thingsInTop(plan).map((thing) => ({ kind: kindOf(thing), outline: outlineInTop(plan, thing) })),
+      steps.map(({ join, makes, things }) => ({ join, makes, parts: [places(things[0]), places(things[1])] })),
+    );
+  });
+
+/** Of one plan's steps the places are always the same, and each picture of a step asks for them. */
+const found = new WeakMap<object, StepPlaces>();
+
+const onceFor = (steps: object, work: () => StepPlaces): StepPlaces => {
+  const known = found.get(steps) ?? work();
+  found.set(steps, known);
+  return known;
 };
 
 /** Blocks as they are placed, then plain pieces. */
@@ -55,25 +73,26 @@ export const thingsInTop = ({ top }: QuiltPlan): readonly TopThing[] => [
 export const placeOfThing = ({ top }: QuiltPlan, thing: TopThing): number =>
   'block' in thing ? thing.block : top.set.placed.length + thing.strip;
 
-const placesOfSteps = (things: readonly LaidThing[], steps: readonly PartStep[]): readonly (readonly StepPlace[])[] => {
+const placesOfSteps = (laid: readonly LaidThing[], steps: readonly PartStep[]): StepPlaces => {
+  const things = laid.map((thing) => ({ ...thing, middle: centroid(thing.outline) }));
   const made = new Map(steps.map((step, index) => [step.makes, index]));
-  const found = steps.map(() => new Map<string, StepPlace>());
+  const known = steps.map(() => new Map<string, StepPlace>());
   const visit = (index: number, to: (thing: number) => number): void => {
     const step = steps[index] as PartStep;
     const place: StepPlace = [step.parts[0].map(to), step.parts[1].map(to)];
     const key = place.map((part) => part.toSorted((a, b) => a - b).join()).join('|');
-    const known = found[index] as Map<string, StepPlace>;
-    if (known.has(key)) return;
-    known.set(key, place);
+    const own = known[index] as Map<string, StepPlace>;
+    if (own.has(key)) return;
+    own.set(key, place);
     step.join.forEach((name, side) => {
       const inner = made.get(name);
       if (inner === undefined || inner >= index) return;
-      const laid = laidOn(things, unitOf(steps[inner] as PartStep), step.parts[side] as readonly number[]);
-      if (laid !== null) visit(inner, (thing) => to(laid(thing)));
+      const onto = laidOn(things, unitOf(steps[inner] as PartStep), step.parts[side] as readonly number[]);
+      if (onto !== null) visit(inner, (thing) => to(onto(thing)));
     });
   };
   if (steps.length > 0) visit(steps.length - 1, (thing) => thing);
-  return found.map((places) => [...places.values()]);
+  return known.map((places) => [...places.values()]);
 };
 
 const unitOf = ({ parts }: PartStep): readonly number[] => [...new Set([...parts[0], ...parts[1]])];
@@ -83,7 +102,7 @@ const unitOf = ({ parts }: PartStep): readonly number[] => [...new Set([...parts
  * there itself stays, also where part of it hangs on another seam.
  */
 const laidOn = (
-  things: readonly LaidThing[],
+  things: readonly Thing[],
   unit: readonly number[],
   place: readonly number[],
 ): ((thing: number) => number) | null => {
@@ -92,17 +111,18 @@ const laidOn = (
   if (unit.length !== place.length) return null;
   const [first] = unit;
   if (first === undefined) return null;
-  const from = things[first] as LaidThing;
-  const slack = 1e-4 * Math.max(1e-6, boxOf(from.outline).width, boxOf(from.outline).height);
+  const from = things[first] as Thing;
+  const box = boxOf(from.outline);
+  const near = nearnessOf(things, place, 1e-2 * Math.max(box.width, box.height));
   // as it lies before turned, turned before turned over
   const motions = (['as it is', 'turned over'] as const).flatMap((face) =>
     place.flatMap((index) => {
-      const to = things[index] as LaidThing;
+      const to = things[index] as Thing;
       return to.kind === from.kind ? motionsBetween(from.outline, to.outline, face) : [];
     }),
   );
   for (const motion of motions.toSorted((a, b) => a.turn - b.turn)) {
-    const pairs = pairing(things, { unit, place, motion, slack });
+    const pairs = pairing(things, { unit, motion, near });
     if (pairs !== null) return (thing) => pairs.get(thing) ?? thing;
   }
   return null;
@@ -133,27 +153,40 @@ const motionsBetween = (from: Polygon, to: Polygon, face: 'as it is' | 'turned o
   });
 };
 
-const pairing = (
-  things: readonly LaidThing[],
-  of: {
-    readonly unit: readonly number[];
-    readonly place: readonly number[];
-    readonly motion: Motion;
-    readonly slack: number;
-  },
-): ReadonlyMap<number, number> | null => {
-  const left = new Set(of.place);
-  const pairs = new Map<number, number>();
-  for (const index of of.unit) {
-    const thing = things[index] as LaidThing;
-    const middle = of.motion.apply(centroid(thing.outline));
-    const met = [...left].find((other) => {
-      const { kind, outline } = things[other] as LaidThing;
-      const at = centroid(outline);
-      return kind === thing.kind && Math.hypot(at.x - middle.x, at.y - middle.y) < of.slack * 100;
+/** Finds what lies at a place, whatever its turn: kinds and outlines of a plan leave no doubt. */
+type Nearness = (kind: string, at: Point) => number | undefined;
+
+const nearnessOf = (things: readonly Thing[], place: readonly number[], slack: number): Nearness => {
+  const square = (p: Point, dx = 0, dy = 0): string =>
+    `${Math.round(p.x / slack) + dx} ${Math.round(p.y / slack) + dy}`;
+  const near = new Map<string, number[]>();
+  for (const index of place) {
+    const { middle } = things[index] as Thing;
+    for (const dx of [-1, 0, 1]) {
+      for (const dy of [-1, 0, 1]) {
+        const key = square(middle, dx, dy);
+        near.set(key, [...(near.get(key) ?? []), index]);
+      }
+    }
+  }
+  return (kind, at) =>
+    near.get(square(at))?.find((index) => {
+      const thing = things[index] as Thing;
+      return thing.kind === kind && Math.hypot(thing.middle.x - at.x, thing.middle.y - at.y) < slack;
     });
-    if (met === undefined) return null;
-    left.delete(met);
+};
+
+const pairing = (
+  things: readonly Thing[],
+  of: { readonly unit: readonly number[]; readonly motion: Motion; readonly near: Nearness },
+): ReadonlyMap<number, number> | null => {
+  const pairs = new Map<number, number>();
+  const taken = new Set<number>();
+  for (const index of of.unit) {
+    const { kind, middle } = things[index] as Thing;
+    const met = of.near(kind, of.motion.apply(middle));
+    if (met === undefined || taken.has(met)) return null;
+    taken.add(met);
     pairs.set(index, met);
   }
   return pairs;

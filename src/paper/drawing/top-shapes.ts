@@ -1,7 +1,7 @@
 // Blocks and plain pieces of the top as shapes of cloth, so that many of them make one path for each cloth.
 import type { BlockPlan, QuiltPlan } from '#craft';
 import type { TopThing } from '#craft/setting';
-import type { Polygon } from '#ground/plane';
+import { type Polygon, signedArea } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { patchesAt } from './drawn.ts';
@@ -15,10 +15,50 @@ export interface ClothShape {
   /** Null for a place that waits for a block made elsewhere. */
   readonly fabric: string | null;
   readonly points: Polygon;
+  /** Where it is of several cloths, seen from afar; else the cloth's own. */
+  readonly colour?: string;
 }
 
-/** @returns of a thing its patches, in the top's own units */
-export const shapesInTop = (plan: QuiltPlan): ((thing: TopThing) => readonly ClothShape[]) => {
+/** More patches than a picture of a step can show: blocks are then seen from afar, each in the mean of its colours. */
+const mostPatches = 3000;
+
+/**
+ * @param things what is drawn in one picture
+ * @returns of a thing its patches, in the top's own units
+ */
+export const shapesInTop = (
+  plan: QuiltPlan,
+  signs: ClothSigns,
+  things: readonly TopThing[],
+): ((thing: TopThing) => readonly ClothShape[]) => {
+  const shapesOf = patchesInTop(plan);
+  const entries = entriesOf(plan);
+  const count = things.reduce((sum, thing) => {
+    const placed = 'block' in thing ? plan.top.set.placed[thing.block] : undefined;
+    return sum + (placed === undefined ? 1 : (entries.get(entryKey(placed))?.entry.patches.length ?? 1));
+  }, 0);
+  if (count <= mostPatches) return shapesOf;
+  return (thing) => {
+    const shapes = shapesOf(thing);
+    if (shapes.length === 1) return shapes;
+    return [{ fabric: null, points: outlineInTop(plan, thing), colour: meanColour(shapes, signs) }];
+  };
+};
+
+/** By area, channel by channel. */
+const meanColour = (shapes: readonly ClothShape[], signs: ClothSigns): string => {
+  const areas = shapes.map(({ points }) => Math.abs(signedArea(points)));
+  const whole = areas.reduce((sum, area) => sum + area, 0);
+  const channels = [1, 3, 5].map((at) =>
+    shapes.reduce((sum, { fabric }, i) => {
+      const colour = fabric === null ? hush : signOf(signs, fabric).colour;
+      return sum + (Number.parseInt(colour.slice(at, at + 2), 16) * (areas[i] ?? 0)) / whole;
+    }, 0),
+  );
+  return `#${channels.map((channel) => Math.round(channel).toString(16).padStart(2, '0')).join('')}`;
+};
+
+const patchesInTop = (plan: QuiltPlan): ((thing: TopThing) => readonly ClothShape[]) => {
   const entries: ReadonlyMap<string, { readonly entry: BlockPlan }> = entriesOf(plan);
   return (thing) => {
     const bare = [{ fabric: null, points: outlineInTop(plan, thing) }];
@@ -36,7 +76,7 @@ export const shapesInTop = (plan: QuiltPlan): ((thing: TopThing) => readonly Clo
 };
 
 /**
- * One path for each cloth.
+ * One path for each colour.
  *
  * @param of.share of each colour that stays; the rest is white
  */
@@ -46,14 +86,14 @@ export const clothPaths = (of: {
   readonly share?: number;
   readonly attributes?: Attributes;
 }): readonly string[] => {
-  const byCloth = new Map<string | null, Polygon[]>();
-  for (const { fabric, points } of of.shapes) {
-    const known = byCloth.get(fabric);
-    if (known === undefined) byCloth.set(fabric, [points]);
+  const byCloth = new Map<string, Polygon[]>();
+  for (const { fabric, points, colour } of of.shapes) {
+    const shown = colour ?? (fabric === null ? hush : signOf(of.signs, fabric).colour);
+    const known = byCloth.get(shown);
+    if (known === undefined) byCloth.set(shown, [points]);
     else known.push(points);
   }
-  return [...byCloth].map(([fabric, outlines]) => {
-    const colour = fabric === null ? hush : signOf(of.signs, fabric).colour;
-    return element('path', { d: pathOf(outlines), fill: paler(colour, of.share ?? 1), ...of.attributes });
-  });
+  return [...byCloth].map(([colour, outlines]) =>
+    element('path', { d: pathOf(outlines), fill: paler(colour, of.share ?? 1), ...of.attributes }),
+  );
 };

@@ -34,7 +34,7 @@ const dimensionPt = 13;
 const larger = 5;
 
 export const drawTopStep = (of: TopStepPicture): Drawing => {
-  const { plan, step, signs } = of;
+  const { plan, step } = of;
   const isSlant = step.angle % 90 !== 0 && step.stage !== 'corner';
   const [across, down] = sizeAsItLies(step).map((length) => checkLength(length, plan.quilt)) as [string, string];
   const besidePt = isSlant ? 0 : textWidthPt(down, 8) + 10;
@@ -61,7 +61,7 @@ export const drawTopStep = (of: TopStepPicture): Drawing => {
   const bounds = boxOf([...first, ...second].flat());
   const under = bounds.y + bounds.height + marginPt + 1.5;
   const beside = bounds.x + bounds.width + marginPt + 2.5;
-  const drawn = drawThings(plan, signs);
+  const drawn = drawThings(of);
   const seam = isMitre ? mitreSeam(plan, step) : topSeam(plan, step);
   return picture({
     widthPt: of.fitPt[0],
@@ -120,7 +120,7 @@ export const drawTopMachine = (of: TopStepPicture): Drawing | null => {
     y: -(p.x - start.x) * away.y + (p.y - start.y) * away.x,
   });
   const folded = (p: Point): Point => ({ x: -turned(p).x, y: turned(p).y });
-  const shapesOf = shapesInTop(plan);
+  const shapesOf = shapesInTop(plan, signs, step.things.flat());
   const shapes = step.things.map((things, part) =>
     things.flatMap((thing) =>
       shapesOf(thing).map((shape) => ({ ...shape, points: shape.points.map(part === 0 ? turned : folded) })),
@@ -240,8 +240,8 @@ const edgeOf = (plan: QuiltPlan, scale: number) =>
     'stroke-linejoin': 'round',
   }) as const;
 
-const drawThings = (plan: QuiltPlan, signs: ClothSigns) => {
-  const shapesOf = shapesInTop(plan);
+const drawThings = ({ plan, signs, step }: TopStepPicture) => {
+  const shapesOf = shapesInTop(plan, signs, step.things.flat());
   const isTurned = plan.top.set.placed.some(({ turn }) => turn !== 0);
   return (things: readonly TopThing[], frame: Frame): readonly string[] => {
     const shapes = things.flatMap(shapesOf).map((shape) => ({ ...shape, points: framed(shape.points, frame) }));

@@ -22,6 +22,7 @@ export { endNamesOf, sheetNamesOf } from './sheet-names.ts';
 export type { SizedPlan } from './sized.ts';
 export { skillOf } from './skill.ts';
 export { type StepWords, stepWords } from './step-words.ts';
+export { topIntro, topPicture } from './top.ts';
 export { borderParts } from './top-borders.ts';
 export { topShape } from './top-shape.ts';
-export { type TopStepWords, topStepWords } from './top-words.ts';
+export { type TopStepWords, topStepName, topStepWords } from './top-words.ts';

@@ -3,9 +3,9 @@
 import type { QuiltPlan, TopStep } from '#craft';
 import { type RoundPart, type TopThing, thingsOf } from '#craft/setting';
 import type { ClothSigns } from '#paper/cloth';
-import { isSlanted, mitreCorner, topAway } from '#paper/drawing';
+import { isSlanted, mitreCorner, rowsWith, topAway } from '#paper/drawing';
 import { checkSize } from '#paper/lengths';
-import { capital } from '#paper/words';
+import { capital, inWords } from '#paper/words';
 import { machineText, partName, pressText, stepHeading } from './naming.ts';
 import type { StepWords } from './step-words.ts';
 import { generalAdvice, kindAdvice, mitreText, partLine } from './top-borders.ts';
@@ -38,16 +38,22 @@ interface TopOf {
   readonly signs: ClothSigns;
 }
 
+/** What goes where, and the row, section or border that it is in: for lists. */
+export const topStepName = (plan: QuiltPlan, step: TopStep): Pick<TopStepWords, 'heading' | 'place'> => ({
+  heading: headingOf(plan, step, [partCalled(plan, step, 0), partCalled(plan, step, 1)]),
+  place: placeOf(plan, step),
+});
+
 export const topStepWords = (of: TopOf, step: TopStep): TopStepWords => {
   const { plan } = of;
   const called = [partCalled(plan, step, 0), partCalled(plan, step, 1)] as const;
-  const heading = headingOf(plan, step, called);
+  const { heading, place } = topStepName(plan, step);
   const press = pressOf(plan, step);
   const size =
     step.stage === 'row' || step.stage === 'rows' ? rowSize(plan, step) : checkSize(step.unfinished, plan.quilt);
   const machine = machineOf(plan, step, called);
   return {
-    place: placeOf(step),
+    place,
     heading,
     make: `make ${step.total}`,
     machine: `${machine}${step.total === 1 ? '' : step.total === 2 ? ' Chain both.' : ` Chain all ${step.total}.`}`,
@@ -154,10 +160,10 @@ const turnedName = (plan: QuiltPlan, thing: TopThing): string => {
   return turn === 0 ? name : `${name} turned ${turn}°`;
 };
 
-const placeOf = (step: TopStep): string => {
+const placeOf = (plan: QuiltPlan, step: TopStep): string => {
   switch (step.stage) {
     case 'row':
-      return `Row ${step.of + 1}`;
+      return rowsOf(plan, step);
     case 'rows':
       return 'Joining the rows';
     case 'section':
@@ -168,6 +174,12 @@ const placeOf = (step: TopStep): string => {
     case 'mitre':
       return 'Borders';
   }
+};
+
+/** Rows that begin or are made alike share steps: "Row 1", "Rows 1, 3 and 5". */
+const rowsOf = (plan: QuiltPlan, step: TopStep): string => {
+  const rows = rowsWith(plan, step).map((row) => String(row + 1));
+  return rows.length > 1 ? `Rows ${inWords(rows)}` : `Row ${rows[0] ?? step.of + 1}`;
 };
 
 const notesOf = (of: TopOf, step: TopStep): readonly string[] => {

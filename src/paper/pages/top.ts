@@ -1,7 +1,7 @@
 // The top: its picture, how its rows or sections are sewn and joined, its plain pieces, its borders.
-import type { TopPiece } from '#craft';
+import type { QuiltPlan, TopPiece } from '#craft';
 import { signOf } from '#paper/cloth';
-import { drawRows, drawSections, isSlanted } from '#paper/drawing';
+import { type Drawing, drawRows, drawSections, isSlanted } from '#paper/drawing';
 import { sizeOnPaper } from '#paper/lengths';
 import { capital, roleNouns } from '#paper/words';
 import type { Picture } from './album.ts';
@@ -23,49 +23,52 @@ export interface TopPages {
 
 export const topPages = (of: TopChapter): TopPages => {
   const { plan } = of;
-  const isTurned = plan.top.set.placed.some(({ turn }) => turn !== 0);
   const isSections = plan.quilt.top.set === 'sections';
   return {
-    intro: [
-      'Lay the whole top out before you sew, and look at it from across the room.',
-      ...(isTurned
-        ? [
-            'The small pointer in a block marks the edge that is at the top of its board: turn the block so that it points as drawn.',
-          ]
-        : []),
-      ...elsewhere(of),
-    ],
-    picture: isSections ? sectionsPicture(of) : rowsPicture(of),
+    intro: topIntro(plan),
+    picture: shown(of.album, isSections ? 'sections' : 'rows', topPicture(of)),
     parts: [...(isSections ? sectionParts(plan) : rowParts(plan)), ...plainPieces(of), ...borderParts(of)],
   };
 };
 
-const rowsPicture = ({ plan, signs, album }: TopChapter): Picture => {
+/** Before the first seam. */
+export const topIntro = (plan: QuiltPlan): readonly string[] => [
+  'Lay the whole top out before you sew, and look at it from across the room.',
+  ...(plan.top.set.placed.some(({ turn }) => turn !== 0)
+    ? [
+        'The small pointer in a block marks the edge that is at the top of its board: turn the block so that it points as drawn.',
+      ]
+    : []),
+  ...elsewhere(plan),
+];
+
+/** Its middle in rows or sections, as they are joined. */
+export const topPicture = (of: Pick<TopChapter, 'plan' | 'signs'>): Drawing =>
+  of.plan.quilt.top.set === 'sections' ? sectionsPicture(of) : rowsPicture(of);
+
+const rowsPicture = ({ plan, signs }: Pick<TopChapter, 'plan' | 'signs'>): Drawing => {
   const rows = plan.top.set.rows.length;
   const numbered = isSlanted(plan)
     ? `The middle of the top in ${rows} slanted rows, pulled apart and numbered from the upper left corner, with its four corners.`
     : `The middle of the top in ${rows} rows, pulled apart and numbered from the top.`;
-  return shown(
-    album,
-    'rows',
-    drawRows({ plan, signs, fitPt: [measurePt, isSlanted(plan) ? 400 : 320], alt: `${numbered} ${rowsAlt(plan)}` }),
-  );
+  return drawRows({
+    plan,
+    signs,
+    fitPt: [measurePt, isSlanted(plan) ? 400 : 320],
+    alt: `${numbered} ${rowsAlt(plan)}`,
+  });
 };
 
-const sectionsPicture = ({ plan, signs, album }: TopChapter): Picture =>
-  shown(
-    album,
-    'sections',
-    drawSections({
-      plan,
-      signs,
-      fitPt: [measurePt, 380],
-      alt: `The middle of the top, pulled apart into its numbered sections. ${sectionsAlt(plan)}`,
-    }),
-  );
+const sectionsPicture = ({ plan, signs }: Pick<TopChapter, 'plan' | 'signs'>): Drawing =>
+  drawSections({
+    plan,
+    signs,
+    fitPt: [measurePt, 380],
+    alt: `The middle of the top, pulled apart into its numbered sections. ${sectionsAlt(plan)}`,
+  });
 
 /** Places that stay open until their block comes. */
-const elsewhere = ({ plan }: TopChapter): readonly string[] =>
+const elsewhere = (plan: QuiltPlan): readonly string[] =>
   plan.blocks
     .filter(({ patches }) => patches.length === 0)
     .map(

@@ -4,12 +4,16 @@ import { seeCutSteps } from './seen-cut-steps.ts';
 import { seeCutting } from './seen-cutting.ts';
 import { seeFinish } from './seen-finish.ts';
 import { seePrints } from './seen-prints.ts';
+import { seeEntry, seeSewing, seeStep } from './seen-sewing.ts';
 
 const looks = {
   cutting: seeCutting,
   cutSteps: seeCutSteps,
   finish: seeFinish,
   prints: seePrints,
+  sewing: seeSewing,
+  sewingEntry: seeEntry,
+  sewingStep: seeStep,
 };
 
 export type LookName = keyof typeof looks;

@@ -42,6 +42,9 @@ test('keys are written alike however they were pressed', () => {
   assert.equal(keysOf({ ...none, key: '?', shiftKey: true }), '?');
   assert.equal(keyWords('Mod+Shift+Z', 'other'), 'Ctrl Shift Z');
   assert.equal(keyWords('Mod+Shift+Z', 'apple'), '⌘⇧Z');
+  assert.equal(keyWords('+', 'other'), '+');
+  assert.equal(keyWords('Mod++', 'other'), 'Ctrl +');
+  assert.equal(keyWords(' ', 'other'), 'Space');
 });
 
 test('a search finds commands by any of their words', () => {

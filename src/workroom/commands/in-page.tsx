@@ -19,6 +19,12 @@ export const useAllCommands = (): readonly Command[] => {
   return useSyncExternalStore(book.subscribe, book.all);
 };
 
+/** The space bar presses what has the focus, where that is a key. */
+const isPressing = ({ key, target }: KeyboardEvent): boolean =>
+  key === ' ' &&
+  target instanceof Element &&
+  target.closest('button, summary, [role=button], [role=menuitem]') !== null;
+
 /** Held with the command key, these are a field's own. */
 const fieldKeys: ReadonlySet<string> = new Set(['z', 'y', 'a', 'c', 'v', 'x']);
 
@@ -31,6 +37,7 @@ export const useShortcuts = (shortcuts: 'on' | 'off'): void => {
       const isHeld = event.ctrlKey || event.metaKey;
       if (shortcuts === 'off' || (!isHeld && isTyping(event.target))) return;
       if (document.querySelector('[role=dialog]') !== null) return;
+      if (isPressing(event)) return;
       const command = book.forKeys(keysOf(event));
       if (command === null) return;
       // a field has its own undo, copy and paste while one types in it, and words that are chosen are copied as words

@@ -25,13 +25,16 @@ export const keysOf = ({ key, ctrlKey, metaKey, shiftKey, altKey }: Pressed): Ke
 
 /** As a person reads it: "Ctrl Shift Z", or with the signs of a keyboard that has them. */
 export const keyWords = (keys: Keys, keyboard: 'apple' | 'other'): string =>
-  keys
-    .split('+')
+  partsOf(keys)
     .map((key) => (keyboard === 'apple' ? (appleSigns[key] ?? key) : (otherNames[key] ?? key)))
     .join(keyboard === 'apple' ? '' : ' ');
 
-const appleSigns: Readonly<Record<string, string>> = { Mod: '⌘', Shift: '⇧', Alt: '⌥' };
-const otherNames: Readonly<Record<string, string>> = { Mod: 'Ctrl' };
+/** The sign "+" is a key as well. */
+const partsOf = (keys: Keys): readonly string[] => keys.split(/\+(?=.)/);
+
+const keyNames = { ' ': 'Space', ArrowLeft: '←', ArrowRight: '→', ArrowUp: '↑', ArrowDown: '↓' } as const;
+const appleSigns: Readonly<Record<string, string>> = { ...keyNames, Mod: '⌘', Shift: '⇧', Alt: '⌥' };
+const otherNames: Readonly<Record<string, string>> = { ...keyNames, Mod: 'Ctrl' };
 
 /** While one types, only what is held with a command key is a shortcut. */
 export const isTyping = (target: EventTarget | null): boolean =>

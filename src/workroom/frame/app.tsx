@@ -104,7 +104,7 @@ const OpenQuilt = ({ id, stop, within }: { readonly id: string; readonly stop: S
       return <Lost words="The browser did not give the quilt. Close other tabs of it, and load this page again." />;
     case 'open':
       return (
-        <QuiltFrame desk={opened.desk} stop={stop}>
+        <QuiltFrame desk={opened.desk} stop={stop} isAlone={stop === 'sew' && within.includes('large')}>
           <Suspense fallback={<p className="empty">Opening …</p>}>
             <StopView stop={stop} within={within} />
           </Suspense>

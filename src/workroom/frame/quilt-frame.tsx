@@ -31,6 +31,8 @@ import { useDeskState } from './use-desk.ts';
 export interface QuiltFrameOf {
   readonly desk: Desk;
   readonly stop: Stop;
+  /** The view fills the screen: nothing stands round it. */
+  readonly isAlone: boolean;
   readonly children: ReactNode;
 }
 
@@ -46,7 +48,7 @@ const stopWords: Readonly<Record<Stop, string>> = {
   compare: 'Compare',
 };
 
-export const QuiltFrame = ({ desk, stop, children }: QuiltFrameOf) => {
+export const QuiltFrame = ({ desk, stop, isAlone, children }: QuiltFrameOf) => {
   const { planner, preferences, say, store } = useRoom();
   const liked = usePreferences(preferences);
   const { editing, keeping, takenIn } = useDeskState(desk);
@@ -168,48 +170,52 @@ export const QuiltFrame = ({ desk, stop, children }: QuiltFrameOf) => {
 
   return (
     <QuiltProvider value={quilt}>
-      <div className="quilt-frame">
-        <header className="head">
-          <a className="brand" href="#/">
-            Seamstead
-          </a>
-          <input
-            className="head-title"
-            aria-label="Name of the quilt"
-            value={document.title ?? ''}
-            placeholder={nameless}
-            maxLength={limits.titleCharacters}
-            onFocus={naming.begin}
-            onChange={(event) => {
-              const { value } = event.target;
-              edit('Name the quilt', (draft) => void Object.assign(draft, { title: value }), naming.named('title'));
-            }}
-          />
-          <span className={`keeping is-${keeping.state}`} role="status">
-            {keepingWords(keeping, store.lasts)}
-          </span>
-          <div className="head-keys">
-            <button type="button" onClick={undo} disabled={!canUndo(editing)} title={undoing}>
-              Undo
-            </button>
-            <button type="button" onClick={redo} disabled={!canRedo(editing)} title={redoing}>
-              Redo
-            </button>
-            <MoreMenu />
-            {stop !== 'print' && (
-              <button type="button" className="main-key print-key" onClick={printing(desk.id).run}>
-                Print the pattern
+      <div className={isAlone ? 'quilt-frame is-alone' : 'quilt-frame'}>
+        {!isAlone && (
+          <header className="head">
+            <a className="brand" href="#/">
+              Seamstead
+            </a>
+            <input
+              className="head-title"
+              aria-label="Name of the quilt"
+              value={document.title ?? ''}
+              placeholder={nameless}
+              maxLength={limits.titleCharacters}
+              onFocus={naming.begin}
+              onChange={(event) => {
+                const { value } = event.target;
+                edit('Name the quilt', (draft) => void Object.assign(draft, { title: value }), naming.named('title'));
+              }}
+            />
+            <span className={`keeping is-${keeping.state}`} role="status">
+              {keepingWords(keeping, store.lasts)}
+            </span>
+            <div className="head-keys">
+              <button type="button" onClick={undo} disabled={!canUndo(editing)} title={undoing}>
+                Undo
               </button>
-            )}
-          </div>
-        </header>
-        <JobLine
-          id={desk.id}
-          here={stop}
-          figures={plan.lastGood?.figures ?? null}
-          words={words}
-          isBehind={plan.working === 'first' || problems.length > 0}
-        />
+              <button type="button" onClick={redo} disabled={!canRedo(editing)} title={redoing}>
+                Redo
+              </button>
+              <MoreMenu />
+              {stop !== 'print' && (
+                <button type="button" className="main-key print-key" onClick={printing(desk.id).run}>
+                  Print the pattern
+                </button>
+              )}
+            </div>
+          </header>
+        )}
+        {!isAlone && (
+          <JobLine
+            id={desk.id}
+            here={stop}
+            figures={plan.lastGood?.figures ?? null}
+            words={words}
+            isBehind={plan.working === 'first' || problems.length > 0}
+          />
+        )}
         <main className="view" aria-label={stopWords[stop]}>
           <h1 className="unseen">
             {name}: {stopWords[stop]}
@@ -225,17 +231,19 @@ export const QuiltFrame = ({ desk, stop, children }: QuiltFrameOf) => {
           <ClothPhotos cloths={document.fabrics} unit={document.unit}>
             {children}
           </ClothPhotos>
-          <p className="search-line" role="status">
-            {plan.working === 'best' ? (
-              <>
-                Looking for layouts that take less cloth …{' '}
-                <button type="button" className="word-key" onClick={planner.stopSearch}>
-                  These will do
-                </button>
-              </>
-            ) : null}
-            {quiet.length > 0 && <StillToMend id={desk.id} blocks={quiet} />}
-          </p>
+          {!isAlone && (
+            <p className="search-line" role="status">
+              {plan.working === 'best' ? (
+                <>
+                  Looking for layouts that take less cloth …{' '}
+                  <button type="button" className="word-key" onClick={planner.stopSearch}>
+                    These will do
+                  </button>
+                </>
+              ) : null}
+              {quiet.length > 0 && <StillToMend id={desk.id} blocks={quiet} />}
+            </p>
+          )}
         </main>
       </div>
     </QuiltProvider>

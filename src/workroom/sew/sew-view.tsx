@@ -1,15 +1,39 @@
-// Sew: steps of a block and of the top, one after another.
+// Sew: what is sewn, in order; one block or the top before its first seam; and one step after another.
 import { useQuilt, type Within } from '#workroom/room';
+import { EntryPage } from './entry-page.tsx';
+import { EntryStrip } from './entry-strip.tsx';
+import { Overview } from './overview.tsx';
+import { sewPlaceIn } from './sew-address.ts';
+import { StepPlayer } from './step-player.tsx';
+import { useSewing } from './use-sewing.ts';
 
-export const SewView = ({ within: [entry] }: { readonly within: Within }) => {
-  const { answer } = useQuilt();
+export const SewView = ({ within }: { readonly within: Within }) => {
+  const place = sewPlaceIn(within);
+  const sewing = useSewing();
+  const { problems } = useQuilt();
+  if (sewing === null) {
+    return (
+      <p className="empty" role="status">
+        {problems.length > 0
+          ? 'There is nothing to sew before what is wrong with the quilt is mended.'
+          : 'Working out the order of sewing …'}
+      </p>
+    );
+  }
+  const entry = sewing.entries.find(({ key }) => key === place.entry);
+  const step = entry?.steps.find(({ number }) => number === place.step);
+  if (entry !== undefined && step !== undefined) {
+    return <StepPlayer sewing={sewing} place={place} entry={entry} step={step} />;
+  }
   return (
-    <ul aria-label="Blocks to sew">
-      {answer?.picture.entries.map(({ id, title, colouring, mirror }) => (
-        <li key={`${id} ${colouring} ${mirror}`} aria-current={id === entry ? 'true' : undefined}>
-          {title}
-        </li>
-      ))}
-    </ul>
+    <>
+      <EntryStrip sewing={sewing} here={entry?.key ?? null} />
+      {place.entry !== null && entry === undefined && (
+        <p className="sew-lost" role="status">
+          The quilt has no such block to sew. These are all that it has.
+        </p>
+      )}
+      {entry === undefined ? <Overview sewing={sewing} /> : <EntryPage sewing={sewing} entry={entry} />}
+    </>
   );
 };

@@ -1,0 +1,238 @@
+// What is sewn, in order: the blocks as they are made, then the top; and of one of them its steps, in the words and pictures of the
+// printed pattern.
+import type { BlockPlan, PlannedStep, QuiltPlan, TopStep } from '#craft';
+import { toNumber } from '#ground/exact';
+import { clothSignsFor } from '#paper/cloth';
+import {
+  asFirstPlaced,
+  awayFrom,
+  type Drawing,
+  drawBlock,
+  drawBoard,
+  drawLaidBlock,
+  drawLaidTop,
+  drawMachine,
+  drawStep,
+  drawTopMachine,
+  drawTopStep,
+  stepsTaking,
+  topAway,
+  topStepsTaking,
+} from '#paper/drawing';
+import {
+  type BlockHead,
+  blockHead,
+  boardAlt,
+  readingText,
+  type StepWords,
+  stepWords,
+  titleOf,
+  topIntro,
+  topPicture,
+  topStepName,
+  topStepWords,
+} from '#paper/pages';
+
+/** How an entry is called in addresses: no id of a block holds its sign. */
+const topEntry = '~top';
+
+export interface EntryLine {
+  readonly key: string;
+  readonly kind: 'block' | 'top';
+  readonly title: string;
+  /** Of blocks; the top is one. */
+  readonly count: number;
+  readonly seams: number;
+  readonly steps: readonly StepLine[];
+}
+
+export interface StepLine {
+  readonly number: number;
+  readonly heading: string;
+  /** The row, section or border of the top; empty in a block. */
+  readonly place: string;
+  /** Times that it is sewn in the quilt. */
+  readonly total: number;
+  /** What is counted of it: it is another step when it joins other parts. */
+  readonly key: string;
+}
+
+/** Every entry with its steps' headings, in the order of sewing. */
+export const seeSewing = (plan: QuiltPlan, _all: Readonly<Record<never, never>>): readonly EntryLine[] => [
+  ...plan.blocks.map((block): EntryLine => {
+    const key = keyOf(block);
+    return {
+      key,
+      kind: 'block',
+      title: titleOf(plan, block),
+      count: block.count,
+      seams: seamsOf(block.steps),
+      steps: block.steps.map((step) => ({
+        number: step.number,
+        heading: stepWords(plan, { block, step, counts: [block.count] }).heading,
+        place: '',
+        total: step.total,
+        key: countKey(key, step),
+      })),
+    };
+  }),
+  {
+    key: topEntry,
+    kind: 'top',
+    title: 'The top',
+    count: 1,
+    seams: seamsOf(plan.top.steps),
+    steps: plan.top.steps.map((step) => {
+      const { heading, place } = topStepName(plan, step);
+      return { number: step.number, heading, place, total: step.total, key: countKey(topEntry, step) };
+    }),
+  },
+];
+
+const keyOf = ({ id, colouring, mirror }: Pick<BlockPlan, 'id' | 'colouring' | 'mirror'>): string =>
+  [id, ...(colouring === 'default' && !mirror ? [] : [colouring]), ...(mirror ? ['mirrored'] : [])].join('~');
+
+const seamsOf = (steps: readonly { readonly total: number }[]): number =>
+  steps.reduce((all, { total }) => all + total, 0);
+
+const countKey = (entry: string, { number, join }: Pick<PlannedStep, 'number' | 'join'>): string =>
+  `${entry} ${number} ${join.join('+')}`;
+
+export interface EntryLook {
+  readonly entry: string;
+}
+
+/** What to know of an entry before its first seam. */
+export interface EntrySeen {
+  readonly entry: string;
+  /** Of a block; null for the top. */
+  readonly head: BlockHead | null;
+  readonly reading: readonly string[];
+  readonly board: Drawing;
+}
+
+export const seeEntry = (plan: QuiltPlan, { entry }: EntryLook): EntrySeen | 'nowhere' => {
+  const signs = clothSignsFor(plan);
+  if (entry === topEntry) {
+    return { entry, head: null, reading: topIntro(plan), board: topPicture({ plan, signs }) };
+  }
+  const block = blockOf(plan, entry);
+  if (block === null) return 'nowhere';
+  const head = blockHead({ plan, sizes: [], signs }, { block, counts: [block.count] });
+  const alt = boardAlt({ plan, signs }, block);
+  return {
+    entry,
+    head,
+    reading: block.steps.length === 0 ? [] : [readingText],
+    board:
+      block.patches.length === 0
+        ? drawBlock({ block, signs, fitPt: boardFit, alt: head.title })
+        : drawBoard({ block, signs, fitPt: boardFit, alt }),
+  };
+};
+
+export interface StepLook {
+  readonly entry: string;
+  readonly step: number;
+  /** Large where the pictures are small on the screen, or looked at from afar. */
+  readonly letters: 'usual' | 'large';
+}
+
+export interface StepSeen {
+  readonly entry: string;
+  readonly step: number;
+  readonly words: StepWords;
+  /** What the pages say of all seams of its sort, in the top. */
+  readonly notes: readonly string[];
+  readonly kind: PlannedStep['kind'];
+  readonly board: Drawing;
+  /** Null for a mitre: the quilt is folded, and nothing laid onto it. */
+  readonly machine: Drawing | null;
+  /** All pieces laid out, as far as they are sewn; each shape names its place in `taking`. */
+  readonly laid: Drawing;
+  /** By piece the step that takes it. */
+  readonly taking: readonly number[];
+  /** Unit vector along which the next part comes on the board. */
+  readonly away: readonly [x: number, y: number];
+  /** Clockwise, in degrees, from how the first part came to the machine; less than half a turn either way. */
+  readonly turn: number;
+}
+
+/** Shares of board and machine are those of the printed step; the smaller the room, the larger its letters on the screen. */
+const fits = {
+  usual: { step: [300, 200], machine: [176, 200], laid: [300, 300] },
+  large: { step: [195, 130], machine: [114, 130], laid: [240, 240] },
+} as const;
+const boardFit = [300, 300] as const;
+
+export const seeStep = (plan: QuiltPlan, look: StepLook): StepSeen | 'nowhere' => {
+  if (look.entry === topEntry) {
+    const step = plan.top.steps[look.step - 1];
+    return step === undefined ? 'nowhere' : topStepSeen(plan, step, fits[look.letters]);
+  }
+  const block = blockOf(plan, look.entry);
+  const step = block?.steps[look.step - 1];
+  return block === null || step === undefined
+    ? 'nowhere'
+    : blockStepSeen(plan, { block, step, entry: look.entry, fit: fits[look.letters] });
+};
+
+const blockOf = (plan: QuiltPlan, entry: string): BlockPlan | null => {
+  const block = plan.blocks.find((one) => keyOf(one) === entry);
+  return block === undefined ? null : asFirstPlaced(plan, block);
+};
+
+const blockStepSeen = (
+  plan: QuiltPlan,
+  of: {
+    readonly block: BlockPlan;
+    readonly step: PlannedStep;
+    readonly entry: string;
+    readonly fit: (typeof fits)['usual' | 'large'];
+  },
+): StepSeen => {
+  const { block, step, entry, fit } = of;
+  const signs = clothSignsFor(plan);
+  const words = stepWords(plan, { block, step, counts: [block.count] });
+  const drawn = { block, step, signs, ruler: plan.quilt };
+  const away = awayFrom(block, step);
+  return {
+    entry,
+    step: step.number,
+    words,
+    notes: [],
+    kind: step.kind,
+    board: drawStep({ ...drawn, fitPt: fit.step, alt: words.boardAlt }),
+    machine: drawMachine({ ...drawn, fitPt: fit.machine, seam: toNumber(plan.quilt.seam), alt: words.machineAlt }),
+    laid: drawLaidBlock({ block, signs, fitPt: fit.laid, at: step.number, alt: laidAlt(titleOf(plan, block), step) }),
+    taking: stepsTaking(block),
+    away: [away.x, away.y],
+    turn: halfTurn(step.machineTurn),
+  };
+};
+
+const topStepSeen = (plan: QuiltPlan, step: TopStep, fit: (typeof fits)['usual' | 'large']): StepSeen => {
+  const signs = clothSignsFor(plan);
+  const { notes, place: _place, ...words } = topStepWords({ plan, signs }, step);
+  const drawn = { plan, step, signs };
+  const away = topAway(step);
+  return {
+    entry: topEntry,
+    step: step.number,
+    words,
+    notes,
+    kind: step.kind,
+    board: drawTopStep({ ...drawn, fitPt: fit.step, alt: words.boardAlt }),
+    machine: drawTopMachine({ ...drawn, fitPt: fit.machine, alt: words.machineAlt }),
+    laid: drawLaidTop({ plan, signs, fitPt: fit.laid, at: step.number, alt: laidAlt('the top', step) }),
+    taking: topStepsTaking(plan),
+    away: step.stage === 'mitre' ? [0, 0] : [away.x, away.y],
+    turn: halfTurn(step.machineTurn),
+  };
+};
+
+const laidAlt = (title: string, step: Pick<PlannedStep, 'number'>): string =>
+  `All pieces of ${title} at step ${step.number}: those sewn lie close, the next are ringed, later ones are pale and dashed.`;
+
+/** Hands turn the shorter way. */
+const halfTurn = (turn: number): number => (turn > 180 ? turn - 360 : turn);

@@ -1,0 +1,97 @@
+// A block, or the top, before its first seam: as the printed page has it, and the way in.
+import { useEffect, useMemo } from 'react';
+import type { EntryLine } from '#workroom/compute';
+import { useLook, useQuilt } from '#workroom/room';
+import { LivePicture } from './live-picture.tsx';
+import { StepList } from './step-list.tsx';
+import { firstOpen, type Sewing } from './use-sewing.ts';
+
+export const EntryPage = ({ sewing, entry }: { readonly sewing: Sewing; readonly entry: EntryLine }) => {
+  const { answer } = useQuilt();
+  const look = useMemo(() => ({ entry: entry.key }), [entry.key]);
+  const found = useLook('sewingEntry', look);
+  const seen = found === null || found === 'nowhere' || found.entry !== entry.key ? null : found;
+  useEffect(() => {
+    document.querySelector('.sew-page')?.scrollTo(0, 0);
+  }, []);
+  if (seen === null || answer === null) {
+    return (
+      <p className="empty" role="status">
+        Laying it out …
+      </p>
+    );
+  }
+  const { head } = seen;
+  const open = firstOpen(sewing, [entry]);
+  return (
+    <div className={entry.steps.length === 0 ? 'view-parts is-whole' : 'view-parts'}>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, and keys must be able to scroll it */}
+      <section className="stage sew-page" aria-label={entry.title} tabIndex={0}>
+        <div className="sew-page-head">
+          <LivePicture picture={seen.board} className={head === null ? 'is-paper is-wide' : 'is-paper'} />
+          <div className="sew-page-words">
+            <h2>{entry.title}</h2>
+            {head !== null && (
+              <p>
+                <strong>{head.make}</strong>
+                <br />
+                <span className="quiet">{head.size}</span>
+              </p>
+            )}
+            {open !== null && (
+              <a
+                className="main-key sew-next"
+                href={sewing.addressOf({ entry: entry.key, step: open.step.number, sight: 'both', type: 'usual' })}
+              >
+                {open.step.number === 1 ? 'Begin' : `Go on at step ${open.step.number}`}: {open.step.heading}
+              </a>
+            )}
+            {entry.steps.length === 0 && (
+              <p className="quiet">
+                {head !== null && head.pieces.length === 0
+                  ? 'It is made elsewhere: there is nothing of it to sew here.'
+                  : 'It is one piece: there is nothing to sew.'}
+              </p>
+            )}
+            {head?.warning != null && <p className="sew-warning">{head.warning}</p>}
+            {[...seen.reading, ...(head?.remarks ?? [])].map((line) => (
+              <p key={line}>{line}</p>
+            ))}
+          </div>
+        </div>
+        {head !== null && head.pieces.length > 0 && (
+          <table className="sew-pieces">
+            <caption className="unseen">Pieces</caption>
+            <thead>
+              <tr>
+                {['Piece', 'Cloth', 'Pieces', 'Cut'].map((word) => (
+                  <th key={word} scope="col">
+                    {word}
+                  </th>
+                ))}
+              </tr>
+            </thead>
+            <tbody>
+              {head.pieces.map(({ label, cloth, count, cut }) => (
+                <tr key={label}>
+                  <th scope="row">{label}</th>
+                  <td>{cloth}</td>
+                  <td>{count}</td>
+                  <td>{cut}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        )}
+      </section>
+      {entry.steps.length > 0 && (
+        <aside className="side" aria-label="Steps">
+          <section>
+            <h2>Steps</h2>
+            <StepList sewing={sewing} entry={entry} here={null} place={{ sight: 'both', type: 'usual' }} />
+          </section>
+        </aside>
+      )}
+    </div>
+  );
+};

@@ -1,0 +1,82 @@
+// The whole of the sewing: where to begin or go on, and every block and the top by its picture.
+import { useMemo } from 'react';
+import { SmallPicture, sceneOfBlock, sceneOfQuilt } from '#workroom/drawing';
+import { countWords, timeWords, useQuilt } from '#workroom/room';
+import { firstOpen, type Sewing, type StepPlace } from './use-sewing.ts';
+
+const picturePx = 132;
+
+export const Overview = ({ sewing }: { readonly sewing: Sewing }) => {
+  const { answer, words } = useQuilt();
+  const [sewn, all] = sewing.seams;
+  const open = placeOf(sewing) ?? firstOpen(sewing, sewing.entries);
+  const picture = answer?.picture ?? null;
+  const scenes = useMemo(
+    () =>
+      picture === null
+        ? []
+        : [
+            ...picture.entries.map((entry) =>
+              sceneOfBlock({ picture: entry, cloths: picture.cloths, sizeWords: words.size }),
+            ),
+            sceneOfQuilt(picture, words.size),
+          ],
+    [picture, words],
+  );
+  return (
+    <div className="sew-overview">
+      <div className="sew-begin">
+        <p>
+          {countWords(all, 'seam', 'seams')}
+          {answer === null ? '' : `, about ${timeWords(answer.figures.minutes)}`}
+          {sewn > 0 ? ` · ${sewn} sewn` : ''}
+        </p>
+        {all > 0 && <progress aria-label="Seams sewn" max={all} value={sewn} />}
+        {open !== null && (
+          <a
+            className="main-key sew-next"
+            href={sewing.addressOf({ entry: open.entry.key, step: open.step.number, sight: 'both', type: 'usual' })}
+          >
+            {sewing.sewn.last === null ? 'Begin' : 'Go on'}: {open.entry.title}, step {open.step.number}
+          </a>
+        )}
+      </div>
+      <ol className="sew-cards">
+        {sewing.entries.map((entry, i) => (
+          <li key={entry.key}>
+            <a
+              className="sew-card"
+              href={sewing.addressOf({ entry: entry.key, step: null, sight: 'both', type: 'usual' })}
+            >
+              <span className="sew-card-picture">
+                {scenes[i] !== undefined && <SmallPicture scene={scenes[i]} sidePx={picturePx} alt="" />}
+              </span>
+              <span className="sew-entry-name">{entry.title}</span>
+              <span className="quiet">{linesOf(entry).join(' · ')}</span>
+              <span className="quiet">{sewing.sumOf(entry.steps) > 0 ? doneWords(sewing, entry) : ''}</span>
+            </a>
+          </li>
+        ))}
+      </ol>
+    </div>
+  );
+};
+
+const placeOf = ({ sewn, entries }: Sewing): StepPlace | null => {
+  const [key, number] = sewn.last ?? [];
+  const entry = entries.find((one) => one.key === key);
+  const step = entry?.steps.find((one) => one.number === number);
+  return entry === undefined || step === undefined ? null : { entry, step };
+};
+
+const linesOf = ({ kind, count, steps, seams }: Sewing['entries'][number]): readonly string[] => [
+  ...(kind === 'block' ? [`${count} to make`] : []),
+  ...(steps.length === 0
+    ? ['no seams']
+    : [countWords(steps.length, 'step', 'steps'), countWords(seams, 'seam', 'seams')]),
+];
+
+const doneWords = (sewing: Sewing, { steps, seams }: Sewing['entries'][number]): string => {
+  const done = sewing.sumOf(steps);
+  return done === seams ? 'all sewn' : `${done} of ${seams} sewn`;
+};

@@ -1,0 +1,22 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { sewPlaceIn, withinOf } from './sew-address.ts';
+
+test('every place in the sewing has an address that leads back to it', () => {
+  const usual = { sight: 'both', type: 'usual' } as const;
+  for (const place of [
+    { entry: null, step: null, ...usual },
+    { entry: 'cabin~dark~mirrored', step: null, ...usual },
+    { entry: '~top', step: 12, ...usual },
+    { entry: 'cabin', step: 3, sight: 'machine', type: 'usual' },
+    { entry: 'cabin', step: 3, sight: 'both', type: 'large' },
+    { entry: 'cabin', step: 3, sight: 'board', type: 'large' },
+  ] as const) {
+    assert.deepEqual(sewPlaceIn(withinOf(place)), place);
+  }
+});
+
+test('what is no number of a step is the entry', () => {
+  for (const step of ['0', '-1', '1.5', 'x', '1e3', '999999'])
+    assert.equal(sewPlaceIn(['cabin', step]).step, null, step);
+});

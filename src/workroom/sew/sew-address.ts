@@ -1,0 +1,28 @@
+// Where in the sewing one is: nowhere yet, at an entry, or at a step of it, seen on the board, at the machine or both, in large type
+// or not. Each has its address.
+import type { Within } from '#workroom/room';
+
+export type SewSight = 'both' | 'board' | 'machine';
+
+export interface SewPlace {
+  readonly entry: string | null;
+  /** From 1; null before the first seam. */
+  readonly step: number | null;
+  readonly sight: SewSight;
+  /** To be read beside the machine: it fills the screen. */
+  readonly type: 'usual' | 'large';
+}
+
+export const sewPlaceIn = ([entry, step, ...how]: Within): SewPlace => ({
+  entry: entry ?? null,
+  step: step !== undefined && /^[1-9]\d{0,4}$/.test(step) ? Number(step) : null,
+  sight: how.includes('board') ? 'board' : how.includes('machine') ? 'machine' : 'both',
+  type: how.includes('large') ? 'large' : 'usual',
+});
+
+export const withinOf = ({ entry, step, sight, type }: SewPlace): Within => [
+  ...(entry === null ? [] : [entry]),
+  ...(entry === null || step === null ? [] : [String(step)]),
+  ...(step === null || sight === 'both' ? [] : [sight]),
+  ...(step === null || type === 'usual' ? [] : ['large']),
+];

@@ -1,0 +1,41 @@
+// How many of this step are sewn so far: tapped while one feeds them in a chain.
+import type { StepLine } from '#workroom/compute';
+import { useRoom } from '#workroom/room';
+import type { Sewing } from './use-sewing.ts';
+
+export const StepCounter = ({ sewing, step }: { readonly sewing: Sewing; readonly step: StepLine }) => {
+  const { say } = useRoom();
+  const done = sewing.countOf(step);
+  const count = (to: number): void => {
+    sewing.count(step, to);
+    say(soFarWords(Math.max(0, Math.min(to, step.total)), step.total));
+  };
+  return (
+    <fieldset className="sew-counter">
+      <legend className="unseen">How many so far</legend>
+      <button type="button" aria-label="One less sewn" disabled={done === 0} onClick={() => count(done - 1)}>
+        −
+      </button>
+      <output className="sew-count">
+        <strong>{done}</strong> of {step.total} sewn
+      </output>
+      <button
+        type="button"
+        aria-label="One more sewn"
+        disabled={done === step.total}
+        onClick={() => count(done + 1)}
+        className="sew-more"
+      >
+        +
+      </button>
+      {step.total > 1 && (
+        <button type="button" disabled={done === step.total} onClick={() => count(step.total)} className="sew-all">
+          All
+        </button>
+      )}
+    </fieldset>
+  );
+};
+
+export const soFarWords = (done: number, total: number): string =>
+  done === total ? `All ${total} sewn` : `${done} of ${total} sewn`;

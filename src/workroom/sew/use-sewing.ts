@@ -1,0 +1,71 @@
+// What the parts of this view share: the entries with their steps, what is sewn of them, and the way from one to another.
+import { useCallback, useMemo } from 'react';
+import type { EntryLine, StepLine } from '#workroom/compute';
+import { go, quiltAddress, useKeptValue, useLook, useQuilt } from '#workroom/room';
+import { type SewPlace, withinOf } from './sew-address.ts';
+import { type Counted, counted, countOf, type Sewn, sewnOf, sumOf } from './sewn.ts';
+
+const all = {};
+
+export interface Sewing {
+  readonly entries: readonly EntryLine[];
+  readonly sewn: Sewn;
+  /** Seams sewn and seams there are, of the whole quilt. */
+  readonly seams: readonly [sewn: number, all: number];
+  readonly countOf: (step: Counted) => number;
+  readonly sumOf: (steps: readonly Counted[]) => number;
+  readonly count: (step: Counted, to: number) => void;
+  readonly arrived: (entry: string, step: number) => void;
+  readonly addressOf: (place: SewPlace) => string;
+  readonly goTo: (place: SewPlace) => void;
+}
+
+/** @returns null before the first plan */
+export const useSewing = (): Sewing | null => {
+  const { id } = useQuilt();
+  const entries = useLook('sewing', all);
+  const kept = sewnOf(id);
+  const sewn = useKeptValue(kept);
+  const addressOf = useCallback((place: SewPlace) => quiltAddress(id, 'sew', ...withinOf(place)), [id]);
+  const count = useCallback((step: Counted, to: number) => kept.put(counted(kept.now(), step, to)), [kept]);
+  const arrived = useCallback(
+    (entry: string, step: number) => {
+      const [lastEntry, lastStep] = kept.now().last ?? [];
+      if (lastEntry !== entry || lastStep !== step) kept.put({ ...kept.now(), last: [entry, step] });
+    },
+    [kept],
+  );
+  return useMemo(() => {
+    if (entries === null) return null;
+    const steps = entries.flatMap((entry) => entry.steps);
+    return {
+      entries,
+      sewn,
+      seams: [sumOf(sewn, steps), steps.reduce((sum, { total }) => sum + total, 0)],
+      countOf: (step) => countOf(sewn, step),
+      sumOf: (some) => sumOf(sewn, some),
+      count,
+      arrived,
+      addressOf,
+      goTo: (place) => go(addressOf(place)),
+    };
+  }, [entries, sewn, count, arrived, addressOf]);
+};
+
+export interface StepPlace {
+  readonly entry: EntryLine;
+  readonly step: StepLine;
+}
+
+/** The step after another, of the same entry or of the next that has any; null at the end. */
+export const stepAfter = (entries: readonly EntryLine[], at: StepPlace, by: 1 | -1): StepPlace | null => {
+  const steps = entries.flatMap((entry) => entry.steps.map((step) => ({ entry, step })));
+  const here = steps.findIndex(({ entry, step }) => entry.key === at.entry.key && step.number === at.step.number);
+  return steps[here + by] ?? null;
+};
+
+/** The first step of which not all are sewn; the last where all are. */
+export const firstOpen = (sewing: Pick<Sewing, 'countOf'>, entries: readonly EntryLine[]): StepPlace | null => {
+  const steps = entries.flatMap((entry) => entry.steps.map((step) => ({ entry, step })));
+  return steps.find(({ step }) => sewing.countOf(step) < step.total) ?? steps.at(-1) ?? null;
+};
