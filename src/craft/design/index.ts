@@ -10,7 +10,7 @@ export { pointer } from './pointer.ts';
 export type { DesignProblem } from './problems.ts';
 export type * from './quilt.ts';
 export { joiningSheet } from './read-bought.ts';
-export { parseQuilt, readQuilt } from './read-quilt.ts';
+export { hasForm, parseQuilt, readQuilt } from './read-quilt.ts';
 export { scanText } from './scan-text.ts';
 export { type ExactSize, sizeOf } from './size.ts';
 export { toDocument } from './to-document.ts';

@@ -55,6 +55,19 @@ export const readQuilt = (value: unknown): Outcome<Quilt, DesignProblem> => {
   return done(meaning.quilt);
 };
 
+/**
+ * Whether each part of a document has the form of one, whatever its names and lengths mean: such a document can be shown and mended
+ * part by part, one without can only be refused.
+ */
+export const hasForm = (value: unknown): boolean => {
+  if (boundProblems(value).length > 0 || typeof value !== 'object' || value === null || Array.isArray(value))
+    return false;
+  const today = atNewestVersion(value as RawDocument);
+  if (!today.ok) return false;
+  const parsed = quiltDocument.safeParse(today.value);
+  return parsed.success || schemaProblems(parsed.error.issues, today.value).broken.length === 0;
+};
+
 const listed = (problems: readonly DesignProblem[]): Outcome<Quilt, DesignProblem> =>
   refused(problems.slice(0, limits.problems), Math.max(0, problems.length - limits.problems));
 

@@ -3,6 +3,7 @@ import type { Note, ValuesNear } from '#craft';
 import type { ToneFabric } from '#craft/design';
 import type { Unit } from '#craft/measure';
 import type { StripRole } from '#craft/setting';
+import type { JsonObject } from '#workroom/editing';
 
 export interface WorkroomProblem {
   /** A pointer into the document. */
@@ -14,6 +15,16 @@ export interface WorkroomProblem {
 export type Reply<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly problems: readonly WorkroomProblem[]; readonly more: number };
+
+/** A document from a text: one that is sound in form opens with its problems, to be mended here. */
+export type TextReply =
+  | {
+      readonly ok: true;
+      readonly value: JsonObject;
+      readonly problems: readonly WorkroomProblem[];
+      readonly more: number;
+    }
+  | Extract<Reply<never>, { readonly ok: false }>;
 
 /** How far a plan is taken: its first good layouts, or the best that the search finds. */
 export type Care = 'first' | 'best';

@@ -95,9 +95,40 @@ test('problems and notes name a block and a cloth as the maker does', () => {
 });
 
 test('a text that is no document is refused with its problems', () => {
-  assert.equal(askText(harvest).ok, true);
+  const sound = askText(harvest);
+  assert.ok(sound.ok && sound.problems.length === 0);
+  // a byte-order mark, as some editors write it, is passed over
+  assert.ok(askText(`\uFEFF${harvest}`).ok);
   assert.equal(askText('{"format": "other"}').ok, false);
   assert.equal(askText('not at all').ok, false);
+});
+
+test('a document that has its form opens with what is still to mend; one that has not is refused', () => {
+  const broken = (name: string) => askText(readFileSync(`examples/broken/${name}.quilt.json`, 'utf8'));
+  // names, lengths and sums that are wrong, a key too many: every part can be shown
+  for (const name of [
+    'unknown-fabric',
+    'unknown-key',
+    'sizes-differ',
+    'negative-length',
+    'no-fabrics',
+    'colour-by-name',
+  ]) {
+    const reply = broken(name);
+    assert.ok(reply.ok && reply.problems.length > 0, name);
+    assert.ok(reply.problems.every(({ where, what, mend }) => where !== '' && what !== '' && mend !== ''));
+  }
+  // parts of another form, another format, a version to come, keys twice, no JSON
+  for (const name of [
+    'half-a-row',
+    'another-format',
+    'newer-version',
+    'key-twice',
+    'prototype-key',
+    'truncated',
+    'photo-elsewhere',
+  ])
+    assert.ok(!broken(name).ok, name);
 });
 
 test('a block of the collection is sorted by what it is drawn on and by the shapes in it', () => {

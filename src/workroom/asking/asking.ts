@@ -2,8 +2,9 @@
 // runs in a worker and in a test alike.
 import { type FabricPlan, type Note, type Problem, planQuilt, type QuiltPlan, valuesNear } from '#craft';
 import { rulerSizes } from '#craft/accuracy';
-import { parseQuilt } from '#craft/design';
+import { hasForm, parseQuilt, scanText } from '#craft/design';
 import { draftBlock } from '#craft/drafting';
+import { limits } from '#craft/limits';
 import { length } from '#craft/measure';
 import type { IntegerSolver } from '#craft/strips';
 import { toNumber } from '#ground/exact';
@@ -11,7 +12,7 @@ import type { Outcome } from '#ground/outcome';
 import { makersNames, noteText } from '#paper/words';
 import type { JsonObject } from '#workroom/editing';
 import { alone } from './alone.ts';
-import type { BlockAnswer, Care, FoundAnswer, QuiltAnswer, Reply, WorkroomNote } from './answer.ts';
+import type { BlockAnswer, Care, FoundAnswer, QuiltAnswer, Reply, TextReply, WorkroomNote } from './answer.ts';
 import { blockPicture, clothsOf, figuresOf, pictureOf } from './pictured.ts';
 import { refusedIn } from './refused.ts';
 
@@ -85,11 +86,24 @@ export const askBlock = (document: JsonObject, id: string): Reply<BlockAnswer> =
   };
 };
 
-/** Whether a text is a document that can be opened: what is wrong with it, if anything. */
-export const askText = (text: string): Reply<JsonObject> => {
+/** A text as a document to open: with what is still to mend in it, or why it is none. */
+export const askText = (text: string): TextReply => {
   const read = parseQuilt(text);
-  return read.ok ? { ok: true, value: JSON.parse(text) as JsonObject } : refusedIn(read, null);
+  if (read.ok) return { ok: true, value: documentIn(text), problems: [], more: 0 };
+  const document = isJson(text) ? documentIn(text) : null;
+  const { problems, more } = refusedIn(read, document);
+  // photographs are left out of what is asked here: a wrong one would never be told again
+  const isTold = read.problems.every(({ code }) => code !== 'design/not-a-picture');
+  return document !== null && isTold && hasForm(document)
+    ? { ok: true, value: document, problems, more }
+    : { ok: false, problems, more };
 };
+
+const documentIn = (text: string): JsonObject => JSON.parse(text.replace(/^\uFEFF/, '')) as JsonObject;
+
+/** By the reader's own limits: what it refuses as text is not read. */
+const isJson = (text: string): boolean =>
+  text.length <= limits.characters && scanText(text.replace(/^\uFEFF/, ''), limits).length === 0;
 
 /** A slip of one who writes tones by hand. In the page a tone that leaves a drawing keeps its cloth, for when it comes back. */
 const isOfHandwriting = ({ code }: Note): boolean => code === 'design/unused-tone';

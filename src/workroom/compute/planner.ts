@@ -14,6 +14,7 @@ import type {
   QuiltAnswer,
   Reply,
   Seen,
+  TextReply,
   Weighed,
   Weighing,
 } from '#workroom/asking';
@@ -52,7 +53,7 @@ export interface Planner {
   readonly block: (document: JsonObject, id: string) => Promise<Reply<BlockAnswer>>;
   /** The same as patches on its grid, with what is bare or double. */
   readonly drawn: (document: JsonObject, id: string) => Promise<Reply<DrawnAnswer>>;
-  readonly text: (text: string) => Promise<Reply<JsonObject>>;
+  readonly text: (text: string) => Promise<TextReply>;
   readonly collection: () => Promise<readonly CollectedBlock[]>;
   /** Sizes of blocks and of what borders go round, worked out beside all else. */
   readonly measures: (document: JsonObject) => Promise<Measured>;

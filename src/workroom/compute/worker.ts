@@ -15,6 +15,7 @@ import type {
   QuiltAnswer,
   Reply,
   Seen,
+  TextReply,
   Weighed,
   Weighing,
 } from '#workroom/asking';
@@ -61,7 +62,7 @@ export interface Door {
   picture(document: JsonObject): Reply<QuiltAnswer>;
   block(document: JsonObject, id: string): Reply<BlockAnswer>;
   drawn(document: JsonObject, id: string): Reply<DrawnAnswer>;
-  text(text: string): Reply<JsonObject>;
+  text(text: string): TextReply;
   collection(): readonly CollectedBlock[];
   measures(document: JsonObject): Measured;
   finishWays(document: JsonObject, ways: readonly FinishWay[]): Reply<FinishPrices>;

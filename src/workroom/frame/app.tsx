@@ -1,5 +1,5 @@
 // The whole page: which view is at this address, and what stands whatever the view.
-import { lazy, type ReactNode, Suspense, useCallback, useEffect, useMemo, useState } from 'react';
+import { lazy, type ReactNode, Suspense, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { ColourView } from '#workroom/colour';
 import { type Command, CommandsProvider, commandBook, useCommands, useShortcuts } from '#workroom/commands';
 import type { Planner } from '#workroom/compute';
@@ -20,6 +20,7 @@ import { demoIn } from './beginning.ts';
 import { FindCommand, KeySheet } from './finding.tsx';
 import { Home } from './home.tsx';
 import { Likings } from './likings.tsx';
+import { OpeningProvider } from './opening.tsx';
 import { QuiltFrame } from './quilt-frame.tsx';
 import { useDesk } from './use-desk.ts';
 
@@ -33,12 +34,28 @@ export interface AppOf {
 export const App = ({ store, planner, preferences, shelf }: AppOf) => {
   const [said, say] = useState('');
   const book = useMemo(commandBook, []);
-  const room = useMemo(() => ({ store, planner, preferences, shelf, say }), [store, planner, preferences, shelf]);
+  const kept = useRef(true);
+  const room = useMemo(
+    () => ({
+      store,
+      planner,
+      preferences,
+      shelf,
+      say,
+      isKept: () => kept.current,
+      keepingIs: (is: boolean) => {
+        kept.current = is;
+      },
+    }),
+    [store, planner, preferences, shelf],
+  );
   return (
     <RoomProvider value={room}>
       <CommandsProvider value={book}>
         <Standing>
-          <Views />
+          <OpeningProvider>
+            <Views />
+          </OpeningProvider>
         </Standing>
         <p className="unseen" role="status" aria-live="polite">
           {said}

@@ -1,73 +1,48 @@
 // All quilts of this browser, the last one worked at first; and what a new one begins from.
 import { useCallback, useEffect, useMemo, useState } from 'react';
 import { type Command, useCommands } from '#workroom/commands';
-import type { WorkroomProblem } from '#workroom/compute';
 import { type Scene, SmallPicture, sceneOfQuilt } from '#workroom/drawing';
 import type { JsonObject } from '#workroom/editing';
-import {
-  clockWords,
-  go,
-  lengthWordsFor,
-  Problems,
-  pickFile,
-  quiltAddress,
-  Sheet,
-  type Stop,
-  useRoom,
-} from '#workroom/room';
+import { clockWords, go, lengthWordsFor, Problems, quiltAddress, Sheet, type Stop, useRoom } from '#workroom/room';
 import type { QuiltLine } from '#workroom/store';
 import { beginQuilt } from './beginning.ts';
 import { blankQuilt, demoQuilts, demoText } from './beginnings.ts';
 import { HomeBlocks } from './home-blocks.tsx';
 import { MoreMenu } from './more-menu.tsx';
+import { useOpening } from './opening.tsx';
 import { ToMend } from './to-mend.tsx';
 
-interface Refused {
-  readonly from: string;
-  readonly problems: readonly WorkroomProblem[];
-  readonly more: number;
-}
-
 export const Home = () => {
-  const { store, planner, say } = useRoom();
+  const { store, say } = useRoom();
   const [quilts, setQuilts] = useState<readonly QuiltLine[] | null>(null);
-  const [refused, setRefused] = useState<Refused | null>(null);
+  const opening = useOpening();
+  /** A demo that did not come. */
+  const [missing, setMissing] = useState<string | null>(null);
   const [removing, setRemoving] = useState<QuiltLine | null>(null);
 
   const look = useCallback(() => {
     store.list().then(setQuilts, () => setQuilts([]));
   }, [store]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what was opened from files is in the list too
   useEffect(() => {
     look();
     return store.watch(look);
-  }, [store, look]);
+  }, [store, look, opening.count]);
 
   const begin = useCallback(
     async (document: JsonObject, stop: Stop = 'set') => go(quiltAddress(await beginQuilt(store, document), stop)),
     [store],
   );
-  const beginText = useCallback(
-    async (from: string, text: string) => {
-      const read = await planner.text(text);
-      if (read.ok) await begin(read.value);
-      else setRefused({ from, problems: read.problems, more: read.more });
-    },
-    [planner, begin],
-  );
-  const fromFile = useCallback(async () => {
-    const file = await pickFile('.json,application/json');
-    if (file !== null) await beginText(file.name, await file.text());
-  }, [beginText]);
   const fromDemo = useCallback(
     async (file: string) => {
-      try {
-        await beginText(file, await demoText(file));
-      } catch {
-        const mend = 'See whether the program that opened the workroom still runs, and try again.';
-        setRefused({ from: file, problems: [{ where: file, what: 'The demo did not come.', mend }], more: 0 });
-      }
+      const document = await demoText(file).then(
+        (text) => JSON.parse(text) as JsonObject,
+        () => null,
+      );
+      if (document === null) setMissing(file);
+      else await begin(document);
     },
-    [beginText],
+    [begin],
   );
 
   useCommands(
@@ -94,7 +69,6 @@ export const Home = () => {
           words: 'A new quilt in centimetres',
           run: () => void begin(blankQuilt('cm'), 'draft'),
         },
-        { id: 'begin file', part: 'Begin', words: 'Open a file', keys: ['O'], run: () => void fromFile() },
         ...demoQuilts.map(
           ({ file, title }): Command => ({
             id: `begin ${file}`,
@@ -104,7 +78,7 @@ export const Home = () => {
           }),
         ),
       ],
-      [begin, fromFile, fromDemo, quilts],
+      [begin, fromDemo, quilts],
     ),
   );
 
@@ -153,7 +127,7 @@ export const Home = () => {
           <button type="button" onClick={() => void begin(blankQuilt('cm'), 'draft')}>
             Blank, in centimetres
           </button>
-          <button type="button" onClick={() => void fromFile()}>
+          <button type="button" onClick={opening.pick}>
             From a file
           </button>
         </div>
@@ -171,9 +145,17 @@ export const Home = () => {
           ))}
         </ul>
       </main>
-      {refused !== null && (
-        <Sheet title={`${refused.from} cannot be opened`} onClose={() => setRefused(null)}>
-          <Problems problems={refused.problems} more={refused.more} />
+      {missing !== null && (
+        <Sheet title={`${missing} cannot be opened`} onClose={() => setMissing(null)}>
+          <Problems
+            problems={[
+              {
+                where: missing,
+                what: 'The demo did not come.',
+                mend: 'See whether the program that opened the workroom still runs, and try again.',
+              },
+            ]}
+          />
         </Sheet>
       )}
       {removing !== null && (

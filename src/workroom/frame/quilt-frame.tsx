@@ -49,7 +49,7 @@ const stopWords: Readonly<Record<Stop, string>> = {
 };
 
 export const QuiltFrame = ({ desk, stop, isAlone, children }: QuiltFrameOf) => {
-  const { planner, preferences, say, store } = useRoom();
+  const { planner, preferences, say, store, keepingIs } = useRoom();
   const liked = usePreferences(preferences);
   const { editing, keeping, takenIn } = useDeskState(desk);
   const plan = useSyncExternalStore(planner.subscribe, planner.state);
@@ -65,6 +65,10 @@ export const QuiltFrame = ({ desk, stop, isAlone, children }: QuiltFrameOf) => {
       page.title = 'Seamstead';
     };
   }, [name]);
+  useEffect(() => {
+    keepingIs(keeping.state === 'kept' || keeping.state === 'keeping');
+    return () => keepingIs(true);
+  }, [keepingIs, keeping.state]);
   const seen = useRef(takenIn);
   useEffect(() => {
     if (takenIn > seen.current) say('Another tab changed this quilt; it is shown here too.');

@@ -12,7 +12,7 @@ export {
 } from './address.ts';
 export { documentFile, fileName, saveFile } from './files.ts';
 export { type KeptValue, keptValue, parsed, useKeptValue } from './kept-value.ts';
-export { pickFile } from './pick-file.ts';
+export { pickFile, pickFiles } from './pick-file.ts';
 export { borderWords, spotWords } from './place-words.ts';
 export { openPreferences, type Preferences, usePreferences } from './preferences.ts';
 export { Problems } from './problems.tsx';

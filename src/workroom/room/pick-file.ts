@@ -1,12 +1,16 @@
-// A file of the maker's, by the plain means that every browser has.
+// Files of the maker's, by the plain means that every browser has.
 
 /** Asks for a file; null where none was picked. */
-export const pickFile = (accept: string): Promise<File | null> =>
+export const pickFile = async (accept: string): Promise<File | null> =>
+  (await picked({ accept, multiple: false }))[0] ?? null;
+
+/** Asks for one or several; none where none was picked. */
+export const pickFiles = (accept: string): Promise<readonly File[]> => picked({ accept, multiple: true });
+
+const picked = (wishes: { readonly accept: string; readonly multiple: boolean }): Promise<readonly File[]> =>
   new Promise((resolve) => {
-    const input = document.createElement('input');
-    input.type = 'file';
-    input.accept = accept;
-    input.onchange = () => resolve(input.files?.[0] ?? null);
-    input.oncancel = () => resolve(null);
+    const input = Object.assign(document.createElement('input'), { type: 'file', ...wishes });
+    input.onchange = () => resolve([...(input.files ?? [])]);
+    input.oncancel = () => resolve([]);
     input.click();
   });

@@ -14,6 +14,10 @@ export interface Room {
   readonly shelf: Shelf;
   /** Reads out what happened, to those who do not see it. */
   readonly say: (words: string) => void;
+  /** Whether nothing on the desk would be lost if one left it now. */
+  readonly isKept: () => boolean;
+  /** The desk says so. */
+  readonly keepingIs: (kept: boolean) => void;
 }
 
 /** The quilt that is open, and what follows from it. */
