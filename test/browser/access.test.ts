@@ -372,6 +372,41 @@ const views: readonly View[] = [
     },
   },
   {
+    name: 'compare, a point against now',
+    open: async (page, at) => {
+      await openDemo(page, at);
+      await page.keyboard.press('k');
+      await page.getByText('Restore point kept').waitFor();
+      await page.getByRole('button', { name: 'Add a border' }).click();
+      await page.goto(page.url().replace(/set$/, 'compare'));
+      await page.getByText(/^They differ in/).waitFor();
+      await page.getByRole('button', { name: /^Remove As it began/ }).click();
+      await page.getByRole('button', { name: 'Bring it back' }).waitFor();
+      await page.getByText('It is gone').waitFor();
+    },
+  },
+  {
+    name: 'compare, blank',
+    open: async (page, at) => {
+      await page.goto(at);
+      await page.getByRole('button', { name: 'Blank, in centimetres' }).click();
+      await page.getByRole('link', { name: /^Set/ }).waitFor();
+      await page.goto(page.url().replace(/draft$/, 'compare'));
+      await page.getByText(/^Both are the same version/).waitFor();
+    },
+  },
+  {
+    name: 'compare, now cannot be sewn',
+    open: async (page, at) => {
+      await openDemo(page, at);
+      await page.getByRole('textbox', { name: /Outer border/ }).fill('1/64');
+      await page.keyboard.press('Enter');
+      await page.getByRole('region', { name: 'Problems' }).waitFor();
+      await page.goto(page.url().replace(/set$/, 'compare'));
+      await page.locator('.pictures .problems').waitFor();
+    },
+  },
+  {
     name: 'the menu',
     open: async (page, at) => {
       await openDemo(page, at);

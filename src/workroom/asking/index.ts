@@ -27,4 +27,5 @@ export type {
 } from './seen-cutting.ts';
 export type { FinishFigures, FinishPart, FinishSeen, FinishTopic } from './seen-finish.ts';
 export type { EntryLine, EntrySeen, StepLine, StepSeen } from './seen-sewing.ts';
+export type { VersionCloth, VersionSeen } from './seen-version.ts';
 export { type Variant, type Weighed, type Weighing, weigh } from './weighed.ts';

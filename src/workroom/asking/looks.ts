@@ -5,6 +5,7 @@ import { seeCutting } from './seen-cutting.ts';
 import { seeFinish } from './seen-finish.ts';
 import { seePrints } from './seen-prints.ts';
 import { seeEntry, seeSewing, seeStep } from './seen-sewing.ts';
+import { seeVersion } from './seen-version.ts';
 
 const looks = {
   cutting: seeCutting,
@@ -14,6 +15,7 @@ const looks = {
   sewing: seeSewing,
   sewingEntry: seeEntry,
   sewingStep: seeStep,
+  version: seeVersion,
 };
 
 export type LookName = keyof typeof looks;

@@ -121,7 +121,12 @@ const OpenQuilt = ({ id, stop, within }: { readonly id: string; readonly stop: S
       return <Lost words="The browser did not give the quilt. Close other tabs of it, and load this page again." />;
     case 'open':
       return (
-        <QuiltFrame desk={opened.desk} stop={stop} isAlone={stop === 'sew' && within.includes('large')}>
+        <QuiltFrame
+          desk={opened.desk}
+          points={opened.points}
+          stop={stop}
+          isAlone={stop === 'sew' && within.includes('large')}
+        >
           <Suspense fallback={<p className="empty">Opening …</p>}>
             <StopView stop={stop} within={within} />
           </Suspense>
@@ -169,7 +174,7 @@ const StopView = ({ stop, within }: { readonly stop: Stop; readonly within: With
     case 'print':
       return <PrintView within={within} />;
     case 'compare':
-      return <CompareView />;
+      return <CompareView within={within} />;
   }
 };
 

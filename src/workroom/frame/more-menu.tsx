@@ -2,7 +2,7 @@
 import { Button, Menu, MenuItem, MenuTrigger, Popover } from 'react-aria-components';
 import { useAllCommands } from '#workroom/commands';
 
-const shown = ['print', 'save file', 'open file', 'copy quilt', 'find', 'keys', 'likings'];
+const shown = ['print', 'save file', 'open file', 'copy quilt', 'keep point', 'go compare', 'find', 'keys', 'likings'];
 
 export const MoreMenu = () => {
   const commands = useAllCommands();

@@ -5,7 +5,7 @@ import { limits } from '#craft/limits';
 import { type Command, useCommands } from '#workroom/commands';
 import type { WorkroomProblem } from '#workroom/compute';
 import { ClothPhotos } from '#workroom/drawing';
-import { canRedo, canUndo } from '#workroom/editing';
+import { canRedo, canUndo, type JsonObject } from '#workroom/editing';
 import {
   documentFile,
   go,
@@ -21,15 +21,17 @@ import {
   usePreferences,
   useRoom,
 } from '#workroom/room';
-import { type Desk, titleOf } from '#workroom/store';
+import { type Desk, type PointBook, titleOf } from '#workroom/store';
 import { beginQuilt } from './beginning.ts';
 import { JobLine } from './job-line.tsx';
 import { keepingWords, Parted } from './keeping-line.tsx';
 import { MoreMenu } from './more-menu.tsx';
 import { useDeskState } from './use-desk.ts';
+import { useKeepPoint } from './use-keep-point.ts';
 
 export interface QuiltFrameOf {
   readonly desk: Desk;
+  readonly points: PointBook;
   readonly stop: Stop;
   /** The view fills the screen: nothing stands round it. */
   readonly isAlone: boolean;
@@ -48,7 +50,7 @@ const stopWords: Readonly<Record<Stop, string>> = {
   compare: 'Compare',
 };
 
-export const QuiltFrame = ({ desk, stop, isAlone, children }: QuiltFrameOf) => {
+export const QuiltFrame = ({ desk, points, stop, isAlone, children }: QuiltFrameOf) => {
   const { planner, preferences, say, store, keepingIs } = useRoom();
   const liked = usePreferences(preferences);
   const { editing, keeping, takenIn } = useDeskState(desk);
@@ -86,9 +88,34 @@ export const QuiltFrame = ({ desk, stop, isAlone, children }: QuiltFrameOf) => {
     [desk],
   );
   const problems: readonly WorkroomProblem[] = plan.reply?.ok === false ? plan.reply.problems : noProblems;
+  const copyOut = useCallback(
+    (copy: JsonObject) => {
+      // where it cannot be kept, the line above says so of this quilt too
+      void beginQuilt(store, copy).then(
+        (made) => go(quiltAddress(made, 'set')),
+        () => say('The copy could not be kept'),
+      );
+    },
+    [store, say],
+  );
+  const keepPoint = useKeepPoint(desk, points);
+  useEffect(() => {
+    if (isAlone && keepPoint.told !== null) say(keepPoint.told);
+  }, [isAlone, keepPoint.told, say]);
   const quilt = useMemo(
-    () => ({ id: desk.id, document, editing, edit, answer: plan.lastGood, problems, words }),
-    [desk.id, document, editing, edit, plan.lastGood, problems, words],
+    () => ({
+      id: desk.id,
+      document,
+      editing,
+      edit,
+      answer: plan.lastGood,
+      problems,
+      words,
+      points,
+      keepPoint: keepPoint.keep,
+      copyOut,
+    }),
+    [desk.id, document, editing, edit, plan.lastGood, problems, words, points, keepPoint.keep, copyOut],
   );
 
   // at Draft what is wrong with a block is told beside it, and lit in its drawing
@@ -157,18 +184,13 @@ export const QuiltFrame = ({ desk, stop, isAlone, children }: QuiltFrameOf) => {
           words: 'Make a copy of the quilt',
           run: () => {
             const { document: own } = desk.state().editing;
-            const copy = { ...own, title: `${titleOf(own) || nameless}, a copy` };
-            // where it cannot be kept, the line above says so of this quilt too
-            void beginQuilt(store, copy).then(
-              (made) => go(quiltAddress(made, 'set')),
-              () => say('The copy could not be kept'),
-            );
+            copyOut({ ...own, title: `${titleOf(own) || nameless}, a copy` });
           },
         },
         // there the same keys print
         ...(stop === 'print' ? [] : [printing(desk.id)]),
       ],
-      [desk, stop, editing, undoing, redoing, undo, redo, store, say],
+      [desk, stop, editing, undoing, redoing, undo, redo, copyOut],
     ),
   );
 
@@ -193,7 +215,7 @@ export const QuiltFrame = ({ desk, stop, isAlone, children }: QuiltFrameOf) => {
               }}
             />
             <span className={`keeping is-${keeping.state}`} role="status">
-              {keepingWords(keeping, store.lasts)}
+              {keepPoint.told ?? keepingWords(keeping, store.lasts)}
             </span>
             <div className="head-keys">
               <button type="button" onClick={undo} disabled={!canUndo(editing)} title={undoing}>

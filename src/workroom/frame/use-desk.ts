@@ -1,19 +1,21 @@
 // The desk of the quilt at an address: opened from the store, closed when one leaves.
 import { useEffect, useState, useSyncExternalStore } from 'react';
 import { useRoom } from '#workroom/room';
-import { type Desk, type DeskState, openDesk } from '#workroom/store';
+import { type Desk, type DeskState, openDesk, openPoints, type PointBook } from '#workroom/store';
+import { freshId } from './beginnings.ts';
 
 export type Opened =
   | { readonly state: 'opening' }
   | { readonly state: 'missing' }
   | { readonly state: 'failed' }
-  | { readonly state: 'open'; readonly desk: Desk };
+  | { readonly state: 'open'; readonly desk: Desk; readonly points: PointBook };
 
 export const useDesk = (id: string): Opened => {
   const { store, planner } = useRoom();
   const [opened, setOpened] = useState<Opened>({ state: 'opening' });
   useEffect(() => {
     let desk: Desk | null = null;
+    let points: PointBook | null = null;
     let isLeft = false;
     setOpened({ state: 'opening' });
     store.read(id).then(
@@ -23,7 +25,8 @@ export const useDesk = (id: string): Opened => {
         else {
           planner.forget();
           desk = openDesk({ store, kept, nowMs: Date.now });
-          setOpened({ state: 'open', desk });
+          points = openPoints({ store, quilt: id, nowMs: Date.now, freshId });
+          setOpened({ state: 'open', desk, points });
         }
       },
       () => setOpened({ state: 'failed' }),
@@ -31,6 +34,7 @@ export const useDesk = (id: string): Opened => {
     return () => {
       isLeft = true;
       desk?.close();
+      points?.close();
     };
   }, [id, store, planner]);
   return opened;

@@ -21,5 +21,13 @@ export { Sheet } from './sheet.tsx';
 export { openShelf, type Shelf, useShelf } from './shelf.ts';
 export { useBlockName } from './use-block-name.ts';
 export { useGesture } from './use-gesture.ts';
-export { useLook } from './use-look.ts';
-export { buyWords, clockWords, countWords, type LengthWords, lengthWordsFor, timeWords } from './words.ts';
+export { useLook, useLookAt } from './use-look.ts';
+export {
+  buyWords,
+  clockWords,
+  countWords,
+  type LengthWords,
+  lengthWordsFor,
+  pointFaultWords,
+  timeWords,
+} from './words.ts';

@@ -2,7 +2,8 @@
 import { createContext, useContext } from 'react';
 import type { QuiltDocument } from '#craft/design';
 import type { Planner, QuiltAnswer, WorkroomProblem } from '#workroom/compute';
-import type { DeskState, Store } from '#workroom/store';
+import type { JsonObject } from '#workroom/editing';
+import type { DeskState, PointBook, Store } from '#workroom/store';
 import type { PreferenceBook } from './preferences.ts';
 import type { Shelf } from './shelf.ts';
 import type { LengthWords } from './words.ts';
@@ -31,6 +32,12 @@ export interface QuiltRoom {
   /** Why the quilt as it stands cannot be planned; none where it can. */
   readonly problems: readonly WorkroomProblem[];
   readonly words: LengthWords;
+  /** What was kept of it by name. */
+  readonly points: PointBook;
+  /** A restore point of the quilt as it stands. */
+  readonly keepPoint: () => Promise<void>;
+  /** A quilt of its own begins with this document, and is gone to. */
+  readonly copyOut: (document: JsonObject) => void;
 }
 
 const RoomContext = createContext<Room | null>(null);

@@ -4,6 +4,7 @@ import { rational, toNumber } from '#ground/exact';
 import { figureOnPaper, lengthOnPaper, sizeOnPaper, withTrueFractions } from '#paper/lengths';
 import { amountText } from '#paper/words';
 import type { JobFigures } from '#workroom/compute';
+import type { PointsState } from '#workroom/store';
 import type { Preferences } from './preferences.ts';
 
 export interface LengthWords {
@@ -55,3 +56,15 @@ export const clockWords = (atMs: number, nowMs: number): string => {
 };
 
 const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
+
+/** Why a restore point could not be kept, renamed or removed. */
+export const pointFaultWords = (fault: PointsState['fault']): string => {
+  switch (fault) {
+    case 'full':
+      return 'No restore point: the browser’s storage is full. Remove a restore point or a quilt';
+    case 'removed':
+      return 'No restore point: the quilt was removed in another tab';
+    default:
+      return 'No restore point: the browser refused';
+  }
+};

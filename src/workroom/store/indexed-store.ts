@@ -1,12 +1,16 @@
 // Quilts in the browser's database: the quilt as it stands in one place, its steps one by one in another, so that a save
-// writes no more than what is new. A save is one transaction over both, and the browser lets no two of them cross.
+// writes no more than what is new. A save is one transaction over both, and the browser lets no two of them cross. Restore points lie
+// among the steps, under names where those have numbers: a place of their own would ask for another version of the database, which no
+// browser gives while an older tab is open.
 import type { JsonObject, Step } from '#workroom/editing';
 import { otherTabs } from './other-tabs.ts';
 import {
   byLastChanged,
+  byLastMade,
   type KeptQuilt,
   lineOf,
   type QuiltLine,
+  type RestorePoint,
   type Save,
   type Saved,
   type Store,
@@ -40,9 +44,26 @@ export const indexedStore = async (name = 'seamstead'): Promise<Store> => {
     remove: async (id) => {
       const transaction = database.transaction([quilts, steps], 'readwrite');
       transaction.objectStore(quilts).delete(id);
-      transaction.objectStore(steps).delete(stepsFrom(id, 0));
+      transaction.objectStore(steps).delete(allOf(id));
       await endOf(transaction);
       tabs.tell(id);
+    },
+    points: async (quilt) =>
+      byLastMade(await answerOf(database.transaction(steps).objectStore(steps).getAll(pointsOf(quilt)))),
+    point: async (quilt, id) =>
+      (await answerOf<RestorePoint | undefined>(
+        database.transaction(steps).objectStore(steps).get(pointKey(quilt, id)),
+      )) ?? null,
+    keepPoint: async (quilt, point) => {
+      const kept = await keepPointIn(database.transaction([quilts, steps], 'readwrite'), { quilt, point });
+      if (kept === 'kept') tabs.tell(quilt);
+      return kept;
+    },
+    removePoint: async (quilt, id) => {
+      const transaction = database.transaction(steps, 'readwrite');
+      transaction.objectStore(steps).delete(pointKey(quilt, id));
+      await endOf(transaction);
+      tabs.tell(quilt);
     },
     watch: tabs.watch,
     close: () => {
@@ -88,6 +109,23 @@ const saveIn = async (transaction: IDBTransaction, save: Save): Promise<Saved> =
   await endOf(transaction);
   return { outcome: 'saved', revision };
 };
+
+const keepPointIn = async (
+  transaction: IDBTransaction,
+  { quilt, point }: { readonly quilt: string; readonly point: RestorePoint },
+): Promise<'kept' | 'removed'> => {
+  const row = await answerOf<Row | undefined>(transaction.objectStore(quilts).get(quilt));
+  if (row === undefined) return 'removed';
+  transaction.objectStore(steps).put(point, pointKey(quilt, point.id));
+  await endOf(transaction);
+  return 'kept';
+};
+
+const pointKey = (quilt: string, id: string): IDBValidKey => [quilt, 'point', id];
+/** A list comes after every text. */
+const pointsOf = (quilt: string): IDBKeyRange => IDBKeyRange.bound([quilt, 'point'], [quilt, 'point', []]);
+/** Steps and points: numbers and texts come before lists. */
+const allOf = (quilt: string): IDBKeyRange => IDBKeyRange.bound([quilt], [quilt, []]);
 
 const stepsFrom = (id: string, first: number): IDBKeyRange =>
   IDBKeyRange.bound([id, first], [id, Number.POSITIVE_INFINITY]);

@@ -2,9 +2,19 @@
 // characters and has no transactions; reading, comparing and writing stand in one go, so that only two tabs of one instant
 // could still cross.
 import { otherTabs } from './other-tabs.ts';
-import { afterSave, byLastChanged, type KeptQuilt, lineOf, type Store, StoreFull } from './store.ts';
+import {
+  afterSave,
+  byLastChanged,
+  byLastMade,
+  type KeptQuilt,
+  lineOf,
+  type RestorePoint,
+  type Store,
+  StoreFull,
+} from './store.ts';
 
 const prefix = 'seamstead/quilt/';
+const pointsOf = (quilt: string): string => `seamstead/point/${quilt}/`;
 
 export const localStore = (): Store => {
   const tabs = otherTabs();
@@ -15,8 +25,7 @@ export const localStore = (): Store => {
   return {
     lasts: 'in-browser',
     list: async () => {
-      const keys = Array.from({ length: localStorage.length }, (_, i) => localStorage.key(i) ?? '');
-      const ids = keys.filter((key) => key.startsWith(prefix)).map((key) => key.slice(prefix.length));
+      const ids = keysWith(prefix).map((key) => key.slice(prefix.length));
       return byLastChanged(ids.flatMap((id) => read(id) ?? []).map(lineOf));
     },
     read: async (id) => read(id),
@@ -30,11 +39,34 @@ export const localStore = (): Store => {
     },
     remove: async (id) => {
       localStorage.removeItem(prefix + id);
+      for (const key of keysWith(pointsOf(id))) localStorage.removeItem(key);
       tabs.tell(id);
+    },
+    points: async (quilt) => byLastMade(keysWith(pointsOf(quilt)).flatMap((key) => pointAt(key) ?? [])),
+    point: async (quilt, id) => pointAt(pointsOf(quilt) + id),
+    keepPoint: async (quilt, point) => {
+      if (localStorage.getItem(prefix + quilt) === null) return 'removed';
+      write(pointsOf(quilt) + point.id, JSON.stringify(point));
+      tabs.tell(quilt);
+      return 'kept';
+    },
+    removePoint: async (quilt, id) => {
+      localStorage.removeItem(pointsOf(quilt) + id);
+      tabs.tell(quilt);
     },
     watch: tabs.watch,
     close: tabs.close,
   };
+};
+
+const keysWith = (start: string): readonly string[] =>
+  Array.from({ length: localStorage.length }, (_, i) => localStorage.key(i) ?? '').filter((key) =>
+    key.startsWith(start),
+  );
+
+const pointAt = (key: string): RestorePoint | null => {
+  const text = localStorage.getItem(key);
+  return text === null ? null : (JSON.parse(text) as RestorePoint);
 };
 
 const write = (key: string, text: string): void => {

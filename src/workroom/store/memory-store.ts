@@ -1,9 +1,18 @@
 // Quilts kept for as long as the page is open: where a browser allows no storage, and where several tabs are tried in a test.
-import { afterSave, byLastChanged, type KeptQuilt, lineOf, type Store } from './store.ts';
+import {
+  afterSave,
+  byLastChanged,
+  byLastMade,
+  type KeptQuilt,
+  lineOf,
+  type RestorePoint,
+  type Store,
+} from './store.ts';
 
 /** @returns opens stores on one shelf: each is a tab of its own */
 export const memoryShelf = (): (() => Store) => {
   const kept = new Map<string, KeptQuilt>();
+  const points = new Map<string, Map<string, RestorePoint>>();
   const watchers = new Map<number, (id: string) => void>();
   let opened = 0;
   return () => {
@@ -25,7 +34,21 @@ export const memoryShelf = (): (() => Store) => {
       },
       remove: async (id) => {
         kept.delete(id);
+        points.delete(id);
         tell(id);
+      },
+      points: async (quilt) => byLastMade([...(points.get(quilt)?.values() ?? [])]),
+      point: async (quilt, id) => points.get(quilt)?.get(id) ?? null,
+      keepPoint: async (quilt, point) => {
+        if (!kept.has(quilt)) return 'removed';
+        const own = points.get(quilt) ?? new Map<string, RestorePoint>();
+        points.set(quilt, own.set(point.id, point));
+        tell(quilt);
+        return 'kept';
+      },
+      removePoint: async (quilt, id) => {
+        points.get(quilt)?.delete(id);
+        tell(quilt);
       },
       watch: (see) => {
         watchers.set(me, see);

@@ -15,6 +15,17 @@ export interface KeptQuilt extends QuiltLine {
   readonly editing: Editing<JsonObject>;
 }
 
+/** A quilt as it once stood, kept by a name of the maker's beside it. */
+export interface RestorePoint {
+  readonly id: string;
+  readonly name: string;
+  readonly madeMs: number;
+  readonly document: JsonObject;
+}
+
+/** A restore point as lists show it. */
+export type PointLine = Omit<RestorePoint, 'document'>;
+
 /** What one tab has made of a quilt since the revision that it last read or kept. */
 export interface Save {
   readonly id: string;
@@ -44,8 +55,15 @@ export interface Store {
   readonly read: (id: string) => Promise<KeptQuilt | null>;
   /** All or nothing, also where two tabs save at once. Rejects with StoreFull or another reason of the browser's. */
   readonly save: (save: Save) => Promise<Saved>;
+  /** The quilt, with its restore points. */
   readonly remove: (id: string) => Promise<void>;
-  /** Tells of quilts that another tab keeps or removes; @returns ends it */
+  /** Of a quilt; the last made first. */
+  readonly points: (quilt: string) => Promise<readonly PointLine[]>;
+  readonly point: (quilt: string, id: string) => Promise<RestorePoint | null>;
+  /** Anew, or in place of the one of its id. Nothing is written where the quilt is no more. Rejects as `save` does. */
+  readonly keepPoint: (quilt: string, point: RestorePoint) => Promise<'kept' | 'removed'>;
+  readonly removePoint: (quilt: string, id: string) => Promise<void>;
+  /** Tells of quilts that another tab keeps or removes, and of their points; @returns ends it */
   readonly watch: (see: (id: string) => void) => () => void;
   readonly close: () => void;
 }
@@ -80,3 +98,8 @@ export const lineOf = ({ id, title, changedMs, revision }: QuiltLine): QuiltLine
   changedMs,
   revision,
 });
+
+export const byLastMade = (points: readonly RestorePoint[]): readonly PointLine[] =>
+  points
+    .map(({ id, name, madeMs }) => ({ id, name, madeMs }))
+    .toSorted((a, b) => b.madeMs - a.madeMs || (a.id < b.id ? -1 : 1));

@@ -1,0 +1,115 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import type { VersionSeen } from '#workroom/compute';
+import { lengthWordsFor } from '#workroom/room';
+import { linesOf } from './differences.ts';
+
+const oat = { id: 'oat', name: 'Oat', colour: '#efe6d0', amount: 2.5, unit: 'yd', cost: 25 } as const;
+const bay = { id: 'bay', name: 'Bay', colour: '#224488', amount: 1, unit: 'yd', cost: 8 } as const;
+const model: VersionSeen = {
+  unit: 'in',
+  size: [60, 72],
+  blocks: 30,
+  kinds: 1,
+  pieces: 400,
+  seams: 370,
+  minutes: 600,
+  cloths: [oat, bay],
+  buy: [{ amount: 3.5, unit: 'yd' }],
+  leftOver: 0.04,
+  cost: 33,
+  unpriced: 0,
+  currency: 'EUR',
+  backing: [68, 80],
+  binding: 276,
+};
+const inches = lengthWordsFor('in', 'written');
+const cm = lengthWordsFor('cm', 'written');
+const told = (second: VersionSeen, of: Partial<Parameters<typeof linesOf>[0]> = {}): Record<string, string> =>
+  Object.fromEntries(
+    linesOf({ first: model, second, words: { first: inches, second: inches }, are: 'one-quilt', ...of }).map((line) => [
+      line.name,
+      line.difference.replaceAll('\u00a0', ' '),
+    ]),
+  );
+
+test('of two that are alike every line says so', () => {
+  const lines = linesOf({ first: model, second: model, words: { first: inches, second: inches }, are: 'one-quilt' });
+  assert.deepEqual([...new Set(lines.map(({ difference }) => difference))], ['the same']);
+  assert.ok(lines.every(({ isSame, first, second }) => isSame && first === second));
+});
+
+test('each line says by how much the second is other, and which way', () => {
+  const second: VersionSeen = {
+    ...model,
+    size: [66, 71.5],
+    blocks: 24,
+    pieces: 431,
+    seams: 371,
+    minutes: 555,
+    cloths: [{ ...oat, amount: 3.125, cost: 31.25 }],
+    buy: [{ amount: 3.125, unit: 'yd' }],
+    leftOver: 0.07,
+    cost: 31.25,
+    binding: null,
+    backing: null,
+  };
+  assert.deepEqual(told(second), {
+    Size: '6 in wider and ½ in shorter',
+    Blocks: '6 fewer',
+    Pieces: '31 more',
+    Seams: '1 more',
+    Time: 'about 45 min less',
+    'Cloth to buy': '⅜ yd less',
+    'Left over': '3 % of it more',
+    Cost: '1.75 EUR less',
+    Backing: 'only in the first',
+    Binding: 'only in the first',
+    Oat: '⅝ yd more, 6.25 EUR more',
+    Bay: 'only in the first',
+  });
+});
+
+test('lengths in the other unit are compared as lengths, cloth by the yard and by the metre is not', () => {
+  // 60 in are 152.4 cm, 72 in 182.88 cm; 276 in 701.04 cm: docs/formulas.md, 1 in = 2.54 cm
+  const second: VersionSeen = {
+    ...model,
+    unit: 'cm',
+    size: [152.4, 185.42],
+    backing: [172.72, 200.66],
+    binding: 701.04,
+    cloths: [{ ...oat, unit: 'm' }, bay],
+    buy: [
+      { amount: 2.5, unit: 'm' },
+      { amount: 1, unit: 'yd' },
+    ],
+  };
+  const lines = told(second, { words: { first: inches, second: cm } });
+  assert.equal(lines.Size, '1 in longer');
+  assert.equal(lines.Binding, 'the same');
+  assert.equal(lines.Backing, '1 in shorter');
+  assert.equal(lines.Oat, 'bought in another way');
+  assert.equal(lines['Cloth to buy'], '2½ yd less and 2.5 m more');
+});
+
+test('prices that are missing or in another currency are told, never reckoned with', () => {
+  assert.equal(told({ ...model, cost: null }).Cost, 'one of them has no prices');
+  assert.equal(told({ ...model, currency: 'crowns' }).Cost, 'in another currency');
+  const [, , , , , , , cost] = linesOf({
+    first: { ...model, unpriced: 1 },
+    second: { ...model, cost: null, unpriced: 2 },
+    words: { first: inches, second: inches },
+    are: 'one-quilt',
+  });
+  assert.deepEqual(
+    [cost?.first.replaceAll('\u00a0', ' '), cost?.second],
+    ['33.00 EUR, without 1 cloth that has no price', 'no prices'],
+  );
+});
+
+test('cloths of two quilts are one where name and id are; in one quilt a cloth may have got another name', () => {
+  const second = { ...model, cloths: [{ ...oat, name: 'Straw' }, bay] };
+  assert.deepEqual(Object.keys(told(second)).slice(10), ['Oat, then Straw', 'Bay']);
+  const others = told(second, { are: 'two-quilts' });
+  assert.deepEqual([others.Oat, others.Bay, others.Straw], ['only in the first', 'the same', 'only in the second']);
+});

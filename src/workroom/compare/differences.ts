@@ -1,0 +1,216 @@
+// Two versions side by side, line by line: what each comes to, and in words by how much the second is other than the first.
+import { convert, type Unit } from '#craft/measure';
+import { rational, toNumber } from '#ground/exact';
+import { withTrueFractions } from '#paper/lengths';
+import { moneyText } from '#paper/pages';
+import { amountText, inWords } from '#paper/words';
+import type { VersionCloth, VersionSeen } from '#workroom/compute';
+import { buyWords, countWords, type LengthWords } from '#workroom/room';
+
+export interface Line {
+  readonly name: string;
+  /** Of a cloth: its colour. */
+  readonly colour: string | null;
+  readonly first: string;
+  readonly second: string;
+  /** Of the second against the first. */
+  readonly difference: string;
+  readonly isSame: boolean;
+}
+
+export interface Both {
+  readonly first: VersionSeen;
+  readonly second: VersionSeen;
+  readonly words: { readonly first: LengthWords; readonly second: LengthWords };
+  /** Cloths of one quilt are known by their ids; those of two by their names as well. */
+  readonly are: 'one-quilt' | 'two-quilts';
+}
+
+const same = 'the same';
+
+export const linesOf = (both: Both): readonly Line[] => [
+  ...inAll(both),
+  ...clothsIn(both).map((pair) => clothLine(pair, both)),
+];
+
+const inAll = (both: Both): readonly Line[] => {
+  const { first, second, words } = both;
+  const line = (name: string, [a, b]: readonly [string, string], difference: string): Line => ({
+    name,
+    colour: null,
+    first: a,
+    second: b,
+    difference,
+    isSame: difference === same,
+  });
+  const count = (name: string, of: (version: VersionSeen) => number): Line =>
+    line(name, [String(of(first)), String(of(second))], countMore(of(second) - of(first)));
+  return [
+    line('Size', [words.first.size(first.size), words.second.size(second.size)], sizeMore(both)),
+    line('Blocks', [blockWords(first), blockWords(second)], countMore(second.blocks - first.blocks)),
+    count('Pieces', ({ pieces }) => pieces),
+    count('Seams', ({ seams }) => seams),
+    line('Time', [hoursWords(first.minutes), hoursWords(second.minutes)], timeMore(second.minutes - first.minutes)),
+    line('Cloth to buy', [buyWords(first.buy), buyWords(second.buy)], buyMore(first.buy, second.buy)),
+    line('Left over', [shareWords(first.leftOver), shareWords(second.leftOver)], shareMore(both)),
+    line('Cost', [costWords(first), costWords(second)], costMore(first, second)),
+    line('Backing', [sizeOr(first, words.first), sizeOr(second, words.second)], backingMore(both)),
+    line('Binding', [lengthOr(first, words.first), lengthOr(second, words.second)], bindingMore(both)),
+  ];
+};
+
+const blockWords = ({ blocks, kinds }: VersionSeen): string =>
+  `${blocks}${kinds > 1 ? ` of ${countWords(kinds, 'kind', 'kinds')}` : ''}`;
+
+const countMore = (by: number): string => (by === 0 ? same : `${Math.abs(by)} ${by > 0 ? 'more' : 'fewer'}`);
+
+/** In the first one's unit. */
+const asFirst = ({ first, second }: Both, value: number): number =>
+  valueIn(value, { from: second.unit, to: first.unit });
+
+const valueIn = (value: number, { from, to }: { readonly from: Unit; readonly to: Unit }): number =>
+  from === to ? value : value * toNumber(convert(rational(1), { from, to }));
+
+type Size = VersionSeen['size'];
+
+const sizeMore = (both: Both): string => sidesMore(both, both.first.size, both.second.size);
+
+const sidesMore = (both: Both, first: Size, second: Size): string => {
+  const [width, height] = second.map((side, i) => asFirst(both, side) - (first[i] as number));
+  const told = [
+    { by: width ?? 0, more: 'wider', less: 'narrower' },
+    { by: height ?? 0, more: 'longer', less: 'shorter' },
+  ].flatMap(({ by, more, less }) =>
+    isNone(by) ? [] : [`${both.words.first.length(Math.abs(by))} ${by > 0 ? more : less}`],
+  );
+  return told.length === 0 ? same : inWords(told);
+};
+
+const isNone = (by: number): boolean => Math.abs(by) < 1e-6;
+
+/** "11 h 55 min": to the five minutes that are an estimate's finest. */
+const hoursWords = (minutes: number): string => {
+  const whole = Math.round(minutes / 5) * 5;
+  const [hours, rest] = [Math.floor(whole / 60), whole % 60];
+  return [...(hours === 0 ? [] : [`${hours}\u00a0h`]), ...(rest === 0 && hours > 0 ? [] : [`${rest}\u00a0min`])].join(
+    ' ',
+  );
+};
+
+const timeMore = (by: number): string => {
+  if (by === 0) return same;
+  return Math.abs(by) < 2.5 ? 'about the same' : `about ${hoursWords(Math.abs(by))} ${by > 0 ? 'longer' : 'less'}`;
+};
+
+type Buy = VersionSeen['buy'];
+
+const buyMore = (first: Buy, second: Buy): string => {
+  const units = [...new Set([...first, ...second].map(({ unit }) => unit))];
+  const amountIn = (buy: Buy, unit: Buy[number]['unit']): number => buy.find((one) => one.unit === unit)?.amount ?? 0;
+  const told = units.flatMap((unit) => {
+    const by = amountIn(second, unit) - amountIn(first, unit);
+    return isNone(by) ? [] : [amountMore(by, unit)];
+  });
+  return told.length === 0 ? same : inWords(told);
+};
+
+const amountMore = (by: number, unit: Buy[number]['unit']): string =>
+  `${withTrueFractions(amountText(Math.abs(by), unit))} ${by > 0 ? 'more' : 'less'}`;
+
+const shareWords = (share: number): string => `${Math.round(share * 100)}\u00a0%`;
+
+const shareMore = ({ first, second }: Both): string => {
+  const by = Math.round(second.leftOver * 100) - Math.round(first.leftOver * 100);
+  return by === 0 ? same : `${Math.abs(by)}\u00a0% of it ${by > 0 ? 'more' : 'less'}`;
+};
+
+const costWords = ({ cost, currency, unpriced }: VersionSeen): string => {
+  if (cost === null) return 'no prices';
+  const without =
+    unpriced === 0
+      ? ''
+      : `, without ${countWords(unpriced, 'cloth', 'cloths')} that ${unpriced === 1 ? 'has' : 'have'} no price`;
+  return `${moneyText(cost, currency)}${without}`;
+};
+
+const costMore = (first: VersionSeen, second: VersionSeen): string => {
+  if (first.cost === null || second.cost === null)
+    return first.cost === second.cost ? same : 'one of them has no prices';
+  if (first.currency !== second.currency) return 'in another currency';
+  return moneyMore(second.cost - first.cost, first.currency);
+};
+
+const moneyMore = (by: number, currency: string): string =>
+  Math.abs(by) < 0.005 ? same : `${moneyText(Math.abs(by), currency)} ${by > 0 ? 'more' : 'less'}`;
+
+const sizeOr = ({ backing }: VersionSeen, words: LengthWords): string =>
+  backing === null ? 'none' : words.size(backing);
+
+const backingMore = (both: Both): string => {
+  const [a, b] = [both.first.backing, both.second.backing];
+  if (a === null || b === null) return a === b ? same : onlyIn(b === null ? 'first' : 'second');
+  return sidesMore(both, a, b);
+};
+
+const lengthOr = ({ binding }: VersionSeen, words: LengthWords): string =>
+  binding === null ? 'none' : words.length(binding);
+
+const bindingMore = (both: Both): string => {
+  const [a, b] = [both.first.binding, both.second.binding];
+  if (a === null || b === null) return a === b ? same : onlyIn(b === null ? 'first' : 'second');
+  const by = asFirst(both, b) - a;
+  return isNone(by) ? same : `${both.words.first.length(Math.abs(by))} ${by > 0 ? 'longer' : 'shorter'}`;
+};
+
+const onlyIn = (which: 'first' | 'second'): string => `only in the ${which}`;
+
+interface ClothPair {
+  readonly first: VersionCloth | null;
+  readonly second: VersionCloth | null;
+}
+
+/** Cloths of the first in their order, then those that the second alone has. */
+const clothsIn = ({ first, second, are }: Both): readonly ClothPair[] => {
+  const isOne = (a: VersionCloth, b: VersionCloth): boolean =>
+    a.id === b.id && (are === 'one-quilt' || a.name === b.name);
+  const pairs = first.cloths.map((cloth) => ({
+    first: cloth,
+    second: second.cloths.find((other) => isOne(cloth, other)) ?? null,
+  }));
+  const paired = new Set(pairs.flatMap((pair) => pair.second ?? []));
+  const alone = second.cloths.filter((cloth) => !paired.has(cloth));
+  return [...pairs, ...alone.map((cloth) => ({ first: null, second: cloth }))];
+};
+
+const clothLine = ({ first, second }: ClothPair, both: Both): Line => {
+  const name = first?.name ?? second?.name ?? '';
+  const renamed =
+    first !== null && second !== null && first.name !== second.name ? `${name}, then ${second.name}` : name;
+  const told = (cloth: VersionCloth | null, currency: string): string => {
+    if (cloth === null) return 'not used';
+    const amount = withTrueFractions(amountText(cloth.amount, cloth.unit));
+    return cloth.cost === null ? amount : `${amount}, ${moneyText(cloth.cost, currency)}`;
+  };
+  const difference = clothMore({ first, second }, both);
+  return {
+    name: renamed,
+    colour: first?.colour ?? second?.colour ?? null,
+    first: told(first, both.first.currency),
+    second: told(second, both.second.currency),
+    difference,
+    isSame: difference === same,
+  };
+};
+
+const clothMore = ({ first, second }: ClothPair, both: Both): string => {
+  if (first === null) return onlyIn('second');
+  if (second === null) return onlyIn('first');
+  if (first.unit !== second.unit) return 'bought in another way';
+  const by = second.amount - first.amount;
+  const money =
+    first.cost === null || second.cost === null || both.first.currency !== both.second.currency
+      ? same
+      : moneyMore(second.cost - first.cost, both.first.currency);
+  const told = [...(isNone(by) ? [] : [amountMore(by, first.unit)]), ...(money === same ? [] : [money])];
+  return told.length === 0 ? same : told.join(', ');
+};

@@ -1,0 +1,52 @@
+// What can be done with a version: the quilt goes back to it, in one step that undo takes back; or it becomes a quilt of its own.
+import { quiltAddress, useQuilt, useRoom } from '#workroom/room';
+import type { Weighed } from './use-weighed.ts';
+import { becomeDocument } from './versions.ts';
+
+export const VersionKeys = ({ side, name }: { readonly side: Weighed; readonly name: string }) => {
+  const { edit, copyOut, keepPoint, document: own } = useQuilt();
+  const { say } = useRoom();
+  const { version, found } = side;
+  const { document } = found;
+  if (document === null) return <div />;
+  switch (version.kind) {
+    case 'now':
+      return (
+        <div className="row">
+          <button type="button" onClick={() => void keepPoint()}>
+            Keep a restore point
+          </button>
+        </div>
+      );
+    case 'quilt':
+      return (
+        <div className="row">
+          <a className="key-link" href={quiltAddress(version.id, 'set')}>
+            Open it
+          </a>
+        </div>
+      );
+    default:
+      return (
+        <div className="row">
+          {version.kind !== 'size' && (
+            <button
+              type="button"
+              onClick={() => {
+                edit(`Go back to ${name}`, (draft) => becomeDocument(draft, document as never));
+                say(`The quilt is again as in ${name}. Undo brings back what was.`);
+              }}
+            >
+              Go back to this one
+            </button>
+          )}
+          <button
+            type="button"
+            onClick={() => copyOut({ ...(document as never as object), title: `${own.title || 'A quilt'}, ${name}` })}
+          >
+            A quilt of its own
+          </button>
+        </div>
+      );
+  }
+};
