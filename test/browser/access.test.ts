@@ -88,6 +88,59 @@ const views: readonly View[] = [
     },
   },
   {
+    name: 'sew, what there is',
+    open: async (page, at) => {
+      await openDemo(page, at, 'Twelve Fields');
+      await page.getByRole('link', { name: /^Sew/ }).click();
+      await page.getByRole('link', { name: /^Begin/ }).waitFor();
+    },
+  },
+  {
+    name: 'sew, a block before its first seam',
+    open: async (page, at) => {
+      await openDemo(page, at, 'Twelve Fields');
+      await page.getByRole('link', { name: /^Sew/ }).click();
+      await page.locator('.sew-card').first().click();
+      await page.getByRole('table', { name: 'Pieces' }).waitFor();
+    },
+  },
+  {
+    name: 'sew, a step of a block',
+    open: async (page, at) => {
+      await openDemo(page, at);
+      await page.getByRole('link', { name: /^Sew/ }).click();
+      await page.getByRole('link', { name: /^Begin/ }).click();
+      await page.locator('.sew-laid svg').waitFor();
+      await page.getByRole('button', { name: 'One more sewn' }).click();
+    },
+  },
+  {
+    name: 'sew, a border of the top',
+    open: async (page, at) => {
+      await openDemo(page, at, 'Heron Hanging');
+      await page.getByRole('link', { name: /^Sew/ }).click();
+      await page.getByRole('link', { name: /^Begin/ }).click();
+      await page.locator('.sew-step').waitFor();
+      await page.evaluate(() => {
+        location.hash = location.hash.replace(/sew.*$/, 'sew/~top/18');
+      });
+      await page.getByRole('heading', { name: /^Sew strip/ }).waitFor();
+    },
+  },
+  {
+    name: 'sew, in large type',
+    open: async (page, at) => {
+      await openDemo(page, at, 'Heron Hanging');
+      await page.getByRole('link', { name: /^Sew/ }).click();
+      await page.getByRole('link', { name: /^Begin/ }).click();
+      await page.locator('.sew-step').waitFor();
+      await page.evaluate(() => {
+        location.hash = location.hash.replace(/sew.*$/, 'sew/~top/20/large');
+      });
+      await page.locator('.sew-large .sew-step:not(.is-behind)').waitFor();
+    },
+  },
+  {
     name: 'set, demo, a block chosen',
     open: async (page, at) => {
       await openDemo(page, at);

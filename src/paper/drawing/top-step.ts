@@ -31,7 +31,7 @@ export interface TopStepPicture {
 const marginPt = 4;
 const dimensionPt = 13;
 /** Beyond the scale at which the whole top fills the picture: a pair of blocks is not drawn as large as a quilt. */
-const larger = 5;
+const larger = 12;
 
 export const drawTopStep = (of: TopStepPicture): Drawing => {
   const { plan, step } = of;

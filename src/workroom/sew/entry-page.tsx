@@ -88,7 +88,7 @@ export const EntryPage = ({ sewing, entry }: { readonly sewing: Sewing; readonly
         <aside className="side" aria-label="Steps">
           <section>
             <h2>Steps</h2>
-            <StepList sewing={sewing} entry={entry} here={null} place={{ sight: 'both', type: 'usual' }} />
+            <StepList sewing={sewing} entry={entry} here={null} place={{ sight: 'both', type: 'usual' }} isSettled />
           </section>
         </aside>
       )}

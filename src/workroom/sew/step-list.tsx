@@ -9,9 +9,11 @@ export interface StepListOf {
   readonly entry: EntryLine;
   readonly here: number | null;
   readonly place: Pick<SewPlace, 'sight' | 'type'>;
+  /** What stands above it is drawn: the list has its height. */
+  readonly isSettled: boolean;
 }
 
-export const StepList = ({ sewing, entry, here, place }: StepListOf) => {
+export const StepList = ({ sewing, entry, here, place, isSettled }: StepListOf) => {
   const list = useRef<HTMLOListElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the list is moved when another step is come to
   useEffect(() => {
@@ -20,7 +22,7 @@ export const StepList = ({ sewing, entry, here, place }: StepListOf) => {
     if (line == null || link == null) return;
     const [own, whole] = [link.getBoundingClientRect(), line.getBoundingClientRect()];
     if (own.top < whole.top || own.bottom > whole.bottom) line.scrollTop += own.top - whole.top - own.height;
-  }, [here]);
+  }, [here, isSettled]);
   return (
     <ol ref={list} className="sew-steps">
       {entry.steps.map((step, i) => {

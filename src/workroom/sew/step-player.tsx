@@ -66,7 +66,7 @@ export const StepPlayer = ({ sewing, place, entry, step }: StepPlayerOf) => {
           {seen !== null && <LaidOut sewing={sewing} place={place} entry={entry} seen={seen} />}
           <section>
             <h2>Steps of {entry.kind === 'top' ? 'the top' : entry.title}</h2>
-            <StepList sewing={sewing} entry={entry} here={step.number} place={place} />
+            <StepList sewing={sewing} entry={entry} here={step.number} place={place} isSettled={seen !== null} />
           </section>
         </aside>
       </div>

@@ -1,0 +1,351 @@
+// Sew in a real Chromium: whole examples walked through by keys, each step held against the printed one; views, counts, the board to
+// tap, and the large type for beside the machine.
+
+import assert from 'node:assert/strict';
+import { after, before, describe, it } from 'node:test';
+import type { Page } from 'playwright-core';
+import { planQuilt, type QuiltPlan } from '#craft';
+import { example } from '#documents';
+import { clothSignsFor, patternPages } from '#paper';
+import { topStepWords } from '#paper/pages';
+import { kept, type Opened, openDemo, openWorkroom } from './page.ts';
+
+const planOf = (name: string): QuiltPlan => {
+  const planned = planQuilt(example(name), { budget: { steps: 0 } });
+  assert.ok(planned.ok, name);
+  return planned.value;
+};
+
+interface Card {
+  readonly heading: string;
+  readonly make: string;
+  readonly machine: string;
+  readonly press: string;
+  readonly measures: string;
+}
+
+/** Of all blocks from the printed pages, in order, then of the top. */
+const cardsOf = (name: string): readonly Card[] => {
+  const plan = planOf(name);
+  const printed = patternPages(plan, { chapters: ['blocks'] }).facts.blocks.flatMap(({ steps }) => steps);
+  const signs = clothSignsFor(plan);
+  return [...printed, ...plan.top.steps.map((step) => topStepWords({ plan, signs }, step))].map(
+    ({ heading, make, machine, press, measures }) =>
+      JSON.parse(JSON.stringify({ heading, make, machine, press, measures }).replaceAll('\u200b', '')) as Card,
+  );
+};
+
+/** What stands on the page for the step. */
+const shownOn = (page: Page): Promise<Card & { readonly isBehind: boolean }> =>
+  page.evaluate(() => {
+    const step = document.querySelector('.sew-step') as HTMLElement;
+    const [machine, last] = [...step.querySelectorAll('.sew-words > p')].map(({ textContent }) => textContent ?? '');
+    const measures = step.querySelector('.sew-words strong')?.textContent ?? '';
+    return {
+      heading: step.querySelector('h2')?.textContent ?? '',
+      make: step.querySelector('.sew-where strong')?.textContent ?? '',
+      machine: machine ?? '',
+      press: (last ?? '').slice(0, -measures.length - 1),
+      measures,
+      isBehind: step.classList.contains('is-behind'),
+    };
+  });
+
+const toSew = async (page: Page, at: string, demo?: string): Promise<void> => {
+  await openDemo(page, at, demo);
+  await page.getByRole('link', { name: /^Sew/ }).click();
+  await page.getByRole('link', { name: /^Begin/ }).waitFor();
+};
+
+const atStep = (page: Page, step: number): Promise<unknown> =>
+  page.locator(`.sew-step:not(.is-behind)[aria-label="Step ${step}"]`).waitFor();
+
+/** The part of the address after the view. */
+const within = (page: Page): string => /\/sew\/?(.*)$/.exec(decodeURIComponent(page.url()))?.[1] ?? '';
+
+describe('sew', () => {
+  let opened: Opened;
+  before(async () => {
+    opened = await openWorkroom();
+  });
+  after(() => opened?.close());
+
+  for (const [where, demo, file] of [
+    ['numeric', 'Harvest Home', 'harvest-home-throw'],
+    ['local', 'Twelve Fields', 'twelve-fields'],
+    ['numeric', 'Lantern Lane', 'lantern-lane'],
+    ['local', 'Heron Hanging', 'heron-hanging'],
+  ] as const) {
+    it(`${demo} is walked through by keys alone, every step as printed (${where})`, async () => {
+      const { page, context, faults } = await opened.page();
+      await toSew(page, opened[where], demo);
+      await page.getByRole('link', { name: /^Begin/ }).press('Enter');
+      const cards = cardsOf(file);
+      for (const [i, card] of cards.entries()) {
+        await page.waitForFunction(
+          (heading) =>
+            document.querySelector('.sew-step:not(.is-behind) h2')?.textContent === heading.heading &&
+            document.querySelector('.sew-words p')?.textContent === heading.machine,
+          card,
+        );
+        const { isBehind: _isBehind, ...shown } = await shownOn(page);
+        assert.deepEqual(shown, card, `step ${i + 1} of ${cards.length}`);
+        // both keys go on
+        await page.keyboard.press(i % 2 === 0 ? 'ArrowRight' : ' ');
+      }
+      await page.getByRole('button', { name: 'That was the last seam' }).waitFor();
+      await page.keyboard.press('ArrowLeft');
+      await page.waitForFunction(
+        (heading) => document.querySelector('.sew-step h2')?.textContent === heading,
+        cards.at(-2)?.heading,
+      );
+      assert.deepEqual(faults, []);
+      await context.close();
+    });
+  }
+
+  it('every step has its address: going back goes to the step before, and a reload stays', async () => {
+    const { page, context, faults } = await opened.page();
+    await toSew(page, opened.numeric);
+    await page.getByRole('link', { name: /^Begin/ }).click();
+    await atStep(page, 1);
+    assert.equal(within(page), 'cabin/1');
+    await page.getByRole('button', { name: /^Next/ }).click();
+    await atStep(page, 2);
+    await page.getByRole('button', { name: /^Next/ }).click();
+    await atStep(page, 3);
+    await page.goBack();
+    await atStep(page, 2);
+    await page.reload();
+    await atStep(page, 2);
+    await page.keyboard.press('n');
+    await page
+      .getByRole('heading', { name: /turned 180° goes to the right of Log cabin/ })
+      .first()
+      .waitFor();
+    assert.equal(within(page), '~top/1');
+    await page.keyboard.press('p');
+    await atStep(page, 1);
+    assert.equal(within(page), 'cabin/1');
+    // where she was is where she goes on
+    await page.getByRole('link', { name: /^Set/ }).click();
+    await page.getByRole('link', { name: /^Sew/ }).click();
+    await page.getByRole('link', { name: 'Go on: Log cabin, step 1' }).click();
+    await atStep(page, 1);
+    // a step that is not there leads to its block
+    await page.evaluate(() => {
+      location.hash = location.hash.replace(/\/1$/, '/99');
+    });
+    await page.getByRole('heading', { name: 'Log cabin', level: 2 }).waitFor();
+    await page.getByText('Make 36').waitFor();
+    assert.deepEqual(faults, []);
+    await context.close();
+  });
+
+  it('board and machine are seen together, or each alone, by keys and by pointer', async () => {
+    const { page, context } = await opened.page();
+    await toSew(page, opened.numeric);
+    await page.getByRole('link', { name: /^Begin/ }).click();
+    await atStep(page, 1);
+    const shown = async (sight: string): Promise<readonly string[]> => {
+      await page.locator(`.sew-pictures.is-${sight}`).waitFor();
+      return page.locator('.sew-pictures figcaption').allTextContents();
+    };
+    assert.deepEqual(await shown('both'), ['On the board', 'At the machine']);
+    await page.keyboard.press('m');
+    await page.waitForURL(/\/1\/machine$/);
+    assert.deepEqual(await shown('machine'), ['At the machine']);
+    await page.keyboard.press('ArrowRight');
+    await atStep(page, 2);
+    assert.deepEqual(await shown('machine'), ['At the machine'], 'the view stays from step to step');
+    await page.keyboard.press('b');
+    await page.waitForURL(/\/2\/board$/);
+    assert.deepEqual(await shown('board'), ['On the board']);
+    await page.getByRole('link', { name: 'Both' }).click();
+    await page.waitForURL(/\/2$/);
+    assert.deepEqual(await shown('both'), ['On the board', 'At the machine']);
+    await context.close();
+  });
+
+  it('the next part comes from its side and the unit turns, 200 ms each; still where less motion is asked for', async () => {
+    const { page, context } = await opened.page();
+    await toSew(page, opened.numeric);
+    await page.getByRole('link', { name: /^Begin/ }).click();
+    await atStep(page, 1);
+    await page.evaluate(() => {
+      location.hash = location.hash.replace(/\/1$/, '/5');
+    });
+    await atStep(page, 5);
+    const motions = (): Promise<readonly { readonly of: string; readonly ms: number }[]> =>
+      page.evaluate(() =>
+        document.getAnimations().flatMap((animation) => {
+          const { target } = animation.effect as KeyframeEffect;
+          const of = target?.getAttribute('class') ?? '';
+          return of.startsWith('step-') ? [{ of, ms: Number(animation.effect?.getTiming().duration) }] : [];
+        }),
+      );
+    await page.keyboard.press('r');
+    const moved = await motions();
+    assert.deepEqual(
+      new Set(moved.map(({ of }) => of)),
+      new Set(['step-next', 'step-press', 'step-unit', 'step-seam']),
+    );
+    assert.ok(
+      moved.every(({ ms }) => ms <= 200),
+      JSON.stringify(moved),
+    );
+    const turn = await page.locator('.sew-machine').evaluate((picture) => picture.style.getPropertyValue('--turn'));
+    const step = planOf('harvest-home-throw').blocks[0]?.steps[4];
+    // a quarter turn the short way: docs/formulas.md#machine-turn
+    assert.equal(((Number.parseFloat(turn) % 360) + 360) % 360, step?.machineTurn);
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    await page.keyboard.press('r');
+    assert.deepEqual(await motions(), []);
+    // the turn is told all the same
+    assert.match((await page.locator('.sew-machine').textContent()) ?? '', /¼ turn/);
+    assert.match((await page.locator('.sew-words').textContent()) ?? '', /a quarter turn counterclockwise/);
+    await context.close();
+  });
+
+  it('what is sewn is counted by taps and keys, kept in this browser for this quilt and step, and told of the whole', async () => {
+    const { page, context } = await opened.page();
+    await toSew(page, opened.numeric);
+    await page.getByRole('link', { name: /^Begin/ }).click();
+    await atStep(page, 1);
+    const more = page.getByRole('button', { name: 'One more sewn' });
+    await more.click();
+    await more.click();
+    await page.keyboard.press('+');
+    await page.getByText('3 of 36 sewn').first().waitFor();
+    await page.getByText('3 of 475 seams of the quilt').waitFor();
+    await page.keyboard.press('-');
+    await page.getByText('2 of 475 seams of the quilt').waitFor();
+    await page.reload();
+    await atStep(page, 1);
+    await page.getByText('2 of 475 seams of the quilt').waitFor();
+    await page.getByRole('button', { name: 'All', exact: true }).click();
+    await page.getByText('36 of 475 seams of the quilt').waitFor();
+    assert.ok(await more.isDisabled(), 'no more than there are');
+    await page.keyboard.press('ArrowRight');
+    await atStep(page, 2);
+    await page.getByText('0 of 36 sewn').first().waitFor();
+    await page.getByText('36 of 475 seams of the quilt').waitFor();
+    // nothing of it lies in the quilt
+    await kept(page);
+    await page.getByRole('button', { name: 'Undo' }).waitFor();
+    assert.ok(await page.getByRole('button', { name: 'Undo' }).isDisabled());
+    await openDemo(page, opened.numeric, 'Heron Hanging');
+    await page.getByRole('link', { name: /^Sew/ }).click();
+    await page.getByRole('link', { name: /^Begin/ }).click();
+    await page.getByText('0 of 287 seams of the quilt').waitFor();
+    await context.close();
+  });
+
+  it('a piece that is tapped on the board leads to the step that takes it', async () => {
+    const { page, context } = await opened.page();
+    await toSew(page, opened.numeric);
+    await page.getByRole('link', { name: /^Begin/ }).click();
+    await atStep(page, 1);
+    // the logs of a cabin are patches in the order that they are sewn; the fifth is taken by the fourth step
+    for (const [thing, step] of [
+      [4, 4],
+      [12, 12],
+      [0, 1],
+    ] as const) {
+      await page.locator(`.sew-laid [data-thing="${thing}"]`).click();
+      await atStep(page, step);
+    }
+    assert.equal(await page.locator('.sew-laid .is-next').count(), 1);
+    assert.equal(await page.locator('.sew-laid .is-later').count(), 11);
+    await context.close();
+  });
+
+  it('in large type the step fills the screen alone, its keys large, and goes on by taps and keys', async () => {
+    const { page, context, faults } = await opened.page({ width: 1180, height: 820, touch: 'touch' });
+    await toSew(page, opened.numeric);
+    await page.getByRole('link', { name: /^Begin/ }).tap();
+    await atStep(page, 1);
+    await page.getByRole('link', { name: 'Large type' }).tap();
+    await page.waitForURL(/\/1\/large$/);
+    await page.locator('.sew-large').waitFor();
+    for (const other of ['banner', 'complementary'])
+      assert.equal(await page.getByRole(other as 'banner').count(), 0, other);
+    assert.equal(await page.getByRole('navigation', { name: 'Job' }).count(), 0);
+    const box = await page.locator('.sew-large').boundingBox();
+    const screen = await page.evaluate(() => [innerWidth, innerHeight]);
+    assert.deepEqual([box?.x, box?.y, box?.width, box?.height], [0, 0, ...screen]);
+    const next = page.getByRole('button', { name: /^Next/ });
+    assert.ok(((await next.boundingBox())?.height ?? 0) >= 64);
+    const sizes = await page.evaluate(() =>
+      ['.sew-heading', '.sew-words'].map((part) =>
+        Number.parseFloat(getComputedStyle(document.querySelector(part) as Element).fontSize),
+      ),
+    );
+    // at arm's length, 60 cm, a minute of arc is 0.17 mm: letters of 20 px are 3 mm high and more
+    assert.ok((sizes[0] ?? 0) >= 30 && (sizes[1] ?? 0) >= 20, String(sizes));
+    for (let step = 2; step <= 12; step++) {
+      if (step % 2 === 0) await next.tap();
+      else await page.keyboard.press(' ');
+      await atStep(page, step);
+      const over = await page.locator('.sew-step-scroll').evaluate((part) => part.scrollHeight - part.clientHeight);
+      assert.equal(over, 0, 'nothing to scroll for');
+    }
+    await page.keyboard.press('f');
+    await page.waitForURL(/\/12$/);
+    await page.getByRole('navigation', { name: 'Job' }).waitFor();
+    assert.deepEqual(faults, []);
+    await context.close();
+  });
+
+  it('the space bar presses the key that has the focus, and else goes on', async () => {
+    const { page, context } = await opened.page();
+    await toSew(page, opened.numeric);
+    await page.getByRole('link', { name: /^Begin/ }).click();
+    await atStep(page, 1);
+    await page.keyboard.press(' ');
+    await atStep(page, 2);
+    await page.getByRole('button', { name: 'Back' }).focus();
+    await page.keyboard.press(' ');
+    await atStep(page, 1);
+    await context.close();
+  });
+
+  it('on a phone the next piece, its picture and "next" are in sight, and nothing is wider than the screen', async () => {
+    for (const theme of ['light', 'dark'] as const) {
+      const { page, context, faults } = await opened.page({ width: 390, height: 844, touch: 'touch', theme });
+      await toSew(page, opened.numeric);
+      await page.getByRole('link', { name: /^Begin/ }).tap();
+      await atStep(page, 1);
+      for (let step = 2; step <= 4; step++) {
+        const next = page.getByRole('button', { name: /^Next/ });
+        const box = await next.boundingBox();
+        assert.ok((box?.height ?? 0) >= 64 && (box?.y ?? 999) + (box?.height ?? 999) <= 844, JSON.stringify(box));
+        await next.tap();
+        await atStep(page, step);
+        const wide = await page.evaluate(
+          () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+        );
+        assert.equal(wide, 0);
+      }
+      assert.deepEqual(faults, []);
+      await context.close();
+    }
+  });
+
+  it('for the left hand "next" lies at the left', async () => {
+    const { page, context } = await opened.page();
+    await toSew(page, opened.numeric);
+    await page.getByRole('link', { name: /^Begin/ }).click();
+    await atStep(page, 1);
+    const ends = async (): Promise<number> =>
+      ((await page.getByRole('button', { name: /^Next/ }).boundingBox())?.x ?? 0) -
+      ((await page.getByRole('button', { name: 'Back' }).boundingBox())?.x ?? 0);
+    assert.ok((await ends()) > 0);
+    await page.getByRole('button', { name: 'More', exact: true }).click();
+    await page.getByRole('menuitem', { name: 'How you like it' }).click();
+    await page.getByRole('radio', { name: 'the left hand' }).check();
+    await page.keyboard.press('Escape');
+    assert.ok((await ends()) < 0);
+    await context.close();
+  });
+});
