@@ -19,6 +19,7 @@ import {
 } from '#craft/piecing';
 import type { PlacedBlock, SetTop } from '#craft/setting';
 import { at, type Polygon } from '#ground/plane';
+import type { Recall } from '#ground/recall';
 import type { Note } from './notes.ts';
 import type { BlockPlan, PlannedPiece, PlannedStep } from './plan.ts';
 import { type DrawnCloths, sewnAs } from './scrap-plan.ts';
@@ -36,6 +37,7 @@ export const planBlocks = (of: {
   readonly lightness: (fabric: string) => number;
   readonly likeness: (fabric: string) => Likeness;
   readonly rule: CutRule;
+  readonly memory?: Recall;
 }): BlockPlans => {
   const designs = new Map(of.quilt.blocks.map((b) => [b.id, b]));
   const pieced = new Map<string, PiecedBlock>();
@@ -55,6 +57,7 @@ export const planBlocks = (of: {
         lightness: (name) => of.lightness(unmarked(name)),
         likeness: (name) => of.likeness(unmarked(name)),
         seam: of.rule.seam,
+        ...(of.memory ? { memory: of.memory } : {}),
       });
     pieced.set(key, plain);
     if (isNew) notes.push(...piecingNotes(design, plain, block));

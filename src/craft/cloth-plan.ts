@@ -23,6 +23,7 @@ import { lightnessOf, type Value, valuesOf } from '#craft/fabric';
 import type { Length } from '#craft/measure';
 import type { IntegerSolver, ShopStep } from '#craft/strips';
 import { fromDecimal, sum, toNumber } from '#ground/exact';
+import type { Recall } from '#ground/recall';
 import { stockBought, stockOf } from './bought-as.ts';
 import { noLongerThanApart } from './cloth-apart.ts';
 import { costOfCloth, easingFor, ladderOf } from './cloth-ease.ts';
@@ -40,6 +41,10 @@ export interface ClothSearch {
   readonly until?: 'purchase';
   /** Of cloth by the length: a layout as short as this ends the search. */
   readonly enough?: Length;
+  /** Cutting on the fold is looked into only where the document asks for it; else everywhere, for what it would cost and save. */
+  readonly fold?: 'where-asked';
+  /** Of layouts that were laid before. */
+  readonly memory?: Recall;
 }
 
 /**
@@ -198,7 +203,8 @@ const onFold = (of: {
   const { laid, quilt } = of;
   // a motif is looked for with the cloth opened
   if ('sheets' in laid || laid.motifs !== undefined) return { laid, fold: null };
-  if (of.search.until === 'purchase' && !quilt.onFold) return { laid, fold: null };
+  const isAsked = of.search.until !== 'purchase' && of.search.fold !== 'where-asked';
+  if (!isAsked && !quilt.onFold) return { laid, fold: null };
   const search = quilt.onFold ? of.search : { steps: Math.min(2, of.search.steps), solver: null };
   return layOnFold({
     ...of,
@@ -265,8 +271,16 @@ export const laidFor = (
   of: Omit<Laying, 'demands'> & { readonly lines: readonly ClothLine<object>[] },
 ): FabricPlan['laid'] => layDemands({ ...of, demands: demandsOf(of.lines) });
 
-export const layDemands = ({ nature, search, demands, easing, shop, tell }: Laying): FabricPlan['laid'] => {
-  const { solver, ...budget } = search;
+export const layDemands = (task: Laying): FabricPlan['laid'] => {
+  const { memory, fold: _, ...search } = task.search;
+  if (memory === undefined || search.solver !== null || task.tell !== undefined) return layAnew(task);
+  const { nature, demands, easing, shop } = task;
+  // what the easing finds within is told by the shop's steps
+  return memory.recall(JSON.stringify(['laid', nature, demands, easing?.choice, shop, search]), () => layAnew(task));
+};
+
+const layAnew = ({ nature, search, demands, easing, shop, tell }: Laying): FabricPlan['laid'] => {
+  const { solver, memory: _, fold: __, ...budget } = search;
   const how = { demands, budget, ...(solver ? { solver } : {}) };
   if (nature.stock !== undefined) return onSmallerSheets(planSheets({ sheets: nature.stock, ...how }), nature.stock);
   const { repeat } = nature;

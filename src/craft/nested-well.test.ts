@@ -43,7 +43,7 @@ test('pieces take no more cloth with what nests than with boxes alone, nor than 
   fc.assert(
     fc.property(kinds, (list) => {
       const pieces = list.map(([outline, count]) => wantOf(outline, count));
-      const well = nestedWell(pieces, natures);
+      const well = nestedWell({ pieces, natures });
       assert.ok(taken(well) <= taken(pieces) + 1e-9);
       assert.ok(taken(well) <= taken(pieces.map(bare)) + 1e-9);
       if (taken(well) < taken(pieces) - 1e-9) letGo++;

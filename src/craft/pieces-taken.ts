@@ -5,6 +5,7 @@ import type { Quilt } from '#craft/design';
 import { length } from '#craft/measure';
 import type { SetTop } from '#craft/setting';
 import { toNumber } from '#ground/exact';
+import type { Recall } from '#ground/recall';
 import { chooseBorderLie } from './border-lie.ts';
 import { planFinish } from './finish-plan.ts';
 import type { Natures } from './natures.ts';
@@ -23,6 +24,7 @@ export interface QuiltToCut {
   readonly natures: Natures;
   /** Where only this cloth's pieces are of interest: how borders of others lie is not looked into. */
   readonly asked?: string;
+  readonly memory?: Recall;
 }
 
 export interface PiecesTaken {
@@ -31,7 +33,8 @@ export interface PiecesTaken {
   readonly pieces: readonly WantedPiece[];
 }
 
-export const piecesTaken = ({ quilt, set, drawn, blocks, natures, asked }: QuiltToCut): PiecesTaken => {
+export const piecesTaken = ({ quilt, set, drawn, blocks, natures, asked, memory }: QuiltToCut): PiecesTaken => {
+  const remembered = memory ? { memory } : {};
   const rule: CutRule = { seam: length(toNumber(quilt.seam)), ruler: quilt.ruler };
   const float = length(quilt.top.set === 'on-point' ? toNumber(quilt.top.float) : 0);
   const finish = planFinish({ quilt, set, natures, rule });
@@ -43,13 +46,18 @@ export const piecesTaken = ({ quilt, set, drawn, blocks, natures, asked }: Quilt
   const lies = chooseBorderLie(quilt.top.borders, (fabric, borderLie) =>
     asked !== undefined && asked !== fabric
       ? 0
-      : quickLength({ fabric, natures, pieces: [...inBlocks, ...topPieces(topFor(borderLie), natures)] }),
+      : quickLength({
+          ...remembered,
+          fabric,
+          natures,
+          pieces: [...inBlocks, ...topPieces(topFor(borderLie), natures)],
+        }),
   );
   const top = topFor(lies);
   return {
     top,
     finish,
-    pieces: nestedWell([...inBlocks, ...topPieces(top, natures)], natures),
+    pieces: nestedWell({ ...remembered, pieces: [...inBlocks, ...topPieces(top, natures)], natures }),
   };
 };
 

@@ -1,5 +1,6 @@
 // How much of one cloth do pieces take at a first glance? The first layout that is found: good enough to choose by.
 import { type ClothNature, ledgerOf } from '#craft/cutting';
+import type { Recall } from '#ground/recall';
 import { laidFor } from './cloth-plan.ts';
 import type { Natures } from './natures.ts';
 import type { WantedPiece } from './wanted-pieces.ts';
@@ -9,6 +10,7 @@ export const quickLength = (of: {
   readonly fabric: string;
   readonly natures: Natures;
   readonly pieces: readonly WantedPiece[];
+  readonly memory?: Recall;
 }): number => {
   const { lines, problems } = ledgerOf(
     of.pieces.filter((p) => p.fabric === of.fabric),
@@ -16,7 +18,8 @@ export const quickLength = (of: {
   );
   if (problems.length > 0) return Number.POSITIVE_INFINITY;
   const nature = of.natures.get(of.fabric) as ClothNature;
-  const laid = laidFor({ nature, lines: lines.get(of.fabric) ?? [], search: { steps: 0, solver: null } });
+  const search = { steps: 0, solver: null, ...(of.memory ? { memory: of.memory } : {}) };
+  const laid = laidFor({ nature, lines: lines.get(of.fabric) ?? [], search });
   if (!('sheets' in laid)) return laid.layout.length;
   return laid.left.length > 0 ? Number.POSITIVE_INFINITY : laid.cost;
 };

@@ -19,6 +19,7 @@ import { type SettingProblem, setTop } from '#craft/setting';
 import type { IntegerSolver } from '#craft/strips';
 import { toNumber } from '#ground/exact';
 import { done, type Outcome, refused } from '#ground/outcome';
+import type { Recall } from '#ground/recall';
 import { withStrips } from './angled-plan.ts';
 import { type BlockPlans, planBlocks } from './block-plan.ts';
 import { endsNotes } from './cloth-ends.ts';
@@ -57,8 +58,12 @@ export interface PlanOptions {
   readonly solver?: IntegerSolver;
   /** Layout search, in steps a cloth: the same steps give the same plan. 0: level heuristics only. */
   readonly budget?: { readonly steps: number };
+  /** Missing: what cutting on the fold would cost and save is told of every cloth. */
+  readonly fold?: 'where-asked';
   /** Hears of each cloth's better layouts while they are searched for. */
   readonly watch?: ClothWatch;
+  /** Of plans of nearly the same document: blocks and cloths that are as they were are not worked out again. */
+  readonly memory?: Recall;
 }
 
 /**
@@ -122,7 +127,9 @@ const planRead = (
   if (!laid.ok) return laid;
   const set = laid.value;
   const scraps = planScraps({ quilt, drafted: drafted.value, set });
+  const remembered = options.memory ? { memory: options.memory } : {};
   const planned = planBlocks({
+    ...remembered,
     quilt,
     drafted: drafted.value,
     set,
@@ -132,11 +139,16 @@ const planRead = (
     rule,
   });
   const piecesOn = (of: Natures) =>
-    piecesTaken({ quilt, set, drawn: scraps.drawn, blocks: planned.blocks, natures: of });
+    piecesTaken({ ...remembered, quilt, set, drawn: scraps.drawn, blocks: planned.blocks, natures: of });
   const { top, finish, pieces } = piecesOn(natures);
   const angled = withStrips({ blocks: planned.blocks, pieces, natures, pathOf: pathsOf(quilt) });
   const { blocks } = angled;
-  const search = { steps: (options.budget ?? defaultBudget).steps, solver: options.solver ?? null };
+  const search = {
+    steps: (options.budget ?? defaultBudget).steps,
+    solver: options.solver ?? null,
+    ...(options.fold ? { fold: options.fold } : {}),
+    ...remembered,
+  };
   const { watch } = options;
   const cloths = planCloths({ quilt, pieces, natures, search, ...(watch ? { watch } : {}) });
   const thin = thinPieces({

@@ -4,6 +4,7 @@ import type { Likeness } from '#craft/fabric';
 import { cornerTolerance } from '#craft/limits';
 import { type Length, length } from '#craft/measure';
 import { hullOf, type Polygon, perimeter, signedArea } from '#ground/plane';
+import { noRecall, type Recall } from '#ground/recall';
 import { drawingOf } from './chords.ts';
 import { formSorter } from './congruence.ts';
 import { graphOf, outlineOfUnit } from './graph.ts';
@@ -28,6 +29,7 @@ export { joinTop, type TopJoin } from './top.ts';
  * @param lightness CIE L* of a fabric, for pressing
  * @param likeness  how pieces of a fabric may lie and still be one kind; any turn and no mirror image when missing
  * @param seam      allowance
+ * @param memory    of the orders of joining that were found before
  */
 export const pieceBlock = (of: {
   readonly block: DraftedBlock;
@@ -35,8 +37,9 @@ export const pieceBlock = (of: {
   readonly lightness: (fabric: string) => number;
   readonly likeness?: (fabric: string) => Likeness;
   readonly seam: Length;
+  readonly memory?: Recall;
 }): PiecedBlock => {
-  const { block, fabrics, likeness = plainLikeness } = of;
+  const { block, fabrics, likeness = plainLikeness, memory = noRecall } = of;
   const larger = length(Math.max(...block.size));
   const slack = cornerTolerance * larger;
   const outlines = block.patches.map((patch) => outlineOf(patch, slack));
@@ -62,22 +65,20 @@ export const pieceBlock = (of: {
   };
   const added = block.added ?? [];
   const core = outlines.slice(0, outlines.length - added.length).map((_, patch) => patch);
+  const turnsOf = (patch: number) => likeness(fabrics[patch] as string).turns;
   const tree =
     core.length > 1
-      ? planJoins(
-          {
-            drawing: drawingOf(outlines, slack),
-            graph,
-            formOf: formSorter({
-              patches: outlines,
+      ? memory.recall(JSON.stringify(['joined', outlines, kindOf, core.length, larger, core.map(turnsOf)]), () =>
+          planJoins(
+            {
+              drawing: drawingOf(outlines, slack),
+              graph,
+              formOf: formSorter({ patches: outlines, kindOf, size: larger, turnsOf }),
               kindOf,
-              size: larger,
-              turnsOf: (patch) => likeness(fabrics[patch] as string).turns,
-            }),
-            kindOf,
-            isConvex,
-          },
-          core,
+              isConvex,
+            },
+            core,
+          ),
         )
       : null;
   const coreSteps = tree ? stepsOf(sewn, tree) : [];

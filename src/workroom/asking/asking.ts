@@ -9,6 +9,7 @@ import { length } from '#craft/measure';
 import type { IntegerSolver } from '#craft/strips';
 import { toNumber } from '#ground/exact';
 import type { Outcome } from '#ground/outcome';
+import { noRecall, type Recall } from '#ground/recall';
 import { makersNames, noteText } from '#paper/words';
 import type { JsonObject } from '#workroom/editing';
 import { alone } from './alone.ts';
@@ -16,9 +17,9 @@ import type { BlockAnswer, Care, FoundAnswer, QuiltAnswer, Reply, TextReply, Wor
 import { blockPicture, clothsOf, figuresOf, pictureOf } from './pictured.ts';
 import { refusedIn } from './refused.ts';
 
-/** The first good layouts, without a search. */
-export const planFirst = (document: JsonObject): Outcome<QuiltPlan, Problem> =>
-  planQuilt(document, { budget: { steps: 0 } });
+/** The first good layouts, without a search. @param memory of plans of the document as it was before its last edits */
+export const planFirst = (document: JsonObject, memory: Recall = noRecall): Outcome<QuiltPlan, Problem> =>
+  planQuilt(document, { budget: { steps: 0 }, fold: 'where-asked', memory });
 
 /** As the command line searches. @param watch hears of better layouts on the way */
 export const planBest = (

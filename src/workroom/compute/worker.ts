@@ -2,6 +2,7 @@
 import { expose } from 'comlink';
 import { type FabricPlan, type QuiltPlan, withBetterCloth } from '#craft';
 import type { IntegerSolver } from '#craft/strips';
+import { recalling } from '#ground/recall';
 import type {
   BlockAnswer,
   CollectedBlock,
@@ -88,9 +89,12 @@ const openedSolver = (): Promise<IntegerSolver> => {
 
 const kept: { plan: QuiltPlan | null; document: JsonObject; number: number } = { plan: null, document: {}, number: -1 };
 
+/** Blocks and layouts, our own figure: of many edits of a large quilt. */
+const memory = recalling(1000);
+
 const door: Door = {
   quilt: (document, number) => {
-    const planned = planFirst(document);
+    const planned = planFirst(document, memory);
     if (planned.ok) Object.assign(kept, { plan: planned.value, document, number });
     return answerFor(planned, { document, care: 'first' });
   },
