@@ -2,7 +2,7 @@
 import { useCallback, useMemo, useState } from 'react';
 import { patternChapters } from '#paper/pages';
 import { missingSignsText } from '#paper/words';
-import { type PrintPaper, printPapers } from '#wire';
+import { type PrintPaper, type PrintWishes, printPapers, printWishesText } from '#wire';
 import { type Command, useCommands } from '#workroom/commands';
 import { withoutPhotos } from '#workroom/compute';
 import { ChoiceKeys } from '#workroom/fields';
@@ -23,7 +23,7 @@ import { Preview } from './preview.tsx';
 import type { Order } from './shop.ts';
 import { fileOf, subjectIn, subjectsOf, withinOf } from './subject.ts';
 import { usePrint } from './use-print.ts';
-import { useSaving } from './use-saving.tsx';
+import { useSaving } from './use-saving.ts';
 import { openLiked } from './wishes.ts';
 
 const all = {};
@@ -38,11 +38,8 @@ export const PrintView = ({ within }: { readonly within: Within }) => {
   const subject = useMemo(() => subjectIn(within), [within]);
   const text = useMemo(() => JSON.stringify(withoutPhotos(editing.document)), [editing.document]);
   const known = prints?.sizes;
-  const sizes = useMemo(
-    () => (liked.sizes[id] ?? []).filter((size) => known === undefined || known.some((one) => one.id === size)),
-    [liked.sizes, id, known],
-  );
-  const wishes = useMemo(() => ({ paper, chapters: liked.chapters, sizes }), [paper, liked.chapters, sizes]);
+  const sizes = (liked.sizes[id] ?? []).filter((size) => known === undefined || known.some((one) => one.id === size));
+  const wishes = useSameWishes({ paper, chapters: liked.chapters, sizes });
   const isSewn = problems.length === 0;
   const name = fileOf(subject);
   const order = useMemo((): Order | null => (isSewn ? { text, name, wishes } : null), [isSewn, text, name, wishes]);
@@ -101,6 +98,7 @@ export const PrintView = ({ within }: { readonly within: Within }) => {
         isSewn={isSewn}
         onSave={() => save(name)}
         onOpen={() => open(name)}
+        saving={saving}
       />
       <div className="side print-side">
         <section aria-label="What is printed">
@@ -129,7 +127,6 @@ export const PrintView = ({ within }: { readonly within: Within }) => {
             onChoose={takePaper}
           />
           {printing.print !== null && <PrintFacts {...printing.print} />}
-          {saving.line}
         </section>
         {subject.kind === 'pattern' && (
           <ChapterChoice chosen={liked.chapters} onChoose={(chapters) => kept.put({ ...kept.now(), chapters })} />
@@ -145,6 +142,13 @@ export const PrintView = ({ within }: { readonly within: Within }) => {
       </div>
     </div>
   );
+};
+
+/** The same value for as long as the same is wished. */
+const useSameWishes = (wishes: PrintWishes): PrintWishes => {
+  const text = printWishesText(wishes);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the text says all that is in them
+  return useMemo(() => wishes, [text]);
 };
 
 const paperWords: Readonly<Record<PrintPaper, string>> = { letter: 'US letter', a4: 'A4' };

@@ -1,7 +1,7 @@
 // Files from the printer to the maker's downloads, one at a time; and what is told while one is made, or where it was not.
-import { type ReactNode, useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { PrintWishes } from '#wire';
-import { Problems, saveFile, useRoom } from '#workroom/room';
+import { saveFile, useRoom } from '#workroom/room';
 import { askFile, type Had, type Not } from './shop.ts';
 
 export interface Saving {
@@ -9,16 +9,21 @@ export interface Saving {
   readonly save: (name: string) => void;
   /** In a window of its own, where the browser prints it. */
   readonly open: (name: string) => void;
-  readonly line: ReactNode;
+  readonly state: SavingState;
+  /** Gives up what is being made; takes away what is told. */
+  readonly stop: () => void;
 }
 
-interface State {
-  readonly making: string | null;
-  readonly saved: string | null;
-  readonly trouble: { readonly name: string; readonly not: Not } | null;
-}
+export type SavingState =
+  | { readonly at: 'rest' }
+  | { readonly at: 'making'; readonly name: string }
+  | { readonly at: 'done'; readonly words: string }
+  | { readonly at: 'trouble'; readonly name: string; readonly not: Not };
 
-const nothing: State = { making: null, saved: null, trouble: null };
+const rest: SavingState = { at: 'rest' };
+
+/** How long one is told that it is done. */
+const toldMs = 8000;
 
 /** @param of.base what the quilt's files are called, before their own names */
 export const useSaving = (of: {
@@ -28,16 +33,21 @@ export const useSaving = (of: {
 }): Saving => {
   const { text, wishes, base } = of;
   const { say } = useRoom();
-  const [state, setState] = useState(nothing);
+  const [state, setState] = useState<SavingState>(rest);
   const giveUp = useRef<AbortController | null>(null);
   useEffect(() => () => giveUp.current?.abort(), []);
+  useEffect(() => {
+    if (state.at !== 'done') return;
+    const clock = setTimeout(() => setState(rest), toldMs);
+    return () => clearTimeout(clock);
+  }, [state]);
 
   const had = useCallback(
     async (name: string): Promise<Had<Blob> | null> => {
       giveUp.current?.abort();
       const mine = new AbortController();
       giveUp.current = mine;
-      setState({ ...nothing, making: name });
+      setState({ at: 'making', name });
       const file = await askFile({ text, name, wishes }, mine.signal).catch(() => null);
       return mine.signal.aborted ? null : file;
     },
@@ -45,9 +55,9 @@ export const useSaving = (of: {
   );
   const end = useCallback(
     (name: string, words: string, file: Had<Blob>) => {
-      if (file.had === 'no') setState({ ...nothing, trouble: { name, not: file } });
+      if (file.had === 'no') setState({ at: 'trouble', name, not: file });
       else {
-        setState({ ...nothing, saved: words });
+        setState({ at: 'done', words });
         say(words);
       }
     },
@@ -85,25 +95,15 @@ export const useSaving = (of: {
     },
     [had, end, base],
   );
+  const stop = useCallback(() => {
+    giveUp.current?.abort();
+    setState(rest);
+  }, []);
   return useMemo(
-    () => ({ save: (name) => void save(name), open: (name) => void open(name), line: <SavingLine {...state} /> }),
-    [save, open, state],
+    () => ({ save: (name) => void save(name), open: (name) => void open(name), state, stop }),
+    [save, open, state, stop],
   );
 };
 
 /** "harvest-home.pdf", "harvest-home-cutting.csv". */
 const savedName = (base: string, name: string): string => (name === 'pattern.pdf' ? `${base}.pdf` : `${base}-${name}`);
-
-const SavingLine = ({ making, saved, trouble }: State) => (
-  <>
-    <p className="quiet" role="status">
-      {making === null ? saved : `Making ${making} …`}
-    </p>
-    {trouble !== null && (
-      <div role="alert">
-        <h3>{trouble.name} was not made</h3>
-        <Problems problems={trouble.not.refusal.problems} more={trouble.not.refusal.more} />
-      </div>
-    )}
-  </>
-);

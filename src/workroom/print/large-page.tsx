@@ -1,0 +1,59 @@
+// One page, as large as it fits its room or as one likes.
+import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
+import type { PagePictures } from './page-pictures.ts';
+import { pictureWidth, shownWidth } from './page-size.ts';
+import { useRoomFor } from './use-room-for.ts';
+
+interface PageOf {
+  readonly pictures: PagePictures;
+  readonly page: number;
+  readonly count: number;
+  readonly sizePt: readonly [width: number, height: number];
+  /** Index into the zooms. */
+  readonly zoom: number;
+  readonly onTurn: (page: number) => void;
+}
+
+export const LargePage = ({ pictures, page, count, sizePt, zoom, onTurn }: PageOf) => {
+  const place = useRef<HTMLElement>(null);
+  const room = useRoomFor(place);
+  const width = room === null ? 0 : shownWidth({ room, sizePt, zoom });
+  const widthPx = width === 0 ? 0 : pictureWidth(width * devicePixelRatio);
+  const [seen, setSeen] = useState<{ readonly page: number; readonly url: string } | 'none' | null>(null);
+  useEffect(() => {
+    if (widthPx === 0) return;
+    let isLeft = false;
+    void pictures.of({ page, widthPx }, 'now').then((url) => {
+      if (isLeft) return;
+      setSeen(url === null ? 'none' : { page, url });
+      // the one that is likely wanted next
+      if (url !== null && page < count) void pictures.of({ page: page + 1, widthPx }, 'in-turn');
+    });
+    return () => {
+      isLeft = true;
+    };
+  }, [pictures, page, count, widthPx]);
+  useEffect(() => {
+    if (page > 0) place.current?.scrollTo({ top: 0 });
+  }, [page]);
+  const height = (width * sizePt[1]) / sizePt[0];
+  const press = (event: KeyboardEvent) => {
+    if (event.target !== event.currentTarget || event.ctrlKey || event.metaKey || event.altKey) return;
+    const to = { ArrowRight: page + 1, ArrowLeft: page - 1, Home: 1, End: count }[event.key];
+    // a page that is wider than its room is moved by these keys
+    if (to === undefined || (zoom > 0 && event.key.startsWith('Arrow'))) return;
+    event.preventDefault();
+    onTurn(to);
+  };
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, and keys must be able to scroll it
+    <section className="print-page" aria-label="Page" ref={place} tabIndex={0} onKeyDown={press}>
+      <div className="print-paper" style={{ width, height }}>
+        {seen === 'none' && <p className="empty">The picture of this page did not come. The PDF may still.</p>}
+        {seen !== null && seen !== 'none' && seen.page === page && (
+          <img src={seen.url} width={width} height={height} alt={`Page ${page} of ${count}`} />
+        )}
+      </div>
+    </section>
+  );
+};
