@@ -102,7 +102,7 @@ export const heightTreeFor = (of: {
 };
 
 /** Of one set of heights, each with more effort than the one before. */
-const mostTries = 2;
+const mostTries = 4;
 
 /** Whether it can be split further: whole strips are tried again as they are. */
 const isSplit = (part: Part): boolean => !('whole' in part);
