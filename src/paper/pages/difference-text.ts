@@ -4,7 +4,7 @@ import { clothSignsFor, signOf } from '#paper/cloth';
 import { withTrueFractions } from '#paper/lengths';
 import { amountText, counted, inWords } from '#paper/words';
 import { workInAll } from './cut-before.ts';
-import { moneyText } from './money.ts';
+import { amountMoreText, moneyMoreText } from './more-text.ts';
 
 export interface Difference {
   /** "⅛ yd more of A and ¼ yd less of C", "no more cloth"; "" where both are the same in all. */
@@ -19,7 +19,7 @@ export const differenceText = (now: QuiltPlan, then: QuiltPlan): Difference => {
   const cost = (then.cost.total ?? 0) - (now.cost.total ?? 0);
   return {
     cloth: clothText(now, then),
-    cost: Math.abs(cost) < 0.005 ? '' : `${moneyText(Math.abs(cost), now.cost.currency)} ${cost > 0 ? 'more' : 'less'}`,
+    cost: moneyMoreText(cost, now.cost.currency),
     work: workText(now, then),
   };
 };
@@ -34,8 +34,7 @@ const clothText = (now: QuiltPlan, then: QuiltPlan): string => {
       return [`${withTrueFractions(amountText(after.amount, after.unit))} of ${letter} instead`];
     const difference = after.amount - buy.amount;
     if (Math.abs(difference) < 1e-9) return [];
-    const amount = withTrueFractions(amountText(Math.abs(difference), buy.unit));
-    return [`${amount} ${difference > 0 ? 'more' : 'less'} of ${letter}`];
+    return [`${amountMoreText(difference, buy.unit)} of ${letter}`];
   });
   return parts.length === 0 ? 'no more cloth' : inWords(parts);
 };

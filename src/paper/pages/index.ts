@@ -16,6 +16,7 @@ export type { FinishPart } from './finish-part.ts';
 export { handoutPages } from './handout.ts';
 export { lessonsOf, lessonTitle } from './handout-head.ts';
 export { moneyText, totalLines } from './money.ts';
+export { amountMoreText, moneyMoreText } from './more-text.ts';
 export type { PatternPages, PatternWishes } from './pattern.ts';
 export { patternPages } from './pattern.ts';
 export { endNamesOf, sheetNamesOf } from './sheet-names.ts';

@@ -61,7 +61,7 @@ test('each line says by how much the second is other, and which way', () => {
     Seams: '1 more',
     Time: 'about 45 min less',
     'Cloth to buy': '⅜ yd less',
-    'Left over': '3 % of it more',
+    'Left over': '3 % more',
     Cost: '1.75 EUR less',
     Backing: 'only in the first',
     Binding: 'only in the first',
@@ -70,30 +70,36 @@ test('each line says by how much the second is other, and which way', () => {
   });
 });
 
-test('lengths in the other unit are compared as lengths, cloth by the yard and by the metre is not', () => {
-  // 60 in are 152.4 cm, 72 in 182.88 cm; 276 in 701.04 cm: docs/formulas.md, 1 in = 2.54 cm
+test('in two units lengths are told to what a ruler tells, and cloth to what a shop cuts, both as the first has them', () => {
+  // 1 in = 2.54 cm, 1 yd = 0.9144 m: 153 cm are 60.24 in, 276 in 701.04 cm; 2.6 m are 2.84 yd, 0.9144 m are 1 yd
   const second: VersionSeen = {
     ...model,
     unit: 'cm',
-    size: [152.4, 185.42],
+    size: [153, 185.42],
     backing: [172.72, 200.66],
     binding: 701.04,
-    cloths: [{ ...oat, unit: 'm' }, bay],
+    cloths: [
+      { ...oat, unit: 'm', amount: 2.6 },
+      { ...bay, unit: 'm', amount: 0.9144 },
+    ],
     buy: [
-      { amount: 2.5, unit: 'm' },
-      { amount: 1, unit: 'yd' },
+      { amount: 3.5144, unit: 'm' },
+      { amount: 2, unit: 'sheets' },
     ],
   };
   const lines = told(second, { words: { first: inches, second: cm } });
-  assert.equal(lines.Size, '1 in longer');
+  assert.equal(lines.Size, 'about ¼ in wider and 1 in longer');
   assert.equal(lines.Binding, 'the same');
-  assert.equal(lines.Backing, '1 in shorter');
-  assert.equal(lines.Oat, 'bought in another way');
-  assert.equal(lines['Cloth to buy'], '2½ yd less and 2.5 m more');
+  assert.equal(lines.Backing, 'about 1 in shorter');
+  assert.equal(lines.Oat, 'about ⅜ yd more');
+  assert.equal(lines.Bay, 'the same');
+  assert.equal(lines['Cloth to buy'], 'about ⅜ yd more and 2 sheets more');
+  assert.equal(told({ ...model, cloths: [{ ...oat, unit: 'sheets' }, bay] }).Oat, 'bought in another way');
 });
 
 test('prices that are missing or in another currency are told, never reckoned with', () => {
   assert.equal(told({ ...model, cost: null }).Cost, 'one of them has no prices');
+  assert.equal(told({ ...model, cost: null }, { first: { ...model, cost: null } }).Cost, 'no prices in either');
   assert.equal(told({ ...model, currency: 'crowns' }).Cost, 'in another currency');
   const [, , , , , , , cost] = linesOf({
     first: { ...model, unpriced: 1 },

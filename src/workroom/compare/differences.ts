@@ -2,7 +2,7 @@
 import { convert, type Unit } from '#craft/measure';
 import { rational, toNumber } from '#ground/exact';
 import { withTrueFractions } from '#paper/lengths';
-import { moneyText } from '#paper/pages';
+import { amountMoreText, moneyMoreText, moneyText } from '#paper/pages';
 import { amountText, inWords } from '#paper/words';
 import type { VersionCloth, VersionSeen } from '#workroom/compute';
 import { buyWords, countWords, type LengthWords } from '#workroom/room';
@@ -27,6 +27,7 @@ export interface Both {
 }
 
 const same = 'the same';
+const noPrices = 'no prices in either';
 
 export const linesOf = (both: Both): readonly Line[] => [
   ...inAll(both),
@@ -41,7 +42,7 @@ const inAll = (both: Both): readonly Line[] => {
     first: a,
     second: b,
     difference,
-    isSame: difference === same,
+    isSame: difference === same || difference === noPrices,
   });
   const count = (name: string, of: (version: VersionSeen) => number): Line =>
     line(name, [String(of(first)), String(of(second))], countMore(of(second) - of(first)));
@@ -64,26 +65,34 @@ const blockWords = ({ blocks, kinds }: VersionSeen): string =>
 
 const countMore = (by: number): string => (by === 0 ? same : `${Math.abs(by)} ${by > 0 ? 'more' : 'fewer'}`);
 
-/** In the first one's unit. */
-const asFirst = ({ first, second }: Both, value: number): number =>
-  valueIn(value, { from: second.unit, to: first.unit });
+/**
+ * By how much the second's length is more, in the first one's unit: where the units differ to an eighth of an inch or a millimetre, as no
+ * ruler tells more.
+ */
+const lengthMore = ({ first, second }: Both, [a, b]: readonly [number, number]): number => {
+  const { unit } = first;
+  if (unit === second.unit) return b - a;
+  const by = b * toNumber(convert(rational(1), { from: second.unit, to: unit })) - a;
+  return Math.round(by * finest[unit]) / finest[unit];
+};
 
-const valueIn = (value: number, { from, to }: { readonly from: Unit; readonly to: Unit }): number =>
-  from === to ? value : value * toNumber(convert(rational(1), { from, to }));
+const finest: Readonly<Record<Unit, number>> = { in: 8, cm: 10 };
+
+const about = ({ first, second }: Both): string => (first.unit === second.unit ? '' : 'about ');
 
 type Size = VersionSeen['size'];
 
 const sizeMore = (both: Both): string => sidesMore(both, both.first.size, both.second.size);
 
 const sidesMore = (both: Both, first: Size, second: Size): string => {
-  const [width, height] = second.map((side, i) => asFirst(both, side) - (first[i] as number));
+  const [width, height] = second.map((side, i) => lengthMore(both, [first[i] as number, side]));
   const told = [
     { by: width ?? 0, more: 'wider', less: 'narrower' },
     { by: height ?? 0, more: 'longer', less: 'shorter' },
   ].flatMap(({ by, more, less }) =>
     isNone(by) ? [] : [`${both.words.first.length(Math.abs(by))} ${by > 0 ? more : less}`],
   );
-  return told.length === 0 ? same : inWords(told);
+  return told.length === 0 ? same : `${about(both)}${inWords(told)}`;
 };
 
 const isNone = (by: number): boolean => Math.abs(by) < 1e-6;
@@ -104,24 +113,40 @@ const timeMore = (by: number): string => {
 
 type Buy = VersionSeen['buy'];
 
+/** By the yard and by the metre are one length, told as the first has it; sheets are counted by themselves. */
 const buyMore = (first: Buy, second: Buy): string => {
-  const units = [...new Set([...first, ...second].map(({ unit }) => unit))];
-  const amountIn = (buy: Buy, unit: Buy[number]['unit']): number => buy.find((one) => one.unit === unit)?.amount ?? 0;
+  const length =
+    first.find(({ unit }) => unit !== 'sheets')?.unit ?? second.find(({ unit }) => unit !== 'sheets')?.unit;
+  const isMixed = second.some(({ unit }) => unit !== 'sheets' && unit !== length);
+  const units = [...(length === undefined ? [] : [length]), 'sheets' as const];
   const told = units.flatMap((unit) => {
     const by = amountIn(second, unit) - amountIn(first, unit);
-    return isNone(by) ? [] : [amountMore(by, unit)];
+    const shown = isMixed && unit !== 'sheets' ? Math.round(by * steps[unit]) / steps[unit] : by;
+    return isNone(shown) ? [] : [`${isMixed && unit !== 'sheets' ? 'about ' : ''}${amountMoreText(shown, unit)}`];
   });
   return told.length === 0 ? same : inWords(told);
 };
 
-const amountMore = (by: number, unit: Buy[number]['unit']): string =>
-  `${withTrueFractions(amountText(Math.abs(by), unit))} ${by > 0 ? 'more' : 'less'}`;
+/** What shops commonly cut: an eighth of a yard, a tenth of a metre. */
+const steps = { yd: 8, m: 10 } as const;
+const metresInYard = 0.9144;
+
+const amountIn = (buy: Buy, unit: Buy[number]['unit']): number =>
+  buy.reduce((all, one) => all + (isLengths(one.unit, unit) ? one.amount * inOther(one.unit, unit) : 0), 0);
+
+const isLengths = (one: Buy[number]['unit'], other: Buy[number]['unit']): boolean =>
+  one === other || (one !== 'sheets' && other !== 'sheets');
+
+const inOther = (from: Buy[number]['unit'], to: Buy[number]['unit']): number => {
+  if (from === to) return 1;
+  return to === 'm' ? metresInYard : 1 / metresInYard;
+};
 
 const shareWords = (share: number): string => `${Math.round(share * 100)}\u00a0%`;
 
 const shareMore = ({ first, second }: Both): string => {
   const by = Math.round(second.leftOver * 100) - Math.round(first.leftOver * 100);
-  return by === 0 ? same : `${Math.abs(by)}\u00a0% of it ${by > 0 ? 'more' : 'less'}`;
+  return by === 0 ? same : `${Math.abs(by)}\u00a0% ${by > 0 ? 'more' : 'less'}`;
 };
 
 const costWords = ({ cost, currency, unpriced }: VersionSeen): string => {
@@ -134,14 +159,13 @@ const costWords = ({ cost, currency, unpriced }: VersionSeen): string => {
 };
 
 const costMore = (first: VersionSeen, second: VersionSeen): string => {
-  if (first.cost === null || second.cost === null)
-    return first.cost === second.cost ? same : 'one of them has no prices';
+  if (first.cost === null && second.cost === null) return noPrices;
+  if (first.cost === null || second.cost === null) return 'one of them has no prices';
   if (first.currency !== second.currency) return 'in another currency';
   return moneyMore(second.cost - first.cost, first.currency);
 };
 
-const moneyMore = (by: number, currency: string): string =>
-  Math.abs(by) < 0.005 ? same : `${moneyText(Math.abs(by), currency)} ${by > 0 ? 'more' : 'less'}`;
+const moneyMore = (by: number, currency: string): string => moneyMoreText(by, currency) || same;
 
 const sizeOr = ({ backing }: VersionSeen, words: LengthWords): string =>
   backing === null ? 'none' : words.size(backing);
@@ -158,8 +182,8 @@ const lengthOr = ({ binding }: VersionSeen, words: LengthWords): string =>
 const bindingMore = (both: Both): string => {
   const [a, b] = [both.first.binding, both.second.binding];
   if (a === null || b === null) return a === b ? same : onlyIn(b === null ? 'first' : 'second');
-  const by = asFirst(both, b) - a;
-  return isNone(by) ? same : `${both.words.first.length(Math.abs(by))} ${by > 0 ? 'longer' : 'shorter'}`;
+  const by = lengthMore(both, [a, b]);
+  return isNone(by) ? same : `${about(both)}${both.words.first.length(Math.abs(by))} ${by > 0 ? 'longer' : 'shorter'}`;
 };
 
 const onlyIn = (which: 'first' | 'second'): string => `only in the ${which}`;
@@ -205,12 +229,12 @@ const clothLine = ({ first, second }: ClothPair, both: Both): Line => {
 const clothMore = ({ first, second }: ClothPair, both: Both): string => {
   if (first === null) return onlyIn('second');
   if (second === null) return onlyIn('first');
-  if (first.unit !== second.unit) return 'bought in another way';
-  const by = second.amount - first.amount;
+  if (!isLengths(first.unit, second.unit)) return 'bought in another way';
   const money =
     first.cost === null || second.cost === null || both.first.currency !== both.second.currency
       ? same
       : moneyMore(second.cost - first.cost, both.first.currency);
-  const told = [...(isNone(by) ? [] : [amountMore(by, first.unit)]), ...(money === same ? [] : [money])];
+  const cloth = buyMore([first], [second]);
+  const told = [cloth, money].filter((one) => one !== same);
   return told.length === 0 ? same : told.join(', ');
 };

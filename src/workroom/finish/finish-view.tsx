@@ -147,13 +147,24 @@ const Topic = (of: {
   );
 };
 
-const absentWords = (topic: FinishTopic): string =>
-  topic === 'borders' ? 'The quilt has no borders.' : `No ${topicNames[topic].toLowerCase()} is asked for.`;
+const absentWords = (topic: FinishTopic): string => {
+  const key = keyOf[topic];
+  return key === null ? 'The quilt has no borders.' : `No ${partNames[key]} is asked for.`;
+};
 
 const Told = ({ part, isHeaded }: { readonly part: FinishPart; readonly isHeaded: boolean }) => (
   <>
     {isHeaded && <h3>{part.heading}</h3>}
     {part.picture !== null && <PaperDrawing {...part.picture} label={`${part.heading}, drawn`} />}
+    {part.lines.length === 1 ? (
+      <p>{part.lines[0]}</p>
+    ) : (
+      <ol>
+        {part.lines.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ol>
+    )}
     {part.table !== null && (
       // biome-ignore lint/a11y/noNoninteractiveTabindex: on a phone it scrolls, and keys must be able to scroll it
       <section className="table-room" tabIndex={0} aria-label={`${part.heading}, listed`}>
@@ -179,15 +190,6 @@ const Told = ({ part, isHeaded }: { readonly part: FinishPart; readonly isHeaded
           </tbody>
         </table>
       </section>
-    )}
-    {part.lines.length === 1 ? (
-      <p>{part.lines[0]}</p>
-    ) : (
-      <ol>
-        {part.lines.map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ol>
     )}
   </>
 );

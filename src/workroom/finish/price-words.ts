@@ -1,6 +1,6 @@
 // What a way of finishing takes, in words: cloth as it is bought, and money where there are prices.
 import { withTrueFractions } from '#paper/lengths';
-import { moneyText } from '#paper/pages';
+import { amountMoreText, moneyMoreText, moneyText } from '#paper/pages';
 import { amountText, inWords } from '#paper/words';
 import type { ClothMore, WayPrice } from '#workroom/compute';
 
@@ -14,12 +14,12 @@ export interface PriceWords {
 export const moreWords = ({ cloths, cost }: Pick<WayPrice, 'cloths' | 'cost'>, of: PriceWords): string => {
   if (cloths === null) return 'there is no room for it on its cloth';
   if (cloths.length === 0) return 'no more and no less cloth';
-  const told = cloths.map((one) => `${amountOf(one)} ${sense(one.amount)} of ${of.nameOf(one.id)}`);
+  const told = cloths.map((one) => `${amountMoreText(one.amount, one.unit)} of ${of.nameOf(one.id)}`);
   return [inWords(told), ...(cost === null ? [] : [costMore(cost, of)])].join(', ');
 };
 
 const costMore = (cost: number, { currency }: PriceWords): string =>
-  cost === 0 ? 'at the same cost' : `${moneyText(Math.abs(cost), currency)} ${sense(cost)}`;
+  moneyMoreText(cost, currency) || 'at the same cost';
 
 /** Of what stands, told by what would be bought without it: "4⅝ yd of Oat, 57.80 EUR". */
 export const takenWords = ({ cloths, cost }: Pick<WayPrice, 'cloths' | 'cost'>, of: PriceWords): string => {
@@ -33,5 +33,3 @@ export const takenWords = ({ cloths, cost }: Pick<WayPrice, 'cloths' | 'cost'>, 
 };
 
 const amountOf = ({ amount, unit }: ClothMore): string => withTrueFractions(amountText(Math.abs(amount), unit));
-
-const sense = (value: number): string => (value < 0 ? 'less' : 'more');
