@@ -1,7 +1,7 @@
 // What a version holds: now and as it changes, from the steps, from the store, or out of the document's other sizes.
-import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
+import { useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
 import type { QuiltDocument } from '#craft/design';
-import type { JsonObject } from '#workroom/editing';
+import { isSame, type JsonObject } from '#workroom/editing';
 import { useQuilt, useRoom } from '#workroom/room';
 import { documentAfter, documentInSize, type Version } from './versions.ts';
 
@@ -17,18 +17,30 @@ const coming: VersionFound = { document: null, state: 'coming' };
 export const useVersion = (version: Version): VersionFound => {
   const { document, editing } = useQuilt();
   const kept = useKept(version);
-  const done = version.kind === 'step' ? version.done : null;
-  // steps that were let go may have been others
-  const atStep = useMemo(() => (done === null ? null : foundOr(documentAfter(editing, done))), [done, editing]);
-  const inSize = useMemo(
-    () => (version.kind === 'size' ? foundOr(documentInSize(document, version.id)) : null),
-    [version, document],
-  );
   const now = useMemo((): VersionFound => ({ document, state: 'there' }), [document]);
-  return (version.kind === 'now' ? now : (atStep ?? inSize ?? kept)) ?? coming;
+  const other = useMemo((): VersionFound => {
+    switch (version.kind) {
+      case 'step':
+        return foundOr(documentAfter(editing, version.done));
+      case 'size':
+        return foundOr(documentInSize(document, version.id) as JsonObject | null);
+      default:
+        return kept ?? coming;
+    }
+  }, [version, editing, document, kept]);
+  const steady = useSteady(other);
+  return version.kind === 'now' ? now : steady;
 };
 
-const foundOr = (document: JsonObject | QuiltDocument | null): VersionFound =>
+/** As it was, while its document is the same to the letter: what is done to the quilt now is no reason to plan it anew. */
+const useSteady = (found: VersionFound): VersionFound => {
+  const last = useRef(found);
+  const [before, after] = [last.current, found].map(({ document }) => document as unknown as JsonObject | null);
+  if (last.current.state !== found.state || !isSame(before ?? null, after ?? null)) last.current = found;
+  return last.current;
+};
+
+const foundOr = (document: JsonObject | null): VersionFound =>
   document === null
     ? { document: null, state: 'gone' }
     : { document: document as unknown as QuiltDocument, state: 'there' };

@@ -1,4 +1,5 @@
 // What can be done with a version: the quilt goes back to it, in one step that undo takes back; or it becomes a quilt of its own.
+import type { JsonObject } from '#workroom/editing';
 import { quiltAddress, useQuilt, useRoom } from '#workroom/room';
 import type { Weighed } from './use-weighed.ts';
 import { becomeDocument } from './versions.ts';
@@ -7,7 +8,7 @@ export const VersionKeys = ({ side, name }: { readonly side: Weighed; readonly n
   const { edit, copyOut, keepPoint, document: own } = useQuilt();
   const { say } = useRoom();
   const { version, found } = side;
-  const { document } = found;
+  const document = found.document as unknown as JsonObject | null;
   if (document === null) return <div />;
   switch (version.kind) {
     case 'now':
@@ -33,17 +34,14 @@ export const VersionKeys = ({ side, name }: { readonly side: Weighed; readonly n
             <button
               type="button"
               onClick={() => {
-                edit(`Go back to ${name}`, (draft) => becomeDocument(draft, document as never));
+                edit(`Go back to ${name}`, (draft) => becomeDocument(draft, document));
                 say(`The quilt is again as in ${name}. Undo brings back what was.`);
               }}
             >
               Go back to this one
             </button>
           )}
-          <button
-            type="button"
-            onClick={() => copyOut({ ...(document as never as object), title: `${own.title || 'A quilt'}, ${name}` })}
-          >
+          <button type="button" onClick={() => copyOut({ ...document, title: `${own.title || 'A quilt'}, ${name}` })}>
             A quilt of its own
           </button>
         </div>

@@ -26,10 +26,12 @@ export const versionGroups = (around: VersionsAround): readonly VersionGroup[] =
   const { done } = editing;
   const back = Array.from({ length: Math.min(done, mostSteps) }, (_, i) => done - 1 - i);
   const steps = [...back, ...(done > mostSteps ? [0] : [])];
+  const ahead = Array.from({ length: Math.min(editing.steps.length - done, mostSteps) }, (_, i) => done + 1 + i);
   const groups: readonly VersionGroup[] = [
     { name: 'This quilt', versions: [worded({ kind: 'now' })] },
     { name: 'Restore points', versions: points.map(({ id }) => worded({ kind: 'point', id })) },
     { name: 'Steps back', versions: steps.map((step) => worded({ kind: 'step', done: step })) },
+    { name: 'Steps that are undone', versions: ahead.map((step) => worded({ kind: 'step', done: step })) },
     { name: 'Its other sizes', versions: sizes.map(({ id }) => worded({ kind: 'size', id })) },
     { name: 'Other quilts', versions: quilts.map(({ id }) => worded({ kind: 'quilt', id })) },
   ];
@@ -42,9 +44,11 @@ export const versionWords = (version: Version, around: VersionsAround): string =
     case 'now':
       return 'Now';
     case 'step': {
-      const next = editing.steps[version.done];
+      const { steps, done } = editing;
+      const [last, next] = [steps[version.done - 1], steps[version.done]];
       if (version.done === 0) return 'As it began';
-      return next === undefined ? 'After the last step' : `Before “${next.what}”`;
+      if (last === undefined) return 'A step that is gone';
+      return version.done < done && next !== undefined ? `Before “${next.what}”` : `After “${last.what}”`;
     }
     case 'point':
       return points.find(({ id }) => id === version.id)?.name ?? 'A restore point that is gone';
