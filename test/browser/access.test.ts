@@ -141,6 +141,26 @@ const views: readonly View[] = [
     },
   },
   {
+    name: 'cut, a piece chosen and other ways weighed',
+    open: async (page, at) => {
+      await openDemo(page, at);
+      await page.getByRole('link', { name: /^Cut/ }).click();
+      await page.getByRole('listbox', { name: /^Cloth A/ }).press('End');
+      await page.getByRole('heading', { name: 'A1' }).waitFor();
+      await page.locator('.other-ways button:not(:disabled)').first().waitFor({ timeout: 60_000 });
+    },
+  },
+  {
+    name: 'cut, step by step, with a tick',
+    open: async (page, at) => {
+      await openDemo(page, at);
+      await page.getByRole('link', { name: /^Cut/ }).click();
+      await page.getByRole('link', { name: 'Step by step' }).click();
+      await page.getByRole('button', { name: 'Next step done' }).click();
+      await page.getByText(/^1 of \d+ steps done/).waitFor();
+    },
+  },
+  {
     name: 'set, demo, a block chosen',
     open: async (page, at) => {
       await openDemo(page, at);
