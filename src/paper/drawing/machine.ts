@@ -8,9 +8,10 @@ import { signOf } from '#paper/cloth';
 import { hairlinePt, ink, lettering, paler, patchEdgePt, softInk } from './ink.ts';
 import { drawLabels } from './label.ts';
 import { drawPatches, patchLabels } from './patches.ts';
-import { awayFromLeg, firstLeg, patchAt, sewnOf } from './seam.ts';
+import { awayFromLeg, firstLeg, patchAt, sewnOf, stopsOf } from './seam.ts';
 import { framed, pathOf } from './shape.ts';
 import type { StepPicture } from './step.ts';
+import { stopMarks } from './step-marks.ts';
 import { mostStepScale } from './step-scale.ts';
 import type { Drawing } from './svg.ts';
 import { element, group, numberText, picture } from './svg.ts';
@@ -29,6 +30,8 @@ export const drawMachine = (of: StepPicture & { readonly seam: number }): Drawin
     y: -(p.x - start.x) * away.y + (p.y - start.y) * away.x,
   });
   const folded = (p: Point): Point => ({ x: -turned(p).x, y: turned(p).y });
+  // of a seam that goes round corners the first leg alone lies at the right hand
+  const isOnLeg = (p: Point): boolean => Math.abs(turned(p).x) < 1e-6 * Math.max(...block.finished);
   const first = step.patches[0].map((i) => patchAt(block, i));
   const second = step.patches[1].map((i) => patchAt(block, i));
   const unitShapes = first.map((patch) => patch.points.map(turned));
@@ -77,6 +80,7 @@ export const drawMachine = (of: StepPicture & { readonly seam: number }): Drawin
         }),
       ]),
       group({ class: 'step-seam' }, [seamLine(framed(sewnOf(block, step).map(turned), frame))]),
+      group({ class: 'step-stops' }, stopMarks(framed(stopsOf(step).filter(isOnLeg).map(turned), frame))),
       group({ class: 'step-turn' }, [turnMark(step, edgePt + roomX / 2)]),
     ],
   });

@@ -66,6 +66,9 @@ export const sewnOf = (block: BlockPlan, step: PlannedStep): Leg => {
   return isEven(leg[0]) ? [leg[0], middle] : [middle, leg[1]];
 };
 
+/** Where sewing stops on a mark: at inside corners that a piece is set into later, and at all corners and ends of a seam that is set in. */
+export const stopsOf = ({ kind, line, stopsAt }: PlannedStep): Polygon => (kind === 'set-in' ? line : stopsAt);
+
 const squareOf = ([a, b]: Leg): Point => {
   const whole = Math.hypot(b.x - a.x, b.y - a.y);
   return { x: -(b.y - a.y) / whole, y: (b.x - a.x) / whole };

@@ -26,6 +26,12 @@ export const threadOutline = (outlines: readonly Polygon[]): string => {
   return stroke(thread, 5.6) + stroke('#ffffff', 3);
 };
 
+/** A ring on each mark at which sewing stops, to be seen on any cloth. */
+export const stopMarks = (points: Polygon): readonly string[] =>
+  points.map(({ x, y }) =>
+    element('circle', { cx: x, cy: y, r: 2.4, fill: '#ffffff', stroke: thread, 'stroke-width': 1 }),
+  );
+
 /** Places along a seam, as shares of it, in the order they are tried: off its middle first, where labels stand. */
 const shares = [0.26, 0.74, 0.38, 0.62, 0.5] as const;
 /** Between an arrow and the middle of a letter. */

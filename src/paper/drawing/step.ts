@@ -13,9 +13,9 @@ import { textWidthPt } from './ink.ts';
 import { drawLabels, labelsInside } from './label.ts';
 import type { LaidPatch } from './patches.ts';
 import { drawPatches, patchLabels } from './patches.ts';
-import { awayFrom, awayFromLeg, patchAt } from './seam.ts';
+import { awayFrom, awayFromLeg, patchAt, stopsOf } from './seam.ts';
 import { fitted, framed } from './shape.ts';
-import { pressArrow, standOff, threadOutline } from './step-marks.ts';
+import { pressArrow, standOff, stopMarks, threadOutline } from './step-marks.ts';
 import { mostStepScale } from './step-scale.ts';
 import type { Drawing } from './svg.ts';
 import { group, picture } from './svg.ts';
@@ -81,6 +81,16 @@ export const drawStep = (of: StepPicture): Drawing => {
           letters: labelsInside([...firstLabels, ...secondLabels]),
         }),
       ]),
+      group(
+        { class: 'step-stops' },
+        stopMarks(
+          framed(stopsOf(step), {
+            ...frame,
+            x: frame.x + shiftFirst.x + apart.x / 2,
+            y: frame.y + shiftFirst.y + apart.y / 2,
+          }),
+        ),
+      ),
       group({ class: 'step-size' }, [
         dimension({ from: { x: bounds.x, y: under }, to: { x: bounds.x + bounds.width, y: under }, text: across }),
         dimension({ from: { x: beside, y: bounds.y }, to: { x: beside, y: bounds.y + bounds.height }, text: down }),

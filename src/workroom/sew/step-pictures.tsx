@@ -20,18 +20,20 @@ export const StepPictures = ({ seen, sight, again }: StepPicturesOf) => {
   const isBoard = sight !== 'machine' || seen.machine === null;
   return (
     <div className={`sew-pictures is-${seen.machine === null ? 'board' : sight}`}>
-      {isBoard && (
-        <figure>
-          <LivePicture picture={seen.board} className="sew-board" style={motion} again={again} />
-          <figcaption>On the board</figcaption>
-        </figure>
-      )}
-      {sight !== 'board' && seen.machine !== null && (
-        <figure>
-          <LivePicture picture={seen.machine} className="sew-machine" style={motion} again={again} />
-          <figcaption>At the machine</figcaption>
-        </figure>
-      )}
+      <div className="sew-pair">
+        {isBoard && (
+          <figure>
+            <LivePicture picture={seen.board} className="sew-board" style={motion} again={again} />
+            <figcaption>On the board</figcaption>
+          </figure>
+        )}
+        {sight !== 'board' && seen.machine !== null && (
+          <figure>
+            <LivePicture picture={seen.machine} className="sew-machine" style={motion} again={again} />
+            <figcaption>At the machine</figcaption>
+          </figure>
+        )}
+      </div>
     </div>
   );
 };
