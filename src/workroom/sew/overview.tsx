@@ -37,7 +37,7 @@ export const Overview = ({ sewing }: { readonly sewing: Sewing }) => {
             className="main-key sew-next"
             href={sewing.addressOf({ entry: open.entry.key, step: open.step.number, sight: 'both', type: 'usual' })}
           >
-            {sewing.sewn.last === null ? 'Begin' : 'Go on'}: {open.entry.title}, step {open.step.number}
+            {sewing.last() === null ? 'Begin' : 'Go on'}: {open.entry.title}, step {open.step.number}
           </a>
         )}
       </div>
@@ -62,8 +62,8 @@ export const Overview = ({ sewing }: { readonly sewing: Sewing }) => {
   );
 };
 
-const placeOf = ({ sewn, entries }: Sewing): StepPlace | null => {
-  const [key, number] = sewn.last ?? [];
+const placeOf = ({ last, entries }: Sewing): StepPlace | null => {
+  const [key, number] = last() ?? [];
   const entry = entries.find((one) => one.key === key);
   const step = entry?.steps.find((one) => one.number === number);
   return entry === undefined || step === undefined ? null : { entry, step };

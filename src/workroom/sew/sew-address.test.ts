@@ -16,6 +16,10 @@ test('every place in the sewing has an address that leads back to it', () => {
   }
 });
 
+test('what is as usual is not written', () => {
+  assert.deepEqual(withinOf({ entry: 'cabin', step: 3, sight: 'both', type: 'usual' }), ['cabin', '3']);
+});
+
 test('what is no number of a step is the entry', () => {
   for (const step of ['0', '-1', '1.5', 'x', '1e3', '999999'])
     assert.equal(sewPlaceIn(['cabin', step]).step, null, step);

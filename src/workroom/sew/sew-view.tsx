@@ -1,4 +1,5 @@
 // Sew: what is sewn, in order; one block or the top before its first seam; and one step after another.
+import { useMemo } from 'react';
 import { useQuilt, type Within } from '#workroom/room';
 import { EntryPage } from './entry-page.tsx';
 import { EntryStrip } from './entry-strip.tsx';
@@ -8,7 +9,8 @@ import { StepPlayer } from './step-player.tsx';
 import { useSewing } from './use-sewing.ts';
 
 export const SewView = ({ within }: { readonly within: Within }) => {
-  const place = sewPlaceIn(within);
+  const written = JSON.stringify(within);
+  const place = useMemo(() => sewPlaceIn(JSON.parse(written) as Within), [written]);
   const sewing = useSewing();
   const { problems } = useQuilt();
   if (sewing === null) {

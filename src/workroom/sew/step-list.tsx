@@ -1,5 +1,5 @@
 // The steps of an entry in a list, each with how many of it are sewn.
-import { useEffect, useRef } from 'react';
+import { memo, useEffect, useRef } from 'react';
 import type { EntryLine } from '#workroom/compute';
 import type { SewPlace } from './sew-address.ts';
 import type { Sewing } from './use-sewing.ts';
@@ -25,27 +25,42 @@ export const StepList = ({ sewing, entry, here, place, isSettled }: StepListOf) 
   }, [here, isSettled]);
   return (
     <ol ref={list} className="sew-steps">
-      {entry.steps.map((step, i) => {
-        const done = sewing.countOf(step);
-        return (
-          <li key={step.number}>
-            {step.place !== '' && step.place !== entry.steps[i - 1]?.place && (
-              <h3 className="sew-steps-place">{step.place}</h3>
-            )}
-            <a
-              href={sewing.addressOf({ entry: entry.key, step: step.number, ...place })}
-              aria-current={step.number === here ? 'step' : undefined}
-            >
-              <span className="sew-steps-number">{step.number}</span>
-              <span>{step.heading}</span>
-              <span className="sew-steps-done">{doneWords(done, step.total)}</span>
-            </a>
-          </li>
-        );
-      })}
+      {entry.steps.map((step, i) => (
+        <StepLink
+          key={step.number}
+          number={step.number}
+          heading={step.heading}
+          place={step.place === entry.steps[i - 1]?.place ? '' : step.place}
+          done={doneWords(sewing.countOf(step), step.total)}
+          href={sewing.addressOf({ entry: entry.key, step: step.number, ...place })}
+          isHere={step.number === here}
+        />
+      ))}
     </ol>
   );
 };
+
+interface StepLinkOf {
+  readonly number: number;
+  readonly heading: string;
+  /** Of the top, where a row, section or border begins; else empty. */
+  readonly place: string;
+  readonly done: string;
+  readonly href: string;
+  readonly isHere: boolean;
+}
+
+/** A large top has more than a thousand: one step further changes two of them. */
+const StepLink = memo(({ number, heading, place, done, href, isHere }: StepLinkOf) => (
+  <li>
+    {place !== '' && <h3 className="sew-steps-place">{place}</h3>}
+    <a href={href} aria-current={isHere ? 'step' : undefined}>
+      <span className="sew-steps-number">{number}</span>
+      <span>{heading}</span>
+      <span className="sew-steps-done">{done}</span>
+    </a>
+  </li>
+));
 
 const doneWords = (done: number, total: number): string => {
   if (done === 0) return total === 1 ? '' : `${total} ×`;

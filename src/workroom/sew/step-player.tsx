@@ -1,6 +1,6 @@
 // One step: which piece is next, and which way round. In the usual size with the whole board and the list of steps beside it; in large
 // type alone, to be read beside the machine.
-import { useCallback, useEffect, useMemo, useState } from 'react';
+import { memo, useCallback, useEffect, useMemo, useState } from 'react';
 import type { EntryLine, StepLine, StepSeen } from '#workroom/compute';
 import { useLook, usePreferences, useRoom } from '#workroom/room';
 import { EntryStrip } from './entry-strip.tsx';
@@ -21,7 +21,7 @@ export interface StepPlayerOf {
   readonly step: StepLine;
 }
 
-export const StepPlayer = ({ sewing, place, entry, step }: StepPlayerOf) => {
+export const StepPlayer = memo(({ sewing, place, entry, step }: StepPlayerOf) => {
   const { say, preferences } = useRoom();
   const { hand } = usePreferences(preferences);
   const letters = useNarrow() || place.type === 'large' ? 'large' : 'usual';
@@ -72,7 +72,7 @@ export const StepPlayer = ({ sewing, place, entry, step }: StepPlayerOf) => {
       </div>
     </>
   );
-};
+});
 
 const toldWords = (entry: EntryLine, step: StepLine, { words }: StepSeen): string =>
   `${entry.title}, step ${step.number} of ${entry.steps.length}. ${words.heading}. ${words.machine} ${words.press} ${words.measures}`;

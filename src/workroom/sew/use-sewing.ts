@@ -9,13 +9,14 @@ const all = {};
 
 export interface Sewing {
   readonly entries: readonly EntryLine[];
-  readonly sewn: Sewn;
   /** Seams sewn and seams there are, of the whole quilt. */
   readonly seams: readonly [sewn: number, all: number];
   readonly countOf: (step: Counted) => number;
   readonly sumOf: (steps: readonly Counted[]) => number;
   readonly count: (step: Counted, to: number) => void;
   readonly arrived: (entry: string, step: number) => void;
+  /** Where one was last. */
+  readonly last: () => Sewn['last'];
   readonly addressOf: (place: SewPlace) => string;
   readonly goTo: (place: SewPlace) => void;
 }
@@ -25,7 +26,8 @@ export const useSewing = (): Sewing | null => {
   const { id } = useQuilt();
   const entries = useLook('sewing', all);
   const kept = sewnOf(id);
-  const sewn = useKeptValue(kept);
+  // where one is, is kept too, and changes nothing that is shown
+  const { counts } = useKeptValue(kept);
   const addressOf = useCallback((place: SewPlace) => quiltAddress(id, 'sew', ...withinOf(place)), [id]);
   const count = useCallback((step: Counted, to: number) => kept.put(counted(kept.now(), step, to)), [kept]);
   const arrived = useCallback(
@@ -38,18 +40,19 @@ export const useSewing = (): Sewing | null => {
   return useMemo(() => {
     if (entries === null) return null;
     const steps = entries.flatMap((entry) => entry.steps);
+    const sewn: Sewn = { last: null, counts };
     return {
       entries,
-      sewn,
       seams: [sumOf(sewn, steps), steps.reduce((sum, { total }) => sum + total, 0)],
       countOf: (step) => countOf(sewn, step),
       sumOf: (some) => sumOf(sewn, some),
       count,
       arrived,
+      last: () => kept.now().last,
       addressOf,
       goTo: (place) => go(addressOf(place)),
     };
-  }, [entries, sewn, count, arrived, addressOf]);
+  }, [entries, counts, kept, count, arrived, addressOf]);
 };
 
 export interface StepPlace {
