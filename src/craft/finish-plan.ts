@@ -40,6 +40,7 @@ export const planFinish = (of: {
         unit,
         set,
         spacing: length(toNumber(batting.spacing)),
+        price: batting.price,
       }),
     sleeve: sleeve && sleevePlan({ ...of, fabric: sleeve.fabric }),
     label: label && labelPlan(label, rule),
@@ -79,10 +80,12 @@ const battingPlan = (of: {
   readonly unit: Unit;
   readonly set: SetTop;
   readonly spacing: Length;
+  readonly price: Rational | null;
 }): FinishPlan['batting'] => ({
   ...sizeOf(of.size),
   package: battingPackageFor(of.size, of.unit),
   lines: { upright: evenLines(of.set.width, of.spacing), level: evenLines(of.set.height, of.spacing) },
+  ...(of.price === null ? {} : { cost: toNumber(of.price) }),
 });
 
 const sleevePlan = (of: {

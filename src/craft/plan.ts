@@ -314,6 +314,8 @@ export interface FinishPlan {
     readonly package: BattingPackage | null;
     /** Straight quilting lines spread evenly over the top, none further apart than the document allows. */
     readonly lines: { readonly upright: EvenLines; readonly level: EvenLines };
+    /** As it is bought; only where the document has its price. It is not in the cost of the cloths. */
+    readonly cost?: number;
   } | null;
   readonly sleeve: {
     readonly fabric: string;

@@ -63,3 +63,16 @@ test('the run is read, written and read again, and another word for it is refuse
   const refused = readQuilt(document({ run: 'slanted' }));
   assert.ok(!refused.ok && refused.problems[0]?.path === '/finish/backing/run');
 });
+
+test('the price of a batting is read, written and read again, and stands apart from the cost of the cloths', () => {
+  const of = { ...document({}), finish: { batting: { price: 29.9 } } };
+  const read = readQuilt(of);
+  assert.ok(read.ok);
+  assert.deepEqual(readQuilt(JSON.parse(JSON.stringify(toDocument(read.value)))), read);
+  const { finish, cost } = planned(of);
+  assert.equal(finish.batting?.cost, 29.9);
+  assert.equal(cost.total, null);
+  assert.ok(!('cost' in (planned({ ...of, finish: { batting: {} } }).finish.batting ?? {})));
+  const refused = readQuilt({ ...of, finish: { batting: { price: -1 } } });
+  assert.ok(!refused.ok && refused.problems[0]?.path === '/finish/batting/price');
+});

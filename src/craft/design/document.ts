@@ -287,7 +287,7 @@ const finish = closed({
     overage: length.optional(),
     run: z.enum(['upright', 'level']).optional(),
   }).optional(),
-  batting: closed({ overage: length.optional(), spacing: length.optional() }).optional(),
+  batting: closed({ overage: length.optional(), spacing: length.optional(), price: price.optional() }).optional(),
   sleeve: closed({ fabric: name }).optional(),
   label: closed({ fabric: name, size: size.optional() }).optional(),
   bed: closed({ size: z.enum(bedNames), drop: length.optional(), tuck: length.optional() }).optional(),

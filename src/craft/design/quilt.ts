@@ -404,6 +404,8 @@ export interface FinishDesign {
     readonly overage: Rational;
     /** Quilting lines may lie so far apart at most. */
     readonly spacing: Rational;
+    /** Of what is bought, package or length. */
+    readonly price: Rational | null;
   } | null;
   readonly sleeve: { readonly fabric: string } | null;
   /** Finished size. */

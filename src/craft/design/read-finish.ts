@@ -1,7 +1,7 @@
 // Binding, backing and batting of a document, with their defaults. What is not named is not planned.
 
 import type { Unit } from '#craft/measure';
-import { compare, div, mul, type Rational, rational, two } from '#ground/exact';
+import { compare, div, fromDecimal, mul, type Rational, rational, two } from '#ground/exact';
 import type { WrittenFinish } from './document.ts';
 import type { NamedFabrics } from './named-fabrics.ts';
 import type { Fabric, FinishDesign } from './quilt.ts';
@@ -42,7 +42,10 @@ export const readFinish = (written: WrittenFinish | undefined, around: Around): 
   return {
     binding: readBinding(written?.binding, around),
     backing: backing && behind ? { fabric: backing.fabric, overage: behind, run: backing.run ?? null } : null,
-    batting: between && spacing ? { overage: between, spacing } : null,
+    batting:
+      batting && between && spacing
+        ? { overage: between, spacing, price: batting.price === undefined ? null : fromDecimal(batting.price) }
+        : null,
     sleeve: readSleeve(written?.sleeve, around),
     label: readLabel(written?.label, around),
     bed: readBed(written?.bed, around),

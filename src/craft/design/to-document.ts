@@ -159,12 +159,16 @@ const toFinish = ({
 }: Quilt['finish']): NonNullable<QuiltDocument['finish']> => ({
   ...(binding === null ? {} : { binding: { ...binding, cut: exactText(binding.cut) } }),
   ...(backing === null ? {} : { backing: toBacking(backing) }),
-  ...(batting === null
-    ? {}
-    : { batting: { overage: exactText(batting.overage), spacing: exactText(batting.spacing) } }),
+  ...(batting === null ? {} : { batting: toBatting(batting) }),
   ...(sleeve === null ? {} : { sleeve }),
   ...(label === null ? {} : { label: { ...label, size: pairText(label.size) } }),
   ...(bed === null ? {} : { bed: { size: bed.size, drop: exactText(bed.drop), tuck: exactText(bed.tuck) } }),
+});
+
+const toBatting = ({ overage, spacing, price }: NonNullable<Quilt['finish']['batting']>) => ({
+  overage: exactText(overage),
+  spacing: exactText(spacing),
+  ...(price === null ? {} : { price: price.valueOf() }),
 });
 
 const toBacking = ({ fabric, overage, run }: NonNullable<Quilt['finish']['backing']>) => ({

@@ -4,6 +4,7 @@ import { clothSignsFor, signOf } from '#paper/cloth';
 import { documentOf, faultInXml, planOf } from '#paper/specimen';
 import { drawBacking } from './backing.ts';
 import { drawBias } from './bias.ts';
+import { drawSleeve } from './sleeve.ts';
 
 const rows = Array.from({ length: 16 }, () => Array.from({ length: 12 }, () => ({ block: 'fly' })));
 const plan = planOf(documentOf({ top: { set: 'straight', rows } }));
@@ -44,4 +45,38 @@ test('the square of a bias binding is drawn three times in all, as square, sheet
   });
   assert.equal(areas.length, 3);
   for (const area of areas) assert.ok(Math.abs(area - (areas[0] as number)) < 0.01);
+});
+
+test('a sleeve lies in the middle of the upper edge of the back, as high and long as it is finished', () => {
+  const made = planOf(
+    documentOf({ top: { set: 'straight', rows }, finish: { sleeve: { fabric: 'bark' }, binding: { fabric: 'oat' } } }),
+  );
+  const { sleeve } = made.finish;
+  if (sleeve === null) throw new Error('the specimen has a sleeve');
+  const signs = clothSignsFor(made);
+  const draw = (edge: boolean) =>
+    drawSleeve({
+      plan: made,
+      sleeve,
+      sign: signOf(signs, 'bark'),
+      back: null,
+      edge: edge ? signOf(signs, 'oat') : null,
+      widthPt: 302,
+      alt: 'Sleeve',
+    });
+  const drawing = draw(true);
+  assert.equal(faultInXml(drawing.svg), null);
+  // the top is 36 wide, on 300 pt; the sleeve stops an inch short of either side and is 4 high (src/craft/finishing/sleeve.ts)
+  const [, box = ''] = drawing.svg.match(/<rect ([^>]*fill="#4a3426"[^>]*)>/) ?? [];
+  const of = (name: string): number => Number(box.match(new RegExp(` ?${name}="([^"]*)"`))?.[1]);
+  const near = (found: number, wanted: number) => assert.ok(Math.abs(found - wanted) < 0.01, `${found}, ${wanted}`);
+  near(of('width'), (34 * 300) / 36);
+  near(of('height'), (4 * 300) / 36);
+  near(of('x') * 2 + of('width'), 302);
+  assert.match(drawing.svg, />34\u00a0×\u00a04\u00a0in</);
+  // without a binding it begins at the edge itself
+  const [, bare = ''] = draw(false).svg.match(/<rect ([^>]*fill="#4a3426"[^>]*)>/) ?? [];
+  assert.match(bare, / y="1"/);
+  assert.equal(draw(false).svg.match(/<path /g)?.length, 2);
+  assert.equal(drawing.svg.match(/<path /g)?.length, 3);
 });

@@ -20,6 +20,7 @@ export { drawRows, rowPressOf } from './rows.ts';
 export { awayFrom } from './seam.ts';
 export { drawSections } from './sections.ts';
 export { drawSheets } from './sheets.ts';
+export { drawSleeve } from './sleeve.ts';
 export type { StepPicture } from './step.ts';
 export { drawStep } from './step.ts';
 export { drawStripAlone } from './strip-alone.ts';

@@ -3,12 +3,13 @@ import type { QuiltPlan } from '#craft';
 import { type EvenLines, joinAllowance } from '#craft/finishing';
 import { toNumber, zero } from '#ground/exact';
 import { signOf } from '#paper/cloth';
-import { drawBacking, drawQuilting } from '#paper/drawing';
+import { drawBacking, drawQuilting, drawSleeve } from '#paper/drawing';
 import { checkLength, checkSize, lengthOnPaper, sizeOnPaper } from '#paper/lengths';
 import type { Picture } from './album.ts';
 import { shown } from './album.ts';
 import { binding } from './binding.ts';
 import { clothText, type FinishOf, type FinishPart, takenMarks } from './finish-part.ts';
+import { moneyText } from './money.ts';
 
 /** What the chapter tells of, in its order. */
 export type FinishTopic = 'backing' | 'batting' | 'quilting' | 'sleeve' | 'binding' | 'label' | 'bed';
@@ -102,8 +103,30 @@ const sleeve = (chapter: FinishOf): readonly FinishPart[] => {
         `Turn each end in twice and sew it: the sleeve is then ${checkLength(of.finished[0], plan.quilt)} long. Fold it along its length, wrong sides together, and lay its raw edges even with the upper edge of the back, in the middle, before the binding is sewn on.`,
         'When the binding is on, push the lower fold up a little, so that the rod has room and the front stays flat, and sew the fold to the back by hand; no stitch goes through to the front.',
       ],
+      picture: sleevePicture(chapter, of),
     },
   ];
+};
+
+const sleevePicture = (
+  { plan, signs, album }: FinishOf,
+  sleeve: NonNullable<QuiltPlan['finish']['sleeve']>,
+): Picture => {
+  const { backing, binding } = plan.finish;
+  const size = checkSize(sleeve.finished, plan.quilt);
+  return shown(
+    album,
+    'sleeve',
+    drawSleeve({
+      plan,
+      sleeve,
+      sign: signOf(signs, sleeve.fabric),
+      back: backing && signOf(signs, backing.fabric),
+      edge: binding && signOf(signs, binding.fabric),
+      widthPt: 300,
+      alt: `The upper part of the back: the sleeve, ${size}, lies along the upper edge in the middle${binding === null ? '' : ', its raw edges under the binding'}; its lower fold is sewn down, dashed.`,
+    }),
+  );
 };
 
 const label = (chapter: FinishOf): FinishPart => {
@@ -194,8 +217,9 @@ const batting = (plan: QuiltPlan): FinishPart => {
     of.package === null
       ? 'That is larger than the packages commonly sold: buy it by the length, or join two with their edges butted, not overlapped.'
       : `A package commonly marked “${of.package.name}”, ${sizeOnPaper([of.package.width, of.package.height], unit)}, is large enough; makers differ, so read the package.`;
+  const costs = of.cost === undefined ? '' : ` It costs ${moneyText(of.cost, plan.cost.currency)}.`;
   return {
     heading: 'Batting',
-    lines: [`Cut the batting ${checkSize([of.width, of.height], plan.quilt)}. ${bought}`],
+    lines: [`Cut the batting ${checkSize([of.width, of.height], plan.quilt)}. ${bought}${costs}`],
   };
 };

@@ -8,14 +8,18 @@ import { inWords } from '#paper/words';
 export const moneyText = (amount: number, currency: string): string =>
   currency === '' ? amount.toFixed(2) : `${amount.toFixed(2)}\u00a0${currency}`;
 
-/** The total, and which cloths it leaves out; empty where nothing has a price. */
+/** The total, and which cloths it leaves out; with the batting, where it has a price. Empty where nothing has one. */
 export const totalLines = (plan: QuiltPlan, signs: ClothSigns): readonly string[] => {
   const { total, currency, unpriced } = plan.cost;
-  if (total === null) return [];
+  const batting = plan.finish.batting?.cost;
+  if (total === null) return batting === undefined ? [] : [`The batting: ${moneyText(batting, currency)}.`];
   const letters = unpriced.map((fabric) => signOf(signs, fabric).letter);
   const without =
     letters.length === 0
       ? ''
       : `, without ${letters.length === 1 ? 'cloth' : 'cloths'} ${inWords(letters)}, which ${letters.length === 1 ? 'has' : 'have'} no price here`;
-  return [`All cloth as it is bought: ${moneyText(total, currency)}${without}.`];
+  return [
+    `All cloth as it is bought: ${moneyText(total, currency)}${without}.`,
+    ...(batting === undefined ? [] : [`With the batting: ${moneyText(total + batting, currency)}.`]),
+  ];
 };

@@ -88,3 +88,19 @@ test('strips of borders are told apart from the finish: the quilt stays as large
   const cloths = asked.value.ways[0]?.cloths ?? [];
   assert.ok(cloths.length > 0 && cloths.every(({ amount }) => amount < 0), JSON.stringify(cloths));
 });
+
+test('a batting with a price is part of what a finish costs', () => {
+  const document: JsonObject = {
+    ...read('harvest-home-throw'),
+    finish: { batting: { price: 30 } },
+  };
+  const asked = askFinishWays(document, [
+    { key: 'without', finish: {} },
+    { key: 'dearer', finish: { batting: { price: 34.5 } } },
+  ]);
+  assert.ok(asked.ok);
+  assert.deepEqual(asked.value.ways, [
+    { key: 'without', cloths: [], cost: -30 },
+    { key: 'dearer', cloths: [], cost: 4.5 },
+  ]);
+});

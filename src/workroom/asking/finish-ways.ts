@@ -20,7 +20,7 @@ export interface WayPrice {
   readonly key: string;
   /** What is bought more or less than as it stands, cloths that stay the same left out; null: it cannot be cut from its cloth. */
   readonly cloths: readonly ClothMore[] | null;
-  /** In money, where every one of these cloths has a price. */
+  /** In money, the batting with it, where every one of these cloths has a price. */
   readonly cost: number | null;
 }
 
@@ -69,9 +69,13 @@ const priceOf = (way: FinishWay, { plan, document, own }: Around): WayPrice => {
   const was = new Map(plan.fabrics.map((fabric) => [fabric.id, fabric]));
   const cloths = [...fabrics].flatMap((id) => moreOf(id, { was: was.get(id), is: is.get(id) }));
   const costs = cloths.map(({ id }) => costMore({ was: was.get(id), is: is.get(id) }));
-  const cost = costs.some((one) => one === null) ? null : costs.reduce<number>((all, one) => all + (one ?? 0), 0);
+  const batting = minus(battingOf(finish), battingOf(plan.quilt.finish));
+  const cost = costs.some((one) => one === null) ? null : costs.reduce<number>((all, one) => all + (one ?? 0), batting);
   return { key, cloths, cost };
 };
+
+/** Without a price it costs nothing that is known. */
+const battingOf = ({ batting }: FinishDesign): number => (batting?.price ? toNumber(batting.price) : 0);
 
 const isOfBorder = ({ role }: QuiltPlan['top']['pieces'][number]): boolean =>
   (borderRoles as ReadonlySet<string>).has(role);

@@ -47,7 +47,12 @@ export interface FinishFigures {
     /** A print that stands upright decides it. */
     readonly isRunFree: boolean;
   } | null;
-  readonly batting: { readonly size: Size; readonly overage: number; readonly spacing: number } | null;
+  readonly batting: {
+    readonly size: Size;
+    readonly overage: number;
+    readonly spacing: number;
+    readonly cost: number | null;
+  } | null;
   readonly binding: {
     readonly length: number;
     readonly cut: number;
@@ -107,6 +112,7 @@ const figuresOf = ({ quilt, top, finish }: QuiltPlan): FinishFigures => {
       size: [batting.width, batting.height],
       overage: number(own.batting?.overage),
       spacing: number(own.batting?.spacing),
+      cost: batting.cost ?? null,
     },
     binding: binding && {
       length: binding.length,

@@ -17,7 +17,7 @@ export interface VersionSeen {
   readonly cloths: readonly VersionCloth[];
   readonly buy: readonly { readonly amount: number; readonly unit: FabricPlan['buy']['unit'] }[];
   readonly leftOver: number;
-  /** Of the cloths with a price; null where none has one. */
+  /** Of the cloths and the batting that have a price; null where none has one. */
   readonly cost: number | null;
   readonly unpriced: number;
   readonly currency: string;
@@ -60,10 +60,15 @@ export const seeVersion = (plan: QuiltPlan, _all: Readonly<Record<never, never>>
     }),
     buy,
     leftOver,
-    cost: cost.total,
+    cost: costOf(plan),
     unpriced: cost.unpriced.length,
     currency: cost.currency,
     backing,
     binding,
   };
+};
+
+const costOf = ({ cost, finish }: QuiltPlan): number | null => {
+  const batting = finish.batting?.cost;
+  return cost.total === null && batting === undefined ? null : (cost.total ?? 0) + (batting ?? 0);
 };

@@ -10,6 +10,7 @@ import {
   type FinishKey,
   lackingParts,
   nameCurrency,
+  priceBatting,
   priceCloth,
   runBacking,
   takeOutPart,
@@ -80,9 +81,16 @@ test('a price and a currency are given and taken away', () => {
   const draft = bare();
   priceCloth(draft, { cloth: 'oat', price: 12.5 });
   nameCurrency(draft, 'EUR');
+  priceBatting(draft, 3);
+  addPart(draft, 'batting');
+  priceBatting(draft, 30);
+  assert.deepEqual(draft.finish, { batting: { price: 30 } });
   assert.ok(readQuilt(draft).ok);
   assert.equal(draft.fabrics.find(({ id }) => id === 'oat')?.price, 12.5);
   assert.equal(draft.currency, 'EUR');
+  priceBatting(draft, null);
+  assert.deepEqual(draft.finish, { batting: {} });
+  takeOutPart(draft, 'batting');
   priceCloth(draft, { cloth: 'oat', price: null });
   priceCloth(draft, { cloth: 'no such cloth', price: 3 });
   nameCurrency(draft, '');

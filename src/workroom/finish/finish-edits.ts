@@ -76,6 +76,14 @@ export const priceCloth = (
   else own.price = of.price;
 };
 
+/** Null: it has none. */
+export const priceBatting = (draft: QuiltDocument, price: number | null): void => {
+  const own = draft.finish?.batting;
+  if (own === undefined) return;
+  if (price === null) delete own.price;
+  else own.price = price;
+};
+
 /** "" is none. */
 export const nameCurrency = (draft: QuiltDocument, currency: string): void => {
   if (currency === '') delete draft.currency;

@@ -2,9 +2,9 @@
 import type { QuiltDocument } from '#craft/design';
 import { bedNames, mattressOf } from '#craft/finishing';
 import type { FinishFigures } from '#workroom/compute';
-import { bedWords, ClothField, LengthField } from '#workroom/fields';
+import { bedWords, ClothField, LengthField, PriceField } from '#workroom/fields';
 import { useQuilt } from '#workroom/room';
-import { changePart, cutBinding, type FinishKey, runBacking } from './finish-edits.ts';
+import { changePart, cutBinding, type FinishKey, priceBatting, runBacking } from './finish-edits.ts';
 import { grains, runKey } from './finish-ways.ts';
 import { PricedChoice } from './priced-choice.tsx';
 import type { Prices } from './use-prices.ts';
@@ -71,15 +71,23 @@ export const BattingFields = ({ figures }: FieldsOf) => {
   const own = document.finish?.batting;
   if (own === undefined) return null;
   return (
-    <LengthField
-      label="Beyond the top, on each side"
-      value={own.overage ?? figures?.batting?.overage ?? ''}
-      unit={document.unit}
-      sign="zero-or-more"
-      onChange={(written) =>
-        edit('Change how far the batting reaches', (draft) => changePart(draft, 'batting', { overage: written }))
-      }
-    />
+    <>
+      <LengthField
+        label="Beyond the top, on each side"
+        value={own.overage ?? figures?.batting?.overage ?? ''}
+        unit={document.unit}
+        sign="zero-or-more"
+        onChange={(written) =>
+          edit('Change how far the batting reaches', (draft) => changePart(draft, 'batting', { overage: written }))
+        }
+      />
+      <PriceField
+        label="Price, as it is bought"
+        value={own.price}
+        currency={document.currency ?? ''}
+        onChange={(to) => edit('Change the price of the batting', (draft) => priceBatting(draft, to))}
+      />
+    </>
   );
 };
 

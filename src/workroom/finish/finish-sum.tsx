@@ -1,4 +1,5 @@
 // The whole finish in a few lines: what each part is, and what it takes; what it lacks, and one key to add it.
+import { moneyText } from '#paper/pages';
 import { capital, inWords } from '#paper/words';
 import type { FinishSeen, FinishTopic } from '#workroom/compute';
 import { countWords, type LengthWords, quiltAddress, useQuilt, useRoom } from '#workroom/room';
@@ -15,6 +16,7 @@ export interface FinishSumOf {
 export const FinishSum = ({ seen, prices }: FinishSumOf) => {
   const { id, document, words } = useQuilt();
   const whole = prices.taken('without finish');
+  const borders = document.top.borders?.length ?? 0;
   return (
     <section className="finish-sum" aria-label="The finish in all">
       <Lacking prices={prices} />
@@ -32,8 +34,8 @@ export const FinishSum = ({ seen, prices }: FinishSumOf) => {
               <th scope="row">
                 <a href={quiltAddress(id, 'finish', topic)}>{topicNames[topic]}</a>
               </th>
-              <td>{isWords(topic, { seen, words, borders: document.top.borders?.length ?? 0 })}</td>
-              <td>{takesWords(topic, { seen, prices, borders: document.top.borders?.length ?? 0 })}</td>
+              <td>{isWords(topic, { seen, words, borders })}</td>
+              <td>{takesWords(topic, { seen, prices, borders, currency: document.currency ?? '' })}</td>
             </tr>
           ))}
         </tbody>
@@ -133,9 +135,9 @@ const isWords = (
 
 const takesWords = (
   topic: FinishTopic,
-  of: { readonly seen: FinishSeen; readonly prices: Prices; readonly borders: number },
+  of: { readonly seen: FinishSeen; readonly prices: Prices; readonly borders: number; readonly currency: string },
 ): string => {
-  const { seen, prices, borders } = of;
+  const { seen, prices, borders, currency } = of;
   switch (topic) {
     case 'borders':
       return borders === 0 ? '' : prices.taken('without borders');
@@ -144,6 +146,10 @@ const takesWords = (
     case 'binding':
     case 'label':
       return seen.figures[topic] === null ? '' : prices.taken(withoutKey(topic));
+    case 'batting': {
+      const cost = seen.figures.batting?.cost ?? null;
+      return cost === null ? '' : moneyText(cost, currency);
+    }
     default:
       return '';
   }

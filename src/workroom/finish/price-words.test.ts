@@ -25,4 +25,5 @@ test('what stands is told by what would be bought without it', () => {
   const without = { cloths: [{ id: 'oat', amount: -4.625, unit: 'yd' }], cost: -57.81 } as const;
   assert.equal(spaced(takenWords(without, of)), '4⅝ yd of Oat, 57.81 EUR');
   assert.equal(takenWords({ cloths: [], cost: 0 }, of), 'cut from cloth that is bought anyway');
+  assert.equal(spaced(takenWords({ cloths: [], cost: -30 }, of)), '30.00 EUR');
 });

@@ -24,7 +24,8 @@ const costMore = (cost: number, { currency }: PriceWords): string =>
 /** Of what stands, told by what would be bought without it: "4⅝ yd of Oat, 57.80 EUR". */
 export const takenWords = ({ cloths, cost }: Pick<WayPrice, 'cloths' | 'cost'>, of: PriceWords): string => {
   if (cloths === null) return '';
-  if (cloths.length === 0) return 'cut from cloth that is bought anyway';
+  if (cloths.length === 0)
+    return cost === 0 || cost === null ? 'cut from cloth that is bought anyway' : moneyText(-cost, of.currency);
   // what is bought without it may be more as well: a remnant is then cut otherwise
   const told = cloths.map((one) =>
     one.amount < 0 ? `${amountOf(one)} of ${of.nameOf(one.id)}` : `${amountOf(one)} less of ${of.nameOf(one.id)}`,

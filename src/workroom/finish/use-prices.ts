@@ -14,8 +14,8 @@ export interface Prices {
   readonly taken: (key: string) => string;
 }
 
-/** Typing goes before: what is asked in one go is asked once. */
-const restMs = 250;
+/** Typing goes before, and the first layouts: what is asked in one go is asked once. */
+const restMs = 400;
 
 export const usePrices = (): Prices => {
   const { document, problems } = useQuilt();

@@ -160,7 +160,7 @@ export const Home = () => {
       )}
       {removing !== null && (
         <Sheet title={`Remove ${removing.title || 'this quilt'}?`} onClose={() => setRemoving(null)}>
-          <p>It is gone from this browser for good. A file of it that you saved stays.</p>
+          <p>It is gone from this browser for good, its restore points with it. A file of it that you saved stays.</p>
           <div className="row">
             <button
               type="button"
