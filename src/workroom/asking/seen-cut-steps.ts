@@ -45,8 +45,13 @@ export interface CutStep {
   readonly text: string;
 }
 
+export interface CutStepsLook extends CuttingLook {
+  /** Room for a strip's picture. */
+  readonly widthPt: number;
+}
+
 /** @returns null where nothing is cut from the cloth that was asked for */
-export const seeCutSteps = (plan: QuiltPlan, { cloth, hand }: CuttingLook): CutStepsSeen | null => {
+export const seeCutSteps = (plan: QuiltPlan, { cloth, hand, widthPt }: CutStepsLook): CutStepsSeen | null => {
   const found = cloth === null ? plan.fabrics[0] : plan.fabrics.find(({ id }) => id === cloth);
   if (found === undefined) return null;
   const sign = signOf(clothSignsFor(plan), found.id);
@@ -73,7 +78,7 @@ export const seeCutSteps = (plan: QuiltPlan, { cloth, hand }: CuttingLook): CutS
           width,
           sign,
           unit,
-          fitPt: [420, 120],
+          fitPt: [widthPt, 200],
           ...left,
           alt: `Strip ${strip.number}, ${lengthOnPaper(pattern.strip.height, unit)} high, to scale`,
         });

@@ -61,7 +61,9 @@ test('for the left hand every piece lies as far from the right selvage as it lay
     other.pieces.map(({ box: [x, y, width, height], of, turned }) => [40 - x - width, y, of, turned, height]),
     one.pieces.map(({ box: [x, y, , height], of, turned }) => [x, y, of, turned, height]),
   );
-  const steps = (['right', 'left'] as const).map((hand) => lookAt(plan, 'cutSteps', { cloth: 'oat', hand }));
+  const steps = (['right', 'left'] as const).map((hand) =>
+    lookAt(plan, 'cutSteps', { cloth: 'oat', hand, widthPt: 400 }),
+  );
   const texts = steps.map((seen) => seen?.leads.flatMap(({ strips }) => strips.map(({ text }) => text)).join(' '));
   assert.match(texts[0] ?? '', /from left to right/);
   assert.match(texts[1] ?? '', /from right to left/);
@@ -75,7 +77,7 @@ test('directions on the screen are those of the printed pattern, and each has a 
   for (const [file, plan] of plans.slice(0, 4)) {
     const { typ } = { typ: JSON.stringify(patternPages(plan, { paper: 'letter' } as never)) };
     for (const { id } of plan.fabrics) {
-      const seen = lookAt(plan, 'cutSteps', { cloth: id, hand: 'right' });
+      const seen = lookAt(plan, 'cutSteps', { cloth: id, hand: 'right', widthPt: 400 });
       assert.ok(seen);
       const steps = [...seen.leads.flatMap((lead) => [lead, ...lead.strips]), ...seen.apart];
       assert.equal(new Set(steps.map(({ key }) => key)).size, steps.length);
@@ -88,5 +90,5 @@ test('a cloth that nothing is cut from shows nothing, and the first is shown whe
   const plan = planOf('harvest-home-throw.quilt.json');
   assert.equal(lookAt(plan, 'cutting', { cloth: 'nothing', hand: 'right' }).shown, null);
   assert.equal(lookAt(plan, 'cutting', { cloth: null, hand: 'right' }).shown?.id, 'ember');
-  assert.equal(lookAt(plan, 'cutSteps', { cloth: 'nothing', hand: 'right' }), null);
+  assert.equal(lookAt(plan, 'cutSteps', { cloth: 'nothing', hand: 'right', widthPt: 400 }), null);
 });

@@ -5,7 +5,7 @@ import type { ClothDirections, CutPart, PatternCut } from '#craft/directions';
 import { type ClothSign, clothSignsFor, signOf } from '#paper/cloth';
 import { forHand, type Hand, isHanded } from '#paper/cutting';
 import { inkOn, printWay } from '#paper/drawing';
-import { lengthOnPaper } from '#paper/lengths';
+import { lengthOnPaper, sizeOnPaper } from '#paper/lengths';
 import {
   amountLines,
   boughtText,
@@ -76,7 +76,7 @@ export interface PieceSeen extends PieceText {
 export interface Panel {
   /** "" where one panel is all there is. */
   readonly caption: string;
-  /** "40 in usable width", as paper has it. */
+  /** "40 in usable width", as paper has it; "" where the caption says its size. */
   readonly across: string;
   /** So many are cut alike. */
   readonly count: number;
@@ -155,11 +155,12 @@ const wordsOf = (of: ClothOf): ClothWords => {
 const panelsOf = ({ plan, fabric }: ClothOf): readonly Panel[] => {
   const { laid } = fabric;
   const long = (value: number): string => lengthOnPaper(value, plan.quilt.unit);
+  const size = (both: readonly [number, number]): string => sizeOnPaper(both, plan.quilt.unit);
   const usable = (layout: Layout): string => `${long(layout.width)} usable width`;
   return [
     ...cutBefore(fabric).flatMap(({ directions, folded }) =>
       folded === null
-        ? sheetPanels({ directions, names: endNamesOf(plan, fabric), long })
+        ? sheetPanels({ directions, names: endNamesOf(plan, fabric), size })
         : panelsOn(directions, (part) => ({
             ...flat(part),
             caption: 'Folded selvage to selvage',
@@ -168,7 +169,7 @@ const panelsOf = ({ plan, fabric }: ClothOf): readonly Panel[] => {
           })),
     ),
     ...('sheets' in laid
-      ? sheetPanels({ directions: ownDirections(fabric), names: sheetNamesOf(plan, fabric), long })
+      ? sheetPanels({ directions: ownDirections(fabric), names: sheetNamesOf(plan, fabric), size })
       : panelsOn(ownDirections(fabric), (part) => ({
           ...squared(flat(part), fabric.allowances, laid.motifs !== undefined ? 'motifs' : 'edge'),
           caption: fabric.fold?.chosen ? 'Opened' : cutBefore(fabric).length > 0 ? 'Of what is bought' : '',
@@ -184,7 +185,7 @@ const panelsOn = (directions: ClothDirections, panel: (part: CutPart) => Panel):
 const sheetPanels = (of: {
   readonly directions: ClothDirections;
   readonly names: ReturnType<typeof sheetNamesOf>;
-  readonly long: (value: number) => string;
+  readonly size: (size: readonly [number, number]) => string;
 }): readonly Panel[] =>
   of.directions.parts.map((part, i) => {
     const { noun, kind } = of.names(part.sheet ?? 0);
@@ -192,7 +193,8 @@ const sheetPanels = (of: {
     return {
       ...flat(part),
       caption: `${capital(noun)} ${i + 1}${many}${kind === '' ? '' : ` (${kind})`}`,
-      across: `${of.long(part.layout.width)} × ${of.long(part.layout.length)}`,
+      // what tells its kind from others may be its size
+      across: kind === '' ? of.size([part.layout.width, part.layout.length]) : '',
       edges: 'cut',
     };
   });

@@ -31,11 +31,12 @@ export const clothOver = (of: {
     to.setTransform(density, 0, 0, density, 0, 0);
     to.textAlign = 'center';
     to.textBaseline = 'middle';
-    for (const laid of scene.laid) {
+    for (const [index, laid] of scene.laid.entries()) {
       writeMarks(writing, laid, cloth);
       writeRemnants(writing, laid);
       writeEdges(writing, laid);
       writeStrips(writing, laid);
+      if (index === 0 && cloth.print !== null) drawPrintWay(writing, laid, cloth.print);
     }
     if (lit.size > 0) strokeLit(writing, scene, lit);
   },
@@ -113,7 +114,7 @@ const writeEdges = (of: Writing, laid: LaidPanel): void => {
   const box = pixels(view, laid, [0, 0, panel.width, panel.length]);
   to.fillStyle = soft;
   to.font = `13px ${sans}`;
-  const words = panel.caption === '' ? panel.across : `${panel.caption}: ${panel.across}`;
+  const words = [panel.caption, panel.across].filter((text) => text !== '').join(': ');
   const shown = [words, panel.caption, panel.across].find(
     (text) => text !== '' && to.measureText(text).width < box.width + 24,
   );
@@ -158,6 +159,37 @@ const writeSelvage = ({ to, soft }: Writing, box: PixelBox, { edges }: Panel): v
   to.rotate(-Math.PI / 2);
   to.fillText(edges === 'selvages' ? 'selvage' : 'selvages', 0, 0);
   to.restore();
+};
+
+/** Which way the upright of the print runs: above the cloth's left corner, as it lies. */
+const drawPrintWay = (
+  { to, view, soft }: Writing,
+  laid: LaidPanel,
+  print: NonNullable<ClothUnrolled['print']>,
+): void => {
+  const box = pixels(view, laid, [0, 0, laid.panel.width, 0]);
+  const reach = 8;
+  const [x, y] = [box.x + reach, box.y - 13];
+  const [dx, dy] = print.runs === 'up' ? [0, -reach] : [reach, 0];
+  const ends = print.heads === 'both' ? [1, -1] : [1];
+  to.strokeStyle = soft;
+  to.lineWidth = 1.5;
+  to.beginPath();
+  to.moveTo(x - dx, y - dy);
+  to.lineTo(x + dx, y + dy);
+  for (const end of ends) {
+    const [tipX, tipY] = [x + end * dx, y + end * dy];
+    const [backX, backY] = [tipX - end * dx * 0.6, tipY - end * dy * 0.6];
+    to.moveTo(backX + dy * 0.45, backY + dx * 0.45);
+    to.lineTo(tipX, tipY);
+    to.lineTo(backX - dy * 0.45, backY - dx * 0.45);
+  }
+  to.stroke();
+  to.textAlign = 'left';
+  to.fillStyle = soft;
+  to.font = `12px ${sans}`;
+  to.fillText('print', x + reach + 4, y);
+  to.textAlign = 'center';
 };
 
 const strokeLit = ({ to, view }: Writing, scene: ClothScene, lit: ReadonlySet<number>): void => {

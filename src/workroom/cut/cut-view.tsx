@@ -1,6 +1,6 @@
 // Cut: the cloths and what is bought of them; one unrolled in the middle, or its directions; the piece that is pointed at, and what would
 // change the purchase, at the right.
-import { useCallback, useMemo, useState } from 'react';
+import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { type Command, useCommands } from '#workroom/commands';
 import type { ClothUnrolled, CuttingLook, CuttingSeen } from '#workroom/compute';
 import { DrawingView } from '#workroom/drawing';
@@ -144,10 +144,34 @@ export const CutView = ({ within }: { readonly within: Within }) => {
   );
 };
 
+const [leastPicturePt, mostPicturePt] = [140, 460];
+/** What stands beside a picture, and how large a point is on the screen: as in page/cut.css. */
+const [besidePx, pxInPt] = [104, 1.4];
+
+/** In steps, so that a window drawn larger does not ask anew at every pixel. */
+const pictureWidthPt = (px: number): number =>
+  Math.max(leastPicturePt, Math.min(mostPicturePt, Math.floor((px - besidePx) / pxInPt / 20) * 20));
+
 /** Asked for only where they are looked at. */
 const StepsOf = (of: { readonly cloth: string; readonly look: CuttingLook; readonly at: string | null }) => {
-  const steps = useLook('cutSteps', of.look);
-  return steps === null || steps.cloth !== of.cloth ? null : <CutSteps seen={steps} at={of.at} />;
+  const place = useRef<HTMLDivElement>(null);
+  const [widthPt, setWidthPt] = useState(0);
+  useLayoutEffect(() => {
+    const box = place.current;
+    if (box === null) return;
+    const measure = () => setWidthPt(pictureWidthPt(box.clientWidth));
+    measure();
+    const observer = new ResizeObserver(measure);
+    observer.observe(box);
+    return () => observer.disconnect();
+  }, []);
+  const look = useMemo(() => ({ ...of.look, widthPt: widthPt || leastPicturePt }), [of.look, widthPt]);
+  const steps = useLook('cutSteps', look);
+  return (
+    <div className="cut-steps-place" ref={place}>
+      {steps !== null && steps.cloth === of.cloth && <CutSteps seen={steps} at={of.at} />}
+    </div>
+  );
 };
 
 const emptyWords = (of: {
@@ -174,9 +198,14 @@ const ClothList = ({
   readonly part: Part;
 }) => {
   const { id } = useQuilt();
+  const list = useRef<HTMLUListElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another cloth is shown
+  useEffect(() => {
+    list.current?.querySelector('[aria-current]')?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+  }, [shown]);
   return (
     <nav className="cut-cloths" aria-label="Cloths">
-      <ul>
+      <ul ref={list}>
         {seen.cloths.map(({ id: cloth, letter, name, colour, buy, cost }) => (
           <li key={cloth}>
             <a
