@@ -2,11 +2,13 @@
 // tap, and the large type for beside the machine.
 
 import assert from 'node:assert/strict';
+import { readdirSync } from 'node:fs';
 import { after, before, describe, it } from 'node:test';
 import type { Page } from 'playwright-core';
 import { planQuilt, type QuiltPlan } from '#craft';
 import { example } from '#documents';
 import { clothSignsFor, patternPages } from '#paper';
+import { checkLength } from '#paper/lengths';
 import { topStepWords } from '#paper/pages';
 import { kept, type Opened, openDemo, openWorkroom } from './page.ts';
 
@@ -24,32 +26,99 @@ interface Card {
   readonly measures: string;
 }
 
+/** What can be read in a picture, and its colours, whatever its scale. */
+interface PictureFacts {
+  readonly texts: readonly string[];
+  readonly colours: readonly string[];
+}
+
+interface Printed {
+  readonly card: Card;
+  /** Null where paper has no picture of the one seam, as in the top: its facts are the plan's. */
+  readonly pictures: { readonly board: PictureFacts; readonly machine: PictureFacts } | null;
+  /** Figures and words that must stand on board and machine. */
+  readonly must: { readonly board: readonly string[]; readonly machine: readonly string[] };
+}
+
+const factsOf = (svg: string): PictureFacts => ({
+  texts: [...svg.matchAll(/<text[^>]*>([^<]*)<\/text>/g)].map(([, text]) => text ?? '').toSorted(),
+  colours: [...svg.matchAll(/<path d="[^"]*" fill="(#[0-9a-f]{6})"/g)].map(([, colour]) => colour ?? '').toSorted(),
+});
+
+const plainly = <T>(value: T): T => JSON.parse(JSON.stringify(value).replaceAll('\u200b', '')) as T;
+
 /** Of all blocks from the printed pages, in order, then of the top. */
-const cardsOf = (name: string): readonly Card[] => {
-  const plan = planOf(name);
-  const printed = patternPages(plan, { chapters: ['blocks'] }).facts.blocks.flatMap(({ steps }) => steps);
-  const signs = clothSignsFor(plan);
-  return [...printed, ...plan.top.steps.map((step) => topStepWords({ plan, signs }, step))].map(
-    ({ heading, make, machine, press, measures }) =>
-      JSON.parse(JSON.stringify({ heading, make, machine, press, measures }).replaceAll('\u200b', '')) as Card,
+const printedSteps = (plan: QuiltPlan): readonly Printed[] => {
+  const { facts, pictures } = patternPages(plan, { chapters: ['blocks'] });
+  const none = { board: [], machine: [] };
+  const blocks = facts.blocks.flatMap(({ steps }) =>
+    steps.map(({ heading, make, machine, press, measures, board, machineView }) => ({
+      card: plainly({ heading, make, machine, press, measures }),
+      pictures: {
+        board: factsOf(pictures.get(board.name) ?? ''),
+        machine: factsOf(pictures.get(machineView.name) ?? ''),
+      },
+      must: none,
+    })),
   );
+  const signs = clothSignsFor(plan);
+  const top = plan.top.steps.map((step) => {
+    const { heading, make, machine, press, measures } = topStepWords({ plan, signs }, step);
+    const isSlant = step.angle % 90 !== 0 && step.stage !== 'corner';
+    const turn = Math.min(step.machineTurn, 360 - step.machineTurn);
+    return {
+      card: { heading, make, machine, press, measures },
+      pictures: null,
+      must: {
+        board: isSlant ? [] : step.unfinished.map((length) => checkLength(length, plan.quilt)),
+        machine: step.stage === 'mitre' || turn === 0 ? [] : [`${eighths[turn / 45]} turn`],
+      },
+    };
+  });
+  return [...blocks, ...top];
 };
 
+const eighths = ['', '⅛', '¼', '⅜', '½'];
+
+interface Shown {
+  readonly card: Card;
+  readonly board: PictureFacts;
+  readonly machine: PictureFacts;
+}
+
 /** What stands on the page for the step. */
-const shownOn = (page: Page): Promise<Card & { readonly isBehind: boolean }> =>
+const shownOn = (page: Page): Promise<Shown> =>
   page.evaluate(() => {
     const step = document.querySelector('.sew-step') as HTMLElement;
     const [machine, last] = [...step.querySelectorAll('.sew-words > p')].map(({ textContent }) => textContent ?? '');
     const measures = step.querySelector('.sew-words strong')?.textContent ?? '';
+    const [board, atMachine] = ['.sew-board', '.sew-machine'].map((picture) => ({
+      texts: [...step.querySelectorAll(`${picture} text`)].map(({ textContent }) => textContent ?? '').sort(),
+      colours: [...step.querySelectorAll(`${picture} path`)]
+        .map((path) => path.getAttribute('fill') ?? '')
+        .filter((fill) => fill.startsWith('#'))
+        .sort(),
+    })) as unknown as [PictureFacts, PictureFacts];
     return {
-      heading: step.querySelector('h2')?.textContent ?? '',
-      make: step.querySelector('.sew-where strong')?.textContent ?? '',
-      machine: machine ?? '',
-      press: (last ?? '').slice(0, -measures.length - 1),
-      measures,
-      isBehind: step.classList.contains('is-behind'),
+      card: {
+        heading: step.querySelector('h2')?.textContent ?? '',
+        make: step.querySelector('.sew-where strong')?.textContent ?? '',
+        machine: machine ?? '',
+        press: (last ?? '').slice(0, -measures.length - 1),
+        measures,
+      },
+      board,
+      machine: atMachine,
     };
   });
+
+/** The colours of marks and of paper are every picture's. */
+const isCloth = (colour: string): boolean => !['#a13d2b', '#ffffff', '#24211c', '#6a6458'].includes(colour);
+
+const examples = readdirSync('examples')
+  .filter((file) => file.endsWith('.quilt.json'))
+  .toSorted()
+  .map((file) => file.replace('.quilt.json', ''));
 
 const toSew = async (page: Page, at: string, demo?: string): Promise<void> => {
   await openDemo(page, at, demo);
@@ -70,34 +139,52 @@ describe('sew', () => {
   });
   after(() => opened?.close());
 
-  for (const [where, demo, file] of [
-    ['numeric', 'Harvest Home', 'harvest-home-throw'],
-    ['local', 'Twelve Fields', 'twelve-fields'],
-    ['numeric', 'Lantern Lane', 'lantern-lane'],
-    ['local', 'Heron Hanging', 'heron-hanging'],
-  ] as const) {
-    it(`${demo} is walked through by keys alone, every step as printed (${where})`, async () => {
+  for (const [n, file] of examples.entries()) {
+    const where = n % 2 === 0 ? 'numeric' : 'local';
+    it(`${file} is walked through by keys alone, every step and every picture as printed (${where})`, async () => {
       const { page, context, faults } = await opened.page();
-      await toSew(page, opened[where], demo);
+      await page.goto(opened[where]);
+      const [chooser] = await Promise.all([
+        page.waitForEvent('filechooser'),
+        page.getByRole('button', { name: 'From a file' }).click(),
+      ]);
+      await chooser.setFiles(`examples/${file}.quilt.json`);
+      await page.getByRole('link', { name: /^Sew/ }).click();
       await page.getByRole('link', { name: /^Begin/ }).press('Enter');
-      const cards = cardsOf(file);
-      for (const [i, card] of cards.entries()) {
+      const steps = printedSteps(planOf(file));
+      for (const [i, { card, pictures, must }] of steps.entries()) {
         await page.waitForFunction(
-          (heading) =>
-            document.querySelector('.sew-step:not(.is-behind) h2')?.textContent === heading.heading &&
-            document.querySelector('.sew-words p')?.textContent === heading.machine,
+          ({ heading, machine }) =>
+            document.querySelector('.sew-step:not(.is-behind) h2')?.textContent === heading &&
+            document.querySelector('.sew-words p')?.textContent === machine,
           card,
         );
-        const { isBehind: _isBehind, ...shown } = await shownOn(page);
-        assert.deepEqual(shown, card, `step ${i + 1} of ${cards.length}`);
+        const shown = await shownOn(page);
+        const at = `step ${i + 1} of ${steps.length}: ${card.heading}`;
+        assert.deepEqual(shown.card, card, at);
+        for (const view of ['board', 'machine'] as const) {
+          // a letter that paper has no room for may stand on the screen; none that paper has is lost
+          const wanted = [...(pictures?.[view].texts ?? []), ...must[view]];
+          assert.deepEqual(
+            wanted.filter((text) => !shown[view].texts.includes(text)),
+            [],
+            `${at}, ${view}`,
+          );
+          if (pictures !== null)
+            assert.deepEqual(
+              shown[view].colours.filter(isCloth),
+              pictures[view].colours.filter(isCloth),
+              `${at}, ${view}`,
+            );
+        }
         // both keys go on
         await page.keyboard.press(i % 2 === 0 ? 'ArrowRight' : ' ');
       }
-      await page.getByRole('button', { name: 'That was the last seam' }).waitFor();
+      await page.getByRole('link', { name: 'That was the last seam: on to Finish' }).waitFor();
       await page.keyboard.press('ArrowLeft');
       await page.waitForFunction(
         (heading) => document.querySelector('.sew-step h2')?.textContent === heading,
-        cards.at(-2)?.heading,
+        steps.at(-2)?.card.heading,
       );
       assert.deepEqual(faults, []);
       await context.close();

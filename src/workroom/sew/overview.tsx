@@ -40,6 +40,10 @@ export const Overview = ({ sewing }: { readonly sewing: Sewing }) => {
             {sewing.last() === null ? 'Begin' : 'Go on'}: {open.entry.title}, step {open.step.number}
           </a>
         )}
+        <p className="quiet">
+          Large type, at each step, fills a tablet beside the machine. Where its screen goes dark, set it to stay on
+          longer.
+        </p>
       </div>
       <ol className="sew-cards">
         {sewing.entries.map((entry, i) => (

@@ -1,8 +1,8 @@
 // One step: which piece is next, and which way round. In the usual size with the whole board and the list of steps beside it; in large
 // type alone, to be read beside the machine.
-import { memo, useCallback, useEffect, useMemo, useState } from 'react';
+import { memo, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { EntryLine, StepLine, StepSeen } from '#workroom/compute';
-import { useLook, usePreferences, useRoom } from '#workroom/room';
+import { quiltAddress, useLook, usePreferences, useQuilt, useRoom } from '#workroom/room';
 import { EntryStrip } from './entry-strip.tsx';
 import { LivePicture } from './live-picture.tsx';
 import type { SewPlace, SewSight } from './sew-address.ts';
@@ -87,10 +87,18 @@ interface StepCardOf extends StepPlayerOf {
 }
 
 const StepCard = (of: StepCardOf) => {
+  const { id } = useQuilt();
   const { sewing, place, entry, step, seen, before, after } = of;
   const { words } = seen;
   const [sewn, all] = sewing.seams;
   const to = ({ entry: { key }, step: { number } }: StepPlace): SewPlace => ({ ...place, entry: key, step: number });
+  const heading = useRef<HTMLHeadingElement>(null);
+  // the key that led here is gone: what is read begins at the step
+  useEffect(() => {
+    if (document.activeElement === null || document.activeElement === document.body) {
+      heading.current?.focus({ preventScroll: true });
+    }
+  }, []);
   return (
     <section className={of.isHere ? 'sew-step' : 'sew-step is-behind'} aria-label={`Step ${step.number}`}>
       <div className="sew-step-scroll">
@@ -101,7 +109,9 @@ const StepCard = (of: StepCardOf) => {
           </p>
           <SightKeys sewing={sewing} place={place} hasMachine={seen.machine !== null} />
         </div>
-        <h2 className="sew-heading">{words.heading}</h2>
+        <h2 ref={heading} className="sew-heading" tabIndex={-1}>
+          {words.heading}
+        </h2>
         <StepPictures seen={seen} sight={place.sight} again={of.again} />
         <div className="sew-words">
           <p>{words.machine}</p>
@@ -133,25 +143,23 @@ const StepCard = (of: StepCardOf) => {
             {sewn} of {all} seams of the quilt
           </p>
         </div>
-        <button
-          type="button"
-          className="main-key sew-next"
-          disabled={after === null}
-          onClick={() => (after === null ? undefined : sewing.goTo(to(after)))}
-        >
-          {nextWords(entry, after)}
-        </button>
+        {after === null ? (
+          <a className="main-key sew-next" href={quiltAddress(id, 'finish')}>
+            That was the last seam: on to Finish
+          </a>
+        ) : (
+          <button type="button" className="main-key sew-next" onClick={() => sewing.goTo(to(after))}>
+            {nextWords(entry, after)}
+          </button>
+        )}
       </div>
     </section>
   );
 };
 
 /** What comes after this. */
-const nextWords = (entry: EntryLine, after: StepPlace | null): string => {
-  if (after === null) return 'That was the last seam';
-  const { step } = after;
-  return after.entry.key === entry.key ? `Next: ${step.heading}` : `Next, ${after.entry.title}: ${step.heading}`;
-};
+const nextWords = (entry: EntryLine, { entry: { key, title }, step }: StepPlace): string =>
+  key === entry.key ? `Next: ${step.heading}` : `Next, ${title}: ${step.heading}`;
 
 const sights: readonly (readonly [SewSight, string])[] = [
   ['both', 'Both'],
