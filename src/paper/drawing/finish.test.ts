@@ -74,6 +74,18 @@ test('a sleeve lies in the middle of the upper edge of the back, as high and lon
   near(of('height'), (4 * 300) / 36);
   near(of('x') * 2 + of('width'), 302);
   assert.match(drawing.svg, />34\u00a0×\u00a04\u00a0in</);
+  // on a quilt of 4 in a sleeve of 2 × 4 in is no higher than on others
+  const small = planOf(documentOf({ top: { rows: [[{ block: 'fly' }]] }, finish: { sleeve: { fabric: 'bark' } } }));
+  const { heightPt } = drawSleeve({
+    plan: small,
+    sleeve: small.finish.sleeve ?? sleeve,
+    sign: signOf(clothSignsFor(small), 'bark'),
+    back: null,
+    edge: null,
+    widthPt: 302,
+    alt: 'Sleeve',
+  });
+  assert.ok(heightPt <= 74, `${heightPt}`);
   // without a binding it begins at the edge itself
   const [, bare = ''] = draw(false).svg.match(/<rect ([^>]*fill="#4a3426"[^>]*)>/) ?? [];
   assert.match(bare, / y="1"/);

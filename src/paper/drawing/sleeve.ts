@@ -8,6 +8,8 @@ import { type Drawing, element, numberText, picture } from './svg.ts';
 
 /** Of the back, as a share of its width. */
 const shownShare = 0.3;
+/** Of the sleeve, on a quilt that is little wider than it is high. */
+const mostHighPt = 36;
 const padPt = 1;
 const letterPt = 8;
 
@@ -23,7 +25,7 @@ export const drawSleeve = (of: {
 }): Drawing => {
   const { plan, sleeve, sign, back, edge, alt } = of;
   const { set } = plan.top;
-  const scale = (of.widthPt - 2 * padPt) / set.width;
+  const scale = Math.min((of.widthPt - 2 * padPt) / set.width, mostHighPt / sleeve.finished[1]);
   const [width, high] = [set.width * scale, sleeve.finished[1] * scale];
   const height = Math.min(set.height * scale, Math.max(width * shownShare, high * 2));
   // finished, a binding shows half its width less the seam that takes hold of it, about an allowance and a little more
