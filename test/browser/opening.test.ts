@@ -4,6 +4,7 @@ import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';
 import { after, before, describe, it } from 'node:test';
 import type { Page } from 'playwright-core';
+import sharp from 'sharp';
 import { drawn, kept, type Opened, openDemo, openWorkroom } from './page.ts';
 
 interface Dropped {
@@ -124,6 +125,32 @@ describe('opening files', () => {
     await context.close();
   });
 
+  it('a fault is lit in the drawing of all that can be drawn, and its problem leads to the view that mends it', async () => {
+    const { page, context, faults } = await opened.page();
+    await page.goto(opened.numeric);
+    // of its cloths none is nearly as red as what is lit
+    await drop(page, [dropped('gap', 'examples/broken')]);
+    const told = page.getByRole('region', { name: 'Problems' });
+    await told.getByText(/has a hole of 2.25 square inches/).waitFor();
+    await page.getByRole('listbox', { name: /^The quilt/ }).waitFor();
+    await page.waitForTimeout(200);
+    const { data, info } = await sharp(await page.locator('.drawing-canvas').screenshot())
+      .removeAlpha()
+      .raw()
+      .toBuffer({ resolveWithObject: true });
+    let red = 0;
+    for (let i = 0; i < info.width * info.height; i++) {
+      const [r = 0, g = 0, b = 0] = data.subarray(3 * i, 3 * i + 3);
+      if (r > 130 && g < 90 && b < 70) red += 1;
+    }
+    assert.ok(red > 200, `${red} dots`);
+    await told.getByRole('link', { name: 'Block Half-square pair' }).click();
+    await page.waitForURL(/draft\/pair$/);
+    await page.getByRole('listbox', { name: /^The block Half-square pair/ }).waitFor();
+    assert.deepEqual(faults, []);
+    await context.close();
+  });
+
   it('every document with problems that has the form of one opens, says them, and stands in every view', async () => {
     const { page, context, faults } = await opened.page();
     await page.goto(opened.local);
@@ -131,6 +158,7 @@ describe('opening files', () => {
       .filter((name) => name.endsWith('.quilt.json'))
       .map((name) => name.replace(/\.quilt\.json$/, ''));
     const open: string[] = [];
+    let seen = 0;
     for (const name of names) {
       const before = at(page);
       await drop(page, [dropped(name, 'examples/broken')]);
@@ -155,8 +183,19 @@ describe('opening files', () => {
         await page.waitForTimeout(60);
         assert.deepEqual(faults, [], `${name} at ${stop}`);
       }
+      // what stands in for a fault can be chosen and edited like all else
+      const list = page.getByRole('listbox', { name: /^The quilt/ });
+      await list.waitFor({ timeout: 500 }).catch(() => undefined);
+      if (!(await list.isVisible())) continue;
+      seen += 1;
+      for (const key of ['Home', 'End']) {
+        await list.focus();
+        for (const pressed of [key, 't', 'm', 'Enter', 'Escape', 'Delete', 'Control+z'])
+          await page.keyboard.press(pressed);
+      }
+      assert.deepEqual(faults, [], `${name}: edited`);
     }
-    assert.ok(open.length > 80, `${open.length} open`);
+    assert.ok(open.length > 80 && seen > 60, `${open.length} open, ${seen} are drawn`);
     await context.close();
   });
 });

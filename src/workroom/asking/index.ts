@@ -28,4 +28,5 @@ export type {
 export type { FinishFigures, FinishPart, FinishSeen, FinishTopic } from './seen-finish.ts';
 export type { EntryLine, EntrySeen, StepLine, StepSeen } from './seen-sewing.ts';
 export type { VersionCloth, VersionSeen } from './seen-version.ts';
+export { standIn } from './stand-in.ts';
 export { type Variant, type Weighed, type Weighing, weigh } from './weighed.ts';

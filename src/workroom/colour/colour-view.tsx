@@ -5,7 +5,7 @@ import { seenAs } from '#craft/fabric';
 import { type Command, useCommands } from '#workroom/commands';
 import { ClothPhotos, DrawingView, placeOfKey, sceneOfQuilt, stripOfKey } from '#workroom/drawing';
 import { ChoiceKeys } from '#workroom/fields';
-import { useQuilt, useRoom } from '#workroom/room';
+import { usePicture, useQuilt, useRoom } from '#workroom/room';
 import { freeCloth } from './cloth-edits.ts';
 import { ClothFields, OtherCloth } from './cloth-fields.tsx';
 import { addColourway, freeColourway } from './colourway-edits.ts';
@@ -33,7 +33,7 @@ export const ColourView = () => {
   const cloths = useMemo(() => seenCloths(document, colourway), [document, colourway]);
   const cloth = document.fabrics.find(({ id }) => id === wanted) ?? document.fabrics[0];
   const seen = cloths.find(({ id }) => id === cloth?.id);
-  const picture = answer?.picture ?? null;
+  const picture = usePicture();
   const drawn = useMemo(() => (picture === null ? null : sceneOfQuilt(picture, words.size)), [picture, words]);
   const scene = useMemo(
     () =>

@@ -12,6 +12,7 @@ import type {
   LookName,
   Measured,
   QuiltAnswer,
+  QuiltPicture,
   Reply,
   Seen,
   TextReply,
@@ -61,6 +62,8 @@ export interface Planner {
   readonly finishWays: (document: JsonObject, ways: readonly FinishWay[]) => Promise<Reply<FinishPrices>>;
   /** A quilt that is not the one on the desk, for its picture; worked out beside all else. */
   readonly picture: (document: JsonObject) => Promise<Reply<QuiltAnswer>>;
+  /** A quilt with faults, as far as it can be drawn: null where too little is left. */
+  readonly standIn: (document: JsonObject) => Promise<QuiltPicture | null>;
   /** A photograph of cloth, small enough for a document. */
   readonly photo: (file: Blob, crop: PhotoCrop) => Promise<TakenPhoto>;
   /** Another quilt comes onto the desk. */
@@ -237,6 +240,7 @@ export const openPlanner = (): Planner => {
     measures: (document) => beside().door.measures(withoutPhotos(document)),
     finishWays: (document, ways) => beside().door.finishWays(withoutPhotos(document), ways),
     picture: (document) => beside().door.picture(withoutPhotos(document)),
+    standIn: (document) => beside().door.standIn(withoutPhotos(document)),
     photo: (file, crop) => beside().door.photo(file, crop),
     forget: () => {
       endSearch();

@@ -14,6 +14,7 @@ import type {
   LookName,
   Measured,
   QuiltAnswer,
+  QuiltPicture,
   Reply,
   Seen,
   TextReply,
@@ -33,6 +34,7 @@ import {
   lookAt,
   planBest,
   planFirst,
+  standIn,
   weigh,
 } from '#workroom/asking';
 import type { JsonObject } from '#workroom/editing';
@@ -61,6 +63,8 @@ export interface Door {
   look<Name extends LookName>(number: number, name: Name, look: Look<Name>): Seen<Name> | null;
   /** A quilt whose plan is not kept. */
   picture(document: JsonObject): Reply<QuiltAnswer>;
+  /** A quilt with faults, as far as it can be drawn. */
+  standIn(document: JsonObject): QuiltPicture | null;
   block(document: JsonObject, id: string): Reply<BlockAnswer>;
   drawn(document: JsonObject, id: string): Reply<DrawnAnswer>;
   text(text: string): TextReply;
@@ -133,6 +137,7 @@ const door: Door = {
   },
   look: (number, name, look) => (kept.plan === null || kept.number !== number ? null : lookAt(kept.plan, name, look)),
   picture: askQuilt,
+  standIn,
   block: askBlock,
   drawn: askDrawn,
   text: askText,

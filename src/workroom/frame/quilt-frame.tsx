@@ -251,7 +251,12 @@ export const QuiltFrame = ({ desk, points, stop, isAlone, children }: QuiltFrame
             // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, and keys must be able to scroll it
             <section className="notice" aria-label="Problems" tabIndex={0}>
               <h2>This cannot be sewn as it stands</h2>
-              <Problems problems={loud} more={plan.reply?.ok === false ? plan.reply.more : 0} document={document} />
+              <Problems
+                problems={loud}
+                more={plan.reply?.ok === false ? plan.reply.more : 0}
+                document={document}
+                from={{ id: desk.id, stop }}
+              />
             </section>
           )}
           <ClothPhotos cloths={document.fabrics} unit={document.unit}>

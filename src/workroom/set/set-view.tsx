@@ -1,7 +1,7 @@
 // Set: the quilt in the middle, what is chosen and the top at the right, arrangements below.
 import { useMemo } from 'react';
 import { DrawingView, litKeys, sceneOfQuilt } from '#workroom/drawing';
-import { useQuilt } from '#workroom/room';
+import { usePicture, useQuilt } from '#workroom/room';
 import { Arrangements } from './arrangements.tsx';
 import { BorderFields } from './border-fields.tsx';
 import { ChosenPlaces } from './chosen-places.tsx';
@@ -19,8 +19,8 @@ import { usePlaces } from './use-places.ts';
 const none: readonly string[] = [];
 
 export const SetView = () => {
-  const { document, answer, words, problems } = useQuilt();
-  const picture = answer?.picture ?? null;
+  const { document, words, problems } = useQuilt();
+  const picture = usePicture();
   const scene = useMemo(() => (picture === null ? null : sceneOfQuilt(picture, words.size)), [picture, words]);
   const all = useMemo(() => placesOf(document.top, picture), [document.top, picture]);
   const choice = useChoice(scene, all);
