@@ -1,3 +1,4 @@
 // Documents for tests, and what they come to: one home, also for the tests that stand beside the code (#documents).
 export { answerTo, example, examples, isAnswered, measuresOf, pictureOf } from './asked.ts';
+export { box, type CutBlock, randomBlock } from './cut-block.ts';
 export { planned, quilt, star } from './documents.ts';

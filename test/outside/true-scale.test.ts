@@ -4,6 +4,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import type { BlockPlan, QuiltPlan } from '#craft';
+import { foundationsOf } from '#craft/foundation';
 import { toNumber } from '#ground/exact';
 import { patternPages } from '#paper';
 import { planned, quilt, setOf, type Written } from '../documents/documents.ts';
@@ -338,6 +339,56 @@ for (const name of exampleFiles) {
           const figures = seen.figures.filter(({ alt }) => alt.startsWith(`${title}, board: `));
           assertBoard(plan, block, figures, title);
           assertGauge(plan, block, seen, title);
+        });
+      });
+    }
+  });
+}
+
+for (const name of exampleFiles) {
+  test(`foundations of ${name} are the patches in mirror image within 0.1 mm, in the order of sewing, and their sheets meet`, async () => {
+    const plan = planOf(name);
+    const scale = perUnit(plan);
+    const wanted = plan.blocks
+      .filter(
+        ({ id, mirror, patches }, i) =>
+          patches.length > 0 && plan.blocks.findIndex((one) => one.id === id && one.mirror === mirror) === i,
+      )
+      .flatMap((block) => {
+        const found = foundationsOf({ ...block, patches: block.patches.map(({ points }) => points) });
+        return (found?.sections ?? []).map((order) => order.map(({ patch }) => block.patches[patch]?.points ?? []));
+      })
+      .filter(({ length }) => length > 1);
+    for (const paper of papers) {
+      await whilePrinted(patternPages(plan, { chapters: ['foundations'] }), paper, (file) => {
+        const seen = seenIn(file);
+        assertChecked(seen, paper);
+        const wholes: Figure[][] = [];
+        for (const figure of seen.figures.filter(({ alt }) => alt.includes('in mirror image at true size'))) {
+          if (/Sheet 1: /.test(figure.alt)) wholes.push([]);
+          wholes.at(-1)?.push(figure);
+        }
+        assert.equal(wholes.length, wanted.length);
+        wholes.forEach((figures, i) => {
+          const patches = wanted[i] ?? [];
+          const outlines = figures.map(({ drawn }) => outlinesIn(drawn, cutEdge));
+          for (const found of outlines) {
+            assert.equal(found.length, patches.length);
+            patches.forEach((patch, k) => {
+              const mirrored = scaled(patch.map(({ x, y }) => ({ x: -x, y })).toReversed(), scale);
+              const off = offBy(found[k] ?? [], mirrored);
+              assert.ok(off < 0.1 * mmPt, `${figures[0]?.alt}: patch ${k + 1} is off by ${off / mmPt} mm`);
+            });
+          }
+          if (figures.length === 1) return;
+          const origins = outlines.map((found) => found[0]?.[0] as At);
+          assertJoined(
+            figures.map((figure, k) => sheetOf(figure, origins[k] as At)),
+            (outlines[0] ?? []).map((points) =>
+              points.map(([x, y]): At => [x - (origins[0] as At)[0], y - (origins[0] as At)[1]]),
+            ),
+            figures[0]?.alt ?? '',
+          );
         });
       });
     }

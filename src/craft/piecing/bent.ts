@@ -1,7 +1,8 @@
 // Divisions of a unit along a seam that bends: every bend is an inside corner to set in, so the fewest
 // bends are tried first. A seam without a bend is an ordinary straight seam.
+
+import { type SeamLine, seamLine } from '#craft/chords';
 import type { Point, Polygon } from '#ground/plane';
-import { type SeamLine, seamLine } from './chords.ts';
 import { farEnd, goesStraight, type PatchGraph, partsOf, unitEdges } from './graph.ts';
 
 export interface BentDivision {

@@ -1,11 +1,12 @@
 // Piecing: which pieces a block takes, in what order they are joined, and the size after every seam.
+
+import { drawingOf } from '#craft/chords';
 import { type DraftedBlock, outlineOf } from '#craft/drafting';
 import type { Likeness } from '#craft/fabric';
 import { cornerTolerance } from '#craft/limits';
 import { type Length, length } from '#craft/measure';
 import { hullOf, type Polygon, perimeter, signedArea } from '#ground/plane';
 import { noRecall, type Recall } from '#ground/recall';
-import { drawingOf } from './chords.ts';
 import { formSorter } from './congruence.ts';
 import { graphOf, outlineOfUnit } from './graph.ts';
 import { kindsOf } from './kinds.ts';

@@ -1,7 +1,8 @@
 // A ring of units round a centre, as in a square with four rectangles turning about it: no straight seam
 // divides it, but a first seam sewn part-way and closed at the end does.
+
+import { type SeamLine, seamLine } from '#craft/chords';
 import type { Point } from '#ground/plane';
-import { type SeamLine, seamLine } from './chords.ts';
 import { farEnd, type GraphEdge, goesStraight, type PatchGraph, partsOf, unitEdges } from './graph.ts';
 
 export interface RingDivision {

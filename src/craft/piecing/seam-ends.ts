@@ -1,6 +1,7 @@
 // Where a straight seam begins and ends on its line, and on which side of it patches lie.
+
+import type { SeamLine } from '#craft/chords';
 import { offLine, type Point, type Polygon } from '#ground/plane';
-import type { SeamLine } from './chords.ts';
 import { besideSeam, type Heading, headingAcross } from './machine.ts';
 
 /** Where patches lie, square to a line and seen from it. */

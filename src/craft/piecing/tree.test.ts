@@ -1,27 +1,16 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
+import { chordsOf, type Drawing, drawingOf } from '#craft/chords';
 import { length } from '#craft/measure';
+import { box, type CutBlock, randomBlock } from '#documents';
 import { at, type Polygon } from '#ground/plane';
-import { chordsOf, type Drawing, drawingOf } from './chords.ts';
 import { formSorter, type UnitForm } from './congruence.ts';
 import { graphOf } from './graph.ts';
 import { kindsOf } from './kinds.ts';
 import { planJoins } from './tree.ts';
 
-interface Drawn {
-  readonly outlines: readonly Polygon[];
-  readonly fabrics: readonly string[];
-}
-
-const box = (x: number, y: number, w: number, h: number): Polygon => [
-  at(x, y),
-  at(x + w, y),
-  at(x + w, y + h),
-  at(x, y + h),
-];
-
-const prepare = ({ outlines, fabrics }: Drawn) => {
+const prepare = ({ outlines, fabrics }: CutBlock) => {
   const kindOf = kindsOf(
     outlines.map((points, i) => ({ points, fabric: fabrics[i] as string })),
     length(12),
@@ -35,7 +24,7 @@ const prepare = ({ outlines, fabrics }: Drawn) => {
  * The slow twin: every binary tree of chords of every unit, unit by unit, with no merging of equal units and no
  * bound; costs are counted at the end.
  */
-const exhaustive = (drawn: Drawn): { readonly units: number; readonly depth: number } | null => {
+const exhaustive = (drawn: CutBlock): { readonly units: number; readonly depth: number } | null => {
   const { drawing, formOf } = prepare(drawn);
   const trees = allTrees(
     drawing,
@@ -66,7 +55,7 @@ const allTrees = (drawing: Drawing, unit: readonly number[]): readonly Tree[] =>
   );
 };
 
-const clever = (drawn: Drawn): { readonly units: number; readonly depth: number; readonly proven: boolean } => {
+const clever = (drawn: CutBlock): { readonly units: number; readonly depth: number; readonly proven: boolean } => {
   const prepared = prepare(drawn);
   const tree = planJoins(
     prepared,
@@ -80,50 +69,6 @@ const clever = (drawn: Drawn): { readonly units: number; readonly depth: number;
   };
   return { units: tree.joins.size, depth: depthOf(tree.root), proven: tree.leastUnits === 'proven' };
 };
-
-/** Up to eight patches: rectangles from random cuts, some halved corner to corner, in up to three fabrics. */
-const randomBlock = fc
-  .record({
-    cuts: fc.array(fc.record({ part: fc.nat(9), share: fc.constantFrom(0.25, 0.5, 0.75), upright: fc.boolean() }), {
-      minLength: 1,
-      maxLength: 6,
-    }),
-    halved: fc.array(fc.nat(9), { maxLength: 2 }),
-    fabrics: fc.array(fc.constantFrom('a', 'b', 'c'), { minLength: 8, maxLength: 8 }),
-  })
-  .map(({ cuts, halved, fabrics }): Drawn => {
-    let boxes = [{ x: 0, y: 0, w: 12, h: 12 }];
-    for (const { part, share, upright } of cuts) {
-      const i = part % boxes.length;
-      const b = boxes[i] as (typeof boxes)[number];
-      const two = upright
-        ? [
-            { ...b, w: b.w * share },
-            { ...b, x: b.x + b.w * share, w: b.w * (1 - share) },
-          ]
-        : [
-            { ...b, h: b.h * share },
-            { ...b, y: b.y + b.h * share, h: b.h * (1 - share) },
-          ];
-      boxes = [...boxes.slice(0, i), ...two, ...boxes.slice(i + 1)];
-    }
-    const split = new Set(halved.map((h) => h % boxes.length));
-    const outlines = boxes.flatMap((b, i): readonly Polygon[] => {
-      const [p, q, r, s] = box(b.x, b.y, b.w, b.h) as [
-        Polygon[number],
-        Polygon[number],
-        Polygon[number],
-        Polygon[number],
-      ];
-      return split.has(i) && boxes.length + split.size <= 8
-        ? [
-            [p, q, s],
-            [q, r, s],
-          ]
-        : [[p, q, r, s]];
-    });
-    return { outlines, fabrics: fabrics.slice(0, outlines.length) };
-  });
 
 test('the planned order has the least different units, then the least depth, as the search of all trees finds them', () => {
   fc.assert(

@@ -2,9 +2,10 @@
 // then least different units, least depth, rows before columns, reading order. For straight-seam blocks of
 // up to twelve patches the number of different units is proven least by search over sets of forms; beyond,
 // each form takes the best of its own divisions (a search, and said to be one).
+
+import { type Chord, chordsOf, type Drawing, type SeamLine } from '#craft/chords';
 import type { Polygon } from '#ground/plane';
 import { bentDivisions } from './bent.ts';
-import { type Chord, chordsOf, type Drawing, type SeamLine } from './chords.ts';
 import type { UnitForm } from './congruence.ts';
 import type { PatchGraph } from './graph.ts';
 import { ringOf } from './ring.ts';

@@ -6,6 +6,7 @@ export { drawBoard } from './board.ts';
 export { drawBorders } from './borders.ts';
 export { drawCloth } from './cloth.ts';
 export { asFirstPlaced } from './drawn.ts';
+export { foundation } from './foundation.ts';
 export { gauge } from './gauge.ts';
 export { inkOn } from './ink.ts';
 export { drawLaidBlock, drawLaidTop, stepsTaking, topStepsTaking } from './laid-out.ts';

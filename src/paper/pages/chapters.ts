@@ -13,6 +13,7 @@ export const chapters = [
   'finishing',
   'templates',
   'boards',
+  'foundations',
   'swatches',
   'colouring',
   'labels',
@@ -28,7 +29,7 @@ export type Chapter = (typeof chapters)[number];
 export const patternChapters: readonly Chapter[] = chapters.filter((chapter) => chapter !== 'handout');
 
 /** Sheets to work on rather than to read, printed when they are asked for. */
-const onRequest: readonly Chapter[] = ['boards', 'swatches', 'colouring', 'labels', 'run-sheet'];
+const onRequest: readonly Chapter[] = ['boards', 'foundations', 'swatches', 'colouring', 'labels', 'run-sheet'];
 
 /** What a pattern has when nothing else is asked for. */
 export const usualChapters: readonly Chapter[] = patternChapters.filter((chapter) => !onRequest.includes(chapter));

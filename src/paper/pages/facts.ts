@@ -21,6 +21,7 @@ import type { ClothCutting } from './cutting.ts';
 import { cuttingCharts } from './cutting.ts';
 import { finishParts } from './finish.ts';
 import type { FinishPart } from './finish-part.ts';
+import { type FoundationBlock, foundationPages } from './foundations.ts';
 import { glossaryOf, type Term } from './glossary.ts';
 import type { HandoutHead } from './handout-head.ts';
 import { totalLines } from './money.ts';
@@ -77,6 +78,7 @@ export interface PatternFacts {
   readonly finish: readonly FinishPart[];
   readonly templates: readonly TemplateSheet[];
   readonly boards: TrueSize | null;
+  readonly foundations: readonly FoundationBlock[];
   readonly cautions: readonly FinishPart[];
 }
 
@@ -127,6 +129,7 @@ export const factsOf = (of: {
     finish,
     templates: has('templates') ? templateSheets({ plan, signs, album }) : [],
     boards: has('boards') ? trueSize({ plan, signs, album }) : null,
+    foundations: has('foundations') ? foundationPages({ plan, signs, album }) : [],
     cautions: has('cautions') ? cautions : [],
   };
   if (!has('glossary')) return facts;

@@ -185,6 +185,36 @@ export const chaptersTypst = `
   }
 ]
 
+#let foundations(blocks) = [
+  = ${chapterTitles.foundations}
+  #trueScale
+  The sheets are in mirror image, for you sew on their printed side and the cloth lies on the other: what is right here is left in the block. The numbers are the order of sewing. Lay piece 1 on the blank side, right side up, well over all the lines round it. Lay piece 2 on it, right sides together, turn the sheet over and sew on the line between 1 and 2, some stitches past both ends. Fold the paper back on the line, trim the allowance, open the piece and press it; go on with piece 3. When all are sewn, cut along the dashed line. Short stitches, about 1.5 mm, let the paper tear away; it stays in until the edges are sewn to their neighbours.
+
+  The sizes are of rectangles to cut, twice the allowance larger than the patch on every side: along the seam first, then across it.
+  #for b in blocks {
+    heading(level: 2, b.title)
+    for l in b.words { par(l) }
+    for s in b.sections {
+      let told = {
+        if b.sections.len() > 1 { heading(level: 3, s.title) }
+        if s.alone != "" { par(s.alone) } else {
+          table(columns: (auto, auto, auto), column-gutter: 14pt, stroke: none, inset: (x: 0pt, y: 2.5pt),
+            table.header([], [Cloth], [Cut at least]),
+            ..s.pieces.map(p => (strong(p.number), p.cloth, p.cut)).flatten())
+        }
+      }
+      let sheet(t) = {
+        if t.sheet != "" { text(size: 9pt, fill: soft, t.sheet); linebreak() }
+        picture(t.picture)
+      }
+      // what to cut stands over its sheet where both have room on a page
+      let together = s.sheets.len() > 0 and s.sheets.first().picture.heightPt + 17pt / 1pt * s.pieces.len() < 520
+      block(breakable: false, above: 16pt, { told; if together { sheet(s.sheets.first()) } })
+      for t in s.sheets.slice(if together { 1 } else { 0 }) { block(breakable: false, above: 12pt, sheet(t)) }
+    }
+  }
+]
+
 #let templates(facts) = if facts.templates.len() > 0 [
   = ${chapterTitles.templates}
   #trueScale

@@ -9,7 +9,7 @@ const mainTypst = `
 #import "/hand.typ": hand
 #import "/cover.typ": cloths, cover
 #import "/sheets.typ": colouring, colourways, corrections, glossary, handoutHead, labels, pieceKey, quiltLooks, runSheet, swatchPage
-#import "/chapters.typ": blockPages, boards, cautionsInBrief, cutting, parts, templates, top
+#import "/chapters.typ": blockPages, boards, cautionsInBrief, cutting, foundations, parts, templates, top
 #let facts = json("/facts.json")
 #set document(title: facts.title, author: if facts.designer == "" { () } else { facts.designer }, date: none)
 #show: body => hand(facts.title, sys.inputs.at("paper", default: "us-letter"), facts.handout != none, body)
@@ -37,6 +37,7 @@ const mainTypst = `
   },
   templates: () => templates(facts),
   boards: () => boards(facts),
+  foundations: () => foundations(facts.foundations),
   swatches: () => swatchPage(facts.cloths),
   colouring: () => colouring(facts.colouring),
   labels: () => labels(facts.labels),

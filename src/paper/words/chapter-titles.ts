@@ -13,6 +13,7 @@ export const chapterTitles = {
   finishing: 'Finishing',
   templates: 'Templates',
   boards: 'Gauges and boards at true size',
+  foundations: 'Foundations',
   swatches: 'Swatches',
   colouring: 'To colour in',
   labels: 'Labels for the pieces',

@@ -2,6 +2,7 @@
 
 import assert from 'node:assert/strict';
 import { type BlockPlan, planQuilt, type QuiltPlan } from '#craft';
+import { foundationsOf } from '#craft/foundation';
 import { pointInTop } from '#craft/setting';
 import type { Point, Polygon } from '#ground/plane';
 import { only, planned, quilt, setOf, type Written } from '../../documents/documents.ts';
@@ -70,13 +71,9 @@ const structureOf = (top: Written) => {
   };
 };
 
-/** Straight seams only, and every step adds one patch to what is sewn already. */
+/** One patch after the other, each along one straight line. */
 const isOneByOne = (block: BlockPlan): boolean =>
-  block.joining === 'straight' &&
-  block.steps.every(({ perBlock, patches }, i) => {
-    const sizes = patches.map(({ length }) => length).toSorted((a, b) => a - b);
-    return perBlock === 1 && sizes[0] === 1 && sizes[1] === i + 1;
-  });
+  foundationsOf({ ...block, patches: block.patches.map(({ points }) => points) })?.sections.length === 1;
 
 const joined = (block: BlockPlan) => ({
   patches: block.patches.length,
@@ -84,12 +81,6 @@ const joined = (block: BlockPlan) => ({
   seams: block.joining,
   straight: block.joining === 'straight',
 });
-
-/**
- * `one_by_one` says that such an order exists. The plan need not take it: units that are made alike are made together, as
- * the two geese of this block are; where no such order exists the plan cannot have one.
- */
-const inUnits: readonly string[] = ['flying_geese'];
 
 export const structures: Checks = {
   set_structure: checkOf<{ set: string }, object>((of) => {
@@ -105,8 +96,7 @@ export const structures: Checks = {
   block_structure: checkOf<{ block: string }, object>((of) => {
     const { block: id } = of.inputs;
     const block = only(planned(quilt({ ruler: '1/64', blocks: [drawnBlock(id, 12)], top: setOf(id) })).blocks);
-    const one_by_one = isOneByOne(block) !== inUnits.includes(id);
-    agrees({ ...joined(block), one_by_one }, of);
+    agrees({ ...joined(block), one_by_one: isOneByOne(block) }, of);
   }),
 
   inline_structure: checkOf<{ grid: number; patches: readonly Polygon[] }, { tiles: boolean }>((of) => {

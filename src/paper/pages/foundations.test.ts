@@ -1,0 +1,81 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { planned, quilt } from '#documents';
+import { clothSignsFor } from '#paper/cloth';
+import { foundationPages } from './foundations.ts';
+
+const pageOf = (block: Readonly<Record<string, unknown>>) => {
+  const plan = planned(quilt({ blocks: [block], top: { rows: [[{ block: block.id }]] } }));
+  return foundationPages({ plan, signs: clothSignsFor(plan), album: new Map() })[0];
+};
+
+const bar = (x: number, tone: string) => ({
+  points: [
+    [x, 0],
+    [x + 1, 0],
+    [x + 1, 1],
+    [x, 1],
+  ],
+  tone,
+});
+
+test('two bars go on one foundation, each cut with twice the allowance round it', () => {
+  const list = [bar(0, 'light'), bar(1, 'dark')];
+  const page = pageOf({ id: 'bars', size: [4, 2], patches: { grid: [2, 1], list } });
+  assert.deepEqual(page?.words, ['It can be pieced on one foundation.']);
+  // 2 + 4 · 1/4 = 3 each way
+  assert.deepEqual(
+    page?.sections.map(({ title, alone, pieces }) => [title, alone, pieces.map(({ cut }) => cut)]),
+    [['The foundation', '', ['3\u00a0×\u00a03\u00a0in', '3\u00a0×\u00a03\u00a0in']]],
+  );
+  assert.equal(page?.sections[0]?.sheets.length, 1);
+});
+
+test('a nine patch takes three, and how they are joined is told', () => {
+  const list = [0, 1, 2].flatMap((y) =>
+    [0, 1, 2].map((x) => {
+      const { points } = bar(x, '');
+      return { points: points.map(([px, py]) => [px, (py as number) + y]), tone: (x + y) % 2 === 0 ? 'dark' : 'light' };
+    }),
+  );
+  const page = pageOf({ id: 'nine', size: 9, patches: { grid: [3, 3], list } });
+  // by hand: a row goes on one; where two rows are together no patch is cut off by one line
+  assert.deepEqual(page?.words[0], 'It takes 3 parts: no fewer will do.');
+  assert.match(page?.words[1] ?? '', /join them: \d to \d; \d (and \d )?to \d( and \d)?\.$/);
+  assert.equal(page?.sections.length, 3);
+});
+
+test('what cannot be pieced so is said to, without a sheet', () => {
+  const window = [
+    {
+      points: [
+        [0, 0],
+        [3, 0],
+        [3, 3],
+        [0, 3],
+      ],
+      tone: 'light',
+    },
+    {
+      points: [
+        [3, 0],
+        [4, 0],
+        [4, 4],
+        [3, 3],
+      ],
+      tone: 'medium',
+    },
+    {
+      points: [
+        [0, 3],
+        [3, 3],
+        [4, 4],
+        [0, 4],
+      ],
+      tone: 'dark',
+    },
+  ];
+  const page = pageOf({ id: 'window', size: 4, patches: { grid: [4, 4], list: window } });
+  assert.match(page?.words.join() ?? '', /^It cannot be pieced on foundations: /);
+  assert.deepEqual(page?.sections, []);
+});

@@ -1,0 +1,150 @@
+// Foundations of each block at true size, with the order of sewing and the pieces to cut for them.
+import type { BlockPlan, QuiltPlan } from '#craft';
+import { type FoundationOrder, foundationsOf, roughCut, type Sections } from '#craft/foundation';
+import { length } from '#craft/measure';
+import { toNumber } from '#ground/exact';
+import type { ClothSigns } from '#paper/cloth';
+import { signOf } from '#paper/cloth';
+import { entryTitle } from '#paper/cutting';
+import { drawTiles, foundation } from '#paper/drawing';
+import { sizeOnPaper } from '#paper/lengths';
+import { inWords } from '#paper/words';
+import type { Album, Picture } from './album.ts';
+import { shown } from './album.ts';
+import { cutText } from './cut-text.ts';
+import { measurePt } from './measure.ts';
+import { sheetText } from './sheet-text.ts';
+import { pointsPer } from './template.ts';
+
+export interface FoundationBlock {
+  readonly title: string;
+  /** Whether it can be pieced so, on how many sheets, and how they are joined. */
+  readonly words: readonly string[];
+  readonly sections: readonly FoundationSheets[];
+}
+
+interface FoundationSheets {
+  readonly title: string;
+  /** Of a single piece, which takes no sheet: how it is cut; else empty. */
+  readonly alone: string;
+  /** What is laid on, in order. */
+  readonly pieces: readonly { readonly number: string; readonly cloth: string; readonly cut: string }[];
+  readonly sheets: readonly { readonly sheet: string; readonly picture: Picture }[];
+}
+
+interface PagesOf {
+  readonly plan: QuiltPlan;
+  readonly signs: ClothSigns;
+  readonly album: Album;
+}
+
+/** A mirror image has sheets of its own; colourings share theirs. */
+export const foundationPages = (of: PagesOf): readonly FoundationBlock[] => {
+  const { blocks } = of.plan;
+  const isFirst = ({ id, mirror }: BlockPlan, place: number): boolean =>
+    blocks.findIndex((other) => other.id === id && other.mirror === mirror) === place;
+  return blocks.flatMap((block, place) =>
+    block.patches.length > 0 && isFirst(block, place) ? [blockFoundations(of, block, place)] : [],
+  );
+};
+
+const blockFoundations = (of: PagesOf, block: BlockPlan, place: number): FoundationBlock => {
+  const { id, colouring, mirror } = block;
+  const title = entryTitle(of.plan, { block: id, colouring, mirror });
+  const found = foundationsOf({ ...block, patches: block.patches.map(({ points }) => points) });
+  return {
+    title,
+    words: found === null ? [noneText(block)] : [countText(found), ...joinTexts(found)],
+    sections: (found?.sections ?? []).map((order, index) =>
+      sheetsOf(of, {
+        block,
+        order,
+        title: found?.sections.length === 1 ? 'The foundation' : `Part ${index + 1}`,
+        name: `foundation-${place + 1}-${index + 1}`,
+        says: title,
+      }),
+    ),
+  };
+};
+
+const noneText = ({ joining }: BlockPlan): string =>
+  joining === 'straight'
+    ? 'It has too many patches to be pieced on foundations.'
+    : 'It cannot be pieced on foundations: not every one of its seams runs from edge to edge.';
+
+const countText = ({ sections, least }: Sections): string => {
+  if (sections.length === 1) return 'It can be pieced on one foundation.';
+  const alone = sections.filter(({ length: patches }) => patches === 1).length;
+  const singles = alone === 0 ? '' : `, ${alone} of them a single piece`;
+  const fewer = least === 'proven' ? 'no fewer will do' : 'the fewest that were found';
+  return `It takes ${sections.length} parts${singles}: ${fewer}.`;
+};
+
+/** "Then sew 1 to 2, and 1 and 2 to 3." */
+const joinTexts = ({ joins }: Sections): readonly string[] => {
+  if (joins.length === 0) return [];
+  const named = (sections: readonly number[]): string => inWords(sections.map((section) => String(section + 1)));
+  return [
+    `Take the paper out of the allowances and join them: ${joins.map(({ first, second }) => `${named(first)} to ${named(second)}`).join('; ')}.`,
+  ];
+};
+
+/** Room below a heading and its table on a Letter page. */
+const tallestPt = 600;
+
+const sheetsOf = (
+  of: PagesOf,
+  at: {
+    readonly block: BlockPlan;
+    readonly order: FoundationOrder;
+    readonly title: string;
+    readonly name: string;
+    readonly says: string;
+  },
+): FoundationSheets => {
+  const { block, order } = at;
+  const { quilt } = of.plan;
+  const seam = length(toNumber(quilt.seam));
+  const points = (patch: number) => block.patches[patch]?.points ?? [];
+  const [only] = order;
+  if (order.length === 1 && only !== undefined)
+    return { title: at.title, alone: aloneText(of, block, only.patch), pieces: [], sheets: [] };
+  const tiles = drawTiles({
+    whole: foundation({ patches: order.map(({ patch }) => points(patch)), seam, scale: pointsPer[quilt.unit] }),
+    fitPt: [measurePt, tallestPt],
+    alt: ({ number, row, column }) =>
+      `${at.says}, ${at.title.toLowerCase()} in mirror image at true size: the lines to sew on, with the patches numbered 1 to ${order.length} in the order of sewing. Sheet ${number}: row ${row}, place ${column}.`,
+  });
+  return {
+    title: at.title,
+    alone: '',
+    pieces: order.map(({ patch, line }, index) => ({
+      number: String(index + 1),
+      cloth: clothsOf(of, block, patch),
+      cut: sizeOnPaper(roughCut({ patch: points(patch), line, seam, ruler: quilt.ruler }), quilt.unit),
+    })),
+    sheets: tiles.map(({ sheet, drawing }) => ({
+      sheet: sheetText(sheet, tiles.length),
+      picture: shown(of.album, `${at.name}-${sheet.number}`, drawing),
+    })),
+  };
+};
+
+const aloneText = (of: PagesOf, block: BlockPlan, patch: number): string => {
+  const label = block.patches[patch]?.piece;
+  const piece = block.pieces.find((one) => one.label === label);
+  const cut = piece === undefined ? '' : `: ${cutText(piece, of.plan)}, cloth ${clothsOf(of, block, patch)}`;
+  return `One piece, cut to its own size${cut}.`;
+};
+
+/** Letters of the cloths that the patch has, in each colouring in which the block stands so. */
+const clothsOf = ({ plan, signs }: PagesOf, { id, mirror }: BlockPlan, patch: number): string => {
+  const letters = plan.blocks
+    .filter((block) => block.id === id && block.mirror === mirror)
+    .flatMap((block) => {
+      const label = block.patches[patch]?.piece;
+      const piece = block.pieces.find((one) => one.label === label);
+      return piece?.fabrics.map(({ fabric }) => signOf(signs, fabric).letter) ?? [];
+    });
+  return [...new Set(letters)].join(' or ');
+};
