@@ -13,7 +13,7 @@ export interface FoundationsOf {
 }
 
 /** More are not pieced on paper by anyone, and would take long to look through. Our own figure. */
-export const mostFoundationPatches = 200;
+const mostFoundationPatches = 200;
 
 /** @returns null where not every seam runs from edge to edge, or the patches are too many */
 export const foundationsOf = ({ patches, finished, steps }: FoundationsOf): Sections | null => {
