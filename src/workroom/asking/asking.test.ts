@@ -32,6 +32,8 @@ test('a block by itself is answered whatever else is wrong with the quilt', () =
   assert.deepEqual(reply.value.picture.size, [9, 9]);
   assert.equal(reply.value.joining, 'straight');
   assert.equal(reply.value.steps, 12);
+  // centre first and log by log: the log cabin of the worked figures goes on one
+  assert.equal(reply.value.foundations, 1);
   assert.deepEqual(reply.value.picture.patches[0]?.cut, [3.5, 3.5]);
 });
 

@@ -4,6 +4,7 @@ import { type FabricPlan, type Note, type Problem, planQuilt, type QuiltPlan, va
 import { rulerSizes } from '#craft/accuracy';
 import { hasForm, parseQuilt, scanText } from '#craft/design';
 import { draftBlock } from '#craft/drafting';
+import { foundationsOf } from '#craft/foundation';
 import { limits } from '#craft/limits';
 import { length } from '#craft/measure';
 import type { IntegerSolver } from '#craft/strips';
@@ -79,6 +80,8 @@ export const askBlock = (document: JsonObject, id: string): Reply<BlockAnswer> =
       cloths: clothsOf(plan.quilt),
       unfinished: block.unfinished,
       joining: block.joining,
+      foundations:
+        foundationsOf({ ...block, patches: block.patches.map(({ points }) => points) })?.sections.length ?? null,
       pieces: block.pieces.reduce((all, { perBlock }) => all + perBlock, 0),
       steps: block.steps.reduce((all, { perBlock }) => all + perBlock, 0),
       notes: notesOf(plan, document),

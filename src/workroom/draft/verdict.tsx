@@ -11,7 +11,7 @@ const joiningWords: Readonly<Record<BlockAnswer['joining'], string>> = {
 export const Verdict = ({ answer, uses }: { readonly answer: BlockAnswer | null; readonly uses: number }) => {
   const { words } = useQuilt();
   if (answer === null) return null;
-  const { picture, unfinished, joining, pieces, steps, notes } = answer;
+  const { picture, unfinished, joining, foundations, pieces, steps, notes } = answer;
   return (
     <>
       <p role="status">{joiningWords[joining]}</p>
@@ -24,6 +24,12 @@ export const Verdict = ({ answer, uses }: { readonly answer: BlockAnswer | null;
         <dd>
           {pieces}, {countWords(steps, 'seam', 'seams')}
         </dd>
+        {foundations !== null && (
+          <>
+            <dt>On foundations</dt>
+            <dd>{foundations === 1 ? 'in one' : `in ${foundations} parts`}</dd>
+          </>
+        )}
         <dt>In the quilt</dt>
         <dd>{uses === 0 ? 'not yet' : `${uses} ×`}</dd>
       </dl>
