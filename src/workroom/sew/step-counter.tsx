@@ -16,9 +16,9 @@ export const StepCounter = ({ sewing, step }: { readonly sewing: Sewing; readonl
       <button type="button" aria-label="One less sewn" disabled={done === 0} onClick={() => count(done - 1)}>
         −
       </button>
-      <output className="sew-count">
+      <span className="sew-count">
         <strong>{done}</strong> of {step.total} sewn
-      </output>
+      </span>
       <button
         type="button"
         aria-label="One more sewn"
