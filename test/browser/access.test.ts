@@ -80,6 +80,31 @@ const views: readonly View[] = [
     },
   },
   {
+    name: 'home, several files told',
+    open: async (page, at) => {
+      await page.goto(at);
+      const [chooser] = await Promise.all([
+        page.waitForEvent('filechooser'),
+        page.getByRole('button', { name: 'From a file' }).click(),
+      ]);
+      await chooser.setFiles(['examples/orchard-gate.quilt.json', 'examples/broken/double-comma.quilt.json']);
+      await page.getByRole('dialog', { name: '1 of 2 files opened' }).waitFor();
+    },
+  },
+  {
+    name: 'set, a file with a fault, drawn as far as it can be',
+    open: async (page, at) => {
+      await page.goto(at);
+      const [chooser] = await Promise.all([
+        page.waitForEvent('filechooser'),
+        page.getByRole('button', { name: 'From a file' }).click(),
+      ]);
+      await chooser.setFiles('examples/broken/gap.quilt.json');
+      await page.getByRole('link', { name: 'Block Half-square pair' }).waitFor();
+      await page.getByRole('listbox', { name: /^The quilt/ }).waitFor();
+    },
+  },
+  {
     name: 'home with a quilt',
     open: async (page, at) => {
       await openDemo(page, at);
@@ -512,6 +537,16 @@ const views: readonly View[] = [
       await page.keyboard.press('Control+p');
       await page.getByRole('img', { name: /^Page 1 of/ }).waitFor();
       await page.locator('.thumbnail img').first().waitFor();
+    },
+  },
+  {
+    name: 'print, a handout',
+    open: async (page, at) => {
+      await openDemo(page, at);
+      await page.keyboard.press('Control+p');
+      await page.getByRole('combobox', { name: 'Print', exact: true }).selectOption('handout/cabin');
+      await page.waitForURL(/handout\/cabin$/);
+      await page.getByRole('img', { name: /^Page 1 of [1-9]$/ }).waitFor();
     },
   },
   {

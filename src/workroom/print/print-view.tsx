@@ -46,9 +46,11 @@ export const PrintView = ({ within }: { readonly within: Within }) => {
   const printing = usePrint(order);
   const saving = useSaving({ text, wishes, base: fileName(document.title) });
   const { save, open } = saving;
-  const [page, setPage] = useState(1);
+  const [at, setAt] = useState({ name, page: 1 });
   const pages = printing.print?.told.pages ?? 0;
-  const shown = Math.min(page, Math.max(1, pages));
+  // another print begins at its first page; one that became shorter ends earlier
+  const page = at.name === name ? Math.min(at.page, Math.max(1, pages)) : 1;
+  const turnTo = useCallback((to: number) => setAt({ name, page: to }), [name]);
 
   const takePaper = useCallback((to: PrintPaper) => preferences.prefer({ paper: to }), [preferences]);
   useCommands(
@@ -93,8 +95,8 @@ export const PrintView = ({ within }: { readonly within: Within }) => {
     <div className="view-parts">
       <Preview
         printing={printing}
-        page={shown}
-        onPage={setPage}
+        page={page}
+        onPage={turnTo}
         isSewn={isSewn}
         onSave={() => save(name)}
         onOpen={() => open(name)}
@@ -107,10 +109,9 @@ export const PrintView = ({ within }: { readonly within: Within }) => {
             <span>Print</span>
             <select
               value={withinOf(subject).join('/')}
-              onChange={(event) => {
-                setPage(1);
-                go(quiltAddress(id, 'print', ...event.target.value.split('/').filter((part) => part !== '')));
-              }}
+              onChange={(event) =>
+                go(quiltAddress(id, 'print', ...event.target.value.split('/').filter((part) => part !== '')))
+              }
             >
               {subjectsOf(prints, subject).map(({ within: to, words }) => (
                 <option key={to.join('/')} value={to.join('/')}>
