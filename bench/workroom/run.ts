@@ -16,7 +16,7 @@ interface Line {
 
 /** Notes, from the page's first moment, when the quilt is there, how long tasks and answers take. Text: see test/browser. */
 const watching = `
-  window.bench = { first: null, lags: [], long: [], answers: [], settled: [] };
+  window.bench = { first: null, lags: [], long: [], answers: [], settled: [], searching: [], laid: [], ended: [] };
   const see = () => {
     if (window.bench.first === null && document.querySelector('[role=listbox] [role=option]')) {
       window.bench.first = -1;
@@ -40,9 +40,22 @@ const watching = `
     channel.port2.postMessage(0);
   });
   addEventListener('pointermove', (event) => { if (event.buttons) afterPaint(event.timeStamp, window.bench.lags); }, true);
+  const stopKey = () => document.querySelector('.search-line button');
+  const layout = () => document.querySelector('.cut-view .side section')?.textContent;
   for (const kind of ['click', 'keydown']) {
-    addEventListener(kind, (event) => { window.bench.edited = event.timeStamp; afterPaint(event.timeStamp, window.bench.answers); }, true);
+    addEventListener(kind, (event) => {
+      window.bench.edited = event.timeStamp;
+      afterPaint(event.timeStamp, window.bench.answers);
+      if (kind === 'keydown' && stopKey()) afterPaint(event.timeStamp, window.bench.searching);
+      if (kind === 'keydown' && event.ctrlKey) window.bench.awaited = { from: event.timeStamp, layout: layout() };
+      if (kind === 'click' && event.target === stopKey()) window.bench.stopped = event.timeStamp;
+    }, true);
   }
+  new MutationObserver(() => {
+    const { awaited, stopped } = window.bench;
+    if (awaited && layout() !== awaited.layout) { window.bench.awaited = null; afterPaint(awaited.from, window.bench.laid); }
+    if (stopped && !stopKey()) { window.bench.stopped = 0; afterPaint(stopped, window.bench.ended); }
+  }).observe(document, { subtree: true, childList: true, characterData: true });
 `;
 
 interface Watched {
@@ -51,11 +64,19 @@ interface Watched {
   readonly long: readonly (readonly [at: number, took: number])[];
   readonly answers: readonly number[];
   readonly settled: readonly number[];
+  /** Keys pressed while a search ran. */
+  readonly searching: readonly number[];
+  /** From an edit to its first layout on the screen. */
+  readonly laid: readonly number[];
+  /** From asking a search to end until it is seen to have ended. */
+  readonly ended: readonly number[];
 }
 
 const watched = (page: Page): Promise<Watched> => page.evaluate('window.bench') as Promise<Watched>;
 const forget = (page: Page): Promise<unknown> =>
-  page.evaluate('Object.assign(window.bench, { lags: [], long: [], answers: [], settled: [], edited: 0 })');
+  page.evaluate(
+    'Object.assign(window.bench, { lags: [], long: [], answers: [], settled: [], searching: [], laid: [], ended: [], edited: 0 })',
+  );
 
 /** The value that so great a share lies at or below; 0 of none. */
 const share = (values: readonly number[], part: number): number => {
@@ -174,6 +195,53 @@ const figuresAfterEdit = async (opened: Opened): Promise<readonly Line[]> => {
   return [{ what: 'figures after an edit, 2028 patches, median', found: median(settled), most: 100, unit: 'ms' }];
 };
 
+/** At Cut, on the sampler: one cloth's width is changed back and forth, the arrows go from piece to piece while the search runs. */
+const whileSearching = async (opened: Opened): Promise<readonly Line[]> => {
+  const { page, context } = await opened.page();
+  await page.addInitScript({ content: watching });
+  await openFile(page, opened.numeric, readFileSync('examples/twelve-fields.quilt.json', 'utf8'));
+  await page.getByRole('link', { name: /^Colour/ }).click();
+  const width = page.getByRole('textbox', { name: /Usable width/ });
+  await width.fill('39');
+  await width.press('Enter');
+  await page.getByRole('link', { name: /^Cut/ }).click();
+  const cloth = page.getByRole('listbox', { name: /^Cloth .* unrolled/ });
+  await cloth.focus();
+  await page.waitForTimeout(6000);
+  await forget(page);
+  const stop = page.getByRole('button', { name: 'These will do' });
+  for (let round = 0; round < 16; round++) {
+    await page.keyboard.press(round % 2 === 0 ? 'Control+z' : 'Control+Shift+z');
+    await stop.waitFor();
+    await cloth.focus();
+    for (let i = 0; i < 12; i++) {
+      await page.keyboard.press(['ArrowDown', 'ArrowRight', 'ArrowDown', 'ArrowLeft'][i % 4] ?? '');
+      await page.waitForTimeout(25);
+    }
+    if (round % 2 === 1 && (await stop.isVisible())) await stop.click({ timeout: 500 }).catch(() => undefined);
+    // the next edit of every second round comes while the search still runs
+    await page.waitForTimeout(round % 2 === 1 ? 600 : 0);
+  }
+  const { searching, laid, ended } = await watched(page);
+  await context.close();
+  return [
+    {
+      what: `key to paint while a search runs, ${searching.length} keys, 98 of 100`,
+      found: share(searching, 0.98),
+      most: 50,
+      unit: 'ms',
+    },
+    { what: `search ended, ${ended.length} times, the longest`, found: Math.max(0, ...ended), most: 200, unit: 'ms' },
+    {
+      what: `first layout of the sampler after an edit, ${laid.length} edits, median`,
+      found: median(laid),
+      most: 150,
+      unit: 'ms',
+    },
+    { what: 'the same, 9 of 10', found: share(laid, 0.9), most: 150, unit: 'ms' },
+  ];
+};
+
 const sizes = (): readonly Line[] => {
   const folder = join('dist', 'workroom', 'assets');
   const page = readFileSync(join('dist', 'workroom', 'index.html'), 'utf8');
@@ -193,15 +261,19 @@ const sizes = (): readonly Line[] => {
 };
 
 const opened = await openWorkroom();
+const parts: Readonly<Record<string, () => Promise<readonly Line[]>>> = {
+  first: () => firstQuilt(opened),
+  large: () => atSize(opened, { side: [28, 28], lagMs: 33, answerMs: 50 }),
+  larger: () => atSize(opened, { side: [44, 44], lagMs: 50, answerMs: 100 }),
+  figures: () => figuresAfterEdit(opened),
+  searching: () => whileSearching(opened),
+  sizes: async () => sizes(),
+};
+/** A part's name measures that alone. */
+const [asked] = process.argv.slice(2);
 try {
-  const parts = [
-    () => firstQuilt(opened),
-    () => atSize(opened, { side: [28, 28], lagMs: 33, answerMs: 50 }),
-    () => atSize(opened, { side: [44, 44], lagMs: 50, answerMs: 100 }),
-    () => figuresAfterEdit(opened),
-    async () => sizes(),
-  ];
-  for (const part of parts) {
+  for (const [name, part] of Object.entries(parts)) {
+    if (asked !== undefined && asked !== name) continue;
     for (const { what, found, most, unit } of await part()) {
       const mark = found <= most ? 'ok  ' : 'OVER';
       console.log(`${mark}  ${what.padEnd(62)} ${found.toFixed(0).padStart(6)} ${unit}   at most ${most}`);
