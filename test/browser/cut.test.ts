@@ -99,6 +99,27 @@ describe('cutting', () => {
     await page.keyboard.press('Home');
     await page.waitForURL(/\/cut\/slate$/);
     await becomes(async () => /^G\d/.test(plain(await page.locator('.this-piece h2').textContent())), true);
+    // into a block by keys, and from patch to patch, each of its own cloth
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('Enter');
+    const seen = new Set<string>();
+    for (const key of ['End', 'ArrowUp', 'ArrowUp', 'ArrowLeft', 'ArrowLeft']) {
+      await page.keyboard.press(key);
+      await page.waitForTimeout(300);
+      seen.add(plain(await page.locator('.this-piece h2').textContent()));
+    }
+    assert.ok(seen.size >= 3, [...seen].join());
+    await page.getByRole('listbox', { name: 'Where it goes in Log cabin' }).focus();
+    await page.keyboard.press('Home');
+    await page.waitForTimeout(400);
+    const first = plain(await page.locator('.this-piece h2').textContent());
+    await page.keyboard.press('End');
+    await becomes(async () => plain(await page.locator('.this-piece h2').textContent()) !== first, true);
+    assert.equal(
+      await page.evaluate(() => document.activeElement?.getAttribute('aria-label')),
+      'Where it goes in Log cabin',
+    );
     assert.deepEqual(faults, []);
     await context.close();
   });

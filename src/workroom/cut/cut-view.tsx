@@ -2,7 +2,7 @@
 // change the purchase, at the right.
 import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { type Command, useCommands } from '#workroom/commands';
-import type { ClothUnrolled, CuttingLook, CuttingSeen } from '#workroom/compute';
+import type { ClothUnrolled, CuttingLook, CuttingSeen, QuiltPicture } from '#workroom/compute';
 import { DrawingView } from '#workroom/drawing';
 import { go, quiltAddress, useLook, usePreferences, useQuilt, useRoom, type Within } from '#workroom/room';
 import { clothOver } from './cloth-over.ts';
@@ -134,7 +134,15 @@ export const CutView = ({ within }: { readonly within: Within }) => {
           <>
             <ClothFacts cloth={here} />
             {picture !== null && (
-              <ThisPiece cloth={here} of={of} lies={lies} picture={picture} pale={ground.pale} onSpot={spotChosen} />
+              <ThisPiece
+                cloth={here}
+                of={of}
+                lies={lies}
+                picture={picture}
+                pale={ground.pale}
+                entry={entryOf(chosen, picture)}
+                onSpot={spotChosen}
+              />
             )}
             <OtherWays cloth={here.id} name={here.name} />
           </>
@@ -172,6 +180,12 @@ const StepsOf = (of: { readonly cloth: string; readonly look: CuttingLook; reado
       {steps !== null && steps.cloth === of.cloth && <CutSteps seen={steps} at={of.at} />}
     </div>
   );
+};
+
+/** The block that a chosen place lies in. */
+const entryOf = (chosen: Chosen, picture: QuiltPicture): number | null => {
+  if (chosen === null || !('spot' in chosen) || 'strip' in chosen.spot) return null;
+  return 'entry' in chosen.spot ? chosen.spot.entry : (picture.placed[chosen.spot.placed]?.entry ?? null);
 };
 
 const emptyWords = (of: {
@@ -291,8 +305,11 @@ const Unrolled = (of: {
   );
 };
 
+const unitNames = { in: 'inches', cm: 'centimetres' } as const;
+
 const ClothFacts = ({ cloth }: { readonly cloth: ClothUnrolled }) => {
   const { words } = cloth;
+  const { document, words: liked } = useQuilt();
   return (
     <section>
       <h2>
@@ -311,6 +328,12 @@ const ClothFacts = ({ cloth }: { readonly cloth: ClothUnrolled }) => {
       )}
       {words.kept !== '' && <p className="quiet">Worth keeping: {words.kept}.</p>}
       <p className="quiet">{words.effort}</p>
+      {liked.unit !== document.unit && (
+        <p className="quiet">
+          What is cut stays in {unitNames[document.unit]}, as the quilt has it: its sizes lie on the marks of that
+          ruler.
+        </p>
+      )}
     </section>
   );
 };

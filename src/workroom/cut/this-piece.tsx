@@ -1,5 +1,5 @@
 // One piece of the cloth: what it is, and where it goes, lit in its block and in the quilt; and back, from a patch to its pieces.
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
 import type { ClothUnrolled, QuiltPicture } from '#workroom/compute';
 import { DrawingView, patchOfKey, placeOfKey, sceneOfBlock, sceneOfQuilt, stripOfKey } from '#workroom/drawing';
 import { useQuilt } from '#workroom/room';
@@ -14,10 +14,13 @@ export interface ThisPieceOf {
   readonly lies: 'turned' | 'as-listed' | null;
   readonly picture: QuiltPicture;
   readonly pale: string;
+  /** The block in which a place was chosen: it stays in sight while the keys go about in it. */
+  readonly entry: number | null;
   readonly onSpot: (spot: Spot | null) => void;
 }
 
-export const ThisPiece = ({ cloth, of, lies, picture, pale, onSpot }: ThisPieceOf) => {
+export const ThisPiece = ({ cloth, of, lies, picture, pale, entry, onSpot }: ThisPieceOf) => {
+  const [at, setAt] = useState<string | null>(null);
   const { words } = useQuilt();
   const pieces = of.flatMap((index) => cloth.pieces[index] ?? []);
   const key = of.join(' ');
@@ -44,15 +47,16 @@ export const ThisPiece = ({ cloth, of, lies, picture, pale, onSpot }: ThisPieceO
           </p>
         ))
       )}
-      <BlockPictures places={places} cloth={cloth} picture={picture} pale={pale} onSpot={onSpot} />
+      <BlockPictures places={places} first={entry} cloth={cloth} picture={picture} pale={pale} onSpot={onSpot} />
       <div className="piece-quilt">
         <DrawingView
           scene={scene}
           label="Where it goes in the quilt"
-          chosen={null}
+          chosen={at}
           closerKeys="none"
           over={over}
           onChoose={(chosen) => {
+            setAt(chosen);
             const strip = stripOfKey(chosen);
             if (strip !== null) onSpot({ strip });
             else if (chosen === null) onSpot(null);
@@ -75,14 +79,22 @@ const mostBlocks = 3;
 
 const BlockPictures = (of: {
   readonly places: PiecePlaces;
+  readonly first: number | null;
   readonly cloth: ClothUnrolled;
   readonly picture: QuiltPicture;
   readonly pale: string;
   readonly onSpot: (spot: Spot | null) => void;
 }) => {
-  const { places, picture } = of;
-  const shown = places.entries.slice(0, mostBlocks);
-  const more = places.entries.length - shown.length;
+  const { places, first } = of;
+  const all =
+    first === null
+      ? places.entries
+      : [
+          places.entries.find(({ entry }) => entry === first) ?? { entry: first, patches: [] },
+          ...places.entries.filter(({ entry }) => entry !== first),
+        ];
+  const shown = all.slice(0, mostBlocks);
+  const more = all.length - shown.length;
   if (shown.length === 0) return null;
   return (
     <>
@@ -92,7 +104,6 @@ const BlockPictures = (of: {
         ))}
       </ul>
       {more > 0 && <p className="quiet">and in {more === 1 ? 'one more block' : `${more} more blocks`}</p>}
-      <p className="unseen">{picture.entries.length} blocks in the quilt</p>
     </>
   );
 };
@@ -106,6 +117,7 @@ const BlockLit = (of: {
   readonly onSpot: (spot: Spot | null) => void;
 }) => {
   const { entry, patches, cloth, picture, pale, onSpot } = of;
+  const [at, setAt] = useState<string | null>(null);
   const { words } = useQuilt();
   const block = picture.entries[entry];
   const scene = useMemo(
@@ -124,10 +136,13 @@ const BlockLit = (of: {
       <DrawingView
         scene={scene}
         label={`Where it goes in ${block.title}`}
-        chosen={null}
+        chosen={at}
         closerKeys="none"
         over={over}
-        onChoose={(chosen) => onSpot(chosen === null ? null : { entry, patch: patchOfKey(chosen) })}
+        onChoose={(chosen) => {
+          setAt(chosen);
+          onSpot(chosen === null ? null : { entry, patch: patchOfKey(chosen) });
+        }}
       />
       <span>{block.title}</span>
     </li>
