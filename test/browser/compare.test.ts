@@ -60,7 +60,7 @@ describe('comparing versions', () => {
   after(() => opened.close());
 
   it('a point kept by one key before a choice is weighed against what came of it, as the plans of both say', async () => {
-    const { page, faults } = await opened.page();
+    const { page, faults } = await opened.page({ width: 390 });
     await openDemo(page, opened.numeric);
     await page.keyboard.press('k');
     await page.getByText('Restore point kept: As it began').waitFor();
@@ -87,6 +87,13 @@ describe('comparing versions', () => {
       .locator('.pictures canvas')
       .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().width));
     assert.ok(Math.abs((widths[0] ?? 0) / (widths[1] ?? 1) - 64 / 70) < 0.001, widths.join());
+    const rooms = await page
+      .locator('.pictures figure')
+      .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().width));
+    assert.ok(
+      widths.every((width, n) => width <= (rooms[n] ?? 0) + 1),
+      `${widths.join()} in ${rooms.join()}`,
+    );
     assert.deepEqual(faults, []);
   });
 
@@ -150,7 +157,8 @@ describe('comparing versions', () => {
     await becomes(() => pointNames(page), 'Before the borders | As it began');
     await page.getByRole('button', { name: 'Remove Before the borders' }).click();
     await becomes(() => pointNames(other), 'As it began');
-    await page.getByRole('button', { name: 'Bring it back' }).click();
+    await page.waitForFunction(() => document.activeElement?.textContent === 'Bring it back');
+    await page.keyboard.press('Enter');
     await becomes(() => pointNames(other), 'Before the borders | As it began');
     const name = await page.getByRole('textbox', { name: 'Name of the quilt' }).inputValue();
     await page.goto(`${opened.numeric}#/`);
@@ -228,6 +236,21 @@ describe('comparing versions', () => {
       'Harvest Home, As it began',
     );
     assert.deepEqual(faults, []);
+  });
+
+  it('another quilt is planned anew when another tab changes it', async () => {
+    const { page, context } = await opened.page();
+    await openDemo(page, opened.local, 'Lantern Lane');
+    const lantern = page.url();
+    await openDemo(page, `${opened.local}#/`);
+    await toCompare(page);
+    await page.getByRole('combobox', { name: 'First' }).selectOption({ label: 'Lantern Lane' });
+    await becomes(() => lineOf(page, 'Size'), '42 × 52 in | 64 × 64 in | 22 in wider and 12 in longer');
+    const other = await context.newPage();
+    await other.goto(lantern);
+    await drawn(other);
+    await other.getByRole('button', { name: 'Add a border' }).click();
+    await becomes(() => lineOf(page, 'Size'), '48 × 58 in | 64 × 64 in | 16 in wider and 6 in longer');
   });
 
   it('a quilt that cannot be sewn is told of in its place, and the other version stands', async () => {

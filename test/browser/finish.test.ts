@@ -179,6 +179,10 @@ describe('finishing a quilt', () => {
     assert.equal(await page.evaluate(() => document.activeElement?.textContent), 'Add a binding');
     await page.keyboard.press('Enter');
     await page.getByRole('textbox', { name: /^Strips cut/ }).waitFor();
+    // the key is gone, and who works by keys stays at the binding
+    await page.waitForFunction(() => document.activeElement?.id === 'finish-binding');
+    await page.keyboard.press('Tab');
+    assert.equal(await page.evaluate(() => document.activeElement?.tagName), 'SELECT');
     assert.deepEqual(faults, []);
   });
 

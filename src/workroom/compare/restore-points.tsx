@@ -2,7 +2,7 @@
 import { useSyncExternalStore } from 'react';
 import { limits } from '#craft/limits';
 import { WrittenField } from '#workroom/fields';
-import { clockWords, pointFaultWords, useQuilt, useRoom } from '#workroom/room';
+import { clockWords, focusSoon, pointFaultWords, useQuilt, useRoom } from '#workroom/room';
 import { becomeDocument } from './versions.ts';
 
 export const RestorePoints = ({ onWeigh }: { readonly onWeigh: (point: string) => void }) => {
@@ -17,7 +17,9 @@ export const RestorePoints = ({ onWeigh }: { readonly onWeigh: (point: string) =
   };
   return (
     <section className="points" aria-labelledby="points-head">
-      <h2 id="points-head">Restore points</h2>
+      <h2 id="points-head" tabIndex={-1}>
+        Restore points
+      </h2>
       <p className="quiet">
         A restore point is the quilt as it stands, kept by a name. Keep one before a choice, and weigh what came of it
         against it.
@@ -35,7 +37,12 @@ export const RestorePoints = ({ onWeigh }: { readonly onWeigh: (point: string) =
       {removed !== null && (
         <p>
           “{removed.name}” is removed.{' '}
-          <button type="button" className="word-key" onClick={() => void book.bringBack()}>
+          <button
+            type="button"
+            id="bring-back"
+            className="word-key"
+            onClick={() => void book.bringBack().then(() => focusSoon('points-head'))}
+          >
             Bring it back
           </button>
         </p>
@@ -68,7 +75,7 @@ export const RestorePoints = ({ onWeigh }: { readonly onWeigh: (point: string) =
                   aria-label={`Remove ${name}`}
                   onClick={() => {
                     say(`${name} is removed`);
-                    void book.remove(id);
+                    void book.remove(id).then(() => focusSoon('bring-back'));
                   }}
                 >
                   Remove

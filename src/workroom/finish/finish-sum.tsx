@@ -2,7 +2,7 @@
 import { moneyText } from '#paper/pages';
 import { capital, inWords } from '#paper/words';
 import type { FinishSeen, FinishTopic } from '#workroom/compute';
-import { countWords, type LengthWords, quiltAddress, useQuilt, useRoom } from '#workroom/room';
+import { countWords, focusSoon, type LengthWords, quiltAddress, useQuilt, useRoom } from '#workroom/room';
 import { addPart, lackingParts } from './finish-edits.ts';
 import { withoutKey } from './finish-ways.ts';
 import { partNames, topicNames } from './part-names.ts';
@@ -13,12 +13,14 @@ export interface FinishSumOf {
   readonly prices: Prices;
 }
 
+const sumId = 'finish-sum';
+
 export const FinishSum = ({ seen, prices }: FinishSumOf) => {
   const { id, document, words } = useQuilt();
   const whole = prices.taken('without finish');
   const borders = document.top.borders?.length ?? 0;
   return (
-    <section className="finish-sum" aria-label="The finish in all">
+    <section className="finish-sum" aria-label="The finish in all" id={sumId} tabIndex={-1}>
       <Lacking prices={prices} />
       <table>
         <thead>
@@ -91,6 +93,7 @@ const Lacking = ({ prices }: { readonly prices: Prices }) => {
         onClick={() => {
           edit('Add what the finish lacks', (draft) => lacks.map((part) => addPart(draft, part)));
           say(`Added: ${all}.`);
+          focusSoon(sumId);
         }}
       >
         Add {all}

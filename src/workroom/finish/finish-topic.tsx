@@ -2,7 +2,7 @@
 import { memo, type ReactNode } from 'react';
 import type { FinishPart, FinishTopic, WorkroomNote } from '#workroom/compute';
 import { PaperDrawing } from '#workroom/drawing';
-import { useQuilt, useRoom } from '#workroom/room';
+import { focusSoon, useQuilt, useRoom } from '#workroom/room';
 import { BorderList } from './border-list.tsx';
 import { addPart, type FinishKey, takeOutPart } from './finish-edits.ts';
 import {
@@ -153,6 +153,7 @@ const PartKey = ({
           onClick={() => {
             edit(`Take out the ${name}`, (draft) => takeOutPart(draft, part));
             say(`The ${name} is taken out.`);
+            focusSoon(headingId(part));
           }}
         >
           Take out the {name}
@@ -167,6 +168,7 @@ const PartKey = ({
         onClick={() => {
           edit(`Add a ${name}`, (draft) => addPart(draft, part));
           say(`A ${name} is added.`);
+          focusSoon(headingId(part));
         }}
       >
         Add a {name}

@@ -11,6 +11,7 @@ export {
   type Within,
 } from './address.ts';
 export { documentFile, fileName, saveFile } from './files.ts';
+export { focusSoon } from './focus-soon.ts';
 export { type KeptValue, keptValue, parsed, useKeptValue } from './kept-value.ts';
 export { pickFile, pickFiles } from './pick-file.ts';
 export { borderWords, spotWords } from './place-words.ts';
