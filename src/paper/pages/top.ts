@@ -86,13 +86,17 @@ const plainPieces = (of: TopChapter): readonly TopPart[] => {
       table: {
         head: ['Piece', 'What', 'Count', 'Cut'],
         shares: [0, 1, 0, 0],
-        rows: pieces.map((piece) => pieceLine(of, piece)),
+        rows: pieces.map((piece) => topPieceLine(of, piece)),
       },
     }),
   ];
 };
 
-const pieceLine = (of: TopChapter, piece: TopPiece): readonly string[] => {
+/** Label, what it is, how many, how it is cut and under which mark it lies. */
+export const topPieceLine = (
+  of: Omit<TopChapter, 'album'>,
+  piece: TopPiece,
+): readonly [string, string, string, string] => {
   const { plan, signs } = of;
   const isSquare = piece.cut.shape === 'rectangle' || piece.cut.shape === 'square';
   return [

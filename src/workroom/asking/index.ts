@@ -26,7 +26,7 @@ export type {
   PieceSeen,
 } from './seen-cutting.ts';
 export type { FinishFigures, FinishPart, FinishSeen, FinishTopic } from './seen-finish.ts';
-export type { EntryLine, EntrySeen, StepLine, StepSeen } from './seen-sewing.ts';
+export type { EntryLine, EntryPart, EntrySeen, StepLine, StepSeen } from './seen-sewing.ts';
 export type { VersionCloth, VersionSeen } from './seen-version.ts';
 export { standIn } from './stand-in.ts';
 export { type Variant, type Weighed, type Weighing, weigh } from './weighed.ts';

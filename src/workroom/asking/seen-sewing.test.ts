@@ -69,6 +69,9 @@ const printedOf = new Map(
 );
 const pagesOf = (plan: QuiltPlan): PatternPages => printedOf.get(plan) as PatternPages;
 
+/** Without the places where paper may break a long word. */
+const plainly = <T>(value: T): T => JSON.parse(JSON.stringify(value).replaceAll('\u200b', '')) as T;
+
 const entriesOf = (plan: QuiltPlan): readonly EntryLine[] => structuredClone(lookAt(plan, 'sewing', {}));
 const stepOf = (plan: QuiltPlan, entry: string, step: number): StepSeen => {
   const seen = structuredClone(lookAt(plan, 'sewingStep', { entry, step, letters: 'usual' }));
@@ -319,6 +322,44 @@ test('mirrored blocks are entries of their own, and turned ones are named so in 
   assert.equal(entries[3]?.title, 'Attic Window, mirrored');
   const top = entries.at(-1)?.steps.map(({ heading }) => heading) ?? [];
   assert.ok(top.includes('LeMoyne Star turned 90° goes to the right of Attic Window, mirrored'), top.join('\n'));
+});
+
+test('a step says from which pile its pieces come and how they were cut, as the table of the pieces does', () => {
+  for (const [title, plan] of plans) {
+    const printed = pagesOf(plan).facts.blocks.filter(({ steps }) => steps.length > 0);
+    const entries = entriesOf(plan).filter(({ kind, steps }) => kind === 'block' && steps.length > 0);
+    const blocks = plan.blocks.filter(({ steps }) => steps.length > 0);
+    for (const [i, { key, steps }] of entries.entries()) {
+      const lines = plainly(printed[i]?.pieces ?? []).map(({ label, cloth, cut }) => [
+        label,
+        `${label}: ${cloth}, ${cut}`,
+      ]);
+      for (const { number } of steps) {
+        const join: readonly string[] = blocks[i]?.steps[number - 1]?.join ?? [];
+        assert.deepEqual(
+          stepOf(plan, key, number).take,
+          lines.flatMap(([label = '', line = '']) => (join.includes(label) ? [line] : [])),
+          `${title}, ${key}, step ${number}`,
+        );
+      }
+    }
+  }
+  // a sash of orchard-pair: 8½ by 2 in, cut across cloth B as its second size
+  const pair = plans.find(([title]) => title === 'Orchard Pair')?.[1] as QuiltPlan;
+  assert.deepEqual(stepOf(pair, '~top', 2).take, ['cornerstone A: cloth E, 2\u00a0×\u00a02\u00a0in (E2)']);
+});
+
+test('before its first seam the top has the tables and lists of its pages', () => {
+  for (const [title, plan] of plans) {
+    const seen = structuredClone(lookAt(plan, 'sewingEntry', { entry: '~top' }));
+    assert.ok(seen !== 'nowhere');
+    const printed = plainly(pagesOf(plan).facts.top?.parts ?? []);
+    assert.deepEqual(
+      seen.parts,
+      printed.map(({ heading, lead, table, list }) => ({ heading, lead, table, list })),
+      title,
+    );
+  }
 });
 
 test('an entry or a step that the quilt has not is nowhere', () => {

@@ -26,9 +26,12 @@ import {
   readingText,
   type StepWords,
   stepWords,
+  type TopPart,
   titleOf,
   topIntro,
+  topPages,
   topPicture,
+  topPieceLine,
   topStepName,
   topStepWords,
 } from '#paper/pages';
@@ -109,12 +112,19 @@ export interface EntrySeen {
   readonly head: BlockHead | null;
   readonly reading: readonly string[];
   readonly board: Drawing;
+  /** Of the top: its rows or sections, its plain pieces, its borders, as their page has them. */
+  readonly parts: readonly EntryPart[];
 }
+
+export type EntryPart = Pick<TopPart, 'heading' | 'lead' | 'table' | 'list'>;
 
 export const seeEntry = (plan: QuiltPlan, { entry }: EntryLook): EntrySeen | 'nowhere' => {
   const signs = clothSignsFor(plan);
   if (entry === topEntry) {
-    return { entry, head: null, reading: topIntro(plan), board: topPicture({ plan, signs }) };
+    const parts = topPages({ plan, signs, album: new Map() }).parts.map(
+      ({ heading, lead, table, list }): EntryPart => ({ heading, lead, table, list }),
+    );
+    return { entry, head: null, reading: topIntro(plan), board: topPicture({ plan, signs }), parts };
   }
   const block = blockOf(plan, entry);
   if (block === null) return 'nowhere';
@@ -128,6 +138,7 @@ export const seeEntry = (plan: QuiltPlan, { entry }: EntryLook): EntrySeen | 'no
       block.patches.length === 0
         ? drawBlock({ block, signs, fitPt: boardFit, alt: head.title })
         : drawBoard({ block, signs, fitPt: boardFit, alt }),
+    parts: [],
   };
 };
 
@@ -144,6 +155,8 @@ export interface StepSeen {
   readonly words: StepWords;
   /** What the pages say of all seams of its sort, in the top. */
   readonly notes: readonly string[];
+  /** Of each single piece that it joins: where it lies and how it was cut, as the table of the pieces has it. */
+  readonly take: readonly string[];
   readonly kind: PlannedStep['kind'];
   readonly board: Drawing;
   /** Null for a mitre: the quilt is folded, and nothing laid onto it. */
@@ -201,6 +214,7 @@ const blockStepSeen = (
     step: step.number,
     words,
     notes: [],
+    take: takenLines(plan, block, step),
     kind: step.kind,
     board: drawStep({ ...drawn, fitPt: fit.step, alt: words.boardAlt }),
     machine: drawMachine({ ...drawn, fitPt: fit.machine, seam: toNumber(plan.quilt.seam), alt: words.machineAlt }),
@@ -209,6 +223,28 @@ const blockStepSeen = (
     away: [away.x, away.y],
     turn: halfTurn(step.machineTurn),
   };
+};
+
+/** "F: C2 · Straw, 5½ × 1½ in" */
+const takenLines = (plan: QuiltPlan, block: BlockPlan, step: PlannedStep): readonly string[] => {
+  const { pieces } = blockHead({ plan, sizes: [], signs: clothSignsFor(plan) }, { block, counts: [block.count] });
+  return pieces
+    .filter(({ label }) => step.join.includes(label))
+    .map(({ label, cloth, cut }) => `${label}: ${cloth}, ${cut}`);
+};
+
+/** "sash B: cloth C, 2 × 9½ in (C4)"; a strip that goes onto the quilt has its line among the notes. */
+const takenTopLines = (plan: QuiltPlan, step: TopStep): readonly string[] => {
+  if (step.stage === 'mitre' || (step.stage === 'border' && step.measure !== null)) return [];
+  const single = step.things.flatMap((things) => (things.length === 1 ? things : []));
+  const strips = single.flatMap((thing) => ('strip' in thing ? [thing.strip] : []));
+  return plan.top.pieces
+    .filter((piece) => strips.some((strip) => piece.strips.includes(strip)))
+    .map((piece) => {
+      const [label, what, , cut] = topPieceLine({ plan, signs: clothSignsFor(plan) }, piece);
+      const [noun = '', cloth] = what.split(', ');
+      return `${noun.toLowerCase()} ${label}: ${cloth}, ${cut}`;
+    });
 };
 
 const topStepSeen = (plan: QuiltPlan, step: TopStep, fit: (typeof fits)['usual' | 'large']): StepSeen => {
@@ -221,6 +257,7 @@ const topStepSeen = (plan: QuiltPlan, step: TopStep, fit: (typeof fits)['usual' 
     step: step.number,
     words,
     notes,
+    take: takenTopLines(plan, step),
     kind: step.kind,
     board: drawTopStep({ ...drawn, fitPt: fit.step, alt: words.boardAlt }),
     machine: drawTopMachine({ ...drawn, fitPt: fit.machine, alt: words.machineAlt }),

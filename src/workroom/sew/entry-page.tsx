@@ -1,6 +1,6 @@
 // A block, or the top, before its first seam: as the printed page has it, and the way in.
 import { useEffect, useMemo } from 'react';
-import type { EntryLine } from '#workroom/compute';
+import type { EntryLine, EntryPart } from '#workroom/compute';
 import { useLook, useQuilt } from '#workroom/room';
 import { LivePicture } from './live-picture.tsx';
 import { StepList } from './step-list.tsx';
@@ -60,29 +60,15 @@ export const EntryPage = ({ sewing, entry }: { readonly sewing: Sewing; readonly
           </div>
         </div>
         {head !== null && head.pieces.length > 0 && (
-          <table className="sew-pieces">
-            <caption className="unseen">Pieces</caption>
-            <thead>
-              <tr>
-                {['Piece', 'Cloth', 'Pieces', 'Cut'].map((word) => (
-                  <th key={word} scope="col">
-                    {word}
-                  </th>
-                ))}
-              </tr>
-            </thead>
-            <tbody>
-              {head.pieces.map(({ label, cloth, count, cut }) => (
-                <tr key={label}>
-                  <th scope="row">{label}</th>
-                  <td>{cloth}</td>
-                  <td>{count}</td>
-                  <td>{cut}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
+          <PlainTable
+            caption="Pieces"
+            head={['Piece', 'Cloth', 'Pieces', 'Cut']}
+            rows={head.pieces.map(({ label, cloth, count, cut }) => [label, cloth, count, cut])}
+          />
         )}
+        {seen.parts.map((part) => (
+          <Part key={part.heading} part={part} />
+        ))}
       </section>
       {entry.steps.length > 0 && (
         <aside className="side" aria-label="Steps">
@@ -95,3 +81,52 @@ export const EntryPage = ({ sewing, entry }: { readonly sewing: Sewing; readonly
     </div>
   );
 };
+
+const Part = ({ part: { heading, lead, table, list } }: { readonly part: EntryPart }) => (
+  <section className="sew-part" aria-label={heading}>
+    <h3>{heading}</h3>
+    {lead.map((line) => (
+      <p key={line}>{line}</p>
+    ))}
+    {list.length > 0 && (
+      <ul>
+        {list.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    )}
+    {table !== null && <PlainTable caption={heading} head={table.head} rows={table.rows} />}
+  </section>
+);
+
+/** The first of each row names it. */
+const PlainTable = (of: {
+  readonly caption: string;
+  readonly head: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+}) => (
+  <div className="sew-table">
+    <table className="sew-pieces">
+      <caption className="unseen">{of.caption}</caption>
+      <thead>
+        <tr>
+          {of.head.map((word) => (
+            <th key={word} scope="col">
+              {word}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {of.rows.map(([name = '', ...cells]) => (
+          <tr key={name}>
+            <th scope="row">{name}</th>
+            {cells.map((cell, i) => (
+              <td key={of.head[i + 1]}>{cell}</td>
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  </div>
+);

@@ -112,6 +112,7 @@ const StepCard = (of: StepCardOf) => {
         <h2 ref={heading} className="sew-heading" tabIndex={-1}>
           {words.heading}
         </h2>
+        {seen.take.length > 0 && <p className="sew-take">Take {seen.take.join('; ')}</p>}
         <StepPictures seen={seen} sight={place.sight} again={of.again} />
         <div className="sew-words">
           <p>{words.machine}</p>
