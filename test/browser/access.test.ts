@@ -130,6 +130,15 @@ const views: readonly View[] = [
     },
   },
   {
+    name: 'sew, the top before its first seam',
+    open: async (page, at) => {
+      await openDemo(page, at, 'Lantern Lane');
+      await page.getByRole('link', { name: /^Sew/ }).click();
+      await page.locator('.sew-card').last().click();
+      await page.getByRole('table', { name: 'Borders' }).waitFor();
+    },
+  },
+  {
     name: 'sew, a step of a block',
     open: async (page, at) => {
       await openDemo(page, at);

@@ -105,9 +105,9 @@ const PlainTable = (of: {
   readonly head: readonly string[];
   readonly rows: readonly (readonly string[])[];
 }) => (
-  <div className="sew-table">
-    <table className="sew-pieces">
-      <caption className="unseen">{of.caption}</caption>
+  // biome-ignore lint/a11y/noNoninteractiveTabindex: on a phone it scrolls sideways, and keys must be able to scroll it
+  <section className="sew-table" aria-label={`${of.caption}, in a table`} tabIndex={0}>
+    <table className="sew-pieces" aria-label={of.caption}>
       <thead>
         <tr>
           {of.head.map((word) => (
@@ -128,5 +128,5 @@ const PlainTable = (of: {
         ))}
       </tbody>
     </table>
-  </div>
+  </section>
 );
