@@ -192,11 +192,12 @@ const drawPrintWay = (
   to.textAlign = 'center';
 };
 
-const strokeLit = ({ to, view }: Writing, scene: ClothScene, lit: ReadonlySet<number>): void => {
+const strokeLit = ({ to, view, density }: Writing, scene: ClothScene, lit: ReadonlySet<number>): void => {
   to.beginPath();
   for (const { of, box } of scene.places.values()) {
     if (!lit.has(of)) continue;
     const [x, y, width, height] = box.map((value) => value * view.scale) as [number, number, number, number];
+    if (!isSeen(to, density, { x: view.x + x, y: view.y + y, width, height })) continue;
     to.rect(view.x + x + 1, view.y + y + 1, Math.max(1, width - 2), Math.max(1, height - 2));
   }
   to.lineJoin = 'miter';

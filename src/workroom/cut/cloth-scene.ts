@@ -51,7 +51,10 @@ export const sceneOfCloth = (cloth: ClothUnrolled, unit: Unit): ClothScene => {
       places.set(key, { panel: index, piece: place, of: piece.of, box });
       things.push({
         key,
-        name: `${pieceWords(cloth, piece.of, piece.turned ? 'turned' : 'as-listed')}, ${before}strip ${strip?.number ?? ''}`,
+        // thousands of them are never read
+        get name() {
+          return `${pieceWords(cloth, piece.of, piece.turned ? 'turned' : 'as-listed')}, ${before}strip ${strip?.number ?? ''}`;
+        },
         outline: points,
         inside: null,
       });

@@ -39,11 +39,14 @@ export const CutView = ({ within }: { readonly within: Within }) => {
   const spot = isHere && 'spot' in chosen ? chosen.spot : null;
   const shownKey = (isSteps ? null : pointed) ?? ownKey;
   const place = shownKey === null ? undefined : scene?.places.get(shownKey);
-  const of = useMemo(() => {
-    if (here === null || picture === null) return none;
-    if (place !== undefined) return [place.of];
-    return spot === null ? none : piecesAt({ pieces: here.pieces, picture, spot });
-  }, [here, picture, place, spot]);
+  const spotPieces = useMemo(
+    () =>
+      here === null || picture === null || spot === null ? none : piecesAt({ pieces: here.pieces, picture, spot }),
+    [here, picture, spot],
+  );
+  const onePiece = place?.of ?? null;
+  // going from piece to piece of one size lights nothing anew
+  const of = useMemo(() => (onePiece === null ? spotPieces : [onePiece]), [onePiece, spotPieces]);
   const lit = useMemo(() => new Set(of), [of]);
   const lies =
     place === undefined
@@ -93,17 +96,20 @@ export const CutView = ({ within }: { readonly within: Within }) => {
     ),
   );
 
-  const spotChosen = (spot: Spot | null) => {
-    const at = spot === null || picture === null ? null : clothAt(picture, spot);
-    if (spot === null || at === null) {
-      choose(null);
-      return;
-    }
-    choose({ spot, cloth: at });
-    if (at !== here?.id) go(quiltAddress(id, 'cut', at, ...(isSteps ? ['steps'] : [])));
-    const line = cloths?.find((one) => one.id === at);
-    if (line !== undefined) say(`It is cut from cloth ${line.letter}, ${line.name}`);
-  };
+  const spotChosen = useCallback(
+    (spot: Spot | null) => {
+      const at = spot === null || picture === null ? null : clothAt(picture, spot);
+      if (spot === null || at === null) {
+        choose(null);
+        return;
+      }
+      choose({ spot, cloth: at });
+      if (at !== shownId) go(quiltAddress(id, 'cut', at, ...(isSteps ? ['steps'] : [])));
+      const line = cloths?.find((one) => one.id === at);
+      if (line !== undefined) say(`It is cut from cloth ${line.letter}, ${line.name}`);
+    },
+    [picture, shownId, id, isSteps, cloths, say],
+  );
 
   return (
     <div className="view-parts cut-view">

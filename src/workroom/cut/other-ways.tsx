@@ -1,4 +1,5 @@
 // Other ways to buy, lay and cut, each with what it comes to before it is taken.
+import { memo } from 'react';
 import type { QuiltDocument } from '#craft/design';
 import { capital } from '#paper/words';
 import type { Weighed } from '#workroom/compute';
@@ -6,7 +7,7 @@ import { useQuilt, useRoom } from '#workroom/room';
 import { type Choice, takeChange } from './choices.ts';
 import { useWeighed } from './use-weighed.ts';
 
-export const OtherWays = ({ cloth, name }: { readonly cloth: string; readonly name: string }) => {
+export const OtherWays = memo(({ cloth, name }: { readonly cloth: string; readonly name: string }) => {
   const { edit } = useQuilt();
   const { say } = useRoom();
   const { ofQuilt, ofCloth, known, changes, state } = useWeighed(cloth);
@@ -48,7 +49,7 @@ export const OtherWays = ({ cloth, name }: { readonly cloth: string; readonly na
       </section>
     </>
   );
-};
+});
 
 const Waiting = ({ state }: { readonly state: 'waiting' | 'weighing' | 'done' }) =>
   state === 'done' ? null : (

@@ -53,13 +53,15 @@ export const litOver = (of: {
   },
 });
 
+/** A line back, where closing the shape would ask for the bounds of all of them. */
 const trace = (to: CanvasRenderingContext2D, { points, matrix }: Lit, view: View): void => {
   const [a, b, c, d, e, f] = matrix;
-  for (let i = 0; i + 1 < points.length; i += 2) {
+  const at = (i: number): readonly [number, number] => {
     const [x, y] = [points[i] as number, points[i + 1] as number];
-    const at = [view.x + (a * x + c * y + e) * view.scale, view.y + (b * x + d * y + f) * view.scale] as const;
-    if (i === 0) to.moveTo(...at);
-    else to.lineTo(...at);
-  }
-  to.closePath();
+    return [view.x + (a * x + c * y + e) * view.scale, view.y + (b * x + d * y + f) * view.scale];
+  };
+  if (points.length < 2) return;
+  to.moveTo(...at(0));
+  for (let i = 2; i + 1 < points.length; i += 2) to.lineTo(...at(i));
+  to.lineTo(...at(0));
 };

@@ -1,5 +1,5 @@
 // One piece of the cloth: what it is, and where it goes, lit in its block and in the quilt; and back, from a patch to its pieces.
-import { useMemo, useState } from 'react';
+import { memo, useMemo, useState } from 'react';
 import type { ClothUnrolled, QuiltPicture } from '#workroom/compute';
 import { DrawingView, patchOfKey, placeOfKey, sceneOfBlock, sceneOfQuilt, stripOfKey } from '#workroom/drawing';
 import { useQuilt } from '#workroom/room';
@@ -19,7 +19,7 @@ export interface ThisPieceOf {
   readonly onSpot: (spot: Spot | null) => void;
 }
 
-export const ThisPiece = ({ cloth, of, lies, picture, pale, entry, onSpot }: ThisPieceOf) => {
+export const ThisPiece = memo(({ cloth, of, lies, picture, pale, entry, onSpot }: ThisPieceOf) => {
   const [at, setAt] = useState<string | null>(null);
   const { words } = useQuilt();
   const pieces = of.flatMap((index) => cloth.pieces[index] ?? []);
@@ -72,7 +72,7 @@ export const ThisPiece = ({ cloth, of, lies, picture, pale, entry, onSpot }: Thi
       )}
     </section>
   );
-};
+});
 
 /** Blocks shown at most: of a sampler's commonest piece. */
 const mostBlocks = 3;

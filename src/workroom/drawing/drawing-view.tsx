@@ -94,7 +94,7 @@ const noKeys: readonly string[] = [];
 const shapesDrawnLive = 3000;
 const photosDrawnLive = 400;
 /** Of more things than this only those about the chosen one stand on the page for screen readers, each with its place among all. */
-const mostTold = 2500;
+const mostTold = 1000;
 const toldBeside = 60;
 /** A pointer that moved no further has tapped. */
 const tapPx = 5;

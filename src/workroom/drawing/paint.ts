@@ -41,8 +41,8 @@ const pathsOf = (shapes: readonly Shape[]): { readonly fills: readonly Fill[]; r
     const own = byFabric.get(fabric) ?? { path: new Path2D(), pieces: [] };
     byFabric.set(fabric, own);
     own.pieces.push({ points, place, side: sideOf(points) });
-    trace(own.path, points);
-    trace(edge, points);
+    addTo(own.path, points);
+    addTo(edge, points);
   }
   return { fills: [...byFabric].map(([fabric, own]) => ({ fabric, ...own })), edge };
 };
@@ -54,6 +54,15 @@ const sideOf = (points: readonly number[]): number => {
   for (let i = 0, j = n - 2; i + 1 < n; j = i, i += 2)
     twice += (points[j] as number) * (points[i + 1] as number) - (points[i] as number) * (points[j + 1] as number);
   return Math.sqrt(Math.abs(twice) / 2);
+};
+
+/** Closing a shape asks a browser for the bounds of the whole path, which takes as long again for each of thousands: a line back does too. */
+const addTo = (path: Path2D, points: readonly number[]): void => {
+  const [x, y] = points;
+  if (x === undefined || y === undefined) return;
+  path.moveTo(x, y);
+  for (let i = 2; i + 1 < points.length; i += 2) path.lineTo(points[i] as number, points[i + 1] as number);
+  path.lineTo(x, y);
 };
 
 export const trace = (path: Path2D | CanvasRenderingContext2D, points: readonly number[]): void => {

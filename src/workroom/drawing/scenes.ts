@@ -161,6 +161,9 @@ const under = ([a, b, c, d, e, f]: Matrix, points: readonly number[]): readonly 
 
 /** Things in reading order: by their middles from the top down, then from left to right. */
 export const inReadingOrder = (things: readonly Thing[], height: number): readonly Thing[] => {
-  const line = (thing: Thing): number => Math.round((middleOf(thing.outline)[1] / Math.max(height, 1e-9)) * 400);
-  return things.toSorted((a, b) => line(a) - line(b) || middleOf(a.outline)[0] - middleOf(b.outline)[0]);
+  const placed = things.map((thing) => {
+    const [x, y] = middleOf(thing.outline);
+    return { thing, x, line: Math.round((y / Math.max(height, 1e-9)) * 400) };
+  });
+  return placed.sort((a, b) => a.line - b.line || a.x - b.x).map(({ thing }) => thing);
 };
