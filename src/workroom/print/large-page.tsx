@@ -4,6 +4,14 @@ import type { PagePictures } from './page-pictures.ts';
 import { pictureWidth, shownWidth } from './page-size.ts';
 import { useRoomFor } from './use-room-for.ts';
 
+/** What came, and of what: until that of another page has come, this is no longer shown. */
+interface Seen {
+  readonly pictures: PagePictures;
+  readonly page: number;
+  /** Null: it did not come. */
+  readonly url: string | null;
+}
+
 interface PageOf {
   readonly pictures: PagePictures;
   readonly page: number;
@@ -19,13 +27,13 @@ export const LargePage = ({ pictures, page, count, sizePt, zoom, onTurn }: PageO
   const room = useRoomFor(place);
   const width = room === null ? 0 : shownWidth({ room, sizePt, zoom });
   const widthPx = width === 0 ? 0 : pictureWidth(width * devicePixelRatio);
-  const [seen, setSeen] = useState<{ readonly page: number; readonly url: string } | 'none' | null>(null);
+  const [seen, setSeen] = useState<Seen | null>(null);
   useEffect(() => {
     if (widthPx === 0) return;
     let isLeft = false;
     void pictures.of({ page, widthPx }, 'now').then((url) => {
       if (isLeft) return;
-      setSeen(url === null ? 'none' : { page, url });
+      setSeen({ pictures, page, url });
       // the one that is likely wanted next
       if (url !== null && page < count) void pictures.of({ page: page + 1, widthPx }, 'in-turn');
     });
@@ -37,6 +45,8 @@ export const LargePage = ({ pictures, page, count, sizePt, zoom, onTurn }: PageO
     if (page > 0) place.current?.scrollTo({ top: 0 });
   }, [page]);
   const height = (width * sizePt[1]) / sizePt[0];
+  const own = seen?.pictures === pictures && seen.page === page ? seen : null;
+  const url = own?.url ?? pictures.had(page);
   const press = (event: KeyboardEvent) => {
     if (event.target !== event.currentTarget || event.ctrlKey || event.metaKey || event.altKey) return;
     const to = { ArrowRight: page + 1, ArrowLeft: page - 1, Home: 1, End: count }[event.key];
@@ -49,9 +59,9 @@ export const LargePage = ({ pictures, page, count, sizePt, zoom, onTurn }: PageO
     // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, and keys must be able to scroll it
     <section className="print-page" aria-label="Page" ref={place} tabIndex={0} onKeyDown={press}>
       <div className="print-paper" style={{ width, height }}>
-        {seen === 'none' && <p className="empty">The picture of this page did not come. The PDF may still.</p>}
-        {seen !== null && seen !== 'none' && seen.page === page && (
-          <img src={seen.url} width={width} height={height} alt={`Page ${page} of ${count}`} />
+        {url !== null && <img src={url} width={width} height={height} alt={`Page ${page} of ${count}`} />}
+        {url === null && own !== null && (
+          <p className="empty">The picture of this page did not come. The PDF may still.</p>
         )}
       </div>
     </section>

@@ -5,6 +5,8 @@ import { askPage, type Order } from './shop.ts';
 export interface PagePictures {
   /** An address for an image; null where it did not come. */
   readonly of: (page: PageWishes, hurry: 'now' | 'in-turn') => Promise<string | null>;
+  /** The widest that has come of that page, to be seen until a better one has; null where none has. */
+  readonly had: (page: number) => string | null;
   /** Lets go of all of them. */
   readonly close: () => void;
 }
@@ -13,13 +15,13 @@ export const openPagePictures = (order: Order): PagePictures => {
   const giveUp = new AbortController();
   const pictures = new Map<string, Promise<string | null>>();
   let last: Promise<unknown> = Promise.resolve();
-  const urls: string[] = [];
+  const come = new Map<string, { readonly of: PageWishes; readonly url: string }>();
   const ask = async (page: PageWishes): Promise<string | null> => {
     if (giveUp.signal.aborted) return null;
     const had = await askPage({ order, page, signal: giveUp.signal });
     if (had.had === 'no') return null;
     const url = URL.createObjectURL(had.value);
-    urls.push(url);
+    come.set(url, { of: page, url });
     return url;
   };
   return {
@@ -34,9 +36,13 @@ export const openPagePictures = (order: Order): PagePictures => {
       void picture.then((url) => (url === null ? pictures.delete(key) : undefined));
       return picture;
     },
+    had: (page) => {
+      const own = [...come.values()].filter(({ of }) => of.page === page);
+      return own.toSorted((a, b) => b.of.widthPx - a.of.widthPx)[0]?.url ?? null;
+    },
     close: () => {
       giveUp.abort();
-      for (const url of urls) URL.revokeObjectURL(url);
+      for (const url of come.keys()) URL.revokeObjectURL(url);
     },
   };
 };

@@ -31,7 +31,7 @@ const silent: Not = {
   had: 'no',
   why: 'silent',
   refusal: refusalOf({
-    where: 'printing',
+    where: '',
     what: 'The program that prints does not answer.',
     mend: 'See whether the program that opened the workroom still runs, then try again. Your quilt is safe: this browser keeps it.',
   }),

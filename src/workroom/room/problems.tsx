@@ -25,9 +25,11 @@ export const Problems = ({ problems, more = 0, document, from }: ProblemsOf) => 
           {what}
         </p>
         <p>{mend}</p>
-        <p className="quiet">
-          {document === undefined ? where : <Place where={where} document={document} from={from} />}
-        </p>
+        {where !== '' && (
+          <p className="quiet">
+            {document === undefined ? where : <Place where={where} document={document} from={from} />}
+          </p>
+        )}
       </li>
     ))}
     {more > 0 && <li className="quiet">and {more} more</li>}
