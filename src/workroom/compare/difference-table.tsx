@@ -1,4 +1,5 @@
 // Line by line what each version comes to, and the difference in words.
+import { quiltAddress, useQuilt } from '#workroom/room';
 import type { Line } from './differences.ts';
 
 export interface DifferenceTableOf {
@@ -12,6 +13,7 @@ export interface DifferenceTableOf {
 }
 
 export const DifferenceTable = ({ lines, names, isSettled, isOne }: DifferenceTableOf) => {
+  const { id } = useQuilt();
   const other = lines?.filter(({ isSame }) => !isSame).length ?? 0;
   return (
     <section className="differences" aria-label="Line by line">
@@ -48,6 +50,10 @@ export const DifferenceTable = ({ lines, names, isSettled, isOne }: DifferenceTa
         {isSettled
           ? 'Time is an estimate of ours; cloth is what the best layouts take that were found.'
           : 'Layouts that take less cloth are still looked for: amounts may go down yet.'}
+      </p>
+      <p className="quiet">
+        What cloth and batting cost is written in{' '}
+        <a href={quiltAddress(id, 'finish', 'prices')}>Finish, under Prices</a>.
       </p>
     </section>
   );

@@ -3,10 +3,10 @@ import { useSyncExternalStore } from 'react';
 import { limits } from '#craft/limits';
 import { WrittenField } from '#workroom/fields';
 import { clockWords, focusSoon, pointFaultWords, useQuilt, useRoom } from '#workroom/room';
-import { becomeDocument } from './versions.ts';
+import { becomeDocument, named } from './versions.ts';
 
 export const RestorePoints = ({ onWeigh }: { readonly onWeigh: (point: string) => void }) => {
-  const { points: book, keepPoint, edit } = useQuilt();
+  const { points: book, keepPoint, edit, copyOut, document } = useQuilt();
   const { say } = useRoom();
   const { points, removed, fault } = useSyncExternalStore(book.subscribe, book.state);
   const goBack = async (id: string) => {
@@ -14,6 +14,10 @@ export const RestorePoints = ({ onWeigh }: { readonly onWeigh: (point: string) =
     if (point === null) return;
     edit(`Go back to ${point.name}`, (draft) => becomeDocument(draft, point.document));
     say(`The quilt is again as in ${point.name}. Undo brings back what was.`);
+  };
+  const copy = async (id: string) => {
+    const point = await book.read(id);
+    if (point !== null) copyOut(named(point.document, { quilt: document.title, version: point.name }));
   };
   return (
     <section className="points" aria-labelledby="points-head">
@@ -68,6 +72,14 @@ export const RestorePoints = ({ onWeigh }: { readonly onWeigh: (point: string) =
                 </button>
                 <button type="button" aria-label={`Go back to ${name}`} onClick={() => void goBack(id)}>
                   Go back to it
+                </button>
+                <button
+                  type="button"
+                  className="word-key"
+                  aria-label={`A quilt of its own: ${name}`}
+                  onClick={() => void copy(id)}
+                >
+                  A quilt of its own
                 </button>
                 <button
                   type="button"

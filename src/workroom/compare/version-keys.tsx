@@ -2,7 +2,7 @@
 import type { JsonObject } from '#workroom/editing';
 import { quiltAddress, useQuilt, useRoom } from '#workroom/room';
 import type { Weighed } from './use-weighed.ts';
-import { becomeDocument } from './versions.ts';
+import { becomeDocument, named } from './versions.ts';
 
 export const VersionKeys = ({ side, name }: { readonly side: Weighed; readonly name: string }) => {
   const { edit, copyOut, keepPoint, document: own } = useQuilt();
@@ -41,7 +41,7 @@ export const VersionKeys = ({ side, name }: { readonly side: Weighed; readonly n
               Go back to this one
             </button>
           )}
-          <button type="button" onClick={() => copyOut({ ...document, title: `${own.title || 'A quilt'}, ${name}` })}>
+          <button type="button" onClick={() => copyOut(named(document, { quilt: own.title, version: name }))}>
             A quilt of its own
           </button>
         </div>

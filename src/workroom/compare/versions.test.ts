@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { type QuiltDocument, readQuilt } from '#craft/design';
 import { beginEditing, type Editing, edited, type JsonObject, undone } from '#workroom/editing';
-import { becomeDocument, documentAfter, documentInSize, versionIn, versionText } from './versions.ts';
+import { becomeDocument, documentAfter, documentInSize, named, versionIn, versionText } from './versions.ts';
 
 const read = (name: string) => JSON.parse(readFileSync(`examples/${name}.quilt.json`, 'utf8')) as JsonObject;
 const change = (editing: Editing<JsonObject>, what: string, to: (draft: QuiltDocument) => void): Editing<JsonObject> =>
@@ -69,4 +69,13 @@ test('another size stands as a document of its own, with its own finish where it
   assert.deepEqual(documentInSize(sized, 'wall')?.finish, finish);
   assert.deepEqual(documentInSize(sized, 'runner')?.finish, document.finish);
   assert.ok(readQuilt(documentInSize(sized, 'wall')).ok);
+});
+
+test('a version that becomes a quilt of its own is named after both, in as many letters as a title may have', () => {
+  const document = read('harvest-home-throw');
+  const own = named(document, { quilt: 'Harvest Home', version: 'Before the border' });
+  assert.deepEqual(own, { ...document, title: 'Harvest Home, Before the border' });
+  const long = named(document, { quilt: 'x'.repeat(300), version: 'y' });
+  assert.ok(readQuilt(long).ok);
+  assert.equal(named(document, { quilt: undefined, version: 'y' }).title, 'A quilt, y');
 });

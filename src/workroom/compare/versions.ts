@@ -1,5 +1,6 @@
 // The versions of a quilt that can be weighed against each other, how an address names them, and what each of them holds.
 import type { QuiltDocument } from '#craft/design';
+import { limits } from '#craft/limits';
 import { type Editing, type JsonObject, redone, undone } from '#workroom/editing';
 
 export type Version =
@@ -64,3 +65,12 @@ export const becomeDocument = (draft: QuiltDocument, document: JsonObject): void
   for (const key of Object.keys(own)) delete own[key];
   Object.assign(own, document);
 };
+
+/** As a quilt of its own: "Harvest Home, before the border". */
+export const named = (
+  document: JsonObject,
+  of: { readonly quilt: string | undefined; readonly version: string },
+): JsonObject => ({
+  ...document,
+  title: `${of.quilt || 'A quilt'}, ${of.version}`.slice(0, limits.titleCharacters),
+});

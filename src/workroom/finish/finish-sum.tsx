@@ -57,8 +57,13 @@ export const FinishSum = ({ seen, prices }: FinishSumOf) => {
       <p className="quiet">
         What a part takes is what would be bought less without it: what is cut from cloth that is bought anyway takes
         none.
-        {seen.total.length === 0 &&
-          ' No cloth has a price yet: give them one under Prices, and it is told in money too.'}
+        {seen.total.length === 0 && (
+          <>
+            {' '}
+            No cloth has a price yet: give them <a href={quiltAddress(id, 'finish', 'prices')}>prices</a>, and it is
+            told in money too.
+          </>
+        )}
       </p>
     </section>
   );

@@ -39,7 +39,7 @@ export const useFinishCommands = (): void => {
               ),
           };
         }),
-        ...Object.entries(topicNames).map(
+        ...Object.entries({ ...topicNames, prices: 'Prices' }).map(
           ([topic, words]): Command => ({
             id: `go finish ${topic}`,
             part: 'Go',
