@@ -28,7 +28,7 @@ export const topPlanner = (of: {
   const natureOf = (fabric: string): ClothNature => of.natures.get(fabric) as ClothNature;
   const isPrinted = (fabric: string): boolean => natureOf(fabric).print !== 'none';
   const kindOfStrip = stripKinds(set.strips, isPrinted);
-  const joins = joinTop({ set, kindOfStrip, seam: of.rule.seam });
+  const joins = joinTop({ set, kindOfStrip, isPrinted, seam: of.rule.seam });
   const order = sewingOrder(joins, kindOfStrip, set.strips.length);
   const label = (strip: number): string => labelAt(order.indexOf(kindOfStrip[strip] as number));
   const steps = joins.map((join, i) => topStep({ set, join, number: i + 1, label }));

@@ -321,3 +321,23 @@ test('setting triangles stay print-true: each side takes its own square, corners
     [3, 5],
   );
 });
+
+test('a square centre of a print that stands upright is turned for its first log; of plain cloth it is taken by any edge', () => {
+  const cabin: Written = {
+    id: 'cabin',
+    recipe: {
+      kind: 'log-cabin',
+      centre: '3',
+      centreTone: 'stag',
+      rounds: [{ width: '1', tones: ['light', 'light', 'dark', 'dark'] }],
+    },
+  };
+  const turns = (print: string): readonly number[] =>
+    planned(quilt({ fabrics: printed({ print }), blocks: [cabin], top: setOf('cabin') })).blocks[0]?.steps.map(
+      ({ machineTurn }) => machineTurn,
+    ) ?? [];
+  // by hand: the first log goes on the left, which half a turn brings to the right hand; then a quarter turn the other way each time
+  assert.deepEqual(turns('one-way'), [180, 270, 270, 270]);
+  assert.deepEqual(turns('two-way'), [180, 270, 270, 270]);
+  assert.deepEqual(turns('none'), [0, 270, 270, 270]);
+});

@@ -61,6 +61,7 @@ export const pieceBlock = (of: {
     seam: of.seam,
     slack,
     lightnessOf: (patch) => of.lightness(fabrics[patch] as string),
+    looksAlikeTurned: (patch) => likeness(fabrics[patch] as string).turns === 'any',
     outlineOf: (unit) => outlineOfUnit(graph(), new Set(unit), slack),
     isConvex,
   };

@@ -63,7 +63,8 @@ const lyingBefore = (
   if (i > 0) return { heading: headingOf[of.added[i - 1] as Side], turn: 0 };
   if (last) return { heading: last.heading, turn: 0 };
   const { width, height } = boxOf(of.block.outlines[0] as Polygon);
-  return Math.abs(width - height) < of.block.slack ? 'square' : 'as on the board';
+  const isAlike = Math.abs(width - height) < of.block.slack && of.block.looksAlikeTurned(0);
+  return isAlike ? 'square' : 'as on the board';
 };
 
 const innerEdge = (log: Polygon, side: Side): Polygon => {

@@ -32,7 +32,7 @@ export const besideSeam = (outlines: readonly Polygon[], seam: readonly [Point, 
 
 /** How the first part lies before it is turned. */
 export type Lying =
-  /** A single square looks the same after every quarter turn, so it is laid as it is taken up. */
+  /** A single square, of cloth without direction, looks the same after every quarter turn: it is laid as it is taken up. */
   | 'square'
   /** A single piece is taken from the board. */
   | 'as on the board'

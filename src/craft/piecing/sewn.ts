@@ -13,6 +13,8 @@ export interface SewnBlock {
   readonly seam: Length;
   readonly slack: number;
   readonly lightnessOf: (patch: number) => number;
+  /** Whether a square of the patch's cloth may be taken up by any edge: a print that stands upright has a top. */
+  readonly looksAlikeTurned: (patch: number) => boolean;
   /** Outline of a unit that is not convex. */
   readonly outlineOf: (unit: readonly number[]) => Polygon;
   readonly isConvex: (unit: readonly number[]) => boolean;

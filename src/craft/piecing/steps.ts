@@ -22,7 +22,10 @@ export const stepsOf = (block: SewnBlock, tree: JoinTree): readonly SewingStep[]
   const partOf = (branch: Branch): Part =>
     'patch' in branch ? { piece: block.kindOf[branch.patch] as number } : { unit: madeBy.get(branch.form) as number };
   const lyingOf = (branch: Branch): Lying => {
-    if ('patch' in branch) return isSquare(block.outlines[branch.patch] as Polygon) ? 'square' : 'as on the board';
+    if ('patch' in branch) {
+      const isAlike = isSquare(block.outlines[branch.patch] as Polygon) && block.looksAlikeTurned(branch.patch);
+      return isAlike ? 'square' : 'as on the board';
+    }
     const made = steps[madeBy.get(branch.form) as number] as SewingStep;
     return { heading: made.heading, turn: (branch.turn * 180) / Math.PI };
   };

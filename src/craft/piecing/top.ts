@@ -57,6 +57,7 @@ interface Unit {
 interface Joining {
   readonly set: SetTop;
   readonly kindOfStrip: readonly number[];
+  readonly isPrinted: (fabric: string) => boolean;
   readonly seam: Length;
   readonly slack: number;
   readonly sashed: boolean;
@@ -67,11 +68,13 @@ interface Joining {
 
 /**
  * @param kindOfStrip strips of one kind are one piece to make and to cut
+ * @param isPrinted   whether a cloth has an upright
  * @param seam        allowance
  */
 export const joinTop = (top: {
   readonly set: SetTop;
   readonly kindOfStrip: readonly number[];
+  readonly isPrinted: (fabric: string) => boolean;
   readonly seam: Length;
 }): readonly TopJoin[] => {
   const { set } = top;
@@ -182,7 +185,7 @@ const sewn = (on: Joining, sewing: Sewing): Unit => {
       kind: 'straight',
       side,
       angle,
-      machineTurn: turnFor({ unit: sewing.first, side, angle }),
+      machineTurn: turnFor(on, { unit: sewing.first, side, angle }),
       seam: tidy(seamBetween(first.extent, second.extent, side)),
       press,
       unfinished: unfinishedSize(on, { extent, outline, angle, stage }),
@@ -219,7 +222,7 @@ const mitred = (on: Joining, of: { readonly whole: Unit; readonly ring: BorderRi
       join: [closed.part, second],
       kind: 'partial-close',
       side,
-      machineTurn: turnFor({ unit: closed, side, angle: ring.angle }),
+      machineTurn: turnFor(on, { unit: closed, side, angle: ring.angle }),
       seam: tidy(Math.SQRT2 * rect.height),
       press: 'open',
       stage: 'mitre',
@@ -235,13 +238,16 @@ const mitred = (on: Joining, of: { readonly whole: Unit; readonly ring: BorderRi
 const isSame = (a: TopThing, b: TopThing): boolean =>
   'strip' in a ? 'strip' in b && a.strip === b.strip : 'block' in b && a.block === b.block;
 
-/** A square piece of plain cloth looks the same from every side; a square block does not. */
-const turnFor = (of: { readonly unit: Unit; readonly side: Side; readonly angle: number }): number => {
+/** A square piece of cloth without direction looks the same from every side; a square block does not. */
+const turnFor = (on: Joining, of: { readonly unit: Unit; readonly side: Side; readonly angle: number }): number => {
   const { before, extent, part } = of.unit;
   if (before !== null) {
     return machineTurn(headingOf[of.side], { heading: headingOf[before], turn: of.unit.angle - of.angle });
   }
-  const square = 'strip' in part && Math.abs(extent.right - extent.left - (extent.bottom - extent.top)) < 1e-6;
+  const square =
+    'strip' in part &&
+    !on.isPrinted(on.set.strips[part.strip]?.fabric as string) &&
+    Math.abs(extent.right - extent.left - (extent.bottom - extent.top)) < 1e-6;
   return machineTurn(headingOf[of.side], square ? 'square' : 'as on the board');
 };
 
