@@ -2,23 +2,14 @@
 // last is kept, so that the next page of the same print, or its file, is had at once.
 import { planQuilt, type QuiltPlan } from '#craft';
 import { defaultBudget } from '#craft/cutting';
-import { type PurchaseChange, purchaseChanges } from '#craft/shopping';
+import { purchaseChanges } from '#craft/shopping';
 import type { IntegerSolver } from '#craft/strips';
-import type { Outcome } from '#ground/outcome';
+import { type Recall, recalling } from '#ground/recall';
 import { type Chapter, lessonsOf, patternChapters } from '#paper';
-import {
-  type PlannedSize,
-  type PrintedFile,
-  pictureFiles,
-  picturesOf,
-  type QuiltFile,
-  quiltFiles,
-  sizesPlanned,
-} from '#paper/files';
+import { type PrintedFile, pictureFiles, picturesOf, type QuiltFile, quiltFiles, sizesPlanned } from '#paper/files';
 import { makersNames, problemText } from '#paper/words';
 import { fileMade, type PagePictures, type Press, type Printed, pngOf } from '#print';
 import { type PagesTold, type PageWishes, type PrintWishes, type Refusal, refusalOf } from '#wire';
-import { type Latest, latest } from './latest.ts';
 
 export interface PrintOrder {
   /** The document's text. */
@@ -50,14 +41,14 @@ export interface PrintShop {
 
 const isRefused = (made: object): made is Refused => 'refusal' in made;
 
-/** Documents and prints that are kept: our own figures, some tens of megabytes. */
-const most = { documents: 3, prints: 4 } as const;
+/** How much is kept, of documents, of prints, and of what was asked of one document: our own figures, some tens of megabytes. */
+const most = { documents: 3, prints: 4, asked: 4 } as const;
 
 /** A document planned, with what else was asked of it. */
 interface OnTheTable {
   readonly plan: QuiltPlan;
-  readonly changes: Latest<readonly PurchaseChange[]>;
-  readonly sizes: Latest<Outcome<readonly PlannedSize[], Parameters<typeof problemText>[0]>>;
+  /** Of other sizes, and what would change the purchase. */
+  readonly asked: Recall;
 }
 
 export const openPrintShop = ({
@@ -67,16 +58,15 @@ export const openPrintShop = ({
   readonly press: Press;
   readonly solver: IntegerSolver;
 }): PrintShop => {
-  const documents = latest<OnTheTable | Refused>(most.documents);
-  const printed = latest<Promise<Printed>>(most.prints);
-  const pictured = latest<Promise<PagePictures>>(most.prints);
+  const documents = recalling(most.documents);
+  const printed = recalling(most.prints);
+  const pictured = recalling(most.prints);
   const search = { steps: defaultBudget.steps, solver };
 
   const onTheTable = (text: string): OnTheTable | Refused =>
-    documents.of(text, () => {
+    documents.recall(text, () => {
       const planned = planQuilt(text, { solver });
-      if (!planned.ok) return notSewn(planned, text);
-      return { plan: planned.value, changes: latest(1), sizes: latest(most.documents) };
+      return planned.ok ? { plan: planned.value, asked: recalling(most.asked) } : notSewn(planned, text);
     });
 
   const found = ({ text, name, wishes }: PrintOrder): QuiltFile | Refused => {
@@ -85,7 +75,7 @@ export const openPrintShop = ({
     const { plan } = table;
     const unknown = unknownIn(plan, wishes);
     if (unknown !== null) return unknown;
-    const sizes = table.sizes.of(wishes.sizes.join(), () =>
+    const sizes = table.asked.recall(`sizes ${wishes.sizes.join()}`, () =>
       sizesPlanned({ plan, ids: wishes.sizes, solver, say: () => undefined }),
     );
     if (!sizes.ok) return notSewn(sizes, text);
@@ -93,7 +83,7 @@ export const openPrintShop = ({
       ...quiltFiles({
         plan,
         sizes: sizes.value,
-        changes: () => table.changes.of('', () => purchaseChanges({ plan, search })),
+        changes: () => table.asked.recall('changes', () => purchaseChanges({ plan, search })),
         chapters: wishes.chapters as readonly Chapter[] | null,
         handouts: lessonsOf(plan),
         runSheet: 'printed',
@@ -107,9 +97,9 @@ export const openPrintShop = ({
   };
 
   const print = (order: PrintOrder, file: PrintedFile): Promise<Printed> =>
-    printed.of(keyOf(order), () => press.pdf(file.pages(), order.wishes));
+    printed.recall(keyOf(order), () => press.pdf(file.pages(), order.wishes));
   const pictures = (order: PrintOrder, file: PrintedFile): Promise<PagePictures> =>
-    pictured.of(keyOf(order), () => press.pictures(file.pages(), order.wishes));
+    pictured.recall(keyOf(order), () => press.pictures(file.pages(), order.wishes));
 
   const onPages = async (
     order: PrintOrder,
