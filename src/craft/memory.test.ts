@@ -17,6 +17,10 @@ test('a plan that remembers those before it is the plan that remembers nothing, 
       (draft) => void Object.assign(draft, { cutting: { ...draft.cutting, shrinkage: 0.1, fold: true } }),
       (draft) => void Object.assign(draft.fabrics[0], { print: 'one-way' }),
       (draft) => void draft.fabrics.reverse(),
+      (draft) => {
+        for (const fabric of draft.fabrics)
+          if (fabric.bought === undefined) fabric.usableWidth = draft.unit === 'in' ? '37' : '95';
+      },
       (draft) => void Object.assign(draft, { seam: draft.unit === 'in' ? '3/8' : '1' }),
       () => undefined,
     ];

@@ -5,10 +5,11 @@ import { type FabricPlan, planQuilt, type QuiltPlan, withBetterCloth } from '#cr
 import type { IntegerSolver } from '#craft/strips';
 import { openSolver } from './index.ts';
 
-const document = JSON.parse(readFileSync('examples/twelve-fields.quilt.json', 'utf8'));
+const read = (name: string) => JSON.parse(readFileSync(`examples/${name}.quilt.json`, 'utf8'));
+const document = read('twelve-fields');
 
-const planned = (options: Parameters<typeof planQuilt>[1]): QuiltPlan => {
-  const plan = planQuilt(document, options);
+const planned = (options: Parameters<typeof planQuilt>[1], of = document): QuiltPlan => {
+  const plan = planQuilt(of, options);
   assert.ok(plan.ok);
   return plan.value;
 };
@@ -45,6 +46,34 @@ describe('a search that is watched', () => {
       }
     }
     assert.ok(told.length > whole.fabrics.length, 'some cloth became better on the way');
+  });
+
+  it('takes nothing that is worse than what there is, whole or on the way', () => {
+    const first = planned({ budget: { steps: 0 } });
+    const worse = first.fabrics.filter(
+      ({ laid }, i) => laid.layout.length > (whole.fabrics[i]?.laid.layout.length ?? 0),
+    );
+    assert.ok(worse.length > 0);
+    for (const cloth of worse) assert.equal(withBetterCloth(whole, cloth), whole, cloth.id);
+  });
+
+  it('tells whole layouts of other quilts too', () => {
+    for (const name of ['harvest-home-throw', 'skerry-walk', 'orchard-gate']) {
+      const wrong: string[] = [];
+      planned(
+        {
+          solver,
+          watch: ({ id, pieces, laid }) => {
+            const counts = pieces.map(() => 0);
+            for (const { parts } of laid.layout.strips)
+              for (const part of parts) for (const { of } of part.pieces) counts[of] = (counts[of] ?? 0) + 1;
+            if (pieces.some(({ count }, i) => count !== counts[i])) wrong.push(id);
+          },
+        },
+        read(name),
+      );
+      assert.deepEqual(wrong, [], name);
+    }
   });
 
   it('decides cloths, their cost and notes alone, and these can be sent from one worker to another', () => {

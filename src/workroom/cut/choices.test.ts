@@ -36,7 +36,16 @@ describe('what a choice is said to come to is what the quilt then comes to', () 
     const document = read('harvest-home-throw');
     document.currency = 'EUR';
     for (const fabric of document.fabrics) fabric.price = 10;
-    const choices = [...clothChoices(document, 'slate'), ...quiltChoices(document)];
+    const narrower: Choice = {
+      id: 'narrower',
+      words: '',
+      what: '',
+      isQuick: false,
+      apply: (draft) => {
+        for (const fabric of draft.fabrics) if (fabric.id === 'plum') fabric.usableWidth = '31';
+      },
+    };
+    const choices = [...clothChoices(document, 'slate'), ...quiltChoices(document), narrower];
     const all = weighed(document, { cloth: 'slate', choices });
     assert.equal(all.length, choices.length + all.filter(({ kind }) => kind === 'cloth').length);
     const plan = planned(document);
