@@ -34,6 +34,9 @@ const layingOf = ({ quilt }: QuiltPlan): ((cloth: FabricPlan) => string) => {
     const { name: _, colour: __, photo: ___, price: ____, ...nature } = known.get(id) ?? { name: '', colour: '' };
     // ends at hand are used where they save a step of the shop, and given lengths lose their own ends
     const asBought = 'sheets' in laid || ends !== null ? buying : null;
-    return JSON.stringify([layout ?? 'least', fold ?? false, nature, pieces, asBought]);
+    return JSON.stringify([layout ?? 'least', fold ?? false, nature, pieces, asBought], exactly);
   };
 };
+
+/** Marks of a ruler are exact numbers. */
+const exactly = (_: string, value: unknown): unknown => (typeof value === 'bigint' ? `${value}` : value);

@@ -17,6 +17,7 @@ export { handoutPages } from './handout.ts';
 export { lessonsOf, lessonTitle } from './handout-head.ts';
 export { moneyText, totalLines } from './money.ts';
 export { amountMoreText, moneyMoreText } from './more-text.ts';
+export { nestedDrawings } from './nested.ts';
 export type { PatternPages, PatternWishes } from './pattern.ts';
 export { patternPages } from './pattern.ts';
 export { endNamesOf, sheetNamesOf } from './sheet-names.ts';

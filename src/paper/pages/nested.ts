@@ -3,7 +3,7 @@ import type { ClothPiece, FabricPlan, QuiltPlan } from '#craft';
 import type { Unit } from '#craft/measure';
 import type { ClothSign } from '#paper/cloth';
 import { cutMark, stripText } from '#paper/cutting';
-import { drawNested } from '#paper/drawing';
+import { type Drawing, drawNested } from '#paper/drawing';
 import { lengthOnPaper, sizeOnPaper } from '#paper/lengths';
 import { counted } from '#paper/words';
 import type { Album, Picture } from './album.ts';
@@ -34,13 +34,19 @@ export const nestedDirection = (mark: string, piece: ClothPiece, unit: Unit): st
     : `Trim the end of ${each('strip')} to its angle as the picture shows, then ${stripText(way, unit)}${turning}: ${counted(gives, 'piece')}.`;
 };
 
-/** One picture for each way to nest, of the fullest. */
-export const nestedPictures = (of: {
+export const nestedPictures = ({ album, ...of }: Nested & { readonly album: Album }): readonly Picture[] =>
+  nestedDrawings({ ...of, widthPt: measurePt }).map(({ mark, drawing }) => shown(album, `nested-${mark}`, drawing));
+
+interface Nested {
   readonly plan: QuiltPlan;
   readonly fabric: FabricPlan;
   readonly sign: ClothSign;
-  readonly album: Album;
-}): readonly Picture[] => {
+}
+
+/** One picture for each way to nest, of the fullest. */
+export const nestedDrawings = (
+  of: Nested & { readonly widthPt: number },
+): readonly { readonly mark: string; readonly drawing: Drawing }[] => {
   const { unit } = of.plan.quilt;
   const fullest = new Map<string, number>();
   of.fabric.pieces.forEach((piece, index) => {
@@ -60,10 +66,10 @@ export const nestedPictures = (of: {
       mark,
       note: `${mark}: ${piece.way ? `${counted(piece.gives, 'piece')}, ${how}` : how}`,
       unit,
-      fitPt: [measurePt, 130],
+      fitPt: [of.widthPt, 130],
       alt: altFor({ mark, piece, how, unit }),
     });
-    return [shown(of.album, `nested-${mark}`, drawing)];
+    return [{ mark, drawing }];
   });
 };
 

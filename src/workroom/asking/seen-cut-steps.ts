@@ -6,7 +6,7 @@ import { clothSignsFor, signOf } from '#paper/cloth';
 import { forHand, isHanded } from '#paper/cutting';
 import { drawStripAlone } from '#paper/drawing';
 import { lengthOnPaper } from '#paper/lengths';
-import { clothDirections, cutBefore, ownDirections } from '#paper/pages';
+import { clothDirections, cutBefore, nestedDrawings, ownDirections } from '#paper/pages';
 import type { CuttingLook } from './seen-cutting.ts';
 
 export interface CutStepsSeen {
@@ -18,6 +18,8 @@ export interface CutStepsSeen {
   readonly leads: readonly CutLead[];
   /** What is cut apart once it has its size. */
   readonly apart: readonly CutStep[];
+  /** SVG text: how pieces nest in a strip at an angle, or in pairs. */
+  readonly nested: readonly string[];
   readonly kept: string;
   readonly effort: string;
   readonly easier: readonly string[];
@@ -93,6 +95,8 @@ export const seeCutSteps = (plan: QuiltPlan, { cloth, hand, widthPt }: CutStepsL
       }),
     })),
     apart: texts.apart.map((text) => ({ key: keyed(text), text })),
+    // a piece is never turned over, whichever hand cuts
+    nested: nestedDrawings({ plan, fabric, sign, widthPt }).map(({ drawing }) => drawing.svg),
     kept: texts.kept,
     effort: texts.effort,
     easier: texts.easier,

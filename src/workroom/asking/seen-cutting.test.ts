@@ -92,3 +92,25 @@ test('a cloth that nothing is cut from shows nothing, and the first is shown whe
   assert.equal(lookAt(plan, 'cutting', { cloth: null, hand: 'right' }).shown?.id, 'ember');
   assert.equal(lookAt(plan, 'cutSteps', { cloth: 'nothing', hand: 'right', widthPt: 400 }), null);
 });
+
+test('how diamonds nest in a strip at an angle is shown with its directions, and not turned over for the left hand', () => {
+  const document = JSON.parse(readFileSync('examples/harvest-home-throw.quilt.json', 'utf8'));
+  const colourings = { default: { light: 'oat', dark: 'slate', medium: 'plum' } };
+  const star = {
+    ...document,
+    blocks: [{ id: 'star', from: 'lemoyne-star', size: '12', colourings }],
+    top: { rows: [[{ block: 'star' }]] },
+  };
+  delete star.finish;
+  const planned = planQuilt(star, { budget: { steps: 0 } });
+  assert.ok(planned.ok);
+  const nested = (hand: 'right' | 'left') =>
+    planned.value.fabrics.flatMap(
+      ({ id }) => lookAt(planned.value, 'cutSteps', { cloth: id, hand, widthPt: 400 })?.nested ?? [],
+    );
+  const pictures = nested('right');
+  assert.ok(pictures.length > 0);
+  // the tips of a LeMoyne star are diamonds of 45 degrees
+  assert.ok(pictures.every((picture) => picture.includes('45°')));
+  assert.deepEqual(nested('left'), pictures);
+});

@@ -74,6 +74,30 @@ describe('what a choice is said to come to is what the quilt then comes to', () 
     );
   });
 
+  it('of diamonds that are cut from strips at an angle', () => {
+    const throwQuilt = read('harvest-home-throw');
+    const star: QuiltDocument = {
+      ...throwQuilt,
+      blocks: [
+        {
+          id: 'star',
+          from: 'lemoyne-star',
+          size: '12',
+          colourings: { default: { light: 'oat', dark: 'slate', medium: 'plum' } },
+        },
+      ],
+      top: { rows: [[{ block: 'star' }, { block: 'star' }]] },
+    };
+    const choices = [...clothChoices(star, 'slate'), ...quiltChoices(star)];
+    const plan = planned(star);
+    assert.ok(plan.fabrics.some(({ pieces }) => pieces.some(({ way }) => way !== null)));
+    for (const one of weighed(star, { cloth: 'slate', choices })) {
+      if (one.kind !== 'variant') continue;
+      const choice = choices.find(({ id }) => id === one.id) ?? assert.fail(one.id);
+      assert.equal(one.difference.cloth, differenceText(plan, planned(changed(star, choice.apply))).cloth, one.id);
+    }
+  });
+
   it('and a choice that was taken offers the way back', () => {
     const document = changed(read('harvest-home-throw'), (draft) => {
       for (const { id, apply } of quiltChoices(draft))

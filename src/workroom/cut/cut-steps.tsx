@@ -117,6 +117,9 @@ export const CutSteps = ({ seen, at }: CutStepsOf) => {
           </li>
         ))}
       </ol>
+      {seen.nested.map((picture) => (
+        <StripPicture key={picture} picture={picture} />
+      ))}
       {seen.kept !== '' && <p className="cut-words">Worth keeping: {seen.kept}.</p>}
       <p className="quiet">{seen.effort}</p>
     </section>
