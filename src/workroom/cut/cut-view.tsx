@@ -1,10 +1,19 @@
 // Cut: the cloths and what is bought of them; one unrolled in the middle, or its directions; the piece that is pointed at, and what would
 // change the purchase, at the right.
-import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { useCallback, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { type Command, useCommands } from '#workroom/commands';
 import type { ClothUnrolled, CuttingLook, CuttingSeen, QuiltPicture } from '#workroom/compute';
 import { DrawingView } from '#workroom/drawing';
-import { go, quiltAddress, useLook, usePreferences, useQuilt, useRoom, type Within } from '#workroom/room';
+import {
+  go,
+  quiltAddress,
+  useHereInSight,
+  useLook,
+  usePreferences,
+  useQuilt,
+  useRoom,
+  type Within,
+} from '#workroom/room';
 import { clothOver } from './cloth-over.ts';
 import { type ClothScene, clothLabel, pieceWords, sceneOfCloth } from './cloth-scene.ts';
 import { CutSteps } from './cut-steps.tsx';
@@ -218,13 +227,9 @@ const ClothList = ({
   readonly part: Part;
 }) => {
   const { id } = useQuilt();
-  const list = useRef<HTMLUListElement>(null);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another cloth is shown
-  useEffect(() => {
-    list.current?.querySelector('[aria-current]')?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
-  }, [shown]);
+  const list = useHereInSight<HTMLUListElement>(shown);
   return (
-    <nav className="cut-cloths" aria-label="Cloths">
+    <nav className="row-of-links cut-cloths" aria-label="Cloths">
       <ul ref={list}>
         {seen.cloths.map(({ id: cloth, letter, name, colour, buy, cost }) => (
           <li key={cloth}>

@@ -1,8 +1,8 @@
 // All blocks of the quilt, and ways to another.
-import { useEffect, useMemo, useRef } from 'react';
+import { useMemo } from 'react';
 import type { BlockAnswer } from '#workroom/compute';
 import { SmallPicture, sceneOfBlock } from '#workroom/drawing';
-import { quiltAddress, useBlockName, useQuilt } from '#workroom/room';
+import { quiltAddress, useBlockName, useHereInSight, useQuilt } from '#workroom/room';
 import type { BlockState } from './use-blocks.ts';
 
 const picturePx = 64;
@@ -16,17 +16,7 @@ export const BlockStrip = (of: {
 }) => {
   const { id, document } = useQuilt();
   const nameOf = useBlockName();
-  const list = useRef<HTMLUListElement>(null);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the line is moved when another block is come to
-  useEffect(() => {
-    const line = list.current;
-    const link = line?.querySelector<HTMLElement>('[aria-current]');
-    if (line == null || link == null) return;
-    // the line alone is moved: the page stays where it is
-    const [own, whole] = [link.getBoundingClientRect(), line.getBoundingClientRect()];
-    if (own.left < whole.left || own.right > whole.right) line.scrollLeft += own.left - whole.left;
-    if (own.top < whole.top || own.bottom > whole.bottom) line.scrollTop += own.top - whole.top;
-  }, [of.here, document.blocks.length]);
+  const list = useHereInSight<HTMLUListElement>(of.here, document.blocks.length);
   return (
     <section className="strip" aria-label="Blocks of this quilt">
       <ul ref={list}>

@@ -22,6 +22,7 @@ export { Sheet } from './sheet.tsx';
 export { openShelf, type Shelf, useShelf } from './shelf.ts';
 export { useBlockName } from './use-block-name.ts';
 export { useGesture } from './use-gesture.ts';
+export { useHereInSight } from './use-here-in-sight.ts';
 export { useLook, useLookAt } from './use-look.ts';
 export { usePicture } from './use-picture.ts';
 export {

@@ -1,20 +1,11 @@
 // All that is sewn, in order, each with how far it is.
-import { useEffect, useRef } from 'react';
-import { countWords } from '#workroom/room';
+import { countWords, useHereInSight } from '#workroom/room';
 import type { Sewing } from './use-sewing.ts';
 
 export const EntryStrip = ({ sewing, here }: { readonly sewing: Sewing; readonly here: string | null }) => {
-  const list = useRef<HTMLOListElement>(null);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the line is moved when another entry is come to
-  useEffect(() => {
-    const line = list.current;
-    const link = line?.querySelector<HTMLElement>('[aria-current]');
-    if (line == null || link == null) return;
-    const [own, whole] = [link.getBoundingClientRect(), line.getBoundingClientRect()];
-    if (own.left < whole.left || own.right > whole.right) line.scrollLeft += own.left - whole.left;
-  }, [here]);
+  const list = useHereInSight<HTMLOListElement>(here);
   return (
-    <nav className="sew-entries" aria-label="Blocks and top, in the order of sewing">
+    <nav className="row-of-links sew-entries" aria-label="Blocks and top, in the order of sewing">
       <ol ref={list}>
         {sewing.entries.map((entry) => (
           <li key={entry.key}>

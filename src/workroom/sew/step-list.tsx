@@ -1,6 +1,7 @@
 // The steps of an entry in a list, each with how many of it are sewn.
-import { memo, useEffect, useRef } from 'react';
+import { memo } from 'react';
 import type { EntryLine } from '#workroom/compute';
+import { useHereInSight } from '#workroom/room';
 import type { SewPlace } from './sew-address.ts';
 import type { Sewing } from './use-sewing.ts';
 
@@ -14,15 +15,7 @@ export interface StepListOf {
 }
 
 export const StepList = ({ sewing, entry, here, place, isSettled }: StepListOf) => {
-  const list = useRef<HTMLOListElement>(null);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the list is moved when another step is come to
-  useEffect(() => {
-    const line = list.current;
-    const link = line?.querySelector<HTMLElement>('[aria-current]');
-    if (line == null || link == null) return;
-    const [own, whole] = [link.getBoundingClientRect(), line.getBoundingClientRect()];
-    if (own.top < whole.top || own.bottom > whole.bottom) line.scrollTop += own.top - whole.top - own.height;
-  }, [here, isSettled]);
+  const list = useHereInSight<HTMLOListElement>(here, isSettled);
   return (
     <ol ref={list} className="sew-steps">
       {entry.steps.map((step, i) => (
