@@ -264,14 +264,17 @@ describe('printing', () => {
       while (isHeld) await new Promise((resolve) => setTimeout(resolve, 20));
       await route.continue().catch(() => undefined);
     });
-    await page.keyboard.press('Control+p');
-    const asked = page.waitForRequest(/api\/pages/);
-    await asked;
-    const second = page.waitForRequest(/api\/pages.*a4/);
-    await key(page, 'A4').click();
-    await second;
-    assert.equal(given.filter((url) => url.includes('paper=letter')).length, 1, given.join(' '));
-    isHeld = false;
+    try {
+      await page.keyboard.press('Control+p');
+      const asked = page.waitForRequest(/api\/pages/);
+      await asked;
+      const second = page.waitForRequest(/api\/pages.*a4/);
+      await key(page, 'A4').click();
+      await second;
+      assert.equal(given.filter((url) => url.includes('paper=letter')).length, 1, given.join(' '));
+    } finally {
+      isHeld = false;
+    }
     await pagesAreSet(page);
     assert.match(await facts(page), /^\d+ pages on A4, \d+ kB\. Set in \d+\.\d s\.$/);
     await context.close();
