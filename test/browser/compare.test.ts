@@ -265,4 +265,24 @@ describe('comparing versions', () => {
     await page.getByRole('button', { name: 'Go back to this one' }).click();
     await page.getByRole('region', { name: 'Problems' }).waitFor({ state: 'detached' });
   });
+
+  it('where a version never could be sewn, no lines are waited for: what to do is told', async () => {
+    const { page, faults } = await opened.page();
+    await page.goto(opened.numeric);
+    const [chooser] = await Promise.all([
+      page.waitForEvent('filechooser'),
+      page.getByRole('button', { name: 'From a file' }).click(),
+    ]);
+    const document = JSON.parse(readFileSync('examples/harvest-home-throw.quilt.json', 'utf8')) as { finish: object };
+    const buffer = Buffer.from(JSON.stringify({ ...document, finish: { binding: { fabric: 'lost' } } }));
+    await chooser.setFiles({ name: 'lost.quilt.json', mimeType: 'application/json', buffer });
+    await page.getByRole('region', { name: 'Problems' }).waitFor();
+    await toCompare(page);
+    const line = page.getByRole('region', { name: 'Line by line' });
+    await becomes(
+      () => line.textContent(),
+      'There are no figures before it can be sewn: mend what is listed, or choose another.',
+    );
+    assert.deepEqual(faults, []);
+  });
 });

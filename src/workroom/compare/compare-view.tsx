@@ -15,7 +15,7 @@ import { DifferenceTable } from './difference-table.tsx';
 import { linesOf } from './differences.ts';
 import { Pictures } from './pictures.tsx';
 import { RestorePoints } from './restore-points.tsx';
-import { useWeighed } from './use-weighed.ts';
+import { useWeighed, type Weighed } from './use-weighed.ts';
 import { VersionField } from './version-field.tsx';
 import { VersionKeys } from './version-keys.tsx';
 import { usualVersions, type VersionsAround, versionWords } from './version-words.ts';
@@ -90,6 +90,7 @@ export const CompareView = ({ within }: { readonly within: Within }) => {
         <DifferenceTable
           lines={lines}
           names={names}
+          isWithout={sides.some(isWithoutFigures)}
           isSettled={!sides.some(({ isSearching }) => isSearching)}
           isOne={versionText(first) === versionText(second)}
         />
@@ -98,6 +99,10 @@ export const CompareView = ({ within }: { readonly within: Within }) => {
     </div>
   );
 };
+
+/** And none will come by waiting. */
+const isWithoutFigures = ({ seen, found, problems }: Weighed): boolean =>
+  seen === null && (found.state === 'gone' || problems.length > 0);
 
 const now: Version = { kind: 'now' };
 const none = [] as const;

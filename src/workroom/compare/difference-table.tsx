@@ -5,6 +5,8 @@ import type { Line } from './differences.ts';
 export interface DifferenceTableOf {
   /** Null until both are planned. */
   readonly lines: readonly Line[] | null;
+  /** One of them is gone or cannot be sewn, and was never planned: no lines will come. */
+  readonly isWithout: boolean;
   readonly names: readonly [string, string];
   /** No layout is being looked for any more. */
   readonly isSettled: boolean;
@@ -12,12 +14,14 @@ export interface DifferenceTableOf {
   readonly isOne: boolean;
 }
 
-export const DifferenceTable = ({ lines, names, isSettled, isOne }: DifferenceTableOf) => {
+export const DifferenceTable = ({ lines, names, isWithout, isSettled, isOne }: DifferenceTableOf) => {
   const { id } = useQuilt();
   const other = lines?.filter(({ isSame }) => !isSame).length ?? 0;
   return (
     <section className="differences" aria-label="Line by line">
-      <p role="status">{lines === null ? 'Working both out …' : sumWords({ other, isOne })}</p>
+      <p role="status">
+        {lines !== null ? sumWords({ other, isOne }) : isWithout ? withoutWords(isOne) : 'Working both out …'}
+      </p>
       {lines !== null && (
         <table>
           <thead>
@@ -46,18 +50,27 @@ export const DifferenceTable = ({ lines, names, isSettled, isOne }: DifferenceTa
           </tbody>
         </table>
       )}
-      <p className="quiet" role="status">
-        {isSettled
-          ? 'Time is an estimate of ours; cloth is what the best layouts take that were found.'
-          : 'Layouts that take less cloth are still looked for: amounts may go down yet.'}
-      </p>
-      <p className="quiet">
-        What cloth and batting cost is written in{' '}
-        <a href={quiltAddress(id, 'finish', 'prices')}>Finish, under Prices</a>.
-      </p>
+      {!(lines === null && isWithout) && (
+        <>
+          <p className="quiet" role="status">
+            {isSettled
+              ? 'Time is an estimate of ours; cloth is what the best layouts take that were found.'
+              : 'Layouts that take less cloth are still looked for: amounts may go down yet.'}
+          </p>
+          <p className="quiet">
+            What cloth and batting cost is written in{' '}
+            <a href={quiltAddress(id, 'finish', 'prices')}>Finish, under Prices</a>.
+          </p>
+        </>
+      )}
     </section>
   );
 };
+
+const withoutWords = (isOne: boolean): string =>
+  isOne
+    ? 'There are no figures before it can be sewn: mend what is listed, or choose another.'
+    : 'There are no figures to weigh before both can be sewn: mend what is listed, or choose another.';
 
 const sumWords = ({ other, isOne }: { readonly other: number; readonly isOne: boolean }): string => {
   if (isOne) return 'Both are the same version: choose another to weigh it against.';
