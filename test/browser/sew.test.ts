@@ -419,6 +419,34 @@ describe('sew', () => {
     }
   });
 
+  it('at a small desk what to do, press and measure is in sight whole, however long the title of the block', async () => {
+    const { page, context } = await opened.page({ width: 1280, height: 800 });
+    await page.goto(opened.local);
+    const [chooser] = await Promise.all([
+      page.waitForEvent('filechooser'),
+      page.getByRole('button', { name: 'From a file' }).click(),
+    ]);
+    const text = JSON.stringify(example('harvest-home-throw')).replace(
+      '"Log cabin"',
+      '"Log cabin of three rounds about a square hearth, for the winter class"',
+    );
+    await chooser.setFiles({ name: 'long.quilt.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+    await page.locator('.job-stops:not(.is-behind)').waitFor();
+    await page.getByRole('link', { name: /^Sew/ }).click();
+    await page.getByRole('link', { name: /^Begin/ }).click();
+    for (let step = 1; step <= 12; step++) {
+      await atStep(page, step);
+      const beyondPx = await page.evaluate(() => {
+        const words = [...document.querySelectorAll('.sew-words > p')].at(-1) as Element;
+        const edge = document.querySelector('.sew-step-scroll') as Element;
+        return words.getBoundingClientRect().bottom - edge.getBoundingClientRect().bottom;
+      });
+      assert.ok(beyondPx <= 0, `step ${step}: ${beyondPx} px of the words lie below the edge`);
+      if (step < 12) await page.keyboard.press('ArrowRight');
+    }
+    await context.close();
+  });
+
   it('for the left hand "next" lies at the left', async () => {
     const { page, context } = await opened.page();
     await toSew(page, opened.numeric);
