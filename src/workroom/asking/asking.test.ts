@@ -115,6 +115,9 @@ test('a document that has its form opens with what is still to mend; one that ha
     'negative-length',
     'no-fabrics',
     'colour-by-name',
+    // well written, and not to be sewn: a hole in a block, a border that does not fit
+    'gap',
+    'border-that-does-not-fit',
   ]) {
     const reply = broken(name);
     assert.ok(reply.ok && reply.problems.length > 0, name);

@@ -93,7 +93,7 @@ export const askBlock = (document: JsonObject, id: string): Reply<BlockAnswer> =
 /** A text as a document to open: with what is still to mend in it, or why it is none. */
 export const askText = (text: string): TextReply => {
   const read = parseQuilt(text);
-  if (read.ok) return { ok: true, value: documentIn(text), problems: [], more: 0 };
+  if (read.ok) return { ok: true, value: documentIn(text), ...unsewableIn(documentIn(text)) };
   const document = isJson(text) ? documentIn(text) : null;
   const { problems, more } = refusedIn(read, document);
   // photographs are left out of what is asked here: a wrong one would never be told again
@@ -101,6 +101,14 @@ export const askText = (text: string): TextReply => {
   return document !== null && isTold && hasForm(document)
     ? { ok: true, value: document, problems, more }
     : { ok: false, problems, more };
+};
+
+/** What a document that is well written has still against being sewn. */
+const unsewableIn = (document: JsonObject): Pick<TextReply, 'problems' | 'more'> => {
+  const planned = planFirst(document);
+  if (planned.ok) return { problems: [], more: 0 };
+  const { problems, more } = refusedIn(planned, document);
+  return { problems, more };
 };
 
 const documentIn = (text: string): JsonObject => JSON.parse(text.replace(/^\uFEFF/, '')) as JsonObject;
