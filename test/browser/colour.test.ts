@@ -137,9 +137,10 @@ describe('colour', () => {
     await page.keyboard.press('Tab');
     await page.getByRole('button', { name: 'Take this cloth' }).click();
     await page.getByRole('dialog').waitFor({ state: 'hidden' });
+    await page.getByRole('button', { name: 'Print the pattern' }).click();
     const [download] = await Promise.all([
-      page.waitForEvent('download'),
-      page.getByRole('button', { name: 'Print the pattern' }).click(),
+      page.waitForEvent('download', { timeout: 60_000 }),
+      page.getByRole('button', { name: 'Save the PDF' }).click(),
     ]);
     assert.equal(download.suggestedFilename(), 'harvest-home.pdf');
     assert.deepEqual(faults, []);

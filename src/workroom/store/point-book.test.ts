@@ -41,6 +41,15 @@ test('the last made stands first, and no two have one name', async () => {
   assert.deepEqual(names(book), ['Begun 3', 'Begun 2', 'Begun']);
 });
 
+test('two that are kept in one go have names of their own', async () => {
+  const book = openBook((await shelf())());
+  const lines = await Promise.all([book.keep({ name: 'Begun', document }), book.keep({ name: 'Begun', document })]);
+  assert.deepEqual(
+    lines.map((line) => line?.name),
+    ['Begun', 'Begun 2'],
+  );
+});
+
 test('what one tab keeps, renames and removes is told to another', async () => {
   const open = await shelf();
   const [mine, hers] = [openBook(open()), openBook(open(), 100)];

@@ -51,6 +51,13 @@ export const openPoints = ({ store, quilt, nowMs, freshId }: PointTask): PointBo
       return null;
     }
   };
+  /** One wish after another: a name that is free must still be so when the point is kept. */
+  let last: Promise<unknown> = Promise.resolve();
+  const inTurn = <T>(wish: () => Promise<T>): Promise<T> => {
+    const mine = last.then(wish);
+    last = mine.catch(() => undefined);
+    return mine;
+  };
   const unwatch = store.watch((changed) => {
     if (changed === quilt) void look().catch(() => undefined);
   });
@@ -62,12 +69,13 @@ export const openPoints = ({ store, quilt, nowMs, freshId }: PointTask): PointBo
       watchers.add(see);
       return () => void watchers.delete(see);
     },
-    keep: async ({ name, document }) => {
-      const names = (await store.points(quilt).catch(() => [])).map((point) => point.name);
-      const point = { id: freshId(), name: freeName(name, names), madeMs: nowMs(), document };
-      const kept = await done(() => store.keepPoint(quilt, point));
-      return kept === 'kept' ? { id: point.id, name: point.name, madeMs: point.madeMs } : null;
-    },
+    keep: ({ name, document }) =>
+      inTurn(async () => {
+        const names = (await store.points(quilt).catch(() => [])).map((point) => point.name);
+        const point = { id: freshId(), name: freeName(name, names), madeMs: nowMs(), document };
+        const kept = await done(() => store.keepPoint(quilt, point));
+        return kept === 'kept' ? { id: point.id, name: point.name, madeMs: point.madeMs } : null;
+      }),
     rename: async (id, name) => {
       await done(async () => {
         const point = await store.point(quilt, id);
