@@ -335,6 +335,7 @@ describe('printing', () => {
     await key(page, 'Print the pattern').click();
     await page.getByText('The pages come when what stands above is mended.').waitFor();
     assert.ok(await key(page, 'Save the PDF').isDisabled());
+    assert.ok(await key(page, 'Page larger').isDisabled());
     await key(page, 'Undo').click();
     await pagesAreSet(page);
     await context.close();

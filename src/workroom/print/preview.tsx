@@ -38,6 +38,7 @@ export const Preview = ({ printing, page, onPage, isSewn, onSave, onOpen, saving
     [onPage, pages, say],
   );
   const closer = useCallback((by: number) => setZoom((now) => Math.max(0, Math.min(zooms.length - 1, now + by))), []);
+  const isLargest = pages === 0 || zoom >= zooms.length - 1;
   useCommands(
     useMemo(
       (): readonly Command[] => [
@@ -62,7 +63,7 @@ export const Preview = ({ printing, page, onPage, isSewn, onSave, onOpen, saving
           part: 'Print',
           words: 'Page larger',
           keys: ['+'],
-          isOff: zoom >= zooms.length - 1,
+          isOff: isLargest,
           run: () => closer(1),
         },
         {
@@ -75,7 +76,7 @@ export const Preview = ({ printing, page, onPage, isSewn, onSave, onOpen, saving
         },
         { id: 'page whole', part: 'Print', words: 'The whole page', keys: ['0'], run: () => setZoom(0) },
       ],
-      [page, pages, zoom, turn, closer],
+      [page, pages, zoom, isLargest, turn, closer],
     ),
   );
   return (
@@ -97,7 +98,7 @@ export const Preview = ({ printing, page, onPage, isSewn, onSave, onOpen, saving
           <button type="button" disabled={zoom === 0} onClick={() => setZoom(0)}>
             Whole
           </button>
-          <button type="button" aria-label="Page larger" disabled={zoom >= zooms.length - 1} onClick={() => closer(1)}>
+          <button type="button" aria-label="Page larger" disabled={isLargest} onClick={() => closer(1)}>
             +
           </button>
         </div>
