@@ -2,6 +2,7 @@
 import type { QuiltPlan } from '#craft';
 import { type Rational, toNumber } from '#ground/exact';
 import { clothSignsFor } from '#paper/cloth';
+import { checkLength } from '#paper/lengths';
 import {
   type Album,
   borderParts,
@@ -54,7 +55,8 @@ export interface FinishFigures {
     readonly cost: number | null;
   } | null;
   readonly binding: {
-    readonly length: number;
+    /** As the pages say it, in the document's unit. */
+    readonly length: string;
     readonly cut: number;
     readonly grain: 'straight' | 'bias';
     readonly joins: number;
@@ -115,7 +117,7 @@ const figuresOf = ({ quilt, top, finish }: QuiltPlan): FinishFigures => {
       cost: batting.cost ?? null,
     },
     binding: binding && {
-      length: binding.length,
+      length: checkLength(binding.length, quilt),
       cut: binding.cut,
       grain: binding.grain,
       joins: binding.joins,

@@ -133,7 +133,7 @@ const isWords = (
     case 'binding':
       return binding === null
         ? none
-        : `${words.length(binding.length)}, cut ${words.length(binding.cut)} ${binding.grain === 'bias' ? 'on the bias' : 'straight'}, ${countWords(binding.joins, 'join', 'joins')}`;
+        : `${binding.length}, cut ${words.length(binding.cut)} ${binding.grain === 'bias' ? 'on the bias' : 'straight'}, ${countWords(binding.joins, 'join', 'joins')}`;
     case 'label':
       return label === null ? none : words.size(label.size);
     case 'bed':
