@@ -83,6 +83,7 @@ describe('opening files', () => {
   it('what is no text, too long, or no longer there is refused in words', async () => {
     const { page, context } = await opened.page();
     await openDemo(page, opened.local);
+    await kept(page);
     const was = page.url();
     const give = async (file: { name: string; mimeType: string; buffer: Buffer }) => {
       const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.keyboard.press('Control+o')]);
