@@ -22,7 +22,7 @@ import { PiecedFields } from './pieced-fields.tsx';
 const most = 12;
 
 export const BorderFields = memo(({ measured }: { readonly measured: Measured }) => {
-  const { document, edit } = useQuilt();
+  const { document, edit, answer } = useQuilt();
   const { say } = useRoom();
   const { top, fabrics, unit } = document;
   const borders = top.borders ?? [];
@@ -36,7 +36,8 @@ export const BorderFields = memo(({ measured }: { readonly measured: Measured })
       }),
     [edit, unit, first],
   );
-  const sides = measured.rings[borders.length] ?? null;
+  // where the measures have not come yet: it goes round the whole quilt
+  const sides = measured.rings[borders.length] ?? answer?.figures.top ?? null;
   const addOf = useCallback(
     (of: BorderUnit) => {
       edit('Add a pieced border', (draft) =>
