@@ -31,7 +31,7 @@ export function filesOf(root, group, words = []) {
 /**
  * Runs test files, those of each layer in a process of their own, and prints what fails.
  *
- * @returns {Promise<{passed: number, failed: number, line: string}>}
+ * @returns {Promise<{passed: number, failed: number, line: string, failing?: string[]}>} failing: whole paths of files with a red test
  */
 export async function runTests(root, files, env) {
   mkdirSync(join(root, '.cache'), { recursive: true });
@@ -68,12 +68,15 @@ function writeLists(folder, files) {
 async function countFrom(run) {
   const ended = new Promise((resolve) => run.once('close', resolve));
   let count = null;
+  const failing = new Set();
   for await (const line of createInterface({ input: run.stdout })) {
     const closing = /^(\d+) passed, (\d+) failed/.exec(line);
+    const file = /^ {2}in (.*\.test\.ts)$/.exec(line);
+    if (file) failing.add(file[1]);
     if (closing) count = { passed: Number(closing[1]), failed: Number(closing[2]), line };
     else console.log(line);
   }
   const status = await ended;
-  if (count && (status === 0 || count.failed > 0)) return count;
+  if (count && (status === 0 || count.failed > 0)) return { ...count, failing: [...failing] };
   return { passed: count?.passed ?? 0, failed: 1, line: `the run itself failed (exit code ${status})` };
 }
