@@ -7,6 +7,7 @@
 //   npm run accept -- harvest-home-throw  writes what one example gives now as what it should give
 //   npm run fuzz                          laws and units with a new seed and 2000 cases each; SEAMSTEAD_RUNS says how
 //                                         many instead, SEAMSTEAD_SEED repeats the seed that a failure names
+//   npm run walk                          Sew in the browser, through every step of every example; else four of them
 
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
@@ -22,7 +23,7 @@ requireNode(root);
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,
-  options: { accept: { type: 'boolean' }, fuzz: { type: 'boolean' } },
+  options: { accept: { type: 'boolean' }, fuzz: { type: 'boolean' }, walk: { type: 'boolean' } },
 });
 const named = positionals.filter((word) => word in groups);
 const words = positionals.filter((word) => !(word in groups));
@@ -32,6 +33,7 @@ if (values.accept && words.length !== 1) {
 const env = {
   ...(values.accept ? { SEAMSTEAD_ACCEPT: words[0] } : {}),
   ...(values.fuzz ? { SEAMSTEAD_RUNS: process.env.SEAMSTEAD_RUNS ?? '2000' } : {}),
+  ...(values.walk ? { SEAMSTEAD_WALK: 'all' } : {}),
 };
 
 const parts = partsOf(root, { words: values.accept ? [] : words, env });
