@@ -4,7 +4,8 @@ import type { BlockPlan } from '#craft';
 import { clothSignsFor } from '#paper/cloth';
 import { faultInIds, faultInXml, planOf, specimenDocument } from '#paper/specimen';
 import { drawLaidBlock, drawLaidTop, stepsTaking } from './laid-out.ts';
-import { drawTopMachine, drawTopStep } from './top-step.ts';
+import { drawTopMachine } from './top-machine.ts';
+import { drawTopStep } from './top-step.ts';
 
 const plan = planOf(specimenDocument);
 const signs = clothSignsFor(plan);

@@ -1,10 +1,10 @@
-// What a picture of a step says beyond its parts: the next one stands a little apart with the thread outline, and an arrow
-// crosses the seam the way that it is pressed.
+// What a picture of a step says beyond its parts: the next one stands a little apart with the thread outline, an arrow
+// crosses the seam the way that it is pressed, and the size to measure stands under and beside them.
 
 import type { PlannedStep } from '#craft';
-import type { Point, Polygon } from '#ground/plane';
-import { arrow } from './arrow.ts';
-import { thread } from './ink.ts';
+import type { Box, Point, Polygon } from '#ground/plane';
+import { arrow, dimension } from './arrow.ts';
+import { textWidthPt, thread } from './ink.ts';
 import type { Lettered } from './label.ts';
 import { firstLeg } from './seam.ts';
 import { pathOf } from './shape.ts';
@@ -17,6 +17,37 @@ export const standOff = (away: Point): Point => ({
   x: Math.abs(away.x) < 1e-9 ? 0 : away.x * standOffPt,
   y: Math.abs(away.y) < 1e-9 ? 0 : away.y * standOffPt,
 });
+
+const marginPt = 4;
+const dimensionPt = 13;
+
+/** Room for the parts, the next one standing off, above and beside what is measured. */
+export const boardRoom = (of: {
+  readonly fitPt: readonly [width: number, height: number];
+  readonly apart: Point;
+  /** What is measured from top to bottom; null where nothing is. */
+  readonly down: string | null;
+}): Box => {
+  const { fitPt, apart, down } = of;
+  const besidePt = down === null ? 0 : textWidthPt(down, 8) + 10;
+  const underPt = down === null ? 0 : dimensionPt;
+  return {
+    x: marginPt,
+    y: marginPt,
+    width: fitPt[0] - 2 * marginPt - besidePt - Math.abs(apart.x),
+    height: fitPt[1] - 2 * marginPt - underPt - Math.abs(apart.y),
+  };
+};
+
+/** What to measure after pressing, under the parts and beside them. */
+export const checkSizes = (bounds: Box, [across, down]: readonly [across: string, down: string]): readonly string[] => {
+  const under = bounds.y + bounds.height + marginPt + 1.5;
+  const beside = bounds.x + bounds.width + marginPt + 2.5;
+  return [
+    dimension({ from: { x: bounds.x, y: under }, to: { x: bounds.x + bounds.width, y: under }, text: across }),
+    dimension({ from: { x: beside, y: bounds.y }, to: { x: beside, y: bounds.y + bounds.height }, text: down }),
+  ];
+};
 
 /** The outline stands clear of the cloth: a wide thread stroke, a narrower white one over it, the cloth on top. */
 export const threadOutline = (outlines: readonly Polygon[]): string => {

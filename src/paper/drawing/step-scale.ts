@@ -8,6 +8,9 @@ const larger = 2.2;
 /** Half the side of a square whose letter can be read at arm's length: our own figure. */
 const legiblePt = 8;
 
+/** Of the scale at which the whole top fills the picture: a pair of blocks is not drawn as large as a quilt. */
+export const largerThanTop = 12;
+
 /** Points a unit at most; patches too small to be told apart at that are drawn larger. */
 export const mostStepScale = (
   of: { readonly block: BlockPlan; readonly step: PlannedStep },

@@ -8,14 +8,12 @@ import { boxOf } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
 import type { Ruler } from '#paper/lengths';
 import { checkLength } from '#paper/lengths';
-import { dimension } from './arrow.ts';
-import { textWidthPt } from './ink.ts';
 import { drawLabels, labelsInside } from './label.ts';
 import type { LaidPatch } from './patches.ts';
 import { drawPatches, patchLabels } from './patches.ts';
 import { awayFrom, awayFromLeg, patchAt, stopsOf } from './seam.ts';
 import { fitted, framed } from './shape.ts';
-import { pressArrow, standOff, stopMarks, threadOutline } from './step-marks.ts';
+import { boardRoom, checkSizes, pressArrow, standOff, stopMarks, threadOutline } from './step-marks.ts';
 import { mostStepScale } from './step-scale.ts';
 import type { Drawing } from './svg.ts';
 import { group, picture } from './svg.ts';
@@ -29,23 +27,13 @@ export interface StepPicture {
   readonly alt: string;
 }
 
-const marginPt = 4;
-const dimensionPt = 13;
-
 export const drawStep = (of: StepPicture): Drawing => {
   const { block, step, signs, ruler } = of;
-  const across = checkLength(step.unfinished[0], ruler);
-  const down = checkLength(step.unfinished[1], ruler);
-  const besidePt = textWidthPt(down, 8) + 10;
+  const [across, down] = [checkLength(step.unfinished[0], ruler), checkLength(step.unfinished[1], ruler)];
   const away = awayFrom(block, step);
   const apart = standOff(away);
   const points = [...step.patches[0], ...step.patches[1]].flatMap((i) => patchAt(block, i).points);
-  const into = {
-    x: marginPt,
-    y: marginPt,
-    width: of.fitPt[0] - 2 * marginPt - besidePt - Math.abs(apart.x),
-    height: of.fitPt[1] - 2 * marginPt - dimensionPt - Math.abs(apart.y),
-  };
+  const into = boardRoom({ fitPt: of.fitPt, apart, down });
   const whole = Math.min(into.width / block.finished[0], into.height / block.finished[1]);
   const frame = fitted({ box: boxOf(points), into, most: mostStepScale(of, whole) });
   const shiftFirst = { x: Math.max(0, -apart.x), y: Math.max(0, -apart.y) };
@@ -54,8 +42,6 @@ export const drawStep = (of: StepPicture): Drawing => {
   const laid = [...first, ...second];
   const [firstLabels, secondLabels] = [patchLabels(first, signs), patchLabels(second, signs)];
   const bounds = boxOf(laid.flatMap(({ outline }) => outline));
-  const under = bounds.y + bounds.height + marginPt + 1.5;
-  const beside = bounds.x + bounds.width + marginPt + 2.5;
   return picture({
     widthPt: of.fitPt[0],
     heightPt: of.fitPt[1],
@@ -91,10 +77,7 @@ export const drawStep = (of: StepPicture): Drawing => {
           }),
         ),
       ),
-      group({ class: 'step-size' }, [
-        dimension({ from: { x: bounds.x, y: under }, to: { x: bounds.x + bounds.width, y: under }, text: across }),
-        dimension({ from: { x: beside, y: bounds.y }, to: { x: beside, y: bounds.y + bounds.height }, text: down }),
-      ]),
+      group({ class: 'step-size' }, checkSizes(bounds, [across, down])),
     ],
   });
 };

@@ -5,8 +5,9 @@ import { type Polygon, signedArea } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { patchesAt } from './drawn.ts';
-import { hush, paler } from './ink.ts';
+import { hush, ink, paler, patchEdgePt } from './ink.ts';
 import { entriesOf, entryKey, inTop } from './placed.ts';
+import { edgeWidth } from './quilt.ts';
 import { pathOf } from './shape.ts';
 import { type Attributes, element } from './svg.ts';
 import { outlineInTop } from './things.ts';
@@ -97,3 +98,11 @@ export const clothPaths = (of: {
     element('path', { d: pathOf(outlines), fill: paler(colour, of.share ?? 1), ...of.attributes }),
   );
 };
+
+/** The edge of a patch as it is drawn in the top at a scale. */
+export const topEdge = ({ blocks }: QuiltPlan, scale: number) =>
+  ({
+    stroke: ink,
+    'stroke-width': edgeWidth({ blocks, scale, widthPt: patchEdgePt }),
+    'stroke-linejoin': 'round',
+  }) as const;
