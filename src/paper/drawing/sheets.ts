@@ -1,7 +1,7 @@
 // Sheets of cloth laid out for cutting, to scale, side by side: sheets that are cut alike once with their number, their strips
 // apart where the order of the cuts stands over them.
 import type { Strip } from '#craft/cutting';
-import type { ClothDirections, CutPart, PatternCut } from '#craft/directions';
+import { type ClothDirections, type CutPart, type PatternCut, patternsBy } from '#craft/directions';
 import type { Unit } from '#craft/measure';
 import type { ClothSign } from '#paper/cloth';
 import { marksIn, pieceRect } from './cut-marks.ts';
@@ -181,17 +181,6 @@ const drawStrip = ({
       number,
     ],
     unmarked: marks.unmarked,
-  };
-};
-
-/** How the directions fill a strip of this sheet. */
-const patternsBy = ({ heights }: CutPart): ((strip: Strip) => PatternCut) => {
-  const keyOf = ({ height, parts }: Strip): string => JSON.stringify([height, parts]);
-  const known = new Map(heights.flatMap(({ patterns }) => patterns.map((pattern) => [keyOf(pattern.strip), pattern])));
-  return (strip) => {
-    const pattern = known.get(keyOf(strip));
-    if (pattern === undefined) throw new Error('the directions lack a strip of their sheet');
-    return pattern;
   };
 };
 

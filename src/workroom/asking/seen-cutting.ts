@@ -1,7 +1,7 @@
 // The cloths of a plan as they are cut: what is bought of each, and one of them unrolled to scale with every piece where it lies.
 import type { FabricPlan, PieceUse, QuiltPlan } from '#craft';
-import type { Layout, Strip } from '#craft/cutting';
-import type { ClothDirections, CutPart, PatternCut } from '#craft/directions';
+import type { Layout } from '#craft/cutting';
+import { type ClothDirections, type CutPart, patternsBy } from '#craft/directions';
 import { type ClothSign, clothSignsFor, signOf } from '#paper/cloth';
 import { forHand, type Hand, isHanded } from '#paper/cutting';
 import { inkOn, printWay } from '#paper/drawing';
@@ -258,16 +258,5 @@ const squared = (
       [0, 0, panel.width, each],
       [0, length - each, panel.width, each],
     ],
-  };
-};
-
-/** How the directions fill a strip of this part. */
-const patternsBy = ({ heights }: CutPart): ((strip: Strip) => PatternCut) => {
-  const keyOf = ({ height, parts }: Strip): string => JSON.stringify([height, parts]);
-  const known = new Map(heights.flatMap(({ patterns }) => patterns.map((pattern) => [keyOf(pattern.strip), pattern])));
-  return (strip) => {
-    const pattern = known.get(keyOf(strip));
-    if (pattern === undefined) throw new Error('the directions lack a strip of their cloth');
-    return pattern;
   };
 };
