@@ -1,7 +1,7 @@
 // One cloth step by step, in the order of cutting, as the pages say it: each strip with its picture, each step with a key of its own so that
 // it can be ticked off.
 import type { QuiltPlan } from '#craft';
-import type { PatternCut } from '#craft/directions';
+import type { ClothDirections, PatternCut } from '#craft/directions';
 import { clothSignsFor, signOf } from '#paper/cloth';
 import { forHand, isHanded } from '#paper/cutting';
 import { drawStripAlone } from '#paper/drawing';
@@ -22,7 +22,6 @@ export interface CutStepsSeen {
   readonly nested: readonly string[];
   readonly kept: string;
   readonly effort: string;
-  readonly easier: readonly string[];
 }
 
 /** Strips that are cut first, and what is then cut from each kind of them. */
@@ -33,8 +32,6 @@ export interface CutLead extends CutStep {
 export interface CutStrip extends CutStep {
   /** As the layout numbers its kinds of strip. */
   readonly number: string;
-  /** How many strips of the kind there are, all sheets together. */
-  readonly count: number;
   /** SVG text, drawn for the hand that cuts. */
   readonly picture: string;
   /** Where one cut is not all there is. */
@@ -74,7 +71,7 @@ export const seeCutSteps = (plan: QuiltPlan, { cloth, hand, widthPt }: CutStepsL
       strips: strips.map((strip) => {
         const one = drawn.get(strip.number);
         if (one === undefined) throw new Error(`the directions lack the strip ${strip.number}`);
-        const { pattern, width, count } = one;
+        const { pattern, width } = one;
         const picture = drawStripAlone({
           pattern,
           width,
@@ -87,7 +84,6 @@ export const seeCutSteps = (plan: QuiltPlan, { cloth, hand, widthPt }: CutStepsL
         return {
           key: keyed([strip.text, ...strip.cuts.map(({ text }) => text)].join(' ')),
           number: strip.number,
-          count,
           text: strip.text,
           cuts: strip.cuts,
           picture: picture.svg,
@@ -99,7 +95,6 @@ export const seeCutSteps = (plan: QuiltPlan, { cloth, hand, widthPt }: CutStepsL
     nested: nestedDrawings({ plan, fabric, sign, widthPt }).map(({ drawing }) => drawing.svg),
     kept: texts.kept,
     effort: texts.effort,
-    easier: texts.easier,
   };
 };
 
@@ -114,20 +109,14 @@ const keysFor = (cloth: string): ((text: string) => string) => {
 };
 
 const patternsOf = (
-  all: readonly ReturnType<typeof ownDirections>[],
-): ReadonlyMap<string, { readonly pattern: PatternCut; readonly width: number; readonly count: number }> =>
+  all: readonly ClothDirections[],
+): ReadonlyMap<string, { readonly pattern: PatternCut; readonly width: number }> =>
   new Map(
     all
       .flatMap(({ parts }) => parts)
       .flatMap((part) =>
         part.heights.flatMap(({ patterns }) =>
-          patterns.map(
-            (pattern) =>
-              [
-                String(pattern.number),
-                { pattern, width: part.layout.width, count: pattern.count * part.count },
-              ] as const,
-          ),
+          patterns.map((pattern) => [String(pattern.number), { pattern, width: part.layout.width }] as const),
         ),
       ),
   );

@@ -3,7 +3,7 @@ import type { FabricPlan, PieceUse, QuiltPlan } from '#craft';
 import type { Layout } from '#craft/cutting';
 import { type ClothDirections, type CutPart, patternsBy } from '#craft/directions';
 import { type ClothSign, clothSignsFor, signOf } from '#paper/cloth';
-import { forHand, type Hand, isHanded } from '#paper/cutting';
+import { forHand, type Hand } from '#paper/cutting';
 import { inkOn, printWay } from '#paper/drawing';
 import { lengthOnPaper, sizeOnPaper } from '#paper/lengths';
 import {
@@ -54,8 +54,6 @@ export interface ClothUnrolled {
   readonly pieces: readonly PieceSeen[];
   /** Which way the upright of the print runs; null where it has none. */
   readonly print: ReturnType<typeof printWay>;
-  /** Whether a left-handed cutter lays it out the other way round. */
-  readonly isHanded: boolean;
   readonly words: ClothWords;
 }
 
@@ -142,7 +140,6 @@ const unrolled = (of: ClothOf): ClothUnrolled => {
     panels: panelsOf(of),
     pieces: pieceTexts(of).map((text, i) => ({ ...text, uses: fabric.pieces[i]?.for ?? [] })),
     print: printWay(plan, fabric),
-    isHanded: isHanded(fabric),
     words: wordsOf(of),
   };
 };

