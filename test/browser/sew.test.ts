@@ -331,6 +331,16 @@ describe('sew', () => {
     await page.getByRole('link', { name: /^Sew/ }).click();
     await page.getByRole('link', { name: /^Begin/ }).click();
     await page.getByText('0 of 287 seams of the quilt').waitFor();
+    // a quilt that is removed takes along what was kept of it
+    await kept(page);
+    const keptBeside = (): Promise<number> =>
+      page.evaluate(() => Object.keys(localStorage).filter((key) => key.endsWith('/sewn')).length);
+    assert.equal(await keptBeside(), 2);
+    await page.goto(`${opened.numeric}#/`);
+    await page.getByRole('button', { name: 'Remove Harvest Home' }).click();
+    await page.getByRole('button', { name: 'Remove it' }).click();
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
+    assert.equal(await keptBeside(), 1);
     await context.close();
   });
 

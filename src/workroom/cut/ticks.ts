@@ -1,6 +1,6 @@
 // Which steps of cutting are done: kept in this browser for each quilt, never in the quilt. A step is known by what it says, so that
 // a tick stays as long as the step does, whatever else of the plan changes.
-import { type KeptValue, keptValue, parsed } from '#workroom/room';
+import { keptBeside, parsed } from '#workroom/room';
 
 export type Ticks = readonly string[];
 
@@ -20,10 +20,4 @@ export const unticked = (ticks: Ticks, keys: ReadonlySet<string>): Ticks => tick
 export const strayTicks = (ticks: Ticks, of: { readonly cloth: string; readonly keys: ReadonlySet<string> }): Ticks =>
   ticks.filter((key) => key.startsWith(`${of.cloth}: `) && !of.keys.has(key));
 
-const open = new Map<string, KeptValue<Ticks>>();
-
-export const ticksOf = (quilt: string): KeptValue<Ticks> => {
-  const known = open.get(quilt) ?? keptValue({ key: `seamstead/cut/${quilt}`, read: ticksIn });
-  open.set(quilt, known);
-  return known;
-};
+export const ticksOf = keptBeside({ name: 'cut', read: ticksIn });

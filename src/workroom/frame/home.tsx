@@ -3,7 +3,17 @@ import { useCallback, useEffect, useMemo, useState } from 'react';
 import { type Command, useCommands } from '#workroom/commands';
 import { type Scene, SmallPicture, sceneOfQuilt } from '#workroom/drawing';
 import type { JsonObject } from '#workroom/editing';
-import { clockWords, go, lengthWordsFor, Problems, quiltAddress, Sheet, type Stop, useRoom } from '#workroom/room';
+import {
+  clockWords,
+  forgetBeside,
+  go,
+  lengthWordsFor,
+  Problems,
+  quiltAddress,
+  Sheet,
+  type Stop,
+  useRoom,
+} from '#workroom/room';
 import type { QuiltLine } from '#workroom/store';
 import { beginQuilt } from './beginning.ts';
 import { blankQuilt, demoQuilts, demoText } from './beginnings.ts';
@@ -167,6 +177,7 @@ export const Home = () => {
               className="main-key"
               onClick={() => {
                 void store.remove(removing.id).then(() => {
+                  forgetBeside(removing.id);
                   say(`${removing.title || 'The quilt'} is removed.`);
                   setRemoving(null);
                   look();

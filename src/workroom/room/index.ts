@@ -12,7 +12,7 @@ export {
 } from './address.ts';
 export { documentFile, fileName, saveFile } from './files.ts';
 export { focusSoon } from './focus-soon.ts';
-export { type KeptValue, keptValue, parsed, useKeptValue } from './kept-value.ts';
+export { forgetBeside, type KeptValue, keptBeside, keptValue, parsed, useKeptValue } from './kept-value.ts';
 export { pickFile, pickFiles } from './pick-file.ts';
 export { borderWords, spotWords } from './place-words.ts';
 export { openPreferences, type Preferences, usePreferences } from './preferences.ts';

@@ -44,6 +44,30 @@ const storedText = (key: string): string | null => {
   }
 };
 
+/** Of each quilt one value by this name, kept beside it and never in it: how far one is in cutting it, in sewing it. */
+export const keptBeside = <T>(of: {
+  readonly name: string;
+  readonly read: (text: string | null) => T;
+}): ((quilt: string) => KeptValue<T>) => {
+  const open = new Map<string, KeptValue<T>>();
+  return (quilt) => {
+    const kept = open.get(quilt) ?? keptValue({ key: besideOf(quilt) + of.name, read: of.read });
+    open.set(quilt, kept);
+    return kept;
+  };
+};
+
+/** The quilt is gone, and what was kept beside it goes too. */
+export const forgetBeside = (quilt: string): void => {
+  try {
+    for (const key of Object.keys(localStorage)) if (key.startsWith(besideOf(quilt))) localStorage.removeItem(key);
+  } catch {
+    // storage is closed to us: nothing was kept
+  }
+};
+
+const besideOf = (quilt: string): string => `seamstead/beside/${quilt}/`;
+
 /** Null where it is no JSON. */
 export const parsed = (text: string | null): unknown => {
   try {

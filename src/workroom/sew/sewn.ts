@@ -1,6 +1,6 @@
 // How many of each step are sewn, and where one was: kept in this browser for each quilt, never in the quilt. A step is known by its
 // entry, its number and what it joins, so that a count goes when the step becomes another.
-import { type KeptValue, keptValue, parsed } from '#workroom/room';
+import { keptBeside, parsed } from '#workroom/room';
 
 export interface Sewn {
   /** Entry and step that were looked at last. */
@@ -45,10 +45,4 @@ export const counted = (sewn: Sewn, step: Counted, to: number): Sewn => {
 export const sumOf = (sewn: Sewn, steps: readonly Counted[]): number =>
   steps.reduce((all, step) => all + countOf(sewn, step), 0);
 
-const open = new Map<string, KeptValue<Sewn>>();
-
-export const sewnOf = (quilt: string): KeptValue<Sewn> => {
-  const known = open.get(quilt) ?? keptValue({ key: `seamstead/sewn/${quilt}`, read: sewnIn });
-  open.set(quilt, known);
-  return known;
-};
+export const sewnOf = keptBeside({ name: 'sewn', read: sewnIn });
