@@ -1,7 +1,8 @@
 // Choices with what each comes to: weighed when nothing else is searched for, one after another, and anew with every plan.
 import { useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
 import type { QuiltDocument } from '#craft/design';
-import type { Variant, Weighed } from '#workroom/compute';
+import { type Variant, type Weighed, withoutPhotos } from '#workroom/compute';
+import type { JsonObject } from '#workroom/editing';
 import { useQuilt, useRoom } from '#workroom/room';
 import { type Choice, clothChoices, quiltChoices } from './choices.ts';
 
@@ -76,10 +77,7 @@ export const useWeighed = (cloth: string): WeighedChoices => {
 };
 
 const variantOf = ({ id, apply }: Choice, document: QuiltDocument): Variant => {
-  // photographs play no part, and are large
-  const draft = JSON.parse(
-    JSON.stringify(document, (key, value: unknown) => (key === 'photo' ? undefined : value)),
-  ) as QuiltDocument;
+  const draft = structuredClone(withoutPhotos(document as unknown as JsonObject)) as unknown as QuiltDocument;
   apply(draft);
-  return { id, document: draft as unknown as Variant['document'] };
+  return { id, document: draft as unknown as JsonObject };
 };
