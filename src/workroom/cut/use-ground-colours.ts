@@ -1,6 +1,5 @@
 // The page's own colours for what a canvas writes beside the cloth: as the theme has them (page/ground.css).
-import { useSyncExternalStore } from 'react';
-import { usePreferences, useRoom } from '#workroom/room';
+import { useMedia, usePreferences, useRoom } from '#workroom/room';
 
 export interface GroundColours {
   readonly soft: string;
@@ -15,14 +14,6 @@ const colours = {
 
 export const useGroundColours = (): GroundColours => {
   const { theme } = usePreferences(useRoom().preferences);
-  const isDark = useSyncExternalStore(onTheme, () => darkness().matches);
+  const isDark = useMedia('(prefers-color-scheme: dark)');
   return colours[theme === 'system' ? (isDark ? 'dark' : 'light') : theme];
-};
-
-const darkness = (): MediaQueryList => window.matchMedia('(prefers-color-scheme: dark)');
-
-const onTheme = (see: () => void): (() => void) => {
-  const system = darkness();
-  system.addEventListener('change', see);
-  return () => system.removeEventListener('change', see);
 };

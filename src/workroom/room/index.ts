@@ -24,6 +24,7 @@ export { useBlockName } from './use-block-name.ts';
 export { useGesture } from './use-gesture.ts';
 export { useHereInSight } from './use-here-in-sight.ts';
 export { useLook, useLookAt } from './use-look.ts';
+export { useMedia } from './use-media.ts';
 export { usePicture } from './use-picture.ts';
 export {
   buyWords,

@@ -1,15 +1,10 @@
 // How many of this step are sewn so far: tapped while one feeds them in a chain.
 import type { StepLine } from '#workroom/compute';
-import { useRoom } from '#workroom/room';
 import type { Sewing } from './use-sewing.ts';
 
 export const StepCounter = ({ sewing, step }: { readonly sewing: Sewing; readonly step: StepLine }) => {
-  const { say } = useRoom();
   const done = sewing.countOf(step);
-  const count = (to: number): void => {
-    sewing.count(step, to);
-    say(soFarWords(Math.max(0, Math.min(to, step.total)), step.total));
-  };
+  const count = (to: number): void => sewing.count(step, to);
   return (
     <fieldset className="sew-counter">
       <legend className="unseen">How many so far</legend>
@@ -36,6 +31,3 @@ export const StepCounter = ({ sewing, step }: { readonly sewing: Sewing; readonl
     </fieldset>
   );
 };
-
-export const soFarWords = (done: number, total: number): string =>
-  done === total ? `All ${total} sewn` : `${done} of ${total} sewn`;

@@ -2,7 +2,7 @@
 // type alone, to be read beside the machine.
 import { memo, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { EntryLine, StepLine, StepSeen } from '#workroom/compute';
-import { quiltAddress, useLook, usePreferences, useQuilt, useRoom } from '#workroom/room';
+import { quiltAddress, useLook, useMedia, usePreferences, useQuilt, useRoom } from '#workroom/room';
 import { EntryStrip } from './entry-strip.tsx';
 import { LivePicture } from './live-picture.tsx';
 import type { SewPlace, SewSight } from './sew-address.ts';
@@ -10,7 +10,6 @@ import { StepCounter } from './step-counter.tsx';
 import { StepList } from './step-list.tsx';
 import { StepPictures } from './step-pictures.tsx';
 import { fillScreen, useFilledScreen } from './use-filled-screen.ts';
-import { useNarrow } from './use-narrow.ts';
 import { useSewCommands } from './use-sew-commands.ts';
 import { type Sewing, type StepPlace, stepAfter } from './use-sewing.ts';
 
@@ -24,7 +23,8 @@ export interface StepPlayerOf {
 export const StepPlayer = memo(({ sewing, place, entry, step }: StepPlayerOf) => {
   const { say, preferences } = useRoom();
   const { hand } = usePreferences(preferences);
-  const letters = useNarrow() || place.type === 'large' ? 'large' : 'usual';
+  const isNarrow = useMedia('(max-width: 700px)');
+  const letters = isNarrow || place.type === 'large' ? 'large' : 'usual';
   const look = useMemo(
     () => ({ entry: entry.key, step: step.number, letters }) as const,
     [entry.key, step.number, letters],

@@ -2,9 +2,7 @@
 import { useMemo } from 'react';
 import { type Command, useCommands } from '#workroom/commands';
 import type { EntryLine, StepLine } from '#workroom/compute';
-import { useRoom } from '#workroom/room';
 import type { SewPlace, SewSight } from './sew-address.ts';
-import { soFarWords } from './step-counter.tsx';
 import { fillScreen } from './use-filled-screen.ts';
 import type { Sewing, StepPlace } from './use-sewing.ts';
 
@@ -19,15 +17,11 @@ export interface SewCommandsOf {
 }
 
 export const useSewCommands = ({ sewing, place, entry, step, before, after, showAgain }: SewCommandsOf): void => {
-  const { say } = useRoom();
   useCommands(
     useMemo((): readonly Command[] => {
       const { entries, goTo } = sewing;
       const done = sewing.countOf(step);
-      const count = (to: number): void => {
-        sewing.count(step, to);
-        say(soFarWords(to, step.total));
-      };
+      const count = (to: number): void => sewing.count(step, to);
       const toStep = (to: StepPlace | null): void => {
         if (to !== null) goTo({ ...place, entry: to.entry.key, step: to.step.number });
       };
@@ -116,6 +110,6 @@ export const useSewCommands = ({ sewing, place, entry, step, before, after, show
           run: () => toEntry(sewable[at - 1]),
         },
       ];
-    }, [sewing, place, entry, step, before, after, showAgain, say]),
+    }, [sewing, place, entry, step, before, after, showAgain]),
   );
 };

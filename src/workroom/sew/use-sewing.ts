@@ -1,7 +1,7 @@
 // What the parts of this view share: the entries with their steps, what is sewn of them, and the way from one to another.
 import { useCallback, useMemo } from 'react';
 import type { EntryLine, StepLine } from '#workroom/compute';
-import { go, quiltAddress, useKeptValue, useLook, useQuilt } from '#workroom/room';
+import { go, quiltAddress, useKeptValue, useLook, useQuilt, useRoom } from '#workroom/room';
 import { type SewPlace, withinOf } from './sew-address.ts';
 import { type Counted, counted, countOf, type Sewn, sewnOf, sumOf } from './sewn.ts';
 
@@ -13,6 +13,7 @@ export interface Sewing {
   readonly seams: readonly [sewn: number, all: number];
   readonly countOf: (step: Counted) => number;
   readonly sumOf: (steps: readonly Counted[]) => number;
+  /** So many of it are sewn by now: kept, and told. */
   readonly count: (step: Counted, to: number) => void;
   readonly arrived: (entry: string, step: number) => void;
   /** Where one was last. */
@@ -29,7 +30,15 @@ export const useSewing = (): Sewing | null => {
   // where one is, is kept too, and changes nothing that is shown
   const { counts } = useKeptValue(kept);
   const addressOf = useCallback((place: SewPlace) => quiltAddress(id, 'sew', ...withinOf(place)), [id]);
-  const count = useCallback((step: Counted, to: number) => kept.put(counted(kept.now(), step, to)), [kept]);
+  const { say } = useRoom();
+  const count = useCallback(
+    (step: Counted, to: number) => {
+      const now = counted(kept.now(), step, to);
+      kept.put(now);
+      say(soFarWords(countOf(now, step), step.total));
+    },
+    [kept, say],
+  );
   const arrived = useCallback(
     (entry: string, step: number) => {
       const [lastEntry, lastStep] = kept.now().last ?? [];
@@ -54,6 +63,9 @@ export const useSewing = (): Sewing | null => {
     };
   }, [entries, counts, kept, count, arrived, addressOf]);
 };
+
+const soFarWords = (done: number, total: number): string =>
+  done === total ? `All ${total} sewn` : `${done} of ${total} sewn`;
 
 export interface StepPlace {
   readonly entry: EntryLine;
