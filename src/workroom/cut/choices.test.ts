@@ -98,6 +98,18 @@ describe('what a choice is said to come to is what the quilt then comes to', () 
     }
   });
 
+  it('a step of the shop is not offered where it is taken already, however it is written', () => {
+    const offered = (step?: string): readonly string[] =>
+      quiltChoices({ ...read('harvest-home-throw'), cutting: step === undefined ? {} : { step } }).flatMap(
+        ({ id, words }) => (id.startsWith('step ') ? [words.replaceAll('\u00a0', ' ')] : []),
+      );
+    assert.deepEqual(offered(), ['Sold by the ¼ yd', 'Sold by the ½ yd', 'Sold by the yard']);
+    // by hand: an eighth of a yard is 0.125 yd, or 4 1/2 in
+    assert.deepEqual(offered('0.125 yd'), offered());
+    assert.deepEqual(offered('4 1/2 in'), offered());
+    assert.equal(offered('0.1 m').length, 4);
+  });
+
   it('and a choice that was taken offers the way back', () => {
     const document = changed(read('harvest-home-throw'), (draft) => {
       for (const { id, apply } of quiltChoices(draft))

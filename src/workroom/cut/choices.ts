@@ -1,7 +1,7 @@
 // What can be chosen about cutting: of the quilt and of one cloth, each an edit of the document. What a choice comes to is weighed elsewhere.
 import type { QuiltDocument } from '#craft/design';
-import { parseLength } from '#craft/measure';
-import { compare, zero } from '#ground/exact';
+import { exactText, parseLength, parseMeasure } from '#craft/measure';
+import { toNumber } from '#ground/exact';
 import { withTrueFractions } from '#paper/lengths';
 import { amountText } from '#paper/words';
 import type { Weighed } from '#workroom/compute';
@@ -36,6 +36,8 @@ const steps: Readonly<Record<QuiltDocument['unit'], readonly string[]>> = {
   in: ['1/8 yd', '1/4 yd', '1/2 yd', '1 yd'],
   cm: ['0.05 m', '0.1 m', '0.25 m', '0.5 m'],
 };
+/** docs/document.md#whole-document */
+const usualStep = { in: '1/8 yd', cm: '0.1 m' } as const;
 
 export const quiltChoices = (document: QuiltDocument): readonly Choice[] => [
   ...allowanceChoices(document),
@@ -45,8 +47,7 @@ export const quiltChoices = (document: QuiltDocument): readonly Choice[] => [
 ];
 
 const allowanceChoices = ({ cutting, unit }: QuiltDocument): readonly Choice[] => {
-  const squaring = parseLength(cutting?.squaring ?? usualSquaring[unit], { unit, sign: 'zero-or-more' });
-  const isSquared = squaring.ok && compare(squaring.value, zero) > 0;
+  const isSquared = cutting?.squaring === undefined || parseLength(cutting.squaring, { unit, sign: 'positive' }).ok;
   const shrinks = (cutting?.shrinkage ?? 0) > 0;
   return [
     {
@@ -66,19 +67,12 @@ const allowanceChoices = ({ cutting, unit }: QuiltDocument): readonly Choice[] =
   ];
 };
 
-const usualSquaring = { in: '1', cm: '2.5' } as const;
-
 const stepChoices = ({ cutting, unit }: QuiltDocument): readonly Choice[] => {
-  const now = cutting?.step ?? steps[unit][unit === 'in' ? 0 : 1];
+  const now = inCentimetres(cutting?.step ?? usualStep[unit]);
   return steps[unit]
-    .filter((step) => step !== now)
+    .filter((step) => inCentimetres(step) !== now)
     .map((step): Choice => {
-      const [amount, of] = step.split(' ');
-      const value = amount?.includes('/') ? 1 / Number(amount.split('/')[1]) : Number(amount);
-      const words =
-        step === '1 yd'
-          ? 'Sold by the yard'
-          : `Sold by the ${withTrueFractions(amountText(value, of === 'm' ? 'm' : 'yd'))}`;
+      const words = soldWords(step);
       return {
         id: `step ${step}`,
         words,
@@ -87,6 +81,21 @@ const stepChoices = ({ cutting, unit }: QuiltDocument): readonly Choice[] => {
         apply: (draft) => setCutting(draft, 'step', step),
       };
     });
+};
+
+/** Exact, as a text: steps are the same however they are written. */
+const inCentimetres = (step: string | number): string | null => {
+  const read = parseLength(step, { unit: 'cm', sign: 'positive' });
+  return read.ok ? exactText(read.value) : null;
+};
+
+/** "Sold by the ⅛ yd", "Sold by the yard" */
+const soldWords = (step: string): string => {
+  const read = parseMeasure(step);
+  if (!read.ok) throw new Error(`no step of a shop: ${step}`);
+  const { amount, unit } = read.value;
+  if (step === '1 yd') return 'Sold by the yard';
+  return `Sold by the ${withTrueFractions(amountText(toNumber(amount), unit === 'm' ? 'm' : 'yd'))}`;
 };
 
 const layoutChoice = ({ cutting }: QuiltDocument): Choice => {
