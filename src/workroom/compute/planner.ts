@@ -1,26 +1,8 @@
 // Asks the workers, newest first: an edit is answered by the first good layouts at once, and by the best ones when the maker
 // rests. A search that an edit has overtaken is ended; an answer older than what is shown is dropped.
 import { proxy, type Remote, transfer, wrap } from 'comlink';
-import type {
-  BlockAnswer,
-  CollectedBlock,
-  DrawnAnswer,
-  FinishPrices,
-  FinishWay,
-  FoundAnswer,
-  Look,
-  LookName,
-  Measured,
-  QuiltAnswer,
-  QuiltPicture,
-  Reply,
-  Seen,
-  TextReply,
-  Weighed,
-  Weighing,
-} from '#workroom/asking';
+import type { FoundAnswer, Look, LookName, QuiltAnswer, Reply, Seen, Weighed, Weighing } from '#workroom/asking';
 import type { JsonObject } from '#workroom/editing';
-import type { PhotoCrop, TakenPhoto } from './photo.ts';
 import { withoutPhotos } from './without-photos.ts';
 import type { Door } from './worker.ts';
 
@@ -33,7 +15,16 @@ export interface PlannerState {
   readonly working: 'first' | 'best' | null;
 }
 
-export interface Planner {
+/** What is worked out beside all else: questions of the worker, as its door has them. */
+type Beside = 'block' | 'collection' | 'drawn' | 'finishWays' | 'measures' | 'photo' | 'picture' | 'standIn' | 'text';
+
+type Asked<Question extends Beside> = (
+  ...of: Parameters<Door[Question]>
+) => Promise<Awaited<ReturnType<Door[Question]>>>;
+
+type AskedBeside = { readonly [Question in Beside]: Asked<Question> };
+
+export interface Planner extends AskedBeside {
   readonly state: () => PlannerState;
   readonly subscribe: (see: () => void) => () => void;
   readonly ask: (document: JsonObject) => void;
@@ -50,22 +41,6 @@ export interface Planner {
     weighing: Weighing,
     hear: { readonly tell: (weighed: Weighed) => void; readonly done: () => void },
   ) => () => void;
-  /** One block by itself, worked out beside all else. */
-  readonly block: (document: JsonObject, id: string) => Promise<Reply<BlockAnswer>>;
-  /** The same as patches on its grid, with what is bare or double. */
-  readonly drawn: (document: JsonObject, id: string) => Promise<Reply<DrawnAnswer>>;
-  readonly text: (text: string) => Promise<TextReply>;
-  readonly collection: () => Promise<readonly CollectedBlock[]>;
-  /** Sizes of blocks and of what borders go round, worked out beside all else. */
-  readonly measures: (document: JsonObject) => Promise<Measured>;
-  /** What each way of finishing takes more or less than the quilt as it stands, worked out beside all else. */
-  readonly finishWays: (document: JsonObject, ways: readonly FinishWay[]) => Promise<Reply<FinishPrices>>;
-  /** A quilt that is not the one on the desk, for its picture; worked out beside all else. */
-  readonly picture: (document: JsonObject) => Promise<Reply<QuiltAnswer>>;
-  /** A quilt with faults, as far as it can be drawn: null where too little is left. */
-  readonly standIn: (document: JsonObject) => Promise<QuiltPicture | null>;
-  /** A photograph of cloth, small enough for a document. */
-  readonly photo: (file: Blob, crop: PhotoCrop) => Promise<TakenPhoto>;
   /** Another quilt comes onto the desk. */
   readonly forget: () => void;
   readonly close: () => void;

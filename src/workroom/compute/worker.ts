@@ -61,16 +61,21 @@ export interface Door {
   ): Promise<void>;
   /** Null where that plan is not kept. */
   look<Name extends LookName>(number: number, name: Name, look: Look<Name>): Seen<Name> | null;
-  /** A quilt whose plan is not kept. */
+  /** A quilt that is not the one on the desk, for its picture: its plan is not kept. */
   picture(document: JsonObject): Reply<QuiltAnswer>;
-  /** A quilt with faults, as far as it can be drawn. */
+  /** A quilt with faults, as far as it can be drawn: null where too little is left. */
   standIn(document: JsonObject): QuiltPicture | null;
+  /** One block by itself. */
   block(document: JsonObject, id: string): Reply<BlockAnswer>;
+  /** The same as patches on its grid, with what is bare or double. */
   drawn(document: JsonObject, id: string): Reply<DrawnAnswer>;
   text(text: string): TextReply;
   collection(): readonly CollectedBlock[];
+  /** Sizes of blocks and of what borders go round. */
   measures(document: JsonObject): Measured;
+  /** What each way of finishing takes more or less than the quilt as it stands. */
   finishWays(document: JsonObject, ways: readonly FinishWay[]): Reply<FinishPrices>;
+  /** A photograph of cloth, small enough for a document. */
   photo(file: Blob, crop: PhotoCrop): Promise<TakenPhoto>;
 }
 
