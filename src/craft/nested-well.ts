@@ -6,16 +6,16 @@ import type { Natures } from './natures.ts';
 import { quickLength } from './quick-length.ts';
 import type { WantedPiece } from './wanted-pieces.ts';
 
-/**
- * The same pieces, some without a pair, some without ways to be cut from strips. By that first layout they take no more
- * cloth than all of them do, nor than none.
- */
 export interface Nesting {
   readonly pieces: readonly WantedPiece[];
   readonly natures: Natures;
   readonly memory?: Recall;
 }
 
+/**
+ * The same pieces, some without a pair, some without ways to be cut from strips. By that first layout they take no more
+ * cloth than all of them do, nor than none.
+ */
 export const nestedWell = (of: Nesting): readonly WantedPiece[] => {
   const { pieces } = of;
   if (pieces.every(({ cut }) => !cut.pair && !cut.ways?.length)) return pieces;

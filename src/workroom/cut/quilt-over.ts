@@ -1,6 +1,6 @@
 // Where a piece goes, lit: all else of the quilt or block pales, and the patches that are cut from it keep their cloth.
 import type { QuiltPicture } from '#workroom/compute';
-import { ink, type Matrix, type Over, type Scene, type View } from '#workroom/drawing';
+import { addTo, ink, type Matrix, type Over, type Scene, type View } from '#workroom/drawing';
 import type { PiecePlaces } from './piece-places.ts';
 
 interface Lit {
@@ -44,7 +44,7 @@ export const litOver = (of: {
     to.fillRect(view.x - 1, view.y - 1, scene.width * view.scale + 2, scene.height * view.scale + 2);
     to.globalAlpha = 1;
     to.beginPath();
-    for (const one of lit) trace(to, one, view);
+    for (const one of lit) addTo(to, onScreen(one, view));
     to.fillStyle = colour;
     to.fill();
     to.lineWidth = 1.5;
@@ -53,15 +53,11 @@ export const litOver = (of: {
   },
 });
 
-/** A line back, where closing the shape would ask for the bounds of all of them. */
-const trace = (to: CanvasRenderingContext2D, { points, matrix }: Lit, view: View): void => {
+const onScreen = ({ points, matrix }: Lit, view: View): readonly number[] => {
   const [a, b, c, d, e, f] = matrix;
   const at = (i: number): readonly [number, number] => {
     const [x, y] = [points[i] as number, points[i + 1] as number];
     return [view.x + (a * x + c * y + e) * view.scale, view.y + (b * x + d * y + f) * view.scale];
   };
-  if (points.length < 2) return;
-  to.moveTo(...at(0));
-  for (let i = 2; i + 1 < points.length; i += 2) to.lineTo(...at(i));
-  to.lineTo(...at(0));
+  return points.flatMap((_, i) => (i % 2 === 0 ? at(i) : []));
 };

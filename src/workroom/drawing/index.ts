@@ -3,6 +3,7 @@
 export { ClothPhotos, type PicturedCloth } from './cloth-pictures.tsx';
 export { DrawingView, type HandOf, type Over, type SeveralOf } from './drawing-view.tsx';
 export { litKeys } from './lit-keys.ts';
+export { addTo } from './paint.ts';
 export { PaperDrawing } from './paper-drawing.tsx';
 export { faultLines, ink, type Line, stroke, thread, white } from './pens.ts';
 export { pointIn } from './pointer.ts';

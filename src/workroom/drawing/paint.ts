@@ -57,7 +57,7 @@ const sideOf = (points: readonly number[]): number => {
 };
 
 /** Closing a shape asks a browser for the bounds of the whole path, which takes as long again for each of thousands: a line back does too. */
-const addTo = (path: Path2D, points: readonly number[]): void => {
+export const addTo = (path: Path2D | CanvasRenderingContext2D, points: readonly number[]): void => {
   const [x, y] = points;
   if (x === undefined || y === undefined) return;
   path.moveTo(x, y);
