@@ -1,16 +1,17 @@
 import assert from 'node:assert/strict';
-import { readdirSync, readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { planQuilt, type QuiltPlan } from '#craft';
+import type { QuiltDocument } from '#craft/design';
+import { example, examples } from '#documents';
+import { patternPages } from '#paper';
 import { lookAt } from './looks.ts';
 
-const examples = readdirSync('examples').filter((file) => file.endsWith('.quilt.json'));
-const planOf = (file: string): QuiltPlan => {
-  const planned = planQuilt(JSON.parse(readFileSync(`examples/${file}`, 'utf8')), { budget: { steps: 0 } });
-  assert.ok(planned.ok, file);
+const planOf = (document: QuiltDocument): QuiltPlan => {
+  const planned = planQuilt(document, { budget: { steps: 0 } });
+  assert.ok(planned.ok, document.title);
   return planned.value;
 };
-const plans = examples.map((file) => [file, planOf(file)] as const);
+const plans = examples().map((document) => [document.title ?? '', planOf(document)] as const);
 
 const overlap = (a: readonly number[], b: readonly number[]): boolean => {
   const [ax = 0, ay = 0, aw = 0, ah = 0] = a;
@@ -51,7 +52,7 @@ test('unrolled, a cloth of every example has each piece as often as its list cou
 });
 
 test('for the left hand every piece lies as far from the right selvage as it lay from the left, turned as before', () => {
-  const plan = planOf('harvest-home-throw.quilt.json');
+  const plan = planOf(example('harvest-home-throw'));
   const [right, left] = (['right', 'left'] as const).map(
     (hand) => lookAt(plan, 'cutting', { cloth: 'oat', hand }).shown,
   );
@@ -72,42 +73,36 @@ test('for the left hand every piece lies as far from the right selvage as it lay
   assert.doesNotMatch(steps[1]?.leads[0]?.strips[0]?.picture ?? '', /scale\(-1/);
 });
 
-test('directions on the screen are those of the printed pattern, and each has a key of its own', async () => {
-  const { patternPages } = await import('#paper');
-  for (const [file, plan] of plans.slice(0, 4)) {
-    const { typ } = { typ: JSON.stringify(patternPages(plan, { paper: 'letter' } as never)) };
+test('directions on the screen are those of the printed pattern, and each has a key of its own', () => {
+  for (const [file, plan] of plans) {
+    const printed = JSON.stringify(patternPages(plan, { chapters: ['cutting'] }).facts);
     for (const { id } of plan.fabrics) {
       const seen = lookAt(plan, 'cutSteps', { cloth: id, hand: 'right', widthPt: 400 });
       assert.ok(seen);
       const steps = [...seen.leads.flatMap((lead) => [lead, ...lead.strips]), ...seen.apart];
       assert.equal(new Set(steps.map(({ key }) => key)).size, steps.length);
-      for (const { text } of steps) assert.ok(typ.includes(JSON.stringify(text).slice(1, -1)), `${file}: ${text}`);
+      for (const { text } of steps) assert.ok(printed.includes(JSON.stringify(text).slice(1, -1)), `${file}: ${text}`);
     }
   }
 });
 
 test('a cloth that nothing is cut from shows nothing, and the first is shown where none is named', () => {
-  const plan = planOf('harvest-home-throw.quilt.json');
+  const plan = planOf(example('harvest-home-throw'));
   assert.equal(lookAt(plan, 'cutting', { cloth: 'nothing', hand: 'right' }).shown, null);
   assert.equal(lookAt(plan, 'cutting', { cloth: null, hand: 'right' }).shown?.id, 'ember');
   assert.equal(lookAt(plan, 'cutSteps', { cloth: 'nothing', hand: 'right', widthPt: 400 }), null);
 });
 
 test('how diamonds nest in a strip at an angle is shown with its directions, and not turned over for the left hand', () => {
-  const document = JSON.parse(readFileSync('examples/harvest-home-throw.quilt.json', 'utf8'));
   const colourings = { default: { light: 'oat', dark: 'slate', medium: 'plum' } };
-  const star = {
-    ...document,
+  const { finish: _, ...throwQuilt } = example('harvest-home-throw');
+  const plan = planOf({
+    ...throwQuilt,
     blocks: [{ id: 'star', from: 'lemoyne-star', size: '12', colourings }],
     top: { rows: [[{ block: 'star' }]] },
-  };
-  delete star.finish;
-  const planned = planQuilt(star, { budget: { steps: 0 } });
-  assert.ok(planned.ok);
+  });
   const nested = (hand: 'right' | 'left') =>
-    planned.value.fabrics.flatMap(
-      ({ id }) => lookAt(planned.value, 'cutSteps', { cloth: id, hand, widthPt: 400 })?.nested ?? [],
-    );
+    plan.fabrics.flatMap(({ id }) => lookAt(plan, 'cutSteps', { cloth: id, hand, widthPt: 400 })?.nested ?? []);
   const pictures = nested('right');
   assert.ok(pictures.length > 0);
   // the tips of a LeMoyne star are diamonds of 45 degrees

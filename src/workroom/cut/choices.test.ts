@@ -1,15 +1,13 @@
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
 import { before, describe, it } from 'node:test';
 import { planQuilt, type QuiltPlan } from '#craft';
 import type { QuiltDocument } from '#craft/design';
 import type { IntegerSolver } from '#craft/strips';
+import { example } from '#documents';
 import { differenceText } from '#paper/pages';
 import { openSolver } from '#solver';
 import { weigh } from '#workroom/asking';
 import { type Choice, clothChoices, quiltChoices, takeChange } from './choices.ts';
-
-const read = (name: string): QuiltDocument => JSON.parse(readFileSync(`examples/${name}.quilt.json`, 'utf8'));
 
 const changed = (document: QuiltDocument, apply: (draft: QuiltDocument) => void): QuiltDocument => {
   const draft = structuredClone(document);
@@ -33,7 +31,7 @@ describe('what a choice is said to come to is what the quilt then comes to', () 
   };
 
   it('of the throw with prices, for a border’s cloth and for all cloths', () => {
-    const document = read('harvest-home-throw');
+    const document = example('harvest-home-throw');
     document.currency = 'EUR';
     for (const fabric of document.fabrics) fabric.price = 10;
     const narrower: Choice = {
@@ -75,7 +73,7 @@ describe('what a choice is said to come to is what the quilt then comes to', () 
   });
 
   it('of diamonds that are cut from strips at an angle', () => {
-    const throwQuilt = read('harvest-home-throw');
+    const throwQuilt = example('harvest-home-throw');
     const star: QuiltDocument = {
       ...throwQuilt,
       blocks: [
@@ -100,7 +98,7 @@ describe('what a choice is said to come to is what the quilt then comes to', () 
 
   it('a step of the shop is not offered where it is taken already, however it is written', () => {
     const offered = (step?: string): readonly string[] =>
-      quiltChoices({ ...read('harvest-home-throw'), cutting: step === undefined ? {} : { step } }).flatMap(
+      quiltChoices({ ...example('harvest-home-throw'), cutting: step === undefined ? {} : { step } }).flatMap(
         ({ id, words }) => (id.startsWith('step ') ? [words.replaceAll('\u00a0', ' ')] : []),
       );
     assert.deepEqual(offered(), ['Sold by the ¼ yd', 'Sold by the ½ yd', 'Sold by the yard']);
@@ -111,7 +109,7 @@ describe('what a choice is said to come to is what the quilt then comes to', () 
   });
 
   it('and a choice that was taken offers the way back', () => {
-    const document = changed(read('harvest-home-throw'), (draft) => {
+    const document = changed(example('harvest-home-throw'), (draft) => {
       for (const { id, apply } of quiltChoices(draft))
         if (['squaring', 'shrinkage', 'layout', 'fold'].includes(id)) apply(draft);
     });
@@ -120,13 +118,13 @@ describe('what a choice is said to come to is what the quilt then comes to', () 
       for (const { id, apply } of quiltChoices(document)) if (!id.startsWith('step')) apply(draft);
     });
     assert.deepEqual(back.cutting, { step: '1/8 yd' });
-    const [keep] = clothChoices(read('harvest-home-throw'), 'slate');
-    const kept = changed(read('harvest-home-throw'), (draft) => keep?.apply(draft));
+    const [keep] = clothChoices(example('harvest-home-throw'), 'slate');
+    const kept = changed(example('harvest-home-throw'), (draft) => keep?.apply(draft));
     assert.equal(kept.fabrics.find(({ id }) => id === 'slate')?.turning, 'none');
     const [leave] = clothChoices(kept, 'slate');
     assert.deepEqual(
       changed(kept, (draft) => leave?.apply(draft)),
-      read('harvest-home-throw'),
+      example('harvest-home-throw'),
     );
   });
 });

@@ -1,8 +1,8 @@
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { planQuilt } from '#craft';
-import { answerFor, lookAt } from '#workroom/asking';
+import { example, pictureOf } from '#documents';
+import { lookAt } from '#workroom/asking';
 import { clothAt, piecesAt, placesOf } from './piece-places.ts';
 
 const examples = [
@@ -16,12 +16,10 @@ const examples = [
 ];
 
 const seen = (name: string) => {
-  const document = JSON.parse(readFileSync(`examples/${name}.quilt.json`, 'utf8'));
+  const document = example(name);
   const planned = planQuilt(document, { budget: { steps: 0 } });
   assert.ok(planned.ok);
-  const answer = answerFor(planned, { document, care: 'first' });
-  assert.ok(answer.ok);
-  return { plan: planned.value, picture: answer.value.picture };
+  return { plan: planned.value, picture: pictureOf(document) };
 };
 
 test('the pieces of all cloths together go to every patch of the top once, and each patch leads back to its piece', () => {
