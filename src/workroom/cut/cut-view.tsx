@@ -264,7 +264,7 @@ const StageKeys = ({ cloth, part }: { readonly cloth: ClothUnrolled; readonly pa
   const { hand } = usePreferences(preferences);
   return (
     <div className="stage-keys cut-keys">
-      <nav className="cut-parts" aria-label="How to look at it">
+      <nav className="link-keys" aria-label="How to look at it">
         <a href={quiltAddress(id, 'cut', cloth.id)} aria-current={part === 'layout' ? 'page' : undefined}>
           Unrolled
         </a>

@@ -172,7 +172,7 @@ const SightKeys = (of: { readonly sewing: Sewing; readonly place: SewPlace; read
   const { sewing, place } = of;
   const isLarge = place.type === 'large';
   return (
-    <nav className="sew-sights" aria-label="How it is shown">
+    <nav className="link-keys sew-sights" aria-label="How it is shown">
       {of.hasMachine &&
         sights.map(([sight, words]) => (
           <a
