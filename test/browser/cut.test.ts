@@ -43,7 +43,7 @@ const inWords = (plan: QuiltPlan): readonly string[] => {
   });
 };
 
-const searchEnds = (page: Page) => page.locator('.search-line button').waitFor({ state: 'detached', timeout: 60_000 });
+const searchEnds = (page: Page) => page.locator('.search-line[aria-busy=false]').waitFor({ timeout: 60_000 });
 const unrolled = (page: Page) => page.getByRole('listbox', { name: /^Cloth .* unrolled/ });
 const chosenPiece = (page: Page) => page.locator('.cut-view .stage [role=option][aria-selected=true]');
 

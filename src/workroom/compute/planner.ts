@@ -11,8 +11,8 @@ export interface PlannerState {
   readonly reply: Reply<QuiltAnswer> | null;
   /** The last answer that was no refusal: what to draw while a problem stands. */
   readonly lastGood: QuiltAnswer | null;
-  /** It is asked, and not answered yet, whether first layouts or best. */
-  readonly working: 'first' | 'best' | null;
+  /** Asked, and not answered yet: first layouts, or the best ones; between the two a rest, in which the next edit may come. */
+  readonly working: 'first' | 'rest' | 'best' | null;
 }
 
 /** What is worked out beside all else: questions of the worker, as its door has them. */
@@ -171,8 +171,12 @@ export const openPlanner = (): Planner => {
         const reply = await quick.door.quilt(bare, number);
         const isNewest = number === asked;
         if (number < oldest) continue;
-        become({ ...shown(reply, { number, document: bare }), working: isNewest ? null : 'first' });
-        if (isNewest && reply.ok) rest = setTimeout(() => void search(document, number), restMs);
+        const isSearched = isNewest && reply.ok;
+        become({
+          ...shown(reply, { number, document: bare }),
+          working: isSearched ? 'rest' : isNewest ? null : 'first',
+        });
+        if (isSearched) rest = setTimeout(() => void search(document, number), restMs);
       }
     } finally {
       isAsking = false;

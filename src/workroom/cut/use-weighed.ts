@@ -29,9 +29,11 @@ export const useWeighed = (cloth: string): WeighedChoices => {
   const ofCloth = useMemo(() => clothChoices(document, cloth), [document, cloth]);
   const [found, setFound] = useState<{
     readonly of: string;
+    /** The plan it was weighed against. */
+    readonly answer: unknown;
     readonly weighed: readonly Weighed[];
     readonly isDone: boolean;
-  }>({ of: '', weighed: [], isDone: false });
+  }>({ of: '', answer: null, weighed: [], isDone: false });
   /** What is known of choices that another cloth does not change; of the plan that stands. */
   const stands = useRef<{ readonly answer: unknown; readonly known: Map<string, Weighed> }>({
     answer: null,
@@ -45,7 +47,7 @@ export const useWeighed = (cloth: string): WeighedChoices => {
     const of = `${turn.current}`;
     if (stands.current.answer !== answer) stands.current = { answer, known: new Map() };
     const { known } = stands.current;
-    setFound({ of, weighed: [...known.values()], isDone: false });
+    setFound({ of, answer, weighed: [...known.values()], isDone: false });
     let end = (): void => undefined;
     const tell = (weighed: Weighed): void => {
       if (weighed.kind !== 'cloth') known.set(weighed.id, weighed);
@@ -67,12 +69,15 @@ export const useWeighed = (cloth: string): WeighedChoices => {
       end();
     };
   }, [planner, isIdle, answer, cloth, ofCloth, ofQuilt]);
+  // of a plan that stands no more nothing is known
+  const isOfThis = isIdle && found.answer === answer;
+  const weighed = isOfThis ? found.weighed : [];
   return {
     ofQuilt,
     ofCloth,
-    known: new Map(found.weighed.flatMap((one) => (one.kind === 'cloth' ? [] : [[one.id, one] as const]))),
-    changes: found.weighed.flatMap((one) => (one.kind === 'cloth' ? [one] : [])),
-    state: isIdle ? (found.isDone ? 'done' : 'weighing') : 'waiting',
+    known: new Map(weighed.flatMap((one) => (one.kind === 'cloth' ? [] : [[one.id, one] as const]))),
+    changes: weighed.flatMap((one) => (one.kind === 'cloth' ? [one] : [])),
+    state: isIdle ? (isOfThis && found.isDone ? 'done' : 'weighing') : 'waiting',
   };
 };
 

@@ -263,7 +263,7 @@ export const QuiltFrame = ({ desk, points, stop, isAlone, children }: QuiltFrame
             {children}
           </ClothPhotos>
           {!isAlone && (
-            <p className="search-line" role="status">
+            <p className="search-line" role="status" aria-busy={plan.working !== null}>
               {plan.working === 'best' ? (
                 <>
                   Looking for layouts that take less cloth …{' '}
