@@ -1,9 +1,11 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { length } from '#craft/measure';
 import { clothSignsFor, signOf } from '#paper/cloth';
 import { documentOf, faultInXml, planOf } from '#paper/specimen';
 import { drawBacking } from './backing.ts';
 import { drawBias } from './bias.ts';
+import { textWidthPt } from './ink.ts';
 import { drawSleeve } from './sleeve.ts';
 
 const rows = Array.from({ length: 16 }, () => Array.from({ length: 12 }, () => ({ block: 'fly' })));
@@ -29,6 +31,44 @@ test('a backing shows every panel with its cut size, and the top in its middle',
   const of = (name: string): number => Number(top?.match(new RegExp(` ?${name}="([^"]*)"`))?.[1]);
   assert.ok(Math.abs(of('x') * 2 + of('width') - drawing.widthPt) < 0.01);
   assert.ok(Math.abs(of('y') * 2 + of('height') - drawing.heightPt) < 0.01);
+});
+
+test('the size of a panel that is too narrow for it stands outside on a leader, and the drawing keeps to its room', () => {
+  const { backing } = plan.finish;
+  if (backing === null) throw new Error('the specimen has a backing');
+  const sign = signOf(signs, backing.fabric);
+  const draw = (cuts: (typeof backing)['cuts']) =>
+    drawBacking({ plan, backing: { ...backing, cuts, run: 'upright' }, sign, fitPt: [180, 128], alt: 'Backing' });
+  const lettersIn = (svg: string) =>
+    [...svg.matchAll(/<text x="([^"]*)"[^>]*font-size="([^"]*)"[^>]*>([^<]*)</g)].map(([, x, sizePt, text]) => ({
+      text: text?.replaceAll('\u00a0', ' '),
+      x: Number(x),
+      sizePt: Number(sizePt),
+    }));
+  const panelsIn = (svg: string) =>
+    [...svg.matchAll(/<rect x="([^"]*)" y="[^"]*" width="([^"]*)"[^>]*fill="#/g)].map(([, x, width]) => ({
+      x: Number(x),
+      to: Number(x) + Number(width),
+    }));
+  const [wide, high] = backing.cuts[0] as (typeof backing.cuts)[number];
+  const narrow = length(5);
+  const right = draw([
+    [wide, high],
+    [narrow, high],
+  ]);
+  const [inside, outside] = lettersIn(right.svg);
+  const [first, last] = panelsIn(right.svg);
+  assert.deepEqual([inside?.text, outside?.text], ['40 × 44 in', '5 × 44 in']);
+  assert.ok((inside?.x ?? 0) > (first?.x ?? 0) && (inside?.x ?? 0) < (first?.to ?? 0));
+  assert.ok((outside?.x ?? 0) > (last?.to ?? 0) + 5, `${outside?.x} beside ${last?.to}`);
+  assert.ok((outside?.x ?? 0) + textWidthPt('5 × 44 in', 7) <= right.widthPt + 0.01);
+  assert.ok(right.widthPt <= 180 && right.heightPt <= 128);
+  // many panels, none of them with room: those of the left half are led to the left
+  const all = draw(Array.from({ length: 6 }, () => [narrow, high] as const));
+  const [left] = lettersIn(all.svg);
+  assert.ok((left?.x ?? 0) - textWidthPt('5 × 44 in', 7) >= -0.01 && (left?.x ?? 0) < (panelsIn(all.svg)[0]?.x ?? 0));
+  assert.equal(lettersIn(all.svg).length, 6);
+  assert.ok(all.widthPt <= 180 && all.heightPt <= 128);
 });
 
 test('the square of a bias binding is drawn three times in all, as square, sheet and lined sheet, of one area', () => {

@@ -14,9 +14,11 @@ export interface Labelled {
   readonly fill: string;
   /** A ground of this colour keeps the lines under the letters apart from them. */
   readonly ground?: string;
+  /** That the letters may have, the largest first. */
+  readonly sizesPt?: readonly number[];
 }
 
-const sizesPt = [9, 8, 7, 6] as const;
+const usualSizesPt = [9, 8, 7, 6] as const;
 const clearPt = 1.2;
 /** Capitals of Source Sans 3 stand 0.66 of its size high. */
 const capitalShare = 0.66;
@@ -30,12 +32,13 @@ export const drawLabels = (of: {
 }): readonly string[] => {
   const inside: string[] = [];
   const outside: Led[] = [];
-  for (const { text, outline, fill, ground } of of.labels) {
-    const place = placeFor(text, outline);
+  for (const label of of.labels) {
+    const { text, fill, ground } = label;
+    const place = placeFor(label);
     if (place !== null) {
       if (ground !== undefined) inside.push(groundUnder({ text, ...place }, ground));
       inside.push(lettering({ text, x: place.at.x, y: place.at.y, sizePt: place.sizePt, fill }));
-    } else if (of.tooSmall === 'leader') outside.push({ text, from: roomiest(outline, 0, 0) ?? centroid(outline) });
+    } else if (of.tooSmall === 'leader') outside.push(led(label));
   }
   return [...inside, ...leaders(ledOut(outside, of.bounds), of.bounds)];
 };
@@ -62,15 +65,16 @@ export interface Lettered {
 
 /** Where the labels stand that find room inside their outlines; the others are left out. */
 export const labelsInside = (labels: readonly Labelled[]): readonly Lettered[] =>
-  labels.flatMap(({ text, outline, fill }) => {
-    const place = placeFor(text, outline);
+  labels.flatMap((label) => {
+    const { text, fill } = label;
+    const place = placeFor(label);
     return place === null ? [] : [{ text, x: place.at.x, y: place.at.y, sizePt: place.sizePt, fill }];
   });
 
 /** Whether the label finds room inside its outline at the least size. */
-export const fitsInside = ({ text, outline }: Labelled): boolean => placeFor(text, outline) !== null;
+export const fitsInside = (label: Labelled): boolean => placeFor(label) !== null;
 
-const placeFor = (text: string, outline: Polygon): { at: Point; sizePt: number } | null => {
+const placeFor = ({ text, outline, sizesPt = usualSizesPt }: Labelled): { at: Point; sizePt: number } | null => {
   for (const sizePt of sizesPt) {
     const at = roomiest(outline, textWidthPt(text, sizePt) / 2 + clearPt, (capitalShare * sizePt) / 2 + clearPt);
     if (at !== null) return { at, sizePt };
@@ -116,6 +120,8 @@ interface Led {
   readonly from: Point;
 }
 
+const led = ({ text, outline }: Labelled): Led => ({ text, from: roomiest(outline, 0, 0) ?? centroid(outline) });
+
 const apartPt = 9;
 const standOffPt = 9;
 const ledPt = 7;
@@ -126,28 +132,48 @@ const reachOf = ({ y, height }: Box): { readonly top: number; readonly bottom: n
   return { top: y + half, bottom: y + height - half };
 };
 
-/** Space that leaders and their letters take outside the bounds. */
+/** Space that leaders and letters of one or two signs take outside the bounds. */
 export const leaderRoomPt = 20;
+
+export interface MarginsPt {
+  readonly left: number;
+  readonly right: number;
+}
+
+/** What the labels without room inside take at each side of the bounds; nothing where all have room. */
+export const leaderMargins = (labels: readonly Labelled[], bounds: Box): MarginsPt => {
+  const outside = ledOut(labels.filter((label) => !fitsInside(label)).map(led), bounds);
+  const roomAt = (margin: Margin): number => {
+    const widths = outside
+      .filter((one) => marginOf(one, bounds) === margin)
+      .map(({ text }) => textWidthPt(text, ledPt));
+    return widths.length === 0 ? 0 : standOffPt + Math.max(...widths);
+  };
+  return { left: roomAt('left'), right: roomAt('right') };
+};
+
+type Margin = 'left' | 'right';
+
+/** The nearer one. */
+const marginOf = ({ from }: Led, bounds: Box): Margin => (from.x < bounds.x + bounds.width / 2 ? 'left' : 'right');
 
 /** All labels without room, or each word once where the margins cannot take them all, or none where even that is too much. */
 const ledOut = (all: readonly Led[], bounds: Box): readonly Led[] => {
   const { top, bottom } = reachOf(bounds);
   const places = Math.floor((bottom - top) / apartPt) + 1;
-  const middle = bounds.x + bounds.width / 2;
   const hasRoom = (some: readonly Led[]): boolean => {
-    const left = some.filter(({ from }) => from.x < middle).length;
+    const left = some.filter((one) => marginOf(one, bounds) === 'left').length;
     return Math.max(left, some.length - left) <= places;
   };
   const once = [...new Map(all.toReversed().map((one) => [one.text, one])).values()].toReversed();
   return [all, once].find(hasRoom) ?? [];
 };
 
-/** Each label goes to the nearer of the left and right margins; along a margin the letters keep their order and a clear distance. */
-const leaders = (all: readonly Led[], bounds: Box): readonly string[] => {
-  const middle = bounds.x + bounds.width / 2;
-  return (['left', 'right'] as const).flatMap((margin) => {
+/** Each label goes to its margin; along a margin the letters keep their order and a clear distance. */
+const leaders = (all: readonly Led[], bounds: Box): readonly string[] =>
+  (['left', 'right'] as const).flatMap((margin) => {
     const here = all
-      .filter(({ from }) => (margin === 'left' ? from.x < middle : from.x >= middle))
+      .filter((one) => marginOf(one, bounds) === margin)
       .toSorted((a, b) => a.from.y - b.from.y || a.from.x - b.from.x || (a.text < b.text ? -1 : 1));
     const x = margin === 'left' ? bounds.x - standOffPt : bounds.x + bounds.width + standOffPt;
     const out = margin === 'left' ? -1 : 1;
@@ -166,7 +192,6 @@ const leaders = (all: readonly Led[], bounds: Box): readonly string[] => {
       return leader + dot + lettering({ text, x, y, sizePt: ledPt, anchor: margin === 'left' ? 'end' : 'start' });
     });
   });
-};
 
 /** Heights in rising order pushed apart to a clear distance, within reach: no more are led than find room there. */
 const spread = (heights: readonly number[], bounds: Box): readonly number[] => {
