@@ -61,13 +61,19 @@ test('each line says by how much the second is other, and which way', () => {
     Seams: '1 more',
     Time: 'about 45 min less',
     'Cloth to buy': '⅜ yd less',
-    'Left over': '3 % more',
+    'Left over': '3 percentage points more',
     Cost: '1.75 EUR less',
     Backing: 'only in the first',
     Binding: 'only in the first',
     Oat: '⅝ yd more, 6.25 EUR more',
     Bay: 'only in the first',
   });
+});
+
+test('of the share left over the points are told, of one alone in the singular', () => {
+  // 4 % in the first: a quarter less of it is 3 %, one point
+  assert.equal(told({ ...model, leftOver: 0.03 })['Left over'], '1 percentage point less');
+  assert.equal(told({ ...model, leftOver: 0.042 })['Left over'], 'the same');
 });
 
 test('in two units lengths are told to what a ruler tells, and cloth to what a shop cuts, both as the first has them', () => {

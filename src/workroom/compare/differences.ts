@@ -144,9 +144,12 @@ const inOther = (from: Buy[number]['unit'], to: Buy[number]['unit']): number => 
 
 const shareWords = (share: number): string => `${Math.round(share * 100)}\u00a0%`;
 
+/** In points, as it is the share of another whole. */
 const shareMore = ({ first, second }: Both): string => {
   const by = Math.round(second.leftOver * 100) - Math.round(first.leftOver * 100);
-  return by === 0 ? same : `${Math.abs(by)}\u00a0% ${by > 0 ? 'more' : 'less'}`;
+  return by === 0
+    ? same
+    : `${countWords(Math.abs(by), 'percentage point', 'percentage points')} ${by > 0 ? 'more' : 'less'}`;
 };
 
 const costWords = ({ cost, currency, unpriced }: VersionSeen): string => {

@@ -13,10 +13,10 @@ export interface LengthFieldOf {
   readonly onChange: (written: string) => void;
 }
 
-const wants: Readonly<Record<Sign, string>> = {
-  positive: 'a length above zero',
-  'zero-or-more': 'a length, or 0',
-  any: 'a length',
+const isNo: Readonly<Record<Sign, string>> = {
+  positive: 'not a length above zero',
+  'zero-or-more': 'neither a length nor 0',
+  any: 'not a length',
 };
 
 export const LengthField = ({ label, value, unit, sign = 'positive', onChange }: LengthFieldOf) => {
@@ -26,7 +26,7 @@ export const LengthField = ({ label, value, unit, sign = 'positive', onChange }:
       label={label}
       unit={liked}
       own={lengthShown(value, { unit, liked })}
-      wanted={`This is not ${wants[sign]}. Write it like ${liked === 'in' ? '2 1/2 or 2½' : '6.5'}.`}
+      wanted={`This is ${isNo[sign]}. Write it like ${liked === 'in' ? '2 1/2 or 2½' : '6.5'}.`}
       onTake={(written) => {
         const taken = lengthTaken(written, { unit, liked });
         const isRead = parseLength(taken, { unit, sign }).ok;
