@@ -137,6 +137,9 @@ describe('printing', () => {
       const { page, context } = await opened.page();
       await openDemo(page, opened.numeric, title);
       await page.keyboard.press('Control+p');
+      // where none was chosen yet: the heron is drawn in centimetres, the others in inches
+      const begins = title === 'Heron Hanging' ? 'A4' : 'US letter';
+      await page.locator('button[aria-pressed="true"]', { hasText: begins }).waitFor();
       await key(page, paper === 'a4' ? 'A4' : 'US letter').click();
       const wishes = ['--paper', paper, '--handout', 'all', '--run-sheet'];
       if (isOwnChoice) {

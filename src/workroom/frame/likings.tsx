@@ -33,6 +33,7 @@ export const Likings = ({ onClose }: { readonly onClose: () => void }) => {
         name="paper"
         value={now.paper}
         choices={[
+          ['by-unit', 'US letter for quilts in inches, A4 for those in centimetres'],
           ['letter', 'US letter'],
           ['a4', 'A4'],
         ]}

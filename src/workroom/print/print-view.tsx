@@ -24,7 +24,7 @@ import type { Order } from './shop.ts';
 import { fileOf, subjectIn, subjectsOf, withinOf } from './subject.ts';
 import { usePrint } from './use-print.ts';
 import { useSaving } from './use-saving.ts';
-import { openLiked } from './wishes.ts';
+import { openLiked, paperFor } from './wishes.ts';
 
 const all = {};
 const kept = openLiked();
@@ -32,7 +32,7 @@ const kept = openLiked();
 export const PrintView = ({ within }: { readonly within: Within }) => {
   const { id, document, editing, problems } = useQuilt();
   const { preferences } = useRoom();
-  const { paper } = usePreferences(preferences);
+  const paper = paperFor(usePreferences(preferences).paper, document.unit);
   const liked = useKeptValue(kept);
   const prints = useLook('prints', all);
   const subject = useMemo(() => subjectIn(within), [within]);

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { patternChapters, usualChapters } from '#paper/pages';
-import { chaptersByStop, likedIn, withChapter } from './wishes.ts';
+import { chaptersByStop, likedIn, paperFor, withChapter } from './wishes.ts';
 
 test('every chapter of a pattern is to be chosen at one stop', () => {
   const listed = chaptersByStop.flatMap(({ chapters }) => chapters);
@@ -30,4 +30,10 @@ test('what was kept in another form is as usual', () => {
     chapters: ['cover', 'cautions'],
     sizes: { a: ['wall'] },
   });
+});
+
+test('a quilt in centimetres is printed on A4 and one in inches on US letter, unless she chose herself', () => {
+  assert.deepEqual([paperFor('by-unit', 'in'), paperFor('by-unit', 'cm')], ['letter', 'a4']);
+  for (const unit of ['in', 'cm'] as const)
+    assert.deepEqual([paperFor('letter', unit), paperFor('a4', unit)], ['letter', 'a4']);
 });

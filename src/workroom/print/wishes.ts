@@ -1,6 +1,8 @@
 // What one likes to print: kept beside the quilts, never in them. The paper is among the likings.
+import type { Unit } from '#craft/measure';
 import { type Chapter, patternChapters, usualChapters } from '#paper/pages';
-import { type KeptValue, keptValue, parsed } from '#workroom/room';
+import type { PrintPaper } from '#wire';
+import { type KeptValue, keptValue, type Preferences, parsed } from '#workroom/room';
 
 export interface Liked {
   /** Of every pattern; null: the usual ones. */
@@ -27,6 +29,12 @@ const strings = ([quilt, ids]: readonly [string, unknown]): readonly [string, re
 ];
 
 export const openLiked = (): KeptValue<Liked> => keptValue({ key: 'seamstead/printing', read: likedIn });
+
+/** Where she has chosen none, the one that shops sell beside the unit of the quilt. */
+export const paperFor = (liked: Preferences['paper'], unit: Unit): PrintPaper => {
+  if (liked !== 'by-unit') return liked;
+  return unit === 'in' ? 'letter' : 'a4';
+};
 
 /** In the order of the pattern; null where it comes to the usual ones. At least one stays. */
 export const withChapter = (

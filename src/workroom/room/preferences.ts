@@ -6,17 +6,18 @@ export interface Preferences {
   /** How lengths are shown; "written": as each document has them. */
   readonly unit: 'written' | 'in' | 'cm';
   readonly shortcuts: 'on' | 'off';
-  readonly paper: 'letter' | 'a4';
+  /** "by-unit": what is at home where the quilt's unit is. */
+  readonly paper: 'by-unit' | 'letter' | 'a4';
   /** Which hand cuts. */
   readonly hand: 'right' | 'left';
 }
 
-const usual: Preferences = { theme: 'system', unit: 'written', shortcuts: 'on', paper: 'letter', hand: 'right' };
+const usual: Preferences = { theme: 'system', unit: 'written', shortcuts: 'on', paper: 'by-unit', hand: 'right' };
 const choices: { readonly [K in keyof Preferences]: readonly Preferences[K][] } = {
   theme: ['system', 'light', 'dark'],
   unit: ['written', 'in', 'cm'],
   shortcuts: ['on', 'off'],
-  paper: ['letter', 'a4'],
+  paper: ['by-unit', 'letter', 'a4'],
   hand: ['right', 'left'],
 };
 
