@@ -1,6 +1,6 @@
 // Cut: the cloths and what is bought of them; one unrolled in the middle, or its directions; the piece that is pointed at, and what would
 // change the purchase, at the right.
-import { useCallback, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { useCallback, useDeferredValue, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { type Command, useCommands } from '#workroom/commands';
 import type { ClothUnrolled, CuttingLook, CuttingSeen, QuiltPicture } from '#workroom/compute';
 import { DrawingView } from '#workroom/drawing';
@@ -57,6 +57,8 @@ export const CutView = ({ within }: { readonly within: Within }) => {
   // going from piece to piece of one size lights nothing anew
   const of = useMemo(() => (onePiece === null ? spotPieces : [onePiece]), [onePiece, spotPieces]);
   const lit = useMemo(() => new Set(of), [of]);
+  // a key is answered on the cloth first; where the piece goes follows
+  const told = useDeferredValue(of);
   const lies =
     place === undefined
       ? null
@@ -151,8 +153,8 @@ export const CutView = ({ within }: { readonly within: Within }) => {
             {picture !== null && (
               <ThisPiece
                 cloth={here}
-                of={of}
-                lies={lies}
+                of={told}
+                lies={told === of ? lies : null}
                 picture={picture}
                 pale={ground.pale}
                 entry={entryOf(chosen, picture)}
