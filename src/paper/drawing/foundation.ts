@@ -1,5 +1,5 @@
 // A foundation at true size, in mirror image: the lines to sew on with the number of each patch, and the line to cut along at the end.
-import { at, boxOf, grown, hullOf, type Polygon } from '#ground/plane';
+import { at, boxOf, grown, hullOf, type Polygon, quarterTurned } from '#ground/plane';
 import { cutEdgePt, ink, softInk } from './ink.ts';
 import { labelsInside } from './label.ts';
 import { framed, pathOf } from './shape.ts';
@@ -8,16 +8,21 @@ import { type WholeDrawing, wideOverlapPt } from './tiles.ts';
 
 const padPt = 4;
 
+/** On its side the top of the block is at the right of the sheet. */
+export type Lies = 'as-in-block' | 'on-its-side';
+
 export const foundation = (of: {
   /** In the order of sewing, as they lie in the block, in the document's unit. */
   readonly patches: readonly Polygon[];
   readonly seam: number;
+  readonly lies: Lies;
   /** Points a unit at true scale. */
   readonly scale: number;
 }): WholeDrawing => {
   const { scale } = of;
+  const quarters = of.lies === 'on-its-side' ? 1 : 0;
   // turned over, an outline runs the other way round
-  const mirrored = of.patches.map((patch) => patch.map(({ x, y }) => at(-x, y)).reverse());
+  const mirrored = of.patches.map((patch) => patch.map(({ x, y }) => quarterTurned(at(-x, y), quarters)).reverse());
   const edge = grown(hullOf(mirrored.flat(), 1e-6), of.seam);
   const box = boxOf(edge);
   const frame = { scale, x: padPt - box.x * scale, y: padPt - box.y * scale };

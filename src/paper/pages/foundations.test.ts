@@ -31,6 +31,19 @@ test('two bars go on one foundation, each cut with twice the allowance round it'
   assert.equal(page?.sections[0]?.sheets.length, 1);
 });
 
+test('a row that is too long for the page lies on its side, where it then goes on one sheet', () => {
+  const list = [bar(0, 'light'), bar(1, 'dark')];
+  const sheetsOf = (size: readonly number[]) =>
+    pageOf({ id: 'bars', size, patches: { grid: [2, 1], list } })?.sections.flatMap(({ sheets }) =>
+      sheets.map(({ sheet }) => sheet),
+    );
+  // by hand: 480 pt are 6 2/3 in, 636 pt 8 5/6; half an inch of allowances, 8 pt of room
+  assert.deepEqual(sheetsOf([6, 2]), ['']);
+  assert.deepEqual(sheetsOf([8, 2]), ['on its side, the top of the block at the right']);
+  assert.deepEqual(sheetsOf([2, 8]), ['']);
+  assert.deepEqual(sheetsOf([9, 2]), ['sheet 1 of 2: row 1, place 1', 'sheet 2 of 2: row 1, place 2']);
+});
+
 test('a nine patch takes three, and how they are joined is told', () => {
   const list = [0, 1, 2].flatMap((y) =>
     [0, 1, 2].map((x) => {

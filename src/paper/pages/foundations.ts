@@ -6,7 +6,7 @@ import { toNumber } from '#ground/exact';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { entryTitle } from '#paper/cutting';
-import { drawTiles, foundation } from '#paper/drawing';
+import { drawTiles, foundation, type Lies, type Tile } from '#paper/drawing';
 import { sizeOnPaper } from '#paper/lengths';
 import { inWords } from '#paper/words';
 import type { Album, Picture } from './album.ts';
@@ -89,8 +89,8 @@ const joinTexts = ({ joins }: Sections): readonly string[] => {
   ];
 };
 
-/** Room below a heading and its table on a Letter page. */
-const tallestPt = 600;
+/** Room below its words on a Letter page of its own. */
+const tallestPt = 636;
 
 const sheetsOf = (
   of: PagesOf,
@@ -109,12 +109,18 @@ const sheetsOf = (
   const [only] = order;
   if (order.length === 1 && only !== undefined)
     return { title: at.title, alone: aloneText(of, block, only.patch), pieces: [], sheets: [] };
-  const tiles = drawTiles({
-    whole: foundation({ patches: order.map(({ patch }) => points(patch)), seam, scale: pointsPer[quilt.unit] }),
-    fitPt: [measurePt, tallestPt],
-    alt: ({ number, row, column }) =>
-      `${at.says}, ${at.title.toLowerCase()} in mirror image at true size: the lines to sew on, with the patches numbered 1 to ${order.length} in the order of sewing. Sheet ${number}: row ${row}, place ${column}.`,
-  });
+  const patches = order.map(({ patch }) => points(patch));
+  const laid = (lies: Lies): readonly Tile[] =>
+    drawTiles({
+      whole: foundation({ patches, seam, lies, scale: pointsPer[quilt.unit] }),
+      fitPt: [measurePt, tallestPt],
+      alt: ({ number, row, column }) =>
+        `${at.says}, ${at.title.toLowerCase()} in mirror image at true size${lies === 'on-its-side' ? ` and ${sideText}` : ''}: the lines to sew on, with the patches numbered 1 to ${order.length} in the order of sewing. Sheet ${number}: row ${row}, place ${column}.`,
+    });
+  const [asInBlock, onItsSide] = [laid('as-in-block'), laid('on-its-side')];
+  // what goes on fewer sheets has fewer joins to tape
+  const isTurned = onItsSide.length < asInBlock.length;
+  const tiles = isTurned ? onItsSide : asInBlock;
   return {
     title: at.title,
     alone: '',
@@ -124,11 +130,13 @@ const sheetsOf = (
       cut: sizeOnPaper(roughCut({ patch: points(patch), line, seam, ruler: quilt.ruler }), quilt.unit),
     })),
     sheets: tiles.map(({ sheet, drawing }) => ({
-      sheet: sheetText(sheet, tiles.length),
+      sheet: [sheetText(sheet, tiles.length), isTurned ? sideText : ''].filter((text) => text !== '').join('; '),
       picture: shown(of.album, `${at.name}-${sheet.number}`, drawing),
     })),
   };
 };
+
+const sideText = 'on its side, the top of the block at the right';
 
 const aloneText = (of: PagesOf, block: BlockPlan, patch: number): string => {
   const label = block.patches[patch]?.piece;

@@ -192,25 +192,35 @@ export const chaptersTypst = `
 
   The sizes are of rectangles to cut, twice the allowance larger than the patch on every side: along the seam first, then across it.
   #for b in blocks {
+    let told(s) = {
+      if b.sections.len() > 1 { heading(level: 3, s.title) }
+      if s.alone != "" { par(s.alone) } else {
+        table(columns: (auto, auto, auto), column-gutter: 14pt, stroke: none, inset: (x: 0pt, y: 2.5pt),
+          table.header([], [Cloth], [Cut at least]),
+          ..s.pieces.map(p => (strong(p.number), p.cloth, p.cut)).flatten())
+      }
+    }
+    let sheet(t) = {
+      if t.sheet != "" { text(size: 9pt, fill: soft, t.sheet); linebreak() }
+      picture(t.picture)
+    }
+    // what to cut stands over its sheet where both have room on a page, else beside it where that leaves room, else before it
+    let standsOver(s) = s.sheets.len() > 0 and s.sheets.first().picture.heightPt + 17pt / 1pt * s.pieces.len() < 520
+    let standsBeside(s) = not standsOver(s) and s.sheets.len() == 1 and measure(told(s)).width + 14pt + s.sheets.first().picture.widthPt * 1pt <= wide
     heading(level: 2, b.title)
-    for l in b.words { par(l) }
-    for s in b.sections {
-      let told = {
-        if b.sections.len() > 1 { heading(level: 3, s.title) }
-        if s.alone != "" { par(s.alone) } else {
-          table(columns: (auto, auto, auto), column-gutter: 14pt, stroke: none, inset: (x: 0pt, y: 2.5pt),
-            table.header([], [Cloth], [Cut at least]),
-            ..s.pieces.map(p => (strong(p.number), p.cloth, p.cut)).flatten())
+    context {
+      // a page that a sheet fills has no room for what is said of the block
+      let holds = b.sections.len() > 0 and not standsBeside(b.sections.first())
+      for l in b.words { block(sticky: holds, l) }
+      for s in b.sections {
+        if standsBeside(s) {
+          block(breakable: false, above: 16pt, grid(columns: (1fr, auto), column-gutter: 14pt, told(s), sheet(s.sheets.first())))
+        } else {
+          let over = standsOver(s)
+          block(breakable: false, above: 16pt, { told(s); if over { sheet(s.sheets.first()) } })
+          for t in s.sheets.slice(if over { 1 } else { 0 }) { block(breakable: false, above: 12pt, sheet(t)) }
         }
       }
-      let sheet(t) = {
-        if t.sheet != "" { text(size: 9pt, fill: soft, t.sheet); linebreak() }
-        picture(t.picture)
-      }
-      // what to cut stands over its sheet where both have room on a page
-      let together = s.sheets.len() > 0 and s.sheets.first().picture.heightPt + 17pt / 1pt * s.pieces.len() < 520
-      block(breakable: false, above: 16pt, { told; if together { sheet(s.sheets.first()) } })
-      for t in s.sheets.slice(if together { 1 } else { 0 }) { block(breakable: false, above: 12pt, sheet(t)) }
     }
   }
 ]
