@@ -53,6 +53,8 @@ export const openWorkroom = async (): Promise<Opened> => {
       });
       context.on('weberror', (error) => void faults.push(String(error.error())));
       const page = await context.newPage();
+      // held from the first on: where it begins only as a file is asked for, a busy page may ask before
+      page.on('filechooser', () => undefined);
       page.on('console', (message) => {
         if (message.type() === 'error') faults.push(message.text());
       });
@@ -76,6 +78,12 @@ export const openDemo = async (page: Page, at: string, title = 'Harvest Home'): 
   await page.goto(at);
   await page.getByRole('button', { name: title }).click();
   await drawn(page);
+};
+
+/** Home without any quilt, and whatever listens there listening. */
+export const openHome = async (page: Page, at: string): Promise<void> => {
+  await page.goto(at);
+  await page.getByText('None yet in this browser').waitFor();
 };
 
 export const drawn = async (page: Page): Promise<void> => {
