@@ -1,5 +1,19 @@
 // Accuracy: how near the sewn block comes to its drawing.
 
+export { type Care, type Habit, trueHabit, usualCare } from './care.ts';
 export { type BlockDrift, blockDrift } from './drift.ts';
 export { type BlockSize, type RulerSizes, rulerSizes } from './ruler-sizes.ts';
 export { scaled } from './scaled.ts';
+export type { SewnBlock } from './sewn-block.ts';
+export { anywhere, atLimits, type Simulated, simulate } from './simulated.ts';
+export {
+  type CutTerm,
+  cutSensitivity,
+  type SeamTerm,
+  type SizeModel,
+  sensitivity,
+  sizeModels,
+  type Way,
+} from './size-model.ts';
+export { type Spread, spreadOf } from './spread.ts';
+export { bestTrimming, type Trimming } from './trimming.ts';

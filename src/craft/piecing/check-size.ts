@@ -11,14 +11,23 @@ import { distance, grown, type Point, type Polygon, turned } from '#ground/plane
  * @param slack  differences below it are none
  * @source docs/formulas.md#check-size
  */
-export const checkSize = (unit: {
+export const checkSize = (unit: MeasuredUnit): readonly [Length, Length] => {
+  const [across, down] = spanOf(grown(unit.outline, unit.seam), checkTurn(unit));
+  return [length(across), length(down)];
+};
+
+export interface MeasuredUnit {
   readonly outline: Polygon;
   readonly seam: Length;
   readonly slack: number;
-}): readonly [Length, Length] => {
+}
+
+/** The turn, in radians, that brings a unit upright as it is measured: less than an eighth turn either way. */
+export const checkTurn = (unit: MeasuredUnit): number => {
   const { outline } = unit;
   const cut = grown(outline, unit.seam);
   let best = spanOf(cut, 0);
+  let bestTurn = 0;
   for (let i = 0; i < outline.length; i++) {
     const a = outline[i] as Point;
     const b = outline[(i + 1) % outline.length] as Point;
@@ -26,9 +35,11 @@ export const checkSize = (unit: {
     const turn = nearestToUpright(Math.atan2(b.y - a.y, b.x - a.x));
     if (Math.abs(turn) < 1e-9) continue;
     const span = spanOf(cut, -turn);
-    if (span[0] * span[1] < best[0] * best[1] * (1 - 1e-6)) best = span;
+    if (span[0] * span[1] >= best[0] * best[1] * (1 - 1e-6)) continue;
+    best = span;
+    bestTurn = -turn;
   }
-  return [length(best[0]), length(best[1])];
+  return bestTurn;
 };
 
 /** Brings a direction within an eighth turn of the axes. */

@@ -17,6 +17,8 @@ import type { SewnBlock } from './sewn.ts';
 import { stepsOf } from './steps.ts';
 import { planJoins } from './tree.ts';
 
+export { checkTurn } from './check-size.ts';
+export { graphOf, outlineOfUnit } from './graph.ts';
 export { labelAt } from './labels.ts';
 export { type Lying, machineTurn, wholeTurn } from './machine.ts';
 export type { Part, PiecedBlock, PieceKind, SewingStep } from './pieced.ts';

@@ -1,0 +1,27 @@
+// What of a planned block says how its check sizes come about: patches as they lie, how each is cut, and the seams.
+import type { Cut } from '#craft/cutting';
+import type { Length } from '#craft/measure';
+import type { Polygon } from '#ground/plane';
+
+/** An entry of a plan is one. */
+export interface SewnBlock {
+  readonly finished: readonly [Length, Length];
+  readonly patches: readonly SewnPatch[];
+  readonly pieces: readonly { readonly label: string; readonly cut: Cut }[];
+  readonly steps: readonly SewnStep[];
+}
+
+export interface SewnPatch {
+  readonly piece: string;
+  readonly points: Polygon;
+}
+
+export interface SewnStep {
+  readonly join: readonly [string, string];
+  readonly patches: readonly [readonly number[], readonly number[]];
+  readonly unfinished: readonly [Length, Length];
+}
+
+/** Patches of the unit that a step makes, in rising order. */
+export const unitOf = ({ patches: [first, second] }: SewnStep): readonly number[] =>
+  [...new Set([...first, ...second])].sort((a, b) => a - b);

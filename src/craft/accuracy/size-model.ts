@@ -1,0 +1,168 @@
+// How does a check size come about? It is the sum of what is cut, less two allowances and the turn of the cloth at every seam
+// crossed; where seams lie slanted, each counts with the cosine of its slant. Linear in every cut and every allowance, and so exact.
+import type { Cut } from '#craft/cutting';
+import { cornerTolerance } from '#craft/limits';
+import { type Length, length, tidy } from '#craft/measure';
+import { checkTurn, graphOf, outlineOfUnit } from '#craft/piecing';
+import { boxOf, type Point, type Polygon, turned } from '#ground/plane';
+import { type SeamSteps, seamSteps } from './seam-steps.ts';
+import { type SewnBlock, type SewnPatch, type SewnStep, unitOf } from './sewn-block.ts';
+import { type Crossed, type MeasuredWay, sizePath } from './size-path.ts';
+
+export type Way = 'across' | 'down';
+
+/** The size of one unit one way. */
+export interface SizeModel {
+  /** Index of the step after which it is measured. */
+  readonly step: number;
+  readonly way: Way;
+  /** As drawn. */
+  readonly drawn: Length;
+  /** Of pieces cut on the marks they are cut on, sewn as they should be. */
+  readonly expected: Length;
+  readonly cuts: readonly CutTerm[];
+  readonly seams: readonly SeamTerm[];
+  /** Where it is measured, on the unit's finished outline. */
+  readonly line: readonly [Point, Point];
+}
+
+/** How much the size grows for each unit that a cut of a piece is too large. */
+export interface CutTerm {
+  readonly patch: number;
+  readonly piece: string;
+  /** Which side of a rectangle, as its cut lists them; 0 for all other shapes, whose cut is one size. */
+  readonly side: 0 | 1;
+  readonly grows: number;
+}
+
+/** How much the size shrinks for each unit that the seam's place takes more: once for the turn of the cloth, twice for the allowance. */
+export interface SeamTerm {
+  /** Index of the step that sews it; null where it is not known. */
+  readonly step: number | null;
+  readonly between: readonly [number, number];
+  readonly shrinks: number;
+}
+
+/**
+ * Models of every check size of a block, across and down, in the order of its steps. A size is missing only where no straight
+ * way within the unit joins its ends (a unit with inside corners).
+ *
+ * @source docs/formulas.md#accuracy
+ */
+export const sizeModels = (block: SewnBlock, seam: Length): readonly SizeModel[] => {
+  const slack = cornerTolerance * Math.max(...block.finished);
+  const outlines = block.patches.map(({ points }) => points);
+  const graph = graphOf(outlines, slack);
+  return block.steps.flatMap((made, step) => {
+    const unit = unitOf(made);
+    const steps = seamSteps(block, step);
+    const outline = outlineOfUnit(graph, new Set(unit), slack);
+    return waysOf({ outline, seam, slack }, made).flatMap(({ way, measured, drawn }) => {
+      const path = sizePath({ outlines, unit, outline, seam, slack, way: measured });
+      if (path === null) return [];
+      const cuts = cutTerms(block, path.crossed, { ends: path.ends, along: measured.along });
+      const seams = seamTerms(path.crossed, steps, measured.along);
+      const expected = tidy(drawn + offMarks(block, cuts));
+      return [{ step, way, drawn, expected, cuts, seams, line: [path.from, path.to] }];
+    });
+  });
+};
+
+const waysOf = (
+  unit: { readonly outline: Polygon; readonly seam: Length; readonly slack: number },
+  step: SewnStep,
+): readonly { readonly way: Way; readonly measured: MeasuredWay; readonly drawn: Length }[] => {
+  const turn = checkTurn(unit);
+  const level = turned({ x: 1, y: 0 }, -turn);
+  const upright = turned({ x: 0, y: 1 }, -turn);
+  const frame = boxOf(unit.outline.map((p) => turned(p, turn)));
+  // a slanted unit in a mirrored block may be told the other way about
+  const [across, down] = step.unfinished;
+  const isTurned = (frame.width - frame.height) * (across - down) < -1e-6;
+  return [
+    { way: 'across', measured: isTurned ? wayAlong(upright, level) : wayAlong(level, upright), drawn: across },
+    { way: 'down', measured: isTurned ? wayAlong(level, upright) : wayAlong(upright, level), drawn: down },
+  ];
+};
+
+const wayAlong = (along: Point, across: Point): MeasuredWay => ({ along, across });
+
+const dot = (a: Point, b: Point): number => a.x * b.x + a.y * b.y;
+
+const cutTerms = (
+  block: SewnBlock,
+  crossed: readonly Crossed[],
+  measured: { readonly ends: readonly [number, number]; readonly along: Point },
+): readonly CutTerm[] => {
+  const terms: CutTerm[] = [];
+  crossed.forEach(({ patch, enters, leaves }, i) => {
+    const sewn = block.patches[patch] as SewnPatch;
+    const cut = (block.pieces.find(({ label }) => label === sewn.piece) as { readonly cut: Cut }).cut;
+    const edges = [
+      { normal: enters, weight: i === 0 ? measured.ends[0] : -dot(enters, measured.along) },
+      { normal: leaves, weight: i === crossed.length - 1 ? measured.ends[1] : dot(leaves, measured.along) },
+    ];
+    for (const { normal, weight } of edges) {
+      const side = sideAlong(cut, sewn.points, normal);
+      const grows = weight * edgeShare(cut);
+      const known = terms.findIndex((term) => term.patch === patch && term.side === side);
+      const before = terms[known];
+      if (before) terms[known] = { ...before, grows: before.grows + grows };
+      else terms.push({ patch, piece: sewn.piece, side, grows });
+    }
+  });
+  return terms.filter(({ grows }) => Math.abs(grows) > 1e-9).map((term) => ({ ...term, grows: tidy(term.grows) }));
+};
+
+/**
+ * How far each edge of a piece moves out for each unit that its cut is too large: half at either end of a rectangle, all round
+ * a triangle as its square grows.
+ *
+ * @source docs/formulas.md#offset-triangle
+ */
+const edgeShare = ({ shape }: Cut): number => {
+  if (shape === 'half-square') return 1 / (2 + Math.SQRT2);
+  return shape === 'quarter-square' ? 1 / (2 + 2 * Math.SQRT2) : 1 / 2;
+};
+
+const isRectangle = ({ shape }: Cut): boolean => shape === 'square' || shape === 'rectangle';
+
+/** Which of a rectangle's two cut sides lies along a normal: a piece may lie turned against the cut it is listed with. */
+const sideAlong = (cut: Cut, points: Polygon, normal: Point): 0 | 1 => {
+  if (cut.shape !== 'rectangle') return 0;
+  const places = points.map((p) => dot(p, normal));
+  const long = Math.max(...places) - Math.min(...places);
+  return Math.abs(long - cut.finished[0]) <= Math.abs(long - cut.finished[1]) ? 0 : 1;
+};
+
+/** Squares and rectangles are sewn as they are cut; what is trimmed after sewing comes true. */
+const offMarks = (block: SewnBlock, terms: readonly CutTerm[]): number =>
+  terms.reduce((all, { piece, side, grows }) => {
+    const { cut } = block.pieces.find(({ label }) => label === piece) as { readonly cut: Cut };
+    return isRectangle(cut) ? all + grows * (cut.size[side] - cut.exact[side]) : all;
+  }, 0);
+
+const seamTerms = (crossed: readonly Crossed[], steps: SeamSteps, along: Point): readonly SeamTerm[] =>
+  crossed.slice(1).map((after, i) => {
+    const before = crossed[i] as Crossed;
+    return {
+      step: steps.stepBetween(before.patch, after.patch),
+      between: [before.patch, after.patch],
+      shrinks: tidy(dot(before.leaves, along)),
+    };
+  });
+
+/** What the size shrinks by for each unit that all allowances are too wide, and for each unit that every seam's turn takes. */
+export const sensitivity = ({
+  seams,
+}: Pick<SizeModel, 'seams'>): { readonly allowance: number; readonly fold: number } => {
+  const fold = tidy(seams.reduce((all, { shrinks }) => all + shrinks, 0));
+  return { allowance: length(2 * fold), fold };
+};
+
+/** By piece: what the size grows by for each unit that all cuts of its kind are too large. */
+export const cutSensitivity = ({ cuts }: Pick<SizeModel, 'cuts'>): ReadonlyMap<string, number> => {
+  const kinds = new Map<string, number>();
+  for (const { piece, grows } of cuts) kinds.set(piece, (kinds.get(piece) ?? 0) + grows);
+  return kinds;
+};
