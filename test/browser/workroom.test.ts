@@ -356,7 +356,7 @@ describe('the workroom', () => {
     await openDemo(page, opened.local);
     await page.getByRole('button', { name: 'More', exact: true }).click();
     await page.getByRole('menuitem', { name: 'How you like it' }).click();
-    await page.getByRole('radio', { name: 'in centimetres' }).check();
+    await page.getByRole('radio', { name: 'in centimetres', exact: true }).check();
     await page.getByRole('button', { name: 'Close' }).click();
     // 64 in are 162.56 cm: 1 in = 2.54 cm exactly
     await becomes(() => figureOf(page, 'Set').textContent(), '162.56 × 162.56 cm');
