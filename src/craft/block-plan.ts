@@ -18,11 +18,26 @@ import {
   wholeTurn,
 } from '#craft/piecing';
 import type { PlacedBlock, SetTop } from '#craft/setting';
-import { at, type Polygon } from '#ground/plane';
+import { stageFor, wholeIn } from '#craft/ways';
+import { at, boxOf, type Polygon } from '#ground/plane';
 import type { Recall } from '#ground/recall';
+import type { Natures } from './natures.ts';
 import type { Note } from './notes.ts';
 import type { BlockPlan, PlannedPiece, PlannedStep } from './plan.ts';
 import { type DrawnCloths, sewnAs } from './scrap-plan.ts';
+import {
+  inRising,
+  type MadeUnit,
+  madeUnits,
+  notTakenNote,
+  type UnitsOfBlock,
+  unitAt,
+  unmade,
+  unmetNotes,
+  wayCutAt,
+  wayMarks,
+  withoutUnmade,
+} from './unit-ways.ts';
 
 export interface BlockPlans {
   readonly blocks: readonly BlockPlan[];
@@ -36,11 +51,12 @@ export const planBlocks = (of: {
   readonly drawn: DrawnCloths;
   readonly lightness: (fabric: string) => number;
   readonly likeness: (fabric: string) => Likeness;
+  readonly natures: Natures;
   readonly rule: CutRule;
   readonly memory?: Recall;
 }): BlockPlans => {
   const designs = new Map(of.quilt.blocks.map((b) => [b.id, b]));
-  const pieced = new Map<string, PiecedBlock>();
+  const pieced = new Map<string, PiecedWithWays>();
   const notes: Note[] = [];
   const blocks = entriesOf(of.set.placed).map(({ entry, places }): BlockPlan => {
     const design = designs.get(entry.block) as BlockDesign;
@@ -49,18 +65,9 @@ export const planBlocks = (of: {
     const lists = block.patches.map((patch) => fabricsOf(patch, colouring));
     const key = JSON.stringify([entry.block, entry.colouring]);
     const isNew = !pieced.has(key);
-    const plain =
-      pieced.get(key) ??
-      pieceBlock({
-        block,
-        fabrics: lists.map((list, i) => sewnAs(list) + motifMark(design, block.patches[i]?.tone)),
-        lightness: (name) => of.lightness(unmarked(name)),
-        likeness: (name) => of.likeness(unmarked(name)),
-        seam: of.rule.seam,
-        ...(of.memory ? { memory: of.memory } : {}),
-      });
-    pieced.set(key, plain);
-    if (isNew) notes.push(...piecingNotes(design, plain, block));
+    const { joined: plain, made } = pieced.get(key) ?? pieceWithWays({ ...of, design, block, lists });
+    pieced.set(key, { joined: plain, made });
+    if (isNew) notes.push(...piecingNotes(design, plain, block), ...made.notTaken.map(notTakenNote));
     const faced = entry.mirror ? mirrored(block) : block;
     const plan = entryPlan({
       design,
@@ -70,12 +77,54 @@ export const planBlocks = (of: {
       lists,
       cut: cutOf(of.drawn, places),
       pieced: entry.mirror ? inMirror(plain, block) : plain,
+      made: entry.mirror ? inOtherFace(made.made, { ...of, design, block: faced, lists }) : made.made,
       rule: of.rule,
     });
     if (isNew) notes.push(...markNotes({ plan, design, block, rule: of.rule }), ...elsewhereNotes(plan, design));
     return plan;
   });
-  return { blocks, notes };
+  return { blocks, notes: [...notes, ...unmetNotes(of.quilt, [...pieced.values()])] };
+};
+
+interface PiecedWithWays {
+  readonly joined: PiecedBlock;
+  readonly made: ReturnType<typeof madeUnits>;
+}
+
+/** Units that the order of joining does not make by themselves are cut and sewn singly after all. */
+const pieceWithWays = (
+  of: UnitsOfBlock & {
+    readonly lightness: (fabric: string) => number;
+    readonly likeness: (fabric: string) => Likeness;
+    readonly memory?: Recall;
+  },
+): PiecedWithWays => {
+  const { design, block, lists } = of;
+  const joinedWith = (made: readonly MadeUnit[]): PiecedBlock => {
+    const marks = wayMarks(made, block.patches.length);
+    return pieceBlock({
+      block,
+      fabrics: lists.map((list, i) => sewnAs(list) + motifMark(design, block.patches[i]?.tone) + marks[i]),
+      lightness: (name) => of.lightness(unmarked(name)),
+      likeness: (name) => of.likeness(unmarked(name)),
+      seam: of.rule.seam,
+      whole: made.flatMap(({ unit, way }) => wholeIn(unit, way)),
+      ...(of.memory ? { memory: of.memory } : {}),
+    });
+  };
+  let made = madeUnits(of);
+  let joined = joinedWith(made.made);
+  for (let left = unmade(made.made, joined.steps); left.size > 0; left = unmade(made.made, joined.steps)) {
+    made = withoutUnmade(made, left);
+    joined = joinedWith(made.made);
+  }
+  return { joined, made };
+};
+
+/** The same units in the mirrored block, where their places may lie otherwise. */
+const inOtherFace = (made: readonly MadeUnit[], of: UnitsOfBlock): readonly MadeUnit[] => {
+  const keys = new Set(made.map(({ unit }) => inRising(unit.patches)));
+  return madeUnits(of).made.filter(({ unit }) => keys.has(inRising(unit.patches)));
 };
 
 /** Pieces that are cut round a motif are a kind of their own; no id holds the sign. */
@@ -84,7 +133,8 @@ const motifSign = '#';
 const motifMark = ({ motifs = [] }: BlockDesign, tone: string | undefined): string =>
   tone !== undefined && motifs.includes(tone) ? motifSign : '';
 
-const unmarked = (name: string): string => name.replace(motifSign, '');
+/** A cloth's name without the marks of motifs and ways. */
+const unmarked = (name: string): string => name.replace(/[#~].*$/, '');
 
 /** Blocks as they are made, in the order of first use, and where they are placed (indexes). */
 const entriesOf = (
@@ -132,9 +182,10 @@ const entryPlan = (of: {
   readonly lists: readonly (readonly string[])[];
   readonly cut: CutOf;
   readonly pieced: PiecedBlock;
+  readonly made: readonly MadeUnit[];
   readonly rule: CutRule;
 }): BlockPlan => {
-  const { block, pieced, count } = of;
+  const { block, pieced, count, made } = of;
   const slack = cornerTolerance * Math.max(...block.size);
   const outlines = block.patches.map((patch) => outlineOf(patch, slack));
   return {
@@ -158,13 +209,38 @@ const entryPlan = (of: {
       fabrics: fabricsCut(of, kind),
       tone: kind.tone,
       perBlock: kind.perBlock,
-      cut: straightOnEdge(cutFor(outlines[kind.patch] as Polygon, of.rule), {
-        outlines: outlines.filter((_, patch) => pieced.kindOf[patch] === index),
-        size: block.size,
-        rule: of.rule,
-      }),
+      cut:
+        wayCutAt(made, kind.patch) ??
+        straightOnEdge(cutFor(outlines[kind.patch] as Polygon, of.rule), {
+          outlines: outlines.filter((_, patch) => pieced.kindOf[patch] === index),
+          size: block.size,
+          rule: of.rule,
+        }),
     })),
-    steps: pieced.steps.map((step) => plannedStep({ step, pieced, id: entryName(of.entry), count })),
+    steps: pieced.steps.map((step) => ({
+      ...plannedStep({ step, pieced, id: entryName(of.entry), count }),
+      ...wayOfStep(step, { made, count, seam: of.rule.seam }),
+    })),
+  };
+};
+
+/** How a step is gone about, where it belongs to a unit that is made in a way of its own. */
+const wayOfStep = (
+  step: SewingStep,
+  { made, count, seam }: { readonly made: readonly MadeUnit[]; readonly count: number; readonly seam: Length },
+): Partial<Pick<PlannedStep, 'made' | 'unfinished'>> => {
+  const at = unitAt(made, step);
+  // pieces that are only cut larger are joined as ever, and trimmed in the end
+  if (at === null) return {};
+  const { unit, way, key } = at.made;
+  const units = count * made.filter((one) => one.key === key).length;
+  const isLast = at.parts.flat().length === unit.patches.length;
+  const sets = Math.ceil(units / way.gives);
+  const stage = isLast ? null : stageFor({ unit, way, seam, parts: at.parts });
+  const box = stage && boxOf((stage.pressed[0] ?? []).flatMap(({ outline }) => outline));
+  return {
+    made: { unit, way, parts: at.parts, units, sets, isLast },
+    ...(box ? { unfinished: [length(box.width), length(box.height)] as const } : {}),
   };
 };
 
@@ -267,8 +343,9 @@ interface MarkedBlock {
 /** Squares and rectangles that no mark fits: they cannot be trimmed later, so the maker must know. */
 const markNotes = (of: MarkedBlock): readonly Note[] => {
   const { path, id } = of.design;
-  const off = of.plan.pieces.flatMap(({ label, cut: { shape, size, exact } }) => {
-    if (shape !== 'square' && shape !== 'rectangle') return [];
+  const off = of.plan.pieces.flatMap(({ label, cut: { shape, size, exact, gives } }) => {
+    // what gives several is sewn first, and trimmed
+    if ((shape !== 'square' && shape !== 'rectangle') || gives > 1) return [];
     return ([0, 1] as const)
       .filter((side) => !(shape === 'square' && side === 1) && Math.abs(size[side] - exact[side]) > 1e-9)
       .map((side) => ({ label, exact: exact[side] as Length, size: size[side] as Length }));

@@ -1,9 +1,33 @@
 // What the maker should know of a plan that could be made all the same: facts with a code and a place.
 // Wording is paper's.
+import type { UnitKind, WayName } from '#craft/design';
 import type { Length } from '#craft/measure';
 import type { StripRole } from '#craft/setting';
+import type { WayRefusal } from '#craft/ways';
+
+/** Why the way that a document chooses for a unit is not gone. */
+export type NotMade = WayRefusal | 'print' | 'motif' | 'drawn' | 'too-large' | 'not-a-unit';
 
 export type Note =
+  | {
+      /** A way that the document chooses is not open to these units: they are cut singly. */
+      readonly code: 'ways/not-taken';
+      readonly level: 'warning';
+      readonly path: string;
+      readonly unit: UnitKind;
+      readonly size: readonly [Length, Length];
+      readonly fabrics: readonly string[];
+      readonly way: WayName;
+      readonly why: NotMade;
+    }
+  | {
+      /** A way is chosen for units that no block of the top has. */
+      readonly code: 'ways/no-such-unit';
+      readonly level: 'warning';
+      readonly path: string;
+      readonly unit: UnitKind;
+      readonly way: WayName;
+    }
   | {
       /** A cut fell between two marks and the piece cannot be trimmed after sewing. */
       readonly code: 'cutting/off-marks';

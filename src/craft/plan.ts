@@ -8,6 +8,7 @@ import type { Value } from '#craft/fabric';
 import type { BattingPackage, BedName, EvenLines, Thread } from '#craft/finishing';
 import type { Length } from '#craft/measure';
 import type { SetTop, StripRole, TopThing } from '#craft/setting';
+import type { Unit, Way } from '#craft/ways';
 import type { Polygon } from '#ground/plane';
 import type { Note } from './notes.ts';
 
@@ -90,6 +91,21 @@ export interface PlannedStep {
   readonly stopsAt: Polygon;
   /** The seam as it lies in the block, from end to end. */
   readonly line: Polygon;
+  /** Where it belongs to a unit that is made in a way of its own; missing where pieces are joined one by one. */
+  readonly made?: StepWay;
+}
+
+/** A stage of making units together. */
+export interface StepWay {
+  readonly unit: Unit;
+  readonly way: Way;
+  /** What the step joins, by places of the unit. */
+  readonly parts: readonly [readonly number[], readonly number[]];
+  /** Units of this kind in all blocks of the entry, and sets of pieces that give them. */
+  readonly units: number;
+  readonly sets: number;
+  /** The unit is done, and brought to size. */
+  readonly isLast: boolean;
 }
 
 export interface TopPlan {

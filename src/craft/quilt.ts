@@ -42,7 +42,7 @@ import { type ValueNote, valueNotes } from './value-plan.ts';
 
 export { withBetterCloth } from './better-cloth.ts';
 export { entryName } from './block-plan.ts';
-export type { Note } from './notes.ts';
+export type { Note, NotMade } from './notes.ts';
 export { planOfBlock } from './one-block.ts';
 export type * from './plan.ts';
 export { type Recutting, recut } from './recut.ts';
@@ -136,6 +136,7 @@ const planRead = (
     drawn: scraps.drawn,
     lightness,
     likeness: likenessBy(quilt),
+    natures,
     rule,
   });
   const piecesOn = (of: Natures) =>

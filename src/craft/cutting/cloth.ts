@@ -32,6 +32,11 @@ export interface Cut {
    */
   readonly gives: number;
   /**
+   * Of a way to make units: so many are cut for each set, and whole sets only; `gives` then counts the patches that come of one
+   * when it is sewn. Missing where pieces are cut one by one.
+   */
+  readonly perSet?: number;
+  /**
    * Triangles only: how it lies in its block, as a clockwise turn. At 0 a half-square has its right angle at the upper
    * left, a quarter-square its long side on top.
    */

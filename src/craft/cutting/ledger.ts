@@ -16,7 +16,7 @@ import type { TemplatePair } from './template-pairs.ts';
 /** What the piece is for; opaque here. */
 export interface Wanted<U> extends PieceToLay {
   readonly fabric: string;
-  readonly cut: Pick<Cut, 'shape' | 'size' | 'gives' | 'template' | 'stand' | 'pair' | 'ways'>;
+  readonly cut: Pick<Cut, 'shape' | 'size' | 'gives' | 'perSet' | 'template' | 'stand' | 'pair' | 'ways'>;
   /** Pieces, not squares. */
   readonly count: number;
   readonly use: U;
@@ -54,6 +54,8 @@ export interface ClothLedger<U> {
 interface OpenLine<U> {
   readonly line: Omit<ClothLine<U>, 'count' | 'uses' | 'way' | 'outlines'>;
   readonly standing: [number, number, number, number];
+  /** Squares and rectangles of ways to make: cut in whole sets for each use. */
+  inSets: number;
   readonly chosen: ChosenWay | null;
   readonly pair: { readonly of: TemplatePair; readonly lying: Lying } | null;
   readonly uses: (U & { count: number })[];
@@ -84,10 +86,19 @@ export const ledgerOf = <U extends object>(
     open.set(want.fabric, lines);
     const key = chosen
       ? `angled|${chosen.key}`
-      : [want.cut.shape, ...lying.cut, lying.mayTurn, lying.diagonal, lying.outline, want.motif === true].join('|');
+      : [
+          want.cut.shape,
+          ...lying.cut,
+          lying.mayTurn,
+          lying.diagonal,
+          lying.outline,
+          want.motif === true,
+          want.cut.perSet === undefined ? '' : want.cut.gives,
+        ].join('|');
     const line: OpenLine<U> = lines.get(key) ?? opened({ want, lying, chosen, nature });
     lines.set(key, line);
     line.standing[lying.standing] += want.count;
+    line.inSets += inSets(want);
     line.uses.push({ ...want.use, count: want.count });
   });
   const lines = new Map(
@@ -100,6 +111,9 @@ export const ledgerOf = <U extends object>(
   );
   return { lines, problems };
 };
+
+const inSets = <U>({ cut: { perSet, gives }, count }: Wanted<U>): number =>
+  perSet === undefined ? 0 : perSet * Math.ceil(count / (perSet * gives));
 
 /** A free piece may lie turned; one with a motif in it lies as it does in its block, or as its print stands. */
 const asInBlock = (lying: Lying, { cut }: Pick<Wanted<object>, 'cut'>): Lying =>
@@ -138,6 +152,7 @@ const opened = <U>(of: {
       onFold,
     },
     standing: [0, 0, 0, 0],
+    inSets: 0,
     chosen,
     pair: pair && want.cut.pair ? { of: want.cut.pair, lying: pair } : null,
     uses: [],
@@ -148,7 +163,8 @@ const closed = <U>(open: OpenLine<U>, nature: ClothNature): readonly ClothLine<U
   if (open.chosen) return asStrips(open, open.chosen, nature);
   const { line, standing, uses, pair } = open;
   if (pair) return inPairs(open, pair);
-  const count = squaresFor({ gives: line.gives as 1 | 2 | 4, print: nature.print, standing });
+  const count =
+    open.inSets > 0 ? open.inSets : squaresFor({ gives: line.gives as 1 | 2 | 4, print: nature.print, standing });
   return [{ ...line, count, way: null, outlines: [], uses }];
 };
 

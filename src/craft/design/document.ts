@@ -5,6 +5,7 @@ import { z } from 'zod';
 import { bedNames } from '#craft/finishing';
 import { limits } from '#craft/limits';
 import type { Expected } from './expected.ts';
+import { unitKinds, wayNames } from './methods.ts';
 
 // no code made from text at run time: pages with a strict content policy read documents too
 z.config({ jitless: true });
@@ -180,6 +181,15 @@ const drawing = closed({
 
 const tone = z.union([name, z.array(name).min(1)], expects('tone'));
 
+const method = closed({
+  unit: z.enum(unitKinds),
+  size: size.optional(),
+  fabrics: z.array(name).min(1).max(limits.methodFabrics).optional(),
+  way: z.enum(wayNames),
+  trimmed: z.boolean().optional(),
+});
+const methods = z.array(method).max(limits.methods);
+
 const block = closed({
   id: name,
   title: title.optional(),
@@ -195,7 +205,7 @@ const block = closed({
   made: z.literal('elsewhere').optional(),
   colourings: z.record(name, z.record(name, tone)).optional(),
   motifs: z.array(name).max(limits.tones).optional(),
-  methods: z.unknown().optional(),
+  methods: methods.optional(),
 });
 
 const placedBlock = closed({
@@ -339,7 +349,7 @@ export const quiltDocument = closed({
   finish: finish.optional(),
   colourways: z.array(colourway).max(limits.colourways).optional(),
   sizes: z.array(otherSize).max(limits.sizes).optional(),
-  methods: z.unknown().optional(),
+  methods: methods.optional(),
   extras: z.unknown().optional(),
 });
 
@@ -354,6 +364,7 @@ export type WrittenPlace = z.infer<typeof places>;
 export type WrittenPhoto = z.infer<typeof photo>;
 export type WrittenColourway = z.infer<typeof colourway>;
 export type WrittenSize = z.infer<typeof otherSize>;
+export type WrittenMethod = z.infer<typeof method>;
 export type WrittenTop = z.infer<typeof top>;
 export type WrittenFinish = z.infer<typeof finish>;
 export type WrittenLength = z.infer<typeof length>;

@@ -6,6 +6,7 @@ import type { Unit } from '#craft/measure';
 import type { Rational } from '#ground/exact';
 import type { Expected } from './expected.ts';
 import type { Feature } from './feature.ts';
+import type { UnitKind, WayName } from './methods.ts';
 import type { QuarterTurn, UnitName } from './quilt.ts';
 
 interface At {
@@ -99,6 +100,13 @@ export type NameProblem =
     })
   /** In no colouring has the tone a cloth with a repeat. */
   | (At & { readonly code: 'design/motif-without-repeat'; readonly block: string; readonly tone: string })
+  | (At & {
+      readonly code: 'design/way-not-for-unit';
+      readonly unit: UnitKind;
+      readonly way: WayName;
+      readonly known: readonly WayName[];
+    })
+  | (At & { readonly code: 'design/way-not-trimmed'; readonly unit: UnitKind; readonly way: WayName })
   /** A fabric stands twice in the list of a tone. */
   | (At & { readonly code: 'design/scrap-twice'; readonly tone: string; readonly found: string })
   | (At & { readonly code: 'design/fabric-twice'; readonly id: string; readonly first: string })

@@ -5,6 +5,7 @@ import type { Print, PrintRuns } from '#craft/fabric';
 import type { BedName } from '#craft/finishing';
 import type { Unit } from '#craft/measure';
 import type { Rational } from '#ground/exact';
+import type { Method } from './methods.ts';
 
 export interface Quilt {
   readonly title: string;
@@ -37,6 +38,8 @@ export interface Quilt {
   readonly colourways: readonly Colourway[];
   /** The same blocks and cloths in other tops. */
   readonly sizes: readonly SizeDesign[];
+  /** Ways to make that are chosen for units of the whole quilt; missing for none. */
+  readonly methods?: readonly Method[];
 }
 
 export interface Colourway {
@@ -166,6 +169,8 @@ export interface BlockDesign {
   readonly colourings: Readonly<Record<string, Colouring>>;
   /** Tones whose pieces are cut round a motif, where their cloth has a repeat; missing for none. */
   readonly motifs?: readonly string[];
+  /** Ways to make that are chosen for units of this block, before those of the quilt; missing for none. */
+  readonly methods?: readonly Method[];
 }
 
 export type BlockShape = BareShape | FramedDesign;

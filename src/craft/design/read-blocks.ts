@@ -4,6 +4,7 @@ import type { WrittenBlock } from './document.ts';
 import type { NamedFabrics } from './named-fabrics.ts';
 import type { BlockDesign } from './quilt.ts';
 import { readColourings } from './read-colourings.ts';
+import { readMethods } from './read-methods.ts';
 import { readShape } from './read-shape.ts';
 import type { Reading } from './reading.ts';
 
@@ -55,7 +56,8 @@ const readerOf = (shelf: Shelf) => {
     const colourings = readColourings({ block, path, reading, fabrics, centre: found.centre });
     const title = block.title ?? titleFrom(block) ?? block.id;
     const motifs = block.motifs === undefined || block.motifs.length === 0 ? {} : { motifs: block.motifs };
-    const design = shape === null ? null : { id: block.id, title, path, shape, colourings, ...motifs };
+    const methods = readMethods(block.methods, { path: `${path}/methods`, reading, fabrics });
+    const design = shape === null ? null : { id: block.id, title, path, shape, colourings, ...motifs, ...methods };
     known.set(index, design);
     return design;
   };

@@ -14,6 +14,7 @@ import { readBlocks } from './read-blocks.ts';
 import { readBuying } from './read-buying.ts';
 import { readFabrics } from './read-fabrics.ts';
 import { readFinish } from './read-finish.ts';
+import { readMethods } from './read-methods.ts';
 import { motifProblems } from './read-motifs.ts';
 import { readTop } from './read-top.ts';
 import { readColourways, readSizes } from './read-variants.ts';
@@ -93,6 +94,7 @@ const readMeaning = (document: QuiltDocument): Meaning => {
   const finish = readFinish(document.finish, { reading, fabrics, cloths, seam });
   const colourways = readColourways(document.colourways, { reading, fabrics });
   const sizes = readSizes(document.sizes, { reading, fabrics, cloths, seam, written: document.blocks, blocks, finish });
+  const methods = readMethods(document.methods, { path: '/methods', reading, fabrics });
   if (seam === null || ruler === null || buying === null || top === null) return { quilt: null, problems };
   const { title = 'Untitled quilt', designer = '', notes = '', currency = '' } = document;
   const { edition = '', date = '', corrections = [] } = document;
@@ -117,6 +119,7 @@ const readMeaning = (document: QuiltDocument): Meaning => {
     finish,
     colourways,
     sizes,
+    ...methods,
   };
   return { quilt, problems };
 };

@@ -141,6 +141,7 @@ const countedAt = (segments: Path): Counted => {
     lengths: 'sheetKinds',
     ends: 'sheetKinds',
     motifs: 'tones',
+    methods: 'methods',
   };
   return names[last] ?? 'entries';
 };

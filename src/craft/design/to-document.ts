@@ -1,6 +1,14 @@
 // The document that says what a quilt in normal form is: reading it again gives the same quilt.
 import { exactText } from '#craft/measure';
-import type { QuiltDocument, WrittenBlock, WrittenDrawing, WrittenLogCabin, WrittenUnits } from './document.ts';
+import type {
+  QuiltDocument,
+  WrittenBlock,
+  WrittenDrawing,
+  WrittenLogCabin,
+  WrittenMethod,
+  WrittenUnits,
+} from './document.ts';
+import type { Method } from './methods.ts';
 import type {
   BlockDesign,
   BlockShape,
@@ -42,6 +50,7 @@ export const toDocument = (quilt: Quilt): QuiltDocument => {
     blocks: quilt.blocks.map(toBlock),
     top: toTop(top),
     finish: toFinish(quilt.finish),
+    ...toMethods(quilt.methods),
     ...(quilt.colourways.length === 0 ? {} : { colourways: quilt.colourways.map(toColourway) }),
     ...(quilt.sizes.length === 0
       ? {}
@@ -72,12 +81,26 @@ const toColourway = ({ id, title, fabrics }: Quilt['colourways'][number]) => ({
   ),
 });
 
-const toBlock = ({ id, title, shape, colourings, motifs }: BlockDesign): WrittenBlock => ({
+const toMethods = (methods: readonly Method[] | undefined): { methods?: WrittenMethod[] } =>
+  methods === undefined
+    ? {}
+    : {
+        methods: methods.map(({ unit, size, fabrics, way, trimmed }) => ({
+          unit,
+          ...(size === null ? {} : { size: pairText(size) }),
+          ...(fabrics === null ? {} : { fabrics: [...fabrics] }),
+          way,
+          trimmed,
+        })),
+      };
+
+const toBlock = ({ id, title, shape, colourings, motifs, methods }: BlockDesign): WrittenBlock => ({
   id,
   title,
   ...toShape(shape),
   colourings: Object.fromEntries(Object.entries(colourings).map(([name, tones]) => [name, toTones(tones)])),
   ...(motifs === undefined ? {} : { motifs: [...motifs] }),
+  ...toMethods(methods),
 });
 
 const toTones = (tones: Colouring): Record<string, string | string[]> =>

@@ -14,10 +14,6 @@ interface Unbuilt {
 }
 
 const unbuilt: readonly Unbuilt[] = [
-  {
-    feature: 'methods',
-    places: (d) => [...given(d.methods, ['methods']), ...inBlocks(d, (b) => given(b.methods, ['methods']))],
-  },
   { feature: 'extras', places: (d) => given(d.extras, ['extras']) },
   {
     feature: 'arcs',

@@ -29,6 +29,10 @@ export const limits = {
   /** Patches of all blocks in the top. */
   pieces: 500_000,
   frames: 20,
+  /** Ways to make, chosen at one place. */
+  methods: 200,
+  /** Cloths of one unit. */
+  methodFabrics: 5,
   /** Kinds of sheet, length or end that one cloth comes in. */
   sheetKinds: 40,
   /** Sheets, lengths or ends of one kind. */
@@ -68,6 +72,7 @@ export type Counted =
   | 'borders'
   | 'pieces'
   | 'frames'
+  | 'methods'
   | 'sheetKinds'
   | 'entries';
 

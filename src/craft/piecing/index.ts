@@ -32,6 +32,7 @@ export { joinTop, type TopJoin } from './top.ts';
  * @param lightness CIE L* of a fabric, for pressing
  * @param likeness  how pieces of a fabric may lie and still be one kind; any turn and no mirror image when missing
  * @param seam      allowance
+ * @param whole     patches that are made as a unit of their own, where a straight seam round them allows it
  * @param memory    of the orders of joining that were found before
  */
 export const pieceBlock = (of: {
@@ -40,9 +41,10 @@ export const pieceBlock = (of: {
   readonly lightness: (fabric: string) => number;
   readonly likeness?: (fabric: string) => Likeness;
   readonly seam: Length;
+  readonly whole?: readonly (readonly number[])[];
   readonly memory?: Recall;
 }): PiecedBlock => {
-  const { block, fabrics, likeness = plainLikeness, memory = noRecall } = of;
+  const { block, fabrics, likeness = plainLikeness, whole = [], memory = noRecall } = of;
   const larger = length(Math.max(...block.size));
   const slack = cornerTolerance * larger;
   const outlines = block.patches.map((patch) => outlineOf(patch, slack));
@@ -72,7 +74,7 @@ export const pieceBlock = (of: {
   const turnsOf = (patch: number) => likeness(fabrics[patch] as string).turns;
   const tree =
     core.length > 1
-      ? memory.recall(JSON.stringify(['joined', outlines, kindOf, core.length, larger, core.map(turnsOf)]), () =>
+      ? memory.recall(JSON.stringify(['joined', outlines, kindOf, core.length, larger, core.map(turnsOf), whole]), () =>
           planJoins(
             {
               drawing: drawingOf(outlines, slack),
@@ -80,6 +82,7 @@ export const pieceBlock = (of: {
               formOf: formSorter({ patches: outlines, kindOf, size: larger, turnsOf }),
               kindOf,
               isConvex,
+              whole,
             },
             core,
           ),

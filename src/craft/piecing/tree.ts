@@ -9,6 +9,7 @@ import { bentDivisions } from './bent.ts';
 import type { UnitForm } from './congruence.ts';
 import type { PatchGraph } from './graph.ts';
 import { ringOf } from './ring.ts';
+import { sparing } from './whole.ts';
 
 /** A part of a join: a single patch, or a unit of a form. */
 export type Branch =
@@ -76,6 +77,8 @@ export interface JoinTask {
   readonly formOf: (unit: readonly number[]) => UnitForm;
   readonly kindOf: readonly number[];
   readonly isConvex: (unit: readonly number[]) => boolean;
+  /** Patches that are a unit of their own: no seam divides them before it is all that is left. Missing for none. */
+  readonly whole?: readonly (readonly number[])[];
 }
 
 /** @param unit patches that lie together, in rising order */
@@ -118,7 +121,7 @@ const growForms = (task: JoinTask, all: readonly number[], root: number): Readon
   let spent = 0;
   for (let form = waiting.pop(); form !== undefined; form = waiting.pop()) {
     const unit = firstUnits.get(form) as UnitToJoin;
-    const chords = unit.isConvex ? chordsOf(task.drawing, unit.patches) : [];
+    const chords = unit.isConvex ? sparing(chordsOf(task.drawing, unit.patches), unit.patches, task.whole) : [];
     spent += chords.length * unit.patches.length;
     const chosen = spent > chordWork && chords.length > 1 ? [mostEven(chords)] : chords;
     options.set(

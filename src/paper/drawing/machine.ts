@@ -16,6 +16,7 @@ import {
   wrongSide,
   wrongSideUp,
 } from './machine-marks.ts';
+import { drawMadeStage } from './made-stage.ts';
 import { drawPatches, patchLabels } from './patches.ts';
 import { awayFromLeg, firstLeg, patchAt, sewnOf, stopsOf } from './seam.ts';
 import { framed } from './shape.ts';
@@ -28,6 +29,8 @@ import { group, picture } from './svg.ts';
 /** @param of.seam the allowance, in the document's unit */
 export const drawMachine = (of: StepPicture & { readonly seam: number }): Drawing => {
   const { block, step, signs } = of;
+  const made = step.made ? drawMadeStage({ ...of, made: step.made }) : null;
+  if (made !== null) return made;
   const away = awayFromLeg(block, step);
   const [start] = firstLeg(step.line);
   const { turned, folded } = turnedToMachine(start, away);

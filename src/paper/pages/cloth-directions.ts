@@ -58,7 +58,7 @@ const sizeText = (piece: ClothPiece, plan: QuiltPlan): string =>
     ? lengthOnPaper(piece.cut[0], plan.quilt.unit)
     : sizeOnPaper(piece.cut, plan.quilt.unit);
 
-const shapeText = ({ shape, count, gives }: ClothPiece): string => {
+const shapeText = ({ shape, count, gives, outlines }: ClothPiece): string => {
   switch (shape) {
     case 'half-square':
       return `square, cut once: ${count * gives} triangles`;
@@ -67,7 +67,8 @@ const shapeText = ({ shape, count, gives }: ClothPiece): string => {
     case 'template':
       return 'box round the template';
     default:
-      return shape;
+      // sewn first and cut apart then
+      return gives > 1 && outlines.length === 0 ? `${shape}, for ${count * gives} pieces` : shape;
   }
 };
 

@@ -19,6 +19,8 @@ export const cutText = ({ cut }: { readonly cut: Cut }, plan: QuiltPlan): string
     case 'template':
       return `template, from ${size}`;
     default:
-      return `${cut.shape} ${size}`;
+      return cut.perSet !== undefined && cut.gives > 1
+        ? `${cut.shape} ${size} for ${cut.gives}`
+        : `${cut.shape} ${size}`;
   }
 };

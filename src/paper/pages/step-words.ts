@@ -3,20 +3,12 @@ import type { BlockPlan, PlannedStep, QuiltPlan } from '#craft';
 import { checkSize } from '#paper/lengths';
 import { capital } from '#paper/words';
 import { type Counts, titleOf } from './block-head.ts';
+import { madeWords, type StepWords, trimText } from './made-words.ts';
 import { kindText, machineText, partName, pressText, stepHeading } from './naming.ts';
 import { partnerOf } from './partner.ts';
 import { countsText } from './sized.ts';
 
-export interface StepWords {
-  readonly heading: string;
-  readonly make: string;
-  readonly machine: string;
-  readonly press: string;
-  readonly measures: string;
-  /** What its pictures show, for readers who listen. */
-  readonly boardAlt: string;
-  readonly machineAlt: string;
-}
+export type { StepWords };
 
 export const stepWords = (
   plan: QuiltPlan,
@@ -25,16 +17,18 @@ export const stepWords = (
   const { block, step, counts } = of;
   const title = titleOf(plan, block);
   const partner = partnerOf(block, step);
+  if (step.made && step.made.way.name !== 'singly') return madeWords(plan, { block, step, made: step.made, counts });
   const heading = stepHeading(step, partner);
   const press = pressText(step);
   const machine = `${machineText(step, newestOf(block.steps, step))}${kindText(step, partner)}`;
   const measures = checkSize(step.unfinished, plan.quilt);
+  const trims = step.made?.isLast === true;
   return {
     heading,
     make: `make ${countsText(counts, step.perBlock)}`,
     machine: `${machine}${manyText(step, counts)}`,
     press,
-    measures: `${capital(partName(step.makes))} measures ${measures}.`,
+    measures: trims ? trimText(step, measures) : `${capital(partName(step.makes))} measures ${measures}.`,
     boardAlt: `${title}, step ${step.number} on the board: ${heading}. ${press} After pressing it measures ${measures}.`,
     machineAlt: `${title}, step ${step.number} at the machine: ${machine} The seam line is dashed along the right edge.`,
   };

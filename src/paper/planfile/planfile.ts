@@ -1,7 +1,7 @@
 // The plan as the file that other programs read ("seamstead-plan", version 1): field names and meanings
 // are a contract, numbers are plain doubles in the document's unit, never rounded for looks.
 
-import type { BlockPlan, FabricPlan, PlannedPiece, PlannedStep, QuiltPlan, TopPiece, TopStep } from '#craft';
+import type { BlockPlan, FabricPlan, PlannedPiece, PlannedStep, QuiltPlan, StepWay, TopPiece, TopStep } from '#craft';
 import type { Cut, StripWay } from '#craft/cutting';
 import type { PlacedStrip } from '#craft/setting';
 import { toNumber } from '#ground/exact';
@@ -78,11 +78,12 @@ const piece = ({ label, fabric, fabrics, tone, perBlock, cut }: PlannedPiece): u
   cut: cutEntry(cut),
 });
 
-const cutEntry = ({ shape, size, exact, gives, template, way }: Cut): unknown => ({
+const cutEntry = ({ shape, size, exact, gives, perSet, template, way }: Cut): unknown => ({
   shape,
   size,
   exact,
   gives,
+  ...(perSet === undefined ? {} : { perSet }),
   ...(way ? stripEntry(way) : {}),
   ...(template === null
     ? {}
@@ -123,6 +124,21 @@ const step = (of: PlannedStep): unknown => ({
   patches: of.patches,
   ...(of.stopsAt.length > 0 ? { stopsAt: of.stopsAt.map(pair) } : {}),
   line: of.line.map(pair),
+  ...(of.made ? { made: madeEntry(of.made) } : {}),
+});
+
+/** How units are made together; `patches` of one unit, by its places, and which of these the step joins. */
+const madeEntry = ({ unit, way, parts, units, sets, isLast }: StepWay): unknown => ({
+  unit: unit.kind,
+  finished: unit.size,
+  way: way.name,
+  trimmed: way.trimmed,
+  gives: way.gives,
+  sets,
+  units,
+  patches: unit.patches,
+  parts,
+  last: isLast,
 });
 
 const topPiece = (of: TopPiece): unknown => ({

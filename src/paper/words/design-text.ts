@@ -7,7 +7,8 @@ import { type Rational, toNumber } from '#ground/exact';
 import { never } from '#ground/outcome';
 import { countedText, countText, expectedText, featureText, ordinal, unitTonesText } from './design-words.ts';
 import { lengthText, numberText, sizeText } from './length-text.ts';
-import { instead, listed, quoted } from './named.ts';
+import { capital, instead, listed, quoted } from './named.ts';
+import { unitsText, wayText } from './ways-text.ts';
 
 export interface WhatAndMend {
   readonly what: string;
@@ -217,6 +218,16 @@ export const designText = (problem: DesignProblem): WhatAndMend => {
       return {
         what: `Block ${quoted(problem.block)} has no tone ${quoted(problem.found)} to cut round a motif.`,
         mend: instead(problem.found, problem.known),
+      };
+    case 'design/way-not-for-unit':
+      return {
+        what: `${capital(unitsText(problem.unit))} are not made ${wayText(problem.way)}.`,
+        mend: `Their ways are ${listed(problem.known)}.`,
+      };
+    case 'design/way-not-trimmed':
+      return {
+        what: `${capital(unitsText(problem.unit))} made ${wayText(problem.way)} have their size already: there is nothing to trim.`,
+        mend: 'Take "trimmed" out, or choose another way.',
       };
     case 'design/motif-without-repeat':
       return {

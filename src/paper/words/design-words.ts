@@ -46,6 +46,7 @@ const counted: Readonly<Record<Counted, readonly [one: string, many: string]>> =
   borders: ['border', 'borders'],
   pieces: ['piece', 'pieces'],
   frames: ['frame', 'frames'],
+  methods: ['method', 'methods'],
   sheetKinds: ['kind', 'kinds'],
   entries: ['entry', 'entries'],
 };
@@ -57,7 +58,6 @@ export const countText = (count: number, what: Counted): string => `${count} ${c
 /** With its verb, for "… not built yet." */
 const features: Readonly<Record<Feature, string>> = {
   arcs: 'A patch with curved edges is',
-  methods: 'Choosing ways to make by "methods" is',
   extras: 'Adding plain rectangles by "extras" is',
 };
 

@@ -21,3 +21,4 @@ export { driftText, noteText, type OffMarks, offMarksText } from './note-text.ts
 export { type ProblemText, problemText } from './problem-text.ts';
 export { roleNouns } from './role-nouns.ts';
 export { cupboardProblemText } from './shopping-text.ts';
+export { reasonText, unitsText, unitText, wayText } from './ways-text.ts';

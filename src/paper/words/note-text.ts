@@ -5,7 +5,8 @@ import type { Unit } from '#craft/measure';
 import { never } from '#ground/outcome';
 import { inWords } from './in-words.ts';
 import { amountText, lengthText, numberText, sizeText } from './length-text.ts';
-import { counted, listed, quoted } from './named.ts';
+import { capital, counted, listed, quoted } from './named.ts';
+import { reasonText, unitsText, wayText } from './ways-text.ts';
 
 export type OffMarks = Extract<Note, { readonly code: 'cutting/off-marks' }>;
 
@@ -103,6 +104,10 @@ export const noteText = (note: Note, unit: Unit): string => {
       return 'On point the sashing goes all round every block, along the setting triangles too.';
     case 'design/unused-block':
       return `Block ${quoted(note.block)} is described but the top never uses it, so nothing is cut for it. Set it into the top, or take it out.`;
+    case 'ways/not-taken':
+      return `${capital(unitsText(note.unit))} ${sizeText(note.size, unit)} of ${listed([...new Set(note.fabrics)])} cannot be made ${wayText(note.way)}: ${reasonText(note.why)}. They are cut and sewn one by one.`;
+    case 'ways/no-such-unit':
+      return `A way is chosen for ${unitsText(note.unit)}, ${wayText(note.way)}, but no block of the top has such units. Check its size and fabrics, or take it out.`;
     default:
       return never(note);
   }

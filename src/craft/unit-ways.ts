@@ -1,0 +1,203 @@
+// The units of a block that are made in a way that the document chooses: which patches they are, how those are cut, and at
+// which steps the way is gone. All other patches are cut singly.
+import type { Cut, CutRule } from '#craft/cutting';
+import type { BlockDesign, Method, Quilt, UnitKind, WayName } from '#craft/design';
+import { type DraftedBlock, outlineOf } from '#craft/drafting';
+import { cornerTolerance } from '#craft/limits';
+import type { Length } from '#craft/measure';
+import type { SewingStep } from '#craft/piecing';
+import { type Unit, unitKey, unitsIn, type Way, wayFor } from '#craft/ways';
+import { toNumber } from '#ground/exact';
+import type { Natures } from './natures.ts';
+import type { Note, NotMade } from './notes.ts';
+
+/** A unit of a block, and the way in which it is made. */
+export interface MadeUnit {
+  readonly unit: Unit;
+  readonly way: Way;
+  /** Alike for units that are made together. */
+  readonly key: string;
+  /** Of the document's choice. */
+  readonly path: string;
+}
+
+export interface NotTaken {
+  readonly path: string;
+  readonly unit: UnitKind;
+  readonly size: readonly [Length, Length];
+  readonly fabrics: readonly string[];
+  readonly way: WayName;
+  readonly why: NotMade;
+}
+
+export interface UnitsOfBlock {
+  readonly quilt: Quilt;
+  readonly design: BlockDesign;
+  readonly block: DraftedBlock;
+  /** The cloths that each patch may be cut from. */
+  readonly lists: readonly (readonly string[])[];
+  readonly natures: Natures;
+  readonly rule: CutRule;
+}
+
+/** Of a block as drafted, or mirrored: its units with the ways that are chosen for them. */
+export const madeUnits = (
+  of: UnitsOfBlock,
+): {
+  readonly made: readonly MadeUnit[];
+  readonly notTaken: readonly NotTaken[];
+  /** Places of the choices that are meant for a unit of the block. */
+  readonly met: readonly string[];
+} => {
+  const methods = [...(of.quilt.methods ?? []), ...(of.design.methods ?? [])];
+  if (methods.length === 0) return { made: [], notTaken: [], met: [] };
+  const notTaken = new Map<string, NotTaken>();
+  const met = new Set<string>();
+  const made = unitsOf(of).flatMap((unit): readonly MadeUnit[] => {
+    const meant = methods.filter((one) => isMeant(one, unit));
+    for (const { path } of meant) met.add(path);
+    const method = meant.at(-1);
+    if (method === undefined || (method.way === 'singly' && !method.trimmed)) return [];
+    const way = wayOf(of, { unit, name: method.way, trimmed: method.trimmed });
+    const key = unitKey(unit);
+    if (typeof way !== 'string') return [{ unit, way, key, path: method.path }];
+    const { kind, size, fabrics } = unit;
+    notTaken.set(`${method.path} ${key}`, { path: method.path, unit: kind, size, fabrics, way: method.way, why: way });
+    return [];
+  });
+  return { made, notTaken: [...notTaken.values()], met: [...met] };
+};
+
+/** Every unit of a block that can be made in more than one way, where it stands. */
+export const unitsOf = ({ block, lists }: Pick<UnitsOfBlock, 'block' | 'lists'>): readonly Unit[] => {
+  const slack = cornerTolerance * Math.max(...block.size);
+  const core = block.patches.length - (block.added?.length ?? 0);
+  return unitsIn(
+    block.patches
+      .slice(0, core)
+      .map((patch, i) => ({ points: outlineOf(patch, slack), fabric: (lists[i] as readonly string[]).join('|') })),
+    slack,
+  );
+};
+
+/** A way as it is open to a unit of this quilt, or why it is not. */
+export const wayOf = (
+  of: Pick<UnitsOfBlock, 'block' | 'design' | 'lists' | 'natures' | 'rule'>,
+  asked: { readonly unit: Unit; readonly name: WayName; readonly trimmed: boolean },
+): Way | NotMade => {
+  const { unit } = asked;
+  const { motifs = [] } = of.design;
+  if (unit.patches.some((patch) => (of.lists[patch] as readonly string[]).length > 1)) return 'drawn';
+  if (unit.patches.some((patch) => motifs.includes(of.block.patches[patch]?.tone ?? ''))) return 'motif';
+  const way = wayFor({ ...asked, rule: of.rule });
+  if (typeof way === 'string') return way;
+  const natures = unit.fabrics.map((fabric) => of.natures.get(fabric));
+  // what is flipped or sewn first and cut apart then comes to lie another way; a base that stays as it is cut does not
+  const turns = (place: number): boolean => !(way.name === 'sew-and-flip' && place === 0);
+  if (natures.some((nature, place) => nature?.print !== 'none' && turns(place))) return 'print';
+  const isTooLarge = way.cuts.some((cut, place) => {
+    const { width = 0, length: long = null } = natures[place] ?? {};
+    const [short, wide] = [Math.min(...(cut?.size ?? [0])), Math.max(...(cut?.size ?? [0]))];
+    return short > width || wide > Math.max(width, long ?? Number.POSITIVE_INFINITY);
+  });
+  return isTooLarge ? 'too-large' : way;
+};
+
+const isMeant = ({ unit: kind, size, fabrics }: Method, unit: Unit): boolean => {
+  if (kind !== unit.kind) return false;
+  const sides = size?.map(toNumber).toSorted((a, b) => a - b);
+  const own = unit.size.toSorted((a, b) => a - b);
+  if (sides?.some((side, i) => Math.abs(side - (own[i] as number)) > 1e-6)) return false;
+  if (fabrics === null) return true;
+  const cloths = [...new Set(unit.fabrics)];
+  const inOrder = (list: readonly string[]): string =>
+    JSON.stringify(kind === 'half-square' || kind === 'quarter-square' ? list.toSorted() : list);
+  return inOrder([...new Set(fabrics)]) === inOrder(cloths);
+};
+
+/** What tells the patches of made units from others of their cloth: no id holds its sign. */
+export const wayMarks = (made: readonly MadeUnit[], patches: number): readonly string[] => {
+  const keys = [...new Set(made.map(({ key }) => key))];
+  const marks = Array.from({ length: patches }, () => '');
+  for (const { unit, way, key } of made) {
+    unit.patches.forEach((patch, place) => {
+      marks[patch] = `~${keys.indexOf(key)}.${way.roles[place]}`;
+    });
+  }
+  return marks;
+};
+
+/** Units that the steps do not make by themselves: the order of joining runs through them. */
+export const unmade = (made: readonly MadeUnit[], steps: readonly SewingStep[]): ReadonlySet<string> => {
+  const wanted = new Map<string, number>();
+  const keyOf = new Map<string, string>();
+  for (const { unit, key } of made) {
+    wanted.set(key, (wanted.get(key) ?? 0) + 1);
+    keyOf.set(inRising(unit.patches), key);
+  }
+  for (const { patches, perBlock } of steps) {
+    const key = keyOf.get(inRising(patches.flat()));
+    if (key !== undefined) wanted.set(key, (wanted.get(key) as number) - perBlock);
+  }
+  return new Set([...wanted].flatMap(([key, left]) => (left === 0 ? [] : [key])));
+};
+
+export const inRising = (patches: readonly number[]): string => patches.toSorted((a, b) => a - b).join();
+
+/** Left out, and told. */
+export const withoutUnmade = (
+  all: ReturnType<typeof madeUnits>,
+  left: ReadonlySet<string>,
+): ReturnType<typeof madeUnits> => ({
+  ...all,
+  made: all.made.filter(({ key }) => !left.has(key)),
+  notTaken: [
+    ...all.notTaken,
+    ...[...left].flatMap((key): readonly NotTaken[] => {
+      const one = all.made.find((made) => made.key === key);
+      if (one === undefined) return [];
+      const { kind, size, fabrics } = one.unit;
+      return [{ path: one.path, unit: kind, size, fabrics, way: one.way.name, why: 'not-a-unit' }];
+    }),
+  ],
+});
+
+export const wayCutAt = (made: readonly MadeUnit[], patch: number): Cut | null => {
+  for (const { unit, way } of made) {
+    const place = unit.patches.indexOf(patch);
+    if (place >= 0) return way.cuts[place] ?? null;
+  }
+  return null;
+};
+
+export const notTakenNote = ({ path, ...taken }: NotTaken): Note => ({
+  code: 'ways/not-taken',
+  level: 'warning',
+  path,
+  ...taken,
+});
+
+/** Ways that are chosen for units of which the quilt has none. */
+export const unmetNotes = (
+  quilt: Quilt,
+  pieced: readonly { readonly made: { readonly met: readonly string[] } }[],
+): readonly Note[] => {
+  const met = new Set(pieced.flatMap(({ made }) => made.met));
+  return [...(quilt.methods ?? []), ...quilt.blocks.flatMap(({ methods = [] }) => methods)].flatMap(
+    ({ path, unit, way }): readonly Note[] =>
+      met.has(path) ? [] : [{ code: 'ways/no-such-unit', level: 'warning', path, unit, way }],
+  );
+};
+
+/** The made unit that a step belongs to, and what the step joins by the unit's places; null where it joins something else. */
+export const unitAt = (
+  made: readonly MadeUnit[],
+  step: Pick<SewingStep, 'patches'>,
+): { readonly made: MadeUnit; readonly parts: readonly [readonly number[], readonly number[]] } | null => {
+  for (const one of made) {
+    const placesOf = (patches: readonly number[]) => patches.map((patch) => one.unit.patches.indexOf(patch));
+    const parts = [placesOf(step.patches[0]), placesOf(step.patches[1])] as const;
+    if (parts.every((places) => places.every((place) => place >= 0))) return { made: one, parts };
+  }
+  return null;
+};

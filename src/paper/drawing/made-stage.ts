@@ -1,0 +1,120 @@
+// A step of units that are made together, as it lies at the machine: whole squares right sides together, the lower one even with the
+// edges or showing beside, what is drawn, sewn and cut.
+import type { StepWay } from '#craft';
+import { length } from '#craft/measure';
+import { stageFor } from '#craft/ways';
+import { boxOf, type Polygon } from '#ground/plane';
+import { signOf } from '#paper/cloth';
+import { ink, inkOn, patchEdgePt, softInk } from './ink.ts';
+import { drawLabels } from './label.ts';
+import { wrongSide, wrongSideUp } from './machine-marks.ts';
+import { patchAt } from './seam.ts';
+import { fitted, framed, pathOf } from './shape.ts';
+import type { StepPicture } from './step.ts';
+import type { Drawing } from './svg.ts';
+import { element, group, numberText, picture } from './svg.ts';
+
+/** The lower part shows by so much of its side, so that one sees that there are two. */
+const peepPt = 3.5;
+
+/** @param of.seam the allowance, in the document's unit; null where the step is sewn as every other */
+export const drawMadeStage = (of: StepPicture & { readonly made: StepWay; readonly seam: number }): Drawing | null => {
+  const { block, made, signs } = of;
+  const stage = stageFor({ ...made, seam: length(of.seam) });
+  if (stage === null) return null;
+  const clothAt = (place: number) => patchAt(block, made.unit.patches[place] as number);
+  const all = [...stage.under, ...stage.over].flatMap(({ outline }) => outline);
+  const frame = fitted({
+    box: boxOf(all),
+    into: { x: 6, y: 6, width: of.fitPt[0] - 12 - peepPt, height: of.fitPt[1] - 12 - peepPt },
+  });
+  const onPaper = (outline: Polygon): Polygon => framed(outline, frame);
+  const below = { ...frame, x: frame.x + peepPt, y: frame.y + peepPt };
+  const under = stage.under.map(({ place, outline }) => ({ patch: clothAt(place), outline: framed(outline, below) }));
+  const over = stage.over.map(({ place, outline }) => ({ patch: clothAt(place), outline: onPaper(outline) }));
+  const bounds = boxOf([...under, ...over].flatMap(({ outline }) => outline));
+  const fillOf = (fabric: string) => signOf(signs, fabric).colour;
+  const whole = over.map(({ patch, outline }) => ({ text: patch.piece, outline: aside(outline), fill: ink }));
+  const covered = boxOf(over.flatMap(({ outline }) => outline));
+  const isCovered = covered.width > 0.9 * bounds.width - peepPt && covered.height > 0.9 * bounds.height - peepPt;
+  return picture({
+    widthPt: of.fitPt[0],
+    heightPt: of.fitPt[1],
+    alt: of.alt,
+    parts: [
+      wrongSide,
+      group(
+        { class: 'step-unit' },
+        under.map(({ patch, outline }) =>
+          element('path', {
+            d: pathOf([outline]),
+            fill: fillOf(patch.fabric),
+            stroke: ink,
+            'stroke-width': patchEdgePt,
+            'stroke-linejoin': 'round',
+          }),
+        ),
+      ),
+      group({ class: 'step-next' }, [
+        ...over.map(({ patch, outline }) => wrongSideUp([outline], fillOf(patch.fabric))),
+        ...drawLabels({ labels: whole, bounds, tooSmall: 'leave-out' }),
+      ]),
+      ...(isCovered
+        ? []
+        : drawLabels({
+            labels: under.map(({ patch, outline }) => ({
+              text: patch.piece,
+              outline,
+              fill: inkOn(fillOf(patch.fabric)),
+            })),
+            bounds,
+            tooSmall: 'leave-out',
+          })),
+      group(
+        { class: 'step-cut' },
+        stage.cut.map((line) => cutLine(onPaper(line))),
+      ),
+      group(
+        { class: 'step-drawn' },
+        stage.drawn.map((line) => drawnLine(onPaper(line))),
+      ),
+      group(
+        { class: 'step-seam' },
+        stage.sewn.map((line) => sewnLine(onPaper(line))),
+      ),
+    ],
+  });
+};
+
+/** Beside the middle, where the lines meet. */
+const aside = (outline: Polygon): Polygon => {
+  const box = boxOf(outline);
+  const [x, y] = [box.x + box.width * 0.04, box.y + box.height * 0.2];
+  const [w, h] = [box.width * 0.32, box.height * 0.32];
+  return [
+    { x, y },
+    { x: x + w, y },
+    { x: x + w, y: y + h },
+    { x, y: y + h },
+  ];
+};
+
+const between = (line: Polygon): string =>
+  line.map(({ x, y }, i) => `${i === 0 ? 'M' : 'L'}${numberText(x)} ${numberText(y)}`).join('');
+
+const drawnLine = (line: Polygon): string =>
+  element('path', { d: between(line), stroke: softInk, 'stroke-width': 0.5, fill: 'none' });
+
+/** Where only a line is cut that is drawn too, the drawn one shows. */
+const cutLine = (line: Polygon): string =>
+  element('path', {
+    d: between(line),
+    stroke: ink,
+    'stroke-width': 0.8,
+    'stroke-dasharray': '6 1.5 1 1.5',
+    fill: 'none',
+  });
+
+const sewnLine = (line: Polygon): string =>
+  element('path', { d: between(line), stroke: '#ffffff', 'stroke-width': 1.3, fill: 'none' }) +
+  element('path', { d: between(line), stroke: ink, 'stroke-width': 0.9, 'stroke-dasharray': '3 1.5', fill: 'none' });

@@ -1,0 +1,93 @@
+// A step of a block whose units are made together, in words: what is marked, laid, sewn and cut, and how many come of it.
+import type { BlockPlan, PlannedStep, QuiltPlan, StepWay } from '#craft';
+import { length } from '#craft/measure';
+import { stageFor } from '#craft/ways';
+import { toNumber } from '#ground/exact';
+import { checkSize, lengthOnPaper } from '#paper/lengths';
+import { capital, wayText } from '#paper/words';
+import { type Counts, titleOf } from './block-head.ts';
+import { partName, pressText } from './naming.ts';
+import { countsText } from './sized.ts';
+
+export interface StepWords {
+  readonly heading: string;
+  readonly make: string;
+  readonly machine: string;
+  readonly press: string;
+  readonly measures: string;
+  /** What its pictures show, for readers who listen. */
+  readonly boardAlt: string;
+  readonly machineAlt: string;
+}
+
+/** Of the last step of a unit that is cut with room: "Trim unit 1 to 3½ in." */
+export const trimText = ({ makes, made }: PlannedStep, size: string): string =>
+  made?.way.trimmed ? `Trim ${partName(makes)} to ${size}.` : `${capital(partName(makes))} measures ${size}.`;
+
+interface MadeStep {
+  readonly block: BlockPlan;
+  readonly step: PlannedStep;
+  readonly made: StepWay;
+  readonly counts: Counts;
+}
+
+export const madeWords = (plan: QuiltPlan, of: MadeStep): StepWords => {
+  const { block, step, made } = of;
+  const title = titleOf(plan, block);
+  const seam = toNumber(plan.quilt.seam);
+  const stage = stageFor({ ...made, seam: length(seam) });
+  const [under, over] = namesOf(of);
+  const each = made.units / block.count;
+  const layings = of.counts.map((count) => (stage?.perSet ?? 1) * Math.ceil((count * each) / made.way.gives));
+  const gives = stage?.pressed.length ?? 1;
+  const heading = `${under} and ${over}, ${wayText(made.way.name)}`;
+  const press = pressText(step);
+  const size = checkSize(step.unfinished, plan.quilt);
+  const measures = made.isLast ? trimText(step, size) : 'Do not trim yet.';
+  const made_ = gives === 1 ? '' : ` ${countsText(layings)} such pairs give ${countsText(layings, gives)}.`;
+  const machine = `${howText(of, { under, over, seam: lengthOnPaper(seam, plan.quilt.unit) })}${made_}`;
+  return {
+    heading: capital(heading),
+    make: `make ${countsText(of.counts, step.perBlock)}`,
+    machine,
+    press,
+    measures,
+    boardAlt: `${title}, step ${step.number} on the board: ${heading}. ${press} ${measures}`,
+    machineAlt: `${title}, step ${step.number} at the machine: ${machine} Lines of sewing are dashed, the drawn line is thin.`,
+  };
+};
+
+/** What lies below and what on top, as they are called. */
+const namesOf = ({ block, step, made }: MadeStep): readonly [string, string] => {
+  const nameAt = (part: 0 | 1): string =>
+    made.parts[part].length === 1
+      ? (block.patches[made.unit.patches[made.parts[part][0] as number] as number]?.piece as string)
+      : partName(step.join[part]);
+  const isBaseFirst = made.parts[0].includes(0);
+  return isBaseFirst ? [nameAt(0), nameAt(1)] : [nameAt(1), nameAt(0)];
+};
+
+const howText = (
+  { step, made }: MadeStep,
+  { under, over, seam }: { readonly under: string; readonly over: string; readonly seam: string },
+): string => {
+  const both = `sew ${seam} from the line on both sides of it, and cut on the line.`;
+  switch (made.way.name) {
+    case 'two-at-a-time':
+      return `Draw a line from corner to corner on the wrong side of ${over}. Lay it on ${under}, right sides together, edges even; ${both}`;
+    case 'eight-at-a-time':
+      return `Draw both lines from corner to corner on the wrong side of ${over}. Lay it on ${under}, right sides together; sew ${seam} from each line on both sides of it. Cut upright and level through the middle, then on the lines.`;
+    case 'from-half-squares':
+      return made.isLast
+        ? `Lay ${step.join[0] === step.join[1] ? `two of ${under}` : `${over} on ${under}`} right sides together, seams on each other, unlike cloths facing. Draw a line from corner to corner across the seam; ${both}`
+        : `Draw a line from corner to corner on the wrong side of ${over}. Lay it on ${under}, right sides together, edges even; ${both} Each is half of two units.`;
+    case 'four-at-a-time':
+      return made.isLast
+        ? `Lay another ${over} on the corner of ${under} that is left. Draw a line from that corner to the opposite one of ${over}; ${both}`
+        : `Lay two ${over} on opposite corners of ${under}, right sides together; they overlap in the middle. Draw a line from corner to corner across both; ${both}`;
+    case 'sew-and-flip':
+      return `Draw a line from corner to corner on the wrong side of ${over}. Lay it on the corner of ${under} as drawn, right sides together, and sew on the line. Cut both off ${seam} outside the line.`;
+    case 'singly':
+      return '';
+  }
+};

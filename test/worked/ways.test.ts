@@ -1,0 +1,204 @@
+import assert from 'node:assert/strict';
+import { describe, test } from 'node:test';
+import type { QuiltPlan } from '#craft';
+import { planned, quilt, setOf, type Written } from '../documents/documents.ts';
+
+const unitsBlock = (units: readonly Written[], more: Written = {}): Written => ({
+  id: 'units',
+  size: ['6', '3'],
+  recipe: { kind: 'units', grid: [2, 1], units },
+  ...more,
+});
+
+const halves = (more: Written = {}): Written =>
+  unitsBlock(
+    [
+      { at: [0, 0], unit: 'half-square', tones: ['light', 'dark'] },
+      { at: [1, 0], unit: 'half-square', turn: 90, tones: ['light', 'dark'] },
+    ],
+    more,
+  );
+
+const planOf = (
+  methods: readonly Written[],
+  block = halves(),
+  top: Written = setOf('units', { across: 3 }),
+): QuiltPlan => planned(quilt({ blocks: [block], top, methods }));
+
+const cutsOf = (plan: QuiltPlan) =>
+  plan.fabrics.map(({ id, pieces }) => [id, ...pieces.map(({ cut, count, gives }) => [cut[0], count, gives])]);
+
+const notesOf = (plan: QuiltPlan) =>
+  plan.notes.flatMap((note) =>
+    note.code === 'ways/not-taken' ? [note.why] : note.code === 'ways/no-such-unit' ? [note.path] : [],
+  );
+
+const twoAtATime = { unit: 'half-square', way: 'two-at-a-time' };
+
+describe('units made in a chosen way', () => {
+  // 6 half-squares of 3 in: 3 7/8 in squares (f + 7/8), each pair gives two
+  test('six half-squares two at a time come from three squares of each cloth, and steps and check sizes stay', () => {
+    const plan = planOf([twoAtATime]);
+    assert.deepEqual(cutsOf(plan), [
+      ['light', [3.875, 3, 2]],
+      ['dark', [3.875, 3, 2]],
+    ]);
+    const [made] = plan.blocks[0]?.steps ?? [];
+    assert.equal(made?.made?.units, 6);
+    assert.equal(made?.made?.sets, 3);
+    assert.deepEqual(made?.unfinished, [3.5, 3.5]);
+    assert.equal(plan.time.seams, planOf([]).time.seams);
+  });
+
+  test('an odd number takes a whole set more', () => {
+    const single = unitsBlock([
+      { at: [0, 0], unit: 'half-square', tones: ['light', 'dark'] },
+      { at: [1, 0], unit: 'square', tones: ['medium'] },
+    ]);
+    assert.deepEqual(cutsOf(planOf([twoAtATime], single))[0], ['light', [3.875, 2, 2]]);
+    // eight at a time: 2·3 + 1 3/4
+    assert.deepEqual(cutsOf(planOf([{ unit: 'half-square', way: 'eight-at-a-time' }], single))[0], [
+      'light',
+      [7.75, 1, 8],
+    ]);
+  });
+
+  test('patches of the same shape and cloth outside a unit are cut as before', () => {
+    const withGoose = unitsBlock([
+      { at: [0, 0], unit: 'half-square', tones: ['light', 'dark'] },
+      { at: [1, 0], unit: 'square-in-square', tones: ['dark', 'light'] },
+    ]);
+    const plan = planOf([twoAtATime], withGoose);
+    const labels = plan.blocks[0]?.pieces.map(({ fabric, cut }) => [fabric, cut.shape, cut.gives]);
+    assert.deepEqual(
+      labels?.filter(([fabric]) => fabric === 'light'),
+      [
+        ['light', 'square', 2],
+        ['light', 'half-square', 2],
+      ],
+    );
+  });
+
+  test('the last choice that names a unit holds, and that of its block before that of the quilt', () => {
+    const eight = { unit: 'half-square', way: 'eight-at-a-time' };
+    assert.equal(planOf([eight, twoAtATime]).blocks[0]?.pieces[0]?.cut.gives, 2);
+    assert.equal(planOf([eight, { ...twoAtATime, size: '2' }]).blocks[0]?.pieces[0]?.cut.gives, 8);
+    assert.equal(planOf([eight], halves({ methods: [twoAtATime] })).blocks[0]?.pieces[0]?.cut.gives, 2);
+    assert.equal(planOf([{ ...twoAtATime, fabrics: ['dark', 'light'] }]).blocks[0]?.pieces[0]?.cut.gives, 2);
+    assert.equal(
+      planOf([twoAtATime, { unit: 'half-square', way: 'singly' }]).blocks[0]?.pieces[0]?.cut.shape,
+      'half-square',
+    );
+  });
+
+  test('trimmed, single triangles come from squares with half an allowance of room', () => {
+    // 3 + 0.8536 + 0.125 up to the eighth
+    assert.equal(planOf([{ unit: 'half-square', way: 'singly', trimmed: true }]).blocks[0]?.pieces[0]?.cut.size[0], 4);
+    assert.equal(planOf([{ ...twoAtATime, trimmed: true }]).blocks[0]?.pieces[0]?.cut.size[0], 4);
+  });
+
+  test('a mirrored block has the same pieces made the same way', () => {
+    const top = { rows: [[{ block: 'units' }, { block: 'units', mirror: true }]] };
+    const plan = planOf([twoAtATime], halves(), top);
+    const [one, other] = plan.blocks;
+    assert.deepEqual(
+      one?.pieces.map(({ cut }) => cut),
+      other?.pieces.map(({ cut }) => cut),
+    );
+    assert.deepEqual(
+      one?.steps.map(({ made }) => made?.sets),
+      other?.steps.map(({ made }) => made?.sets),
+    );
+  });
+
+  test('where a way is not open the plan says why and cuts singly', () => {
+    const drawn = halves({ colourings: { default: { light: ['light', 'medium'], dark: 'dark' } } });
+    assert.deepEqual(notesOf(planOf([twoAtATime], drawn)), ['drawn']);
+    assert.deepEqual(notesOf(planOf([{ unit: 'flying-geese', way: 'sew-and-flip' }])), ['/methods/0']);
+    const printed = planned(
+      quilt({
+        blocks: [halves()],
+        top: setOf('units'),
+        methods: [twoAtATime],
+        fabrics: [
+          { id: 'light', colour: '#f0e8d8', print: 'one-way' },
+          { id: 'dark', colour: '#4a3023' },
+        ],
+      }),
+    );
+    assert.deepEqual(notesOf(printed), ['print']);
+    assert.equal(printed.blocks[0]?.pieces[0]?.cut.shape, 'half-square');
+    const narrow = planned(
+      quilt({
+        blocks: [halves()],
+        top: setOf('units'),
+        methods: [{ unit: 'half-square', way: 'eight-at-a-time' }],
+        fabrics: [
+          { id: 'light', colour: '#f0e8d8', usableWidth: '7' },
+          { id: 'dark', colour: '#4a3023' },
+        ],
+      }),
+    );
+    assert.deepEqual(notesOf(narrow), ['too-large']);
+  });
+
+  // a seam may run through the pairs of a pinwheel from corner to corner: they are made as units all the same
+  test('units stay whole where another order of joining would run through them', () => {
+    const diamonds: Written = {
+      id: 'units',
+      size: '6',
+      recipe: {
+        kind: 'units',
+        grid: [2, 2],
+        units: [
+          { at: [0, 0], unit: 'half-square', turn: 0, tones: ['light', 'dark'] },
+          { at: [1, 0], unit: 'half-square', turn: 90, tones: ['light', 'dark'] },
+          { at: [1, 1], unit: 'half-square', turn: 180, tones: ['light', 'dark'] },
+          { at: [0, 1], unit: 'half-square', turn: 270, tones: ['light', 'dark'] },
+        ],
+      },
+    };
+    const plan = planOf([twoAtATime], diamonds);
+    assert.deepEqual(notesOf(plan), []);
+    const made = plan.blocks[0]?.steps.filter((step) => step.made) ?? [];
+    assert.deepEqual(
+      made.map(({ perBlock }) => perBlock),
+      [4],
+    );
+  });
+
+  test('geese, quarter-squares and squares in a square are planned in each of their ways', () => {
+    const all: Written = {
+      id: 'units',
+      size: ['12', '4'],
+      recipe: {
+        kind: 'units',
+        grid: [3, 1],
+        units: [
+          { at: [0, 0], unit: 'quarter-square', tones: ['light', 'dark', 'light', 'dark'] },
+          { at: [1, 0], span: [1, '1/2'], unit: 'flying-geese', tones: ['dark', 'light'] },
+          { at: [1, '1/2'], span: [1, '1/2'], unit: 'flying-geese', turn: 180, tones: ['dark', 'light'] },
+          { at: [2, 0], unit: 'square-in-square', tones: ['dark', 'light'] },
+        ],
+      },
+    };
+    const plan = planOf(
+      [
+        { unit: 'quarter-square', way: 'from-half-squares' },
+        { unit: 'flying-geese', way: 'four-at-a-time' },
+        { unit: 'square-in-square', way: 'sew-and-flip' },
+      ],
+      all,
+      setOf('units', { across: 2, down: 2 }),
+    );
+    assert.deepEqual(notesOf(plan), []);
+    // four quarter-squares of 4 in: two squares of 5 1/4 of each cloth; eight geese: two of 5 1/4, eight of 2 7/8;
+    // four squares in a square: 4 1/2 in squares and sixteen of 2 1/2
+    assert.deepEqual(cutsOf(plan), [
+      ['light', [5.25, 2, 4], [2.875, 8, 2], [2.5, 16, 1]],
+      ['dark', [5.25, 4, 4], [4.5, 4, 1]],
+    ]);
+    const flips = planOf([{ unit: 'flying-geese', way: 'sew-and-flip' }], all);
+    assert.deepEqual(notesOf(flips), []);
+  });
+});
