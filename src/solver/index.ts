@@ -1,6 +1,6 @@
 // The solver that layouts ask for least cloth: HiGHS behind craft's small interface. Synchronous once opened;
 // limited by nodes, so that the same program always has the same answer; by time only where a person waits for it.
-import loadHighs from 'highs';
+import loadHighs, { type InitOptions } from 'highs';
 import {
   costOf,
   type IntegerProgram,
@@ -12,19 +12,21 @@ import {
 
 type Highs = Awaited<ReturnType<typeof loadHighs>>;
 
+export type CompiledSolver = NonNullable<InitOptions['wasmModule']>;
+
 export interface SolverWishes {
   /**
    * Where a person waits: no answer is looked for longer than that, whatever the limits, and then the same program may have
    * another answer.
    */
   readonly secondsLeft?: () => number;
-  /** Address of the compiled solver, where it does not lie beside its script: in a page. */
-  readonly wasm?: string;
+  /** Compiled before: in a page, where it does not lie beside its script, and where each new worker would compile it again. */
+  readonly compiled?: CompiledSolver;
 }
 
 /** Loads the solver (about 40 ms); keep the answer, it may be asked any number of times. */
-export const openSolver = async ({ secondsLeft, wasm }: SolverWishes = {}): Promise<IntegerSolver> => {
-  const highs = await loadHighs(wasm === undefined ? {} : { locateFile: () => wasm });
+export const openSolver = async ({ secondsLeft, compiled }: SolverWishes = {}): Promise<IntegerSolver> => {
+  const highs = await loadHighs(compiled === undefined ? {} : { wasmModule: compiled });
   return {
     minimise: (program, limits) => {
       const seconds = secondsLeft?.() ?? null;

@@ -1,6 +1,15 @@
-// The layout solver as a page finds it: its compiled part has an address of its own.
+// The layout solver as a page has it: compiled once, on whatever threads the browser has for that, and handed to each worker that searches.
 import wasm from 'highs/runtime?url';
-import type { IntegerSolver } from '#craft/strips';
-import { openSolver } from '#solver';
+import type { CompiledSolver } from '#solver';
 
-export const pageSolver = (): Promise<IntegerSolver> => openSolver({ wasm });
+/** It has an address of its own, and is asked for when the first search wants it; where it did not come, the next search asks anew. */
+export const pageSolver = (): (() => Promise<CompiledSolver>) => {
+  let compiled: Promise<CompiledSolver> | null = null;
+  return () => {
+    compiled ??= WebAssembly.compileStreaming(fetch(wasm)).catch((error: unknown) => {
+      compiled = null;
+      throw error;
+    });
+    return compiled;
+  };
+};

@@ -3,6 +3,7 @@
 import { proxy, type Remote, transfer, wrap } from 'comlink';
 import type { FoundAnswer, Look, LookName, QuiltAnswer, Reply, Seen, Weighed, Weighing } from '#workroom/asking';
 import type { JsonObject } from '#workroom/editing';
+import { pageSolver } from './page-solver.ts';
 import { withoutPhotos } from './without-photos.ts';
 import type { Door } from './worker.ts';
 
@@ -55,6 +56,9 @@ const hire = (): Hand => {
   const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
   return { door: wrap<Door>(worker), end: () => worker.terminate() };
 };
+
+/** One for all planners of the page. */
+const solver = pageSolver();
 
 /** How long after the last edit the search begins. */
 const restMs = 600;
@@ -123,7 +127,8 @@ export const openPlanner = (): Planner => {
     };
     try {
       await quick.door.follow(transfer(port1, [port1]), number, proxy(hear));
-      if (searching === number) await hand.door.search(withoutPhotos(document), transfer(port2, [port2]));
+      const compiled = await solver();
+      if (searching === number) await hand.door.search(withoutPhotos(document), transfer(port2, [port2]), compiled);
     } catch (error) {
       // the solver did not come, as where the server is gone: the first layouts stand, and the next search asks for it anew
       if (searching === number) {
@@ -153,8 +158,9 @@ export const openPlanner = (): Planner => {
     const { port1, port2 } = new MessageChannel();
     try {
       await quick.door.share(transfer(port1, [port1]), number);
+      const compiled = await solver();
       if (weigher !== hand) return;
-      await hand.door.weigh({ document, weighing }, transfer(port2, [port2]), proxy(hear.tell));
+      await hand.door.weigh({ document, weighing, compiled }, transfer(port2, [port2]), proxy(hear.tell));
       hear.done();
     } finally {
       if (weigher === hand) isWeighing = false;

@@ -3,6 +3,7 @@ import { expose } from 'comlink';
 import { type FabricPlan, type QuiltPlan, withBetterCloth } from '#craft';
 import type { IntegerSolver } from '#craft/strips';
 import { recalling } from '#ground/recall';
+import type { CompiledSolver } from '#solver';
 import type {
   BlockAnswer,
   CollectedBlock,
@@ -50,12 +51,12 @@ export interface Door {
    */
   follow(from: MessagePort, number: number, tell: (found: FoundAnswer) => void): void;
   /** Searches for the best layouts, and sends each better one on its way to who follows; the worker hears nothing until it is done. */
-  search(document: JsonObject, to: MessagePort): Promise<void>;
+  search(document: JsonObject, to: MessagePort, compiled: CompiledSolver): Promise<void>;
   /** Sends what the plan of that number has come to so far; null where it is not kept. */
   share(to: MessagePort, number: number): void;
   /** Weighs choices of a quilt one after another; the worker hears nothing until it is done. @param from the other end of `share` */
   weigh(
-    of: { readonly document: JsonObject; readonly weighing: Weighing },
+    of: { readonly document: JsonObject; readonly weighing: Weighing; readonly compiled: CompiledSolver },
     from: MessagePort,
     tell: (weighed: Weighed) => void,
   ): Promise<void>;
@@ -91,8 +92,8 @@ const searchedIn = ({ fabrics, cost, notes }: QuiltPlan): Searched => ({ fabrics
 /** The solver is large: it comes when the first search wants it. */
 const solver: { opened: Promise<IntegerSolver> | null } = { opened: null };
 
-const openedSolver = (): Promise<IntegerSolver> => {
-  solver.opened ??= import('./page-solver.ts').then(({ pageSolver }) => pageSolver());
+const openedSolver = (compiled: CompiledSolver): Promise<IntegerSolver> => {
+  solver.opened ??= import('#solver').then(({ openSolver }) => openSolver({ compiled }));
   return solver.opened;
 };
 
@@ -120,9 +121,9 @@ const door: Door = {
       tell(foundIn(plan, { document: kept.document, care: isWhole ? 'best' : 'first' }));
     };
   },
-  search: async (document, to) => {
+  search: async (document, to, compiled) => {
     const send = (found: Found): void => to.postMessage(found);
-    const planned = planBest(document, { solver: await openedSolver(), watch: (cloth) => send({ cloth }) });
+    const planned = planBest(document, { solver: await openedSolver(compiled), watch: (cloth) => send({ cloth }) });
     if (!planned.ok) return;
     send({ best: searchedIn(planned.value) });
   },
@@ -130,7 +131,7 @@ const door: Door = {
     to.postMessage(kept.plan === null || kept.number !== number ? null : searchedIn(kept.plan));
     to.close();
   },
-  weigh: async ({ document, weighing }, from, tell) => {
+  weigh: async ({ document, weighing, compiled }, from, tell) => {
     const searched = await new Promise<Searched | null>((done) => {
       from.onmessage = ({ data }: MessageEvent<Searched | null>) => done(data);
     });
@@ -138,7 +139,7 @@ const door: Door = {
     const planned = planFirst(document);
     if (searched === null || !planned.ok) return;
     const plan = { ...planned.value, ...searched };
-    for (const weighed of weigh({ ...weighing, plan, solver: await openedSolver() })) tell(weighed);
+    for (const weighed of weigh({ ...weighing, plan, solver: await openedSolver(compiled) })) tell(weighed);
   },
   look: (number, name, look) => (kept.plan === null || kept.number !== number ? null : lookAt(kept.plan, name, look)),
   picture: askQuilt,
