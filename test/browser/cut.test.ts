@@ -83,7 +83,7 @@ describe('cutting', () => {
     await page.keyboard.press('End');
     // README: A1 are the centres of the log cabins, 36 of 3½ in
     assert.match(plain(await chosenPiece(page).textContent()), /^A1, 3½ in, for Log cabin A, strip \d/);
-    assert.equal(plain(await page.locator('.this-piece h2').textContent()), 'A1');
+    await becomes(async () => plain(await page.locator('.this-piece h2').textContent()), 'A1');
     assert.match(
       plain(await page.locator('.this-piece p').first().textContent()),
       /36 of 3½ in, square\. For Log cabin A\./,
