@@ -1,7 +1,7 @@
 // The blocks of a plan: one entry per block, colouring and mirror image that the top uses, with its
 // pieces cut to size and its steps numbered and counted over the whole quilt.
 import { type BlockSize, blockDrift, rulerSizes } from '#craft/accuracy';
-import { type CutRule, cutFor, straightOnEdge } from '#craft/cutting';
+import { type CutRule, patchCut, straightOnEdge } from '#craft/cutting';
 import type { BlockDesign, Colouring, Quilt } from '#craft/design';
 import { type DraftedBlock, draftBlock, fabricsOf, mirrored, mirroredSide, outlineOf } from '#craft/drafting';
 import type { Likeness } from '#craft/fabric';
@@ -19,7 +19,8 @@ import {
 } from '#craft/piecing';
 import type { PlacedBlock, SetTop } from '#craft/setting';
 import { stageFor, wholeIn } from '#craft/ways';
-import { at, boxOf, type Polygon } from '#ground/plane';
+import type { Arc, Outline } from '#ground/arc';
+import { at, boxOf, type Point, type Polygon } from '#ground/plane';
 import type { Recall } from '#ground/recall';
 import type { Natures } from './natures.ts';
 import type { Note } from './notes.ts';
@@ -188,6 +189,10 @@ const entryPlan = (of: {
   const { block, pieced, count, made } = of;
   const slack = cornerTolerance * Math.max(...block.size);
   const outlines = block.patches.map((patch) => outlineOf(patch, slack));
+  const outlineAt = (patch: number): Outline => ({
+    points: outlines[patch] as Polygon,
+    arcs: block.patches[patch]?.arcs ?? [],
+  });
   return {
     id: block.id,
     title: of.design.title,
@@ -202,6 +207,7 @@ const entryPlan = (of: {
       piece: pieced.kinds[pieced.kindOf[i] as number]?.label as string,
       fabric: of.lists[i]?.[0] as string,
       points,
+      ...(block.patches[i]?.arcs === undefined ? {} : { arcs: block.patches[i].arcs }),
     })),
     pieces: pieced.kinds.map((kind, index) => ({
       label: kind.label,
@@ -211,7 +217,7 @@ const entryPlan = (of: {
       perBlock: kind.perBlock,
       cut:
         wayCutAt(made, kind.patch) ??
-        straightOnEdge(cutFor(outlines[kind.patch] as Polygon, of.rule), {
+        straightOnEdge(patchCut(outlineAt(kind.patch), of.rule), {
           outlines: outlines.filter((_, patch) => pieced.kindOf[patch] === index),
           size: block.size,
           rule: of.rule,
@@ -282,6 +288,7 @@ const plannedStep = (of: {
     patches: step.patches,
     stopsAt: step.stopsAt,
     line: step.line,
+    ...(step.arcs === undefined ? {} : { arcs: step.arcs }),
   };
 };
 
@@ -290,6 +297,7 @@ const inMirror = (pieced: PiecedBlock, block: DraftedBlock): PiecedBlock => ({
   ...pieced,
   steps: pieced.steps.map((step) => {
     const heading = wholeTurn(180 - step.heading);
+    const over = (p: Point): Point => at(block.size[0] - p.x, p.y);
     const lying: Lying =
       typeof step.lying === 'string'
         ? step.lying
@@ -300,10 +308,19 @@ const inMirror = (pieced: PiecedBlock, block: DraftedBlock): PiecedBlock => ({
       heading,
       machineTurn: machineTurn(heading, lying),
       lying,
-      stopsAt: step.stopsAt.map((p) => at(block.size[0] - p.x, p.y)),
-      line: step.line.map((p) => at(block.size[0] - p.x, p.y)),
+      stopsAt: step.stopsAt.map(over),
+      line: step.line.map(over),
+      ...(step.arcs === undefined ? {} : { arcs: step.arcs.map((arc) => turnedOver(arc, over)) }),
     };
   }),
+});
+
+/** Walked as before, it runs round its centre the other way. */
+const turnedOver = ({ from, to, centre, clockwise }: Arc, over: (p: Point) => Point): Arc => ({
+  from: over(from),
+  to: over(to),
+  centre: over(centre),
+  clockwise: !clockwise,
 });
 
 const piecingNotes = (design: BlockDesign, pieced: PiecedBlock, block: DraftedBlock): readonly Note[] => {
@@ -311,7 +328,8 @@ const piecingNotes = (design: BlockDesign, pieced: PiecedBlock, block: DraftedBl
   const notes: Note[] = [];
   if (pieced.joining !== 'straight') {
     const corners = pieced.steps.reduce((all, step) => all + step.corners * step.perBlock, 0);
-    const partial = pieced.steps.reduce((all, step) => all + (step.kind === 'partial-begin' ? step.perBlock : 0), 0);
+    const seamsOf = (kind: SewingStep['kind']): number =>
+      pieced.steps.reduce((all, step) => all + (step.kind === kind ? step.perBlock : 0), 0);
     notes.push({
       code: 'piecing/not-straight',
       level: 'note',
@@ -319,7 +337,8 @@ const piecingNotes = (design: BlockDesign, pieced: PiecedBlock, block: DraftedBl
       block: id,
       joining: pieced.joining,
       corners,
-      partial,
+      partial: seamsOf('partial-begin'),
+      curved: seamsOf('curved'),
     });
   }
   if (pieced.joining === 'straight' && pieced.leastUnits === 'searched') {

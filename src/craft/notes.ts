@@ -160,11 +160,13 @@ export type Note =
       readonly level: 'note';
       readonly path: string;
       readonly block: string;
-      readonly joining: 'partial' | 'set-in';
+      readonly joining: 'curved' | 'partial' | 'set-in';
       /** Inside corners to set in, in one block. */
       readonly corners: number;
       /** Seams sewn part-way first and closed later, in one block. */
       readonly partial: number;
+      /** Seams along curves, in one block. */
+      readonly curved: number;
     }
   | {
       readonly code: 'piecing/searched';

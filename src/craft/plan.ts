@@ -9,6 +9,7 @@ import type { BattingPackage, BedName, EvenLines, Thread } from '#craft/finishin
 import type { Length } from '#craft/measure';
 import type { SetTop, StripRole, TopThing } from '#craft/setting';
 import type { Unit, Way } from '#craft/ways';
+import type { Arc } from '#ground/arc';
 import type { Polygon } from '#ground/plane';
 import type { Note } from './notes.ts';
 
@@ -36,7 +37,7 @@ export interface BlockPlan {
   readonly count: number;
   readonly finished: readonly [Length, Length];
   readonly unfinished: readonly [Length, Length];
-  readonly joining: 'straight' | 'partial' | 'set-in';
+  readonly joining: 'straight' | 'curved' | 'partial' | 'set-in';
   readonly leastUnits: 'proven' | 'searched';
   readonly patches: readonly PlannedPatch[];
   readonly pieces: readonly PlannedPiece[];
@@ -49,6 +50,8 @@ export interface PlannedPatch {
   /** The first of the tone's list, where it is drawn from one: `TopPlan.drawn` has what is drawn. */
   readonly fabric: string;
   readonly points: Polygon;
+  /** The parts of its outline that are arcs; chords stand for them in `points`. None where missing. */
+  readonly arcs?: readonly Arc[];
 }
 
 export interface PlannedPiece {
@@ -74,7 +77,7 @@ export interface PlannedStep {
   /** Clockwise, in degrees, from how the first part lay: brings the new seam to the right hand. */
   readonly machineTurn: number;
   /** A seam to close joins the unit of the step before and the part that hangs on it already. */
-  readonly kind: 'straight' | 'partial-begin' | 'partial-close' | 'set-in';
+  readonly kind: 'straight' | 'curved' | 'partial-begin' | 'partial-close' | 'set-in';
   /** Inside corners that the seam goes round. */
   readonly corners: number;
   readonly seam: Length;
@@ -89,8 +92,10 @@ export interface PlannedStep {
   readonly patches: readonly [readonly number[], readonly number[]];
   /** Ends of the seam where sewing stops on the mark, an allowance from the edge: a piece is set in there later. */
   readonly stopsAt: Polygon;
-  /** The seam as it lies in the block, from end to end. */
+  /** The seam as it lies in the block, from end to end; chords stand for arcs. */
   readonly line: Polygon;
+  /** The parts of it that are arcs, as they are walked along it; none where missing. */
+  readonly arcs?: readonly Arc[];
   /** Where it belongs to a unit that is made in a way of its own; missing where pieces are joined one by one. */
   readonly made?: StepWay;
 }

@@ -37,6 +37,7 @@ import { printCostNotes } from './print-cost.ts';
 import { printSlantNotes } from './print-slant.ts';
 import { clothsSewnAs, planScraps } from './scrap-plan.ts';
 import { thinPieces } from './thin-pieces.ts';
+import { tightCurves } from './tight-curves.ts';
 import { topMarkNotes } from './top-marks.ts';
 import { type ValueNote, valueNotes } from './value-plan.ts';
 
@@ -159,7 +160,8 @@ const planRead = (
     pathOf: pathsOf(quilt),
     topPathOf: (piece) => set.strips[piece.strips[0] as number]?.path ?? '/top',
   });
-  if (thin.length + cloths.problems.length > 0) return refused([...thin, ...cloths.problems]);
+  const tight = tightCurves({ blocks, seam: rule.seam, pathOf: pathsOf(quilt) });
+  if (thin.length + tight.length + cloths.problems.length > 0) return refused([...thin, ...tight, ...cloths.problems]);
   const printCosts = printCostNotes({
     quilt,
     fabrics: cloths.fabrics,

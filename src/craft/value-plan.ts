@@ -5,7 +5,7 @@ import { type DraftedBlock, fabricsOf, type Patch } from '#craft/drafting';
 import { readsApart } from '#craft/fabric';
 import { cornerTolerance } from '#craft/limits';
 import { touchingPairs } from '#craft/setting';
-import { signedArea } from '#ground/plane';
+import { outlineArea } from '#ground/arc';
 import type { Note, ReadingAlike } from './notes.ts';
 import type { BlockPlan } from './plan.ts';
 import { sewnAs } from './scrap-plan.ts';
@@ -52,7 +52,7 @@ const grouping =
     let area = 0;
     let weighted = 0;
     for (const patch of patches) {
-      const size = Math.abs(signedArea(patch.points));
+      const size = outlineArea({ points: patch.points, arcs: patch.arcs ?? [] });
       area += size;
       weighted += size * of.lightness(sewnAs(fabricsOf(patch, of.colouring)));
     }

@@ -2,6 +2,8 @@
 
 import type { BlockPlan, FabricPlan, QuiltPlan } from '#craft';
 import { toDocument } from '#craft/design';
+import { type Arc, edgesOf } from '#ground/arc';
+import type { Point } from '#ground/plane';
 import {
   clothSignsFor,
   cuttingCsv,
@@ -40,12 +42,19 @@ const figure = (value: number): string => String(Number(value.toPrecision(10)));
 
 const pair = (size: readonly [number, number]): string => size.map(figure).join(' x ');
 
+const placeText = ({ x, y }: Point): string => `${figure(x)},${figure(y)}`;
+
+const arcText = ({ centre, clockwise }: Arc): string =>
+  ` ${clockwise ? 'clockwise' : 'counterclockwise'} round ${placeText(centre)} to`;
+
 const patchesText = (block: BlockPlan): string =>
   linesText([
     `${entryTitle(block)}: ${pair(block.finished)}`,
     ...block.patches.map(
-      ({ piece, fabric, points }) =>
-        `  ${piece} ${fabric}: ${points.map(({ x, y }) => `${figure(x)},${figure(y)}`).join(' ')}`,
+      ({ piece, fabric, points, arcs = [] }) =>
+        `  ${piece} ${fabric}: ${edgesOf({ points, arcs })
+          .map(({ from, arc }) => placeText(from) + (arc === null ? '' : arcText(arc)))
+          .join(' ')}`,
     ),
   ]);
 

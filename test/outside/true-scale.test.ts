@@ -355,7 +355,7 @@ for (const name of exampleFiles) {
           patches.length > 0 && plan.blocks.findIndex((one) => one.id === id && one.mirror === mirror) === i,
       )
       .flatMap((block) => {
-        const found = foundationsOf({ ...block, patches: block.patches.map(({ points }) => points) });
+        const found = foundationsOf(block);
         return (found?.sections ?? []).map((order) => order.map(({ patch }) => block.patches[patch]?.points ?? []));
       })
       .filter(({ length }) => length > 1);

@@ -1,6 +1,6 @@
 // By how much does a block drift from its drawing when its cuts go to the nearest marks? Pieces that are trimmed
 // after sewing come true; rectangles and squares keep what they are off, and in a row of them it adds up.
-import { type Cut, type CutRule, cutFor } from '#craft/cutting';
+import { type Cut, type CutRule, patchCut } from '#craft/cutting';
 import { type DraftedBlock, outlineOf } from '#craft/drafting';
 import { cornerTolerance } from '#craft/limits';
 import { type Length, tidy } from '#craft/measure';
@@ -23,7 +23,7 @@ export const blockDrift = (block: DraftedBlock, rule: CutRule): BlockDrift => {
   const slack = cornerTolerance * Math.max(...block.size);
   const pieces = block.patches.map((patch) => {
     const outline = outlineOf(patch, slack);
-    return { outline, cut: cutFor(outline, rule) };
+    return { outline, cut: patchCut({ points: outline, arcs: patch.arcs ?? [] }, rule) };
   });
   const different = new Map(pieces.map(({ cut }) => [`${cut.shape} ${cut.exact.map((side) => side.toFixed(9))}`, cut]));
   const straight = pieces.filter(({ cut, outline }) => isRectangle(cut) && isLevel(outline, slack));

@@ -1,6 +1,6 @@
 // Which lengths of a block must fall on a mark of the ruler for it to come out as drawn? Rectangles and squares
 // are sewn as they are cut, so their cut sides; triangles are trimmed to the grid, so their finished sides along it.
-// Slanted rectangles and templates are cut to a line, not to a mark, and ask for nothing here.
+// Slanted rectangles, templates and whatever has a curved side are cut to a line, not to a mark, and ask for nothing here.
 import type { CutRule } from '#craft/cutting';
 import { type DraftedBlock, outlineOf } from '#craft/drafting';
 import { cornerTolerance } from '#craft/limits';
@@ -23,6 +23,7 @@ export const ruledFigures = (block: DraftedBlock, rule: CutRule): readonly Ruled
   for (const side of block.size) take(side, both);
   const slack = cornerTolerance * Math.max(...block.size);
   for (const patch of block.patches) {
+    if (patch.arcs !== undefined) continue;
     const outline = outlineOf(patch, slack);
     const level = sidesAlongGrid(outline);
     if (level === null) continue;

@@ -1,6 +1,7 @@
 // What of a planned block says how its check sizes come about: patches as they lie, how each is cut, and the seams.
 import type { Cut } from '#craft/cutting';
 import type { Length } from '#craft/measure';
+import type { Arc } from '#ground/arc';
 import type { Polygon } from '#ground/plane';
 
 /** An entry of a plan is one. */
@@ -14,6 +15,8 @@ export interface SewnBlock {
 export interface SewnPatch {
   readonly piece: string;
   readonly points: Polygon;
+  /** The parts of its outline that are arcs; none where missing. */
+  readonly arcs?: readonly Arc[];
 }
 
 export interface SewnStep {

@@ -4,6 +4,7 @@ import type { Cut } from '#craft/cutting';
 import { cornerTolerance } from '#craft/limits';
 import { type Length, length, tidy } from '#craft/measure';
 import { checkTurn, graphOf, outlineOfUnit } from '#craft/piecing';
+import type { Arc } from '#ground/arc';
 import { boxOf, type Point, type Polygon, turned } from '#ground/plane';
 import { type SeamSteps, seamSteps } from './seam-steps.ts';
 import { type SewnBlock, type SewnPatch, type SewnStep, unitOf } from './sewn-block.ts';
@@ -52,12 +53,16 @@ export interface SeamTerm {
 export const sizeModels = (block: SewnBlock, seam: Length): readonly SizeModel[] => {
   const slack = cornerTolerance * Math.max(...block.finished);
   const outlines = block.patches.map(({ points }) => points);
-  const graph = graphOf(outlines, slack);
+  const graph = graphOf(
+    outlines,
+    slack,
+    block.patches.map(({ arcs }) => arcs ?? []),
+  );
   return block.steps.flatMap((made, step) => {
     const unit = unitOf(made);
     const steps = seamSteps(block, step);
-    const outline = outlineOfUnit(graph, new Set(unit), slack);
-    return waysOf({ outline, seam, slack }, made).flatMap(({ way, measured, drawn }) => {
+    const { points: outline, arcs } = outlineOfUnit(graph, new Set(unit), slack);
+    return waysOf({ outline, arcs, seam, slack }, made).flatMap(({ way, measured, drawn }) => {
       const path = sizePath({ outlines, unit, outline, seam, slack, way: measured });
       if (path === null) return [];
       const cuts = cutTerms(block, path.crossed, { ends: path.ends, along: measured.along });
@@ -69,7 +74,12 @@ export const sizeModels = (block: SewnBlock, seam: Length): readonly SizeModel[]
 };
 
 const waysOf = (
-  unit: { readonly outline: Polygon; readonly seam: Length; readonly slack: number },
+  unit: {
+    readonly outline: Polygon;
+    readonly arcs: readonly Arc[];
+    readonly seam: Length;
+    readonly slack: number;
+  },
   step: SewnStep,
 ): readonly { readonly way: Way; readonly measured: MeasuredWay; readonly drawn: Length }[] => {
   const turn = checkTurn(unit);

@@ -1,6 +1,7 @@
 // Where a unit can be divided by one straight seam: a line made of patch edges that runs from edge to
 // edge of the unit and through no patch. Units of a straight-seam block are convex, so a line that
 // crosses none of the unit's patches meets the unit in a single seam.
+import { type Arc, edgesOf } from '#ground/arc';
 import { distance, offLine, type Point, type Polygon } from '#ground/plane';
 
 export interface SeamLine {
@@ -27,13 +28,19 @@ export interface Drawing {
   readonly side: readonly Int8Array[];
 }
 
-export const drawingOf = (patches: readonly Polygon[], slack: number): Drawing => {
+/** @param arcs of each patch; none where it has no entry. No line runs along the chords that stand for them. */
+export const drawingOf = (
+  patches: readonly Polygon[],
+  slack: number,
+  arcs: readonly (readonly Arc[])[] = [],
+): Drawing => {
   const known = new Map<string, number>();
   const lines: SeamLine[] = [];
-  const linesOf = patches.map((points) => {
+  const linesOf = patches.map((points, patch) => {
     const mine = new Set<number>();
-    points.forEach((a, i) => {
-      const line = seamLine(a, points[(i + 1) % points.length] as Point);
+    for (const { from, to, arc } of edgesOf({ points, arcs: arcs[patch] ?? [] })) {
+      if (arc !== null) continue;
+      const line = seamLine(from, to);
       const key = lineKey(line, slack);
       const index = known.get(key) ?? lines.length;
       if (index === lines.length) {
@@ -41,7 +48,7 @@ export const drawingOf = (patches: readonly Polygon[], slack: number): Drawing =
         lines.push(line);
       }
       mine.add(index);
-    });
+    }
     return [...mine];
   });
   const side = lines.map((line) => Int8Array.from(patches, (points) => sideOf(line, points, slack)));

@@ -5,7 +5,8 @@ import type { Print, PrintRuns } from '#craft/fabric';
 import type { Length } from '#craft/measure';
 import type { Holding } from '#craft/sheets';
 import type { BoundKind } from '#craft/strips';
-import type { Polygon } from '#ground/plane';
+import type { Arc } from '#ground/arc';
+import type { Point, Polygon } from '#ground/plane';
 import type { StripWay } from './angled.ts';
 import type { TemplatePair } from './template-pairs.ts';
 
@@ -45,7 +46,7 @@ export interface Cut {
    * Cut outline with trimmed tips and seam line, from the box's upper left corner, lengthwise grain upright: of a template,
    * and, as it lies in its strip, of an angled piece that no ruler shows.
    */
-  readonly template: { readonly points: Polygon; readonly seamLine: Polygon } | null;
+  readonly template: Template | null;
   /** Templates only: two in one box, where that is smaller than two boxes. */
   readonly pair?: TemplatePair | null;
   /** Templates only: the strips at an angle that it may be cut from, while none is chosen. */
@@ -54,6 +55,22 @@ export interface Cut {
   readonly way?: StripWay;
   /** Angled only: the template that it would be cut by otherwise, with all its ways. */
   readonly alone?: Cut;
+}
+
+export interface Template {
+  /** The cut edge; chords stand for arcs, here and in the seam line. */
+  readonly points: Polygon;
+  readonly seamLine: Polygon;
+  /** Of both; none where missing. */
+  readonly arcs?: readonly Arc[];
+  /** Where it is laid on its neighbours along curved seams; none where missing. */
+  readonly marks?: readonly TemplateMark[];
+}
+
+/** A notch, from the seam line square to it out to the cut edge. */
+export interface TemplateMark {
+  readonly on: Point;
+  readonly out: Point;
 }
 
 /** What of a cloth decides how pieces lie on it. */

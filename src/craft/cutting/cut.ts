@@ -3,14 +3,20 @@
 
 import type { QuarterTurn } from '#craft/design';
 import { type Length, length, tidy, toNearestMark, upToMark } from '#craft/measure';
+import type { Outline } from '#ground/arc';
 import { at, boxOf, distance, grown, type Point, type Polygon } from '#ground/plane';
 import { stripWaysFor } from './angled.ts';
 import type { Cut } from './cloth.ts';
+import { curvedCut } from './curved.ts';
 import type { CutRule } from './rule.ts';
 import { templatePairFor } from './template-pairs.ts';
 
+/** Cut of a patch with straight sides, or with arcs among them. */
+export const patchCut = (outline: Outline, rule: CutRule): Cut =>
+  outline.arcs.length === 0 ? cutFor(outline.points, rule) : curvedCut(outline, rule);
+
 /**
- * Cut of a patch, sized exactly and on marks: triangles go up (they are trimmed after sewing), squares
+ * Cut of a patch with straight sides, sized exactly and on marks: triangles go up (they are trimmed after sewing), squares
  * and rectangles to the nearest mark (they must match untrimmed), templates keep their outline and are
  * laid out by a box that goes up. Whether a template is cut from strips at an angle, or in pairs, is chosen later.
  *

@@ -49,4 +49,13 @@ export type CuttingProblem =
       readonly label: string;
       readonly finished: Length;
       readonly ruler: Length;
+    }
+  | {
+      /** The hollow side of a piece is an arc no wider than the allowance, which lies on the side of its centre. */
+      readonly code: 'cutting/curve-too-tight';
+      readonly path: string;
+      readonly block: string;
+      readonly label: string;
+      readonly radius: Length;
+      readonly seam: Length;
     };

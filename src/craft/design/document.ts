@@ -154,7 +154,8 @@ const patches = closed({
       closed({
         points: z
           .array(z.union([places, arc], expects('corner')))
-          .min(3)
+          // two arcs enclose a patch
+          .min(2)
           .max(limits.corners),
         tone: name,
       }),
@@ -361,6 +362,7 @@ export type WrittenPatches = z.infer<typeof patches>;
 export type WrittenUnits = z.infer<typeof unitsRecipe>;
 export type WrittenDrawing = z.infer<typeof drawing>;
 export type WrittenPlace = z.infer<typeof places>;
+export type WrittenRun = WrittenDrawing['seams'][number];
 export type WrittenPhoto = z.infer<typeof photo>;
 export type WrittenColourway = z.infer<typeof colourway>;
 export type WrittenSize = z.infer<typeof otherSize>;

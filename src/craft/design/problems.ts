@@ -156,6 +156,30 @@ export type BlockProblem =
       readonly found: readonly [number, number];
       readonly grid: readonly [number, number];
     })
+  /** No point comes before it that it could lead on from. */
+  | (At & { readonly code: 'design/arc-without-start'; readonly block: string })
+  | (At & {
+      readonly code: 'design/arc-centre';
+      readonly block: string;
+      readonly found: readonly [number, number];
+      /** From the point before, and from "to", on the grid. */
+      readonly far: readonly [number, number];
+    })
+  | (At & {
+      readonly code: 'design/arc-outside';
+      readonly block: string;
+      /** The place furthest off on one side, on the grid. */
+      readonly found: readonly [number, number];
+      readonly grid: readonly [number, number];
+    })
+  | (At & {
+      /** A circle on a grid whose cells are not square would be none on the block. */
+      readonly code: 'design/arc-stretched';
+      readonly block: string;
+      /** Of a cell of the grid, across and down. */
+      readonly found: readonly [number, number];
+      readonly unit: Unit;
+    })
   | (At & { readonly code: 'design/corner-twice'; readonly block: string; readonly corners: readonly [number, number] })
   | (At & { readonly code: 'design/no-area'; readonly block: string })
   | (At & {

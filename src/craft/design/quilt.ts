@@ -223,11 +223,25 @@ export interface PatchesDesign {
   readonly patches: readonly GridPatch[];
 }
 
-export interface GridPatch {
-  readonly corners: readonly GridPoint[];
+export interface GridPatch extends GridRun {
   readonly tone: string;
   /** In the collection's blocks: which of the tone's cloths, for a colouring that tells them apart. */
   readonly letter?: string;
+}
+
+/** Corners one after another, and the edges between them that are arcs. */
+export interface GridRun {
+  readonly corners: readonly GridPoint[];
+  /** None where missing. */
+  readonly arcs?: readonly GridArc[];
+}
+
+export interface GridArc {
+  /** The corner that it begins at, by index; it ends at the next. */
+  readonly edge: number;
+  /** Equally far from both ends, but for the tolerance of corners. */
+  readonly centre: GridPoint;
+  readonly clockwise: boolean;
 }
 
 export type GridPoint = readonly [x: Rational, y: Rational];
@@ -263,8 +277,8 @@ export interface DrawingDesign {
   readonly kind: 'drawing';
   readonly size: readonly [width: Rational, height: Rational];
   readonly grid: readonly [across: Rational, down: Rational];
-  /** Runs of straight seams from point to point. */
-  readonly seams: readonly (readonly GridPoint[])[];
+  /** From point to point, straight or along arcs. */
+  readonly seams: readonly GridRun[];
   readonly tonesAt: readonly { readonly at: GridPoint; readonly tone: string }[];
 }
 

@@ -1,12 +1,14 @@
-// A block drawn by its seams: runs of straight lines on the grid, and a place in each patch that names its
+// A block drawn by its seams: runs of lines and arcs on the grid, and a place in each patch that names its
 // tone. What patches the lines make is drafting's question.
 
 import { cornerTolerance, limits } from '#craft/limits';
 import { toNumber } from '#ground/exact';
 import type { WrittenBlock, WrittenDrawing } from './document.ts';
-import type { DrawingDesign, GridPoint } from './quilt.ts';
+import type { DrawingDesign, GridPoint, GridRun } from './quilt.ts';
 import { isOnGrid, readCounts, readPlace, readSize } from './read-grid.ts';
+import { readRun } from './read-run.ts';
 import type { Spot } from './reading.ts';
+import type { ExactSize } from './size.ts';
 
 /** @param at.path of the block */
 export const readDrawing = (
@@ -29,7 +31,7 @@ export const readDrawing = (
     return null;
   }
   const spot = { grid, block: block.id, reading };
-  const seams = drawing.seams.map((seam, i) => readSeam(seam, { ...spot, path: `${place}/seams/${i}` }));
+  const seams = drawing.seams.map((seam, i) => readSeam(seam, { ...spot, size, path: `${place}/seams/${i}` }));
   const tonesAt = drawing.tonesAt.map(({ at, tone }, i) => {
     const named = reading.name(tone, `${place}/tonesAt/${i}/tone`);
     const read = readOnGrid(at, { ...spot, path: `${place}/tonesAt/${i}/at` });
@@ -46,20 +48,21 @@ export const readDrawing = (
   };
 };
 
+type SeamSpot = GridSpot & { readonly size: ExactSize | null };
+
 interface GridSpot extends Spot {
   readonly grid: DrawingDesign['grid'] | null;
   readonly block: string;
 }
 
-const readSeam = (written: WrittenDrawing['seams'][number], spot: GridSpot): readonly GridPoint[] | null => {
+const readSeam = (written: WrittenDrawing['seams'][number], spot: SeamSpot): GridRun | null => {
   const { path, reading, block, grid } = spot;
-  const points = written.map((point, i) =>
-    Array.isArray(point) ? readOnGrid(point, { ...spot, path: `${path}/${i}` }) : null,
-  );
-  if (grid === null || points.some((point) => point === null)) return null;
-  const seam = points as readonly GridPoint[];
+  const seam = readRun(written, { ...spot, ends: 'open' });
+  if (grid === null || seam === null) return null;
   const slack = cornerTolerance * Math.max(...grid.map(toNumber));
-  const still = seam.flatMap((point, i) => (i > 0 && isNear(point, seam[i - 1] as GridPoint, slack) ? [i] : []));
+  const still = seam.corners.flatMap((point, i) =>
+    i > 0 && isNear(point, seam.corners[i - 1] as GridPoint, slack) ? [i] : [],
+  );
   for (const i of still) reading.report({ code: 'design/seam-without-length', path: `${path}/${i}`, block });
   return still.length === 0 ? seam : null;
 };

@@ -2,12 +2,14 @@
 // patches tile the block is drafting's question.
 
 import { cornerTolerance } from '#craft/limits';
-import { type Rational, toNumber } from '#ground/exact';
+import { arcThrough, chordPoints } from '#ground/arc';
+import { toNumber } from '#ground/exact';
 import { outlineFault } from '#ground/outline';
-import { at } from '#ground/plane';
+import { at, distance, type Point } from '#ground/plane';
 import type { WrittenBlock, WrittenPatches } from './document.ts';
-import type { GridPoint, PatchesDesign } from './quilt.ts';
-import { isOnGrid, readCounts, readPlace, readSize } from './read-grid.ts';
+import type { GridRun, PatchesDesign } from './quilt.ts';
+import { readCounts, readSize } from './read-grid.ts';
+import { gridArc, readRun } from './read-run.ts';
 import type { Reading, Spot } from './reading.ts';
 
 export const readPatches = (
@@ -19,13 +21,17 @@ export const readPatches = (
   const patches = block.patches.list.map((patch, i) => {
     const place = `${path}/patches/list/${i}`;
     const named = reading.name(patch.tone, `${place}/tone`);
-    const corners = patch.points.map((point, j) =>
-      Array.isArray(point) ? readPlace(point, { path: `${place}/points/${j}`, reading }) : null,
-    );
-    if (!named || grid === null || corners.some((corner) => corner === null)) return null;
-    const outline = corners as readonly GridPoint[];
+    const outline = readRun(patch.points, {
+      reading,
+      block: block.id,
+      size,
+      grid,
+      ends: 'closed',
+      path: `${place}/points`,
+    });
+    if (!named || grid === null || outline === null) return null;
     return isOutline({ outline, grid, block: block.id, path: place, reading })
-      ? { corners: outline, tone: patch.tone }
+      ? { ...outline, tone: patch.tone }
       : null;
   });
   if (size === null || grid === null || patches.some((patch) => patch === null)) return null;
@@ -33,7 +39,7 @@ export const readPatches = (
 };
 
 interface OutlineAt {
-  readonly outline: readonly GridPoint[];
+  readonly outline: GridRun;
   readonly grid: PatchesDesign['grid'];
   readonly block: string;
   readonly path: string;
@@ -42,25 +48,37 @@ interface OutlineAt {
 
 const isOutline = ({ outline, grid, block, path, reading }: OutlineAt): boolean => {
   const slack = cornerTolerance * Math.max(...grid.map(toNumber));
-  const points = outline.map(([x, y]: readonly [Rational, Rational]) => at(toNumber(x), toNumber(y)));
-  const placed = outline.map((place, i) => isOnGrid({ place, grid, block, path: `${path}/points/${i}`, reading }));
-  const sound = placed.every(Boolean);
-  const fault = points.length < 3 ? null : outlineFault(points, slack);
-  if (fault === null) return sound;
-  switch (fault.kind) {
-    case 'corner-twice':
-      reading.report({
-        code: 'design/corner-twice',
-        path: `${path}/points/${fault.places[1]}`,
-        block,
-        corners: fault.places,
-      });
-      return false;
-    case 'crosses-itself':
-      reading.report({ code: 'design/crosses-itself', path, block, edges: fault.places });
-      return false;
-    case 'no-area':
-      reading.report({ code: 'design/no-area', path, block });
-      return false;
+  const least = (outline.arcs ?? []).length === 0 ? 3 : 2;
+  if (outline.corners.length < least) {
+    const found = outline.corners.length;
+    reading.report({ code: 'design/too-few', path: `${path}/points`, what: 'corners', found, least });
+    return false;
   }
+  const { points, cornerOf } = inChords(outline, slack);
+  const fault = outlineFault(points, slack);
+  if (fault === null) return true;
+  if (fault.kind === 'no-area') {
+    reading.report({ code: 'design/no-area', path, block });
+    return false;
+  }
+  const [a, b] = fault.places.map((place) => cornerOf[place]) as [number, number];
+  if (fault.kind === 'corner-twice')
+    reading.report({ code: 'design/corner-twice', path: `${path}/points/${b}`, block, corners: [a, b] });
+  else reading.report({ code: 'design/crosses-itself', path, block, edges: [a, b] });
+  return false;
+};
+
+/** The outline as a polygon, chords for its arcs, and the corner that each of its points is or comes after. */
+const inChords = (
+  { corners, arcs = [] }: GridRun,
+  slack: number,
+): { readonly points: readonly Point[]; readonly cornerOf: readonly number[] } => {
+  const byEdge = new Map(arcs.map((arc) => [arc.edge, gridArc(corners, arc)]));
+  const points = corners.map(([x, y], i) => {
+    const corner = at(toNumber(x), toNumber(y));
+    const arc = byEdge.get(i);
+    const hasLength = arc !== undefined && distance(arc.from, arc.to) > slack;
+    return hasLength ? [corner, ...chordPoints(arcThrough(arc), 100 * slack)] : [corner];
+  });
+  return { points: points.flat(), cornerOf: points.flatMap((run, i) => run.map(() => i)) };
 };

@@ -6,6 +6,7 @@ import type {
   WrittenDrawing,
   WrittenLogCabin,
   WrittenMethod,
+  WrittenRun,
   WrittenUnits,
 } from './document.ts';
 import type { Method } from './methods.ts';
@@ -14,6 +15,7 @@ import type {
   BlockShape,
   Colouring,
   DrawingDesign,
+  GridRun,
   LogCabinDesign,
   PatchesDesign,
   Quilt,
@@ -144,7 +146,7 @@ const toUnits = ({ grid, units }: UnitsDesign): WrittenUnits => ({
 
 const toDrawing = ({ grid, seams, tonesAt }: DrawingDesign): WrittenDrawing => ({
   grid: pairText(grid),
-  seams: seams.map((seam) => seam.map(pairText)),
+  seams: seams.map(toRun),
   tonesAt: tonesAt.map(({ at, tone }) => ({ at: pairText(at), tone })),
 });
 
@@ -168,9 +170,21 @@ const toPatches = ({ size, grid, patches }: PatchesDesign): Pick<WrittenBlock, '
   size: pairText(size),
   patches: {
     grid: pairText(grid),
-    list: patches.map(({ corners, tone }) => ({ points: corners.map(pairText), tone })),
+    list: patches.map(({ tone, ...outline }) => ({ points: toRun(outline), tone })),
   },
 });
+
+/** An arc stands in place of the point that it leads to. */
+const toRun = ({ corners, arcs = [] }: GridRun): WrittenRun =>
+  corners.map((corner, i) => {
+    const arc = arcs.find(({ edge }) => (edge + 1) % corners.length === i);
+    if (arc === undefined) return pairText(corner);
+    return {
+      to: pairText(corner),
+      centre: pairText(arc.centre),
+      sweep: arc.clockwise ? 'clockwise' : 'counterclockwise',
+    };
+  });
 
 const toFinish = ({
   binding,

@@ -18,10 +18,7 @@ const unbuilt: readonly Unbuilt[] = [
   {
     feature: 'arcs',
     places: (d) =>
-      inBlocks(d, (b) => [
-        ...(b.patches?.list ?? []).flatMap((patch, i) => arcsIn(patch.points, ['patches', 'list', i, 'points'])),
-        ...(b.drawing?.seams ?? []).flatMap((seam, i) => arcsIn(seam, ['drawing', 'seams', i])),
-      ]),
+      inBlocks(d, (b) => (b.drawing?.seams ?? []).flatMap((seam, i) => arcsIn(seam, ['drawing', 'seams', i]))),
   },
 ];
 

@@ -2,6 +2,7 @@
 
 import type { Colouring, Side, ToneFabric } from '#craft/design';
 import type { Length } from '#craft/measure';
+import type { Arc } from '#ground/arc';
 import type { Rational } from '#ground/exact';
 import type { Point } from '#ground/plane';
 
@@ -28,6 +29,8 @@ export interface Patch {
   /** A frame's cloth: no colouring changes it. */
   readonly fabric?: string;
   readonly points: readonly Point[];
+  /** The parts of its outline that are arcs, between corners of the drawing; chords stand for them in `points`. None where missing. */
+  readonly arcs?: readonly Arc[];
   /** The place in the document that it comes from. */
   readonly path: string;
 }

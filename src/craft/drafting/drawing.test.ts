@@ -24,7 +24,7 @@ const drawn = (of: {
     kind: 'drawing',
     size: corner(of.size ?? of.grid),
     grid: corner(of.grid),
-    seams: of.seams.map((seam) => seam.map(corner)),
+    seams: of.seams.map((seam) => ({ corners: seam.map(corner) })),
     tonesAt: of.tones.map((at, i) => ({ at: corner(at), tone: `t${i}` })),
   };
   return drawingDraft({ shape, block: 'b', path: '/blocks/0' });
@@ -410,7 +410,7 @@ test('a block divided patch by patch, each by one seam from edge to edge, gives 
         kind: 'drawing',
         size: [full, full],
         grid: [full, full],
-        seams: backwards ? seams.toReversed() : seams,
+        seams: (backwards ? seams.toReversed() : seams).map((corners) => ({ corners })),
         tonesAt: middles.map((at, i) => ({ at, tone: `t${i}` })),
       };
       const draft = drawingDraft({ shape, block: 'b', path: '/blocks/0' });

@@ -24,7 +24,7 @@ export const drawingDraft = (of: DrawingAt): Outcome<ExactDraft, DraftingProblem
   const { shape, block, path } = of;
   const place = offGrid(shape);
   const slack = cornerTolerance * Math.max(...shape.size.map(toNumber));
-  const runs = shape.seams.map((seam, i) => ({ points: seam.map(place), path: `${path}/drawing/seams/${i}` }));
+  const runs = shape.seams.map((seam, i) => ({ points: seam.corners.map(place), path: `${path}/drawing/seams/${i}` }));
   const net = seamNet({ size: shape.size, runs, slack, most: limits.patches });
   const seams = { path: `${path}/drawing/seams`, block };
   if (net === null) return refused([{ code: 'drafting/too-many-patches', ...seams, most: limits.patches }]);

@@ -12,10 +12,20 @@ export interface ExactDraft {
 
 export interface ExactPatch {
   readonly corners: readonly ExactCorner[];
+  /** Edges that are arcs; none where missing. */
+  readonly arcs?: readonly ExactArc[] | undefined;
   readonly tone: string;
   readonly letter?: string | undefined;
   readonly fabric?: string | undefined;
   readonly path: string;
+}
+
+export interface ExactArc {
+  /** The corner that it begins at, by index; it ends at the next. */
+  readonly edge: number;
+  /** Equally far from both ends, but for the tolerance of corners. */
+  readonly centre: ExactCorner;
+  readonly clockwise: boolean;
 }
 
 export type ExactCorner = readonly [x: Rational, y: Rational];
@@ -38,8 +48,11 @@ export const boxCorners = ({ left, top, right, bottom }: ExactBox): readonly Exa
 export const moved = (patches: readonly ExactPatch[], by: ExactCorner): readonly ExactPatch[] =>
   patches.map((patch) => ({
     ...patch,
-    corners: patch.corners.map(([x, y]): ExactCorner => [add(x, by[0]), add(y, by[1])]),
+    corners: patch.corners.map((corner) => shifted(corner, by)),
+    arcs: patch.arcs?.map((arc) => ({ ...arc, centre: shifted(arc.centre, by) })),
   }));
+
+const shifted = ([x, y]: ExactCorner, by: ExactCorner): ExactCorner => [add(x, by[0]), add(y, by[1])];
 
 /** From the block's grid to its finished size. */
 export const offGrid = (shape: {

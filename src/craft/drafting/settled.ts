@@ -1,11 +1,13 @@
 // Exact drafts become doubles: corners that nearly meet made one, outlines clockwise from their upper left
 // corner, and the core put into reading order, so that the order of listing changes nothing further on.
-import { cornerTolerance } from '#craft/limits';
+import { chordTolerance, cornerTolerance } from '#craft/limits';
 import { length } from '#craft/measure';
+import { type Arc, arcThrough } from '#ground/arc';
 import { toNumber } from '#ground/exact';
-import { at, boxOf, type Point, signedArea, withoutStraightCorners } from '#ground/plane';
+import { at, boxOf, type Point, withoutStraightCorners } from '#ground/plane';
+import { arcDivider, type Cornered, clockwiseCorners, inChords } from './arc-corners.ts';
 import type { DraftedBlock, Patch } from './block.ts';
-import type { ExactDraft, ExactPatch } from './exact-draft.ts';
+import type { ExactCorner, ExactDraft, ExactPatch } from './exact-draft.ts';
 import { inReadingOrder } from './reading-order.ts';
 
 export const settled = (
@@ -14,10 +16,15 @@ export const settled = (
 ): DraftedBlock => {
   const width = length(toNumber(draft.size[0]));
   const height = length(toNumber(draft.size[1]));
-  const meet = meetingCorners({ width, height });
-  const patches = draft.patches.map((patch) => settledPatch(patch, meet));
+  const larger = Math.max(width, height);
+  const slack = cornerTolerance * larger;
+  const meet = { corners: meetingCorners({ width, height }), centres: meetingCorners({ width, height }) };
+  const outlines = draft.patches.map((patch) => corneredPatch(patch, meet));
+  const divide = arcDivider({ corners: outlines.flatMap(({ corners }) => corners), slack });
+  const patches = draft.patches.map((patch, i) =>
+    settledPatch(patch, inChords(outlines[i] as Cornered, { divide, chord: chordTolerance * larger })),
+  );
   const core = patches.length - draft.added.length;
-  const slack = cornerTolerance * Math.max(width, height);
   return {
     id,
     title,
@@ -32,17 +39,33 @@ export const settled = (
 /** The same outline without corners on a straight side; for pictures and cutting, not for the proof of tiling. */
 export const outlineOf = (patch: Patch, slack: number): Patch['points'] => withoutStraightCorners(patch.points, slack);
 
-const settledPatch = ({ corners, tone, letter, fabric, path }: ExactPatch, meet: (raw: Point) => Point): Patch => {
-  const points = corners.map(([x, y]) => meet(at(toNumber(x), toNumber(y))));
-  const clockwise = signedArea(points) < 0 ? points.toReversed() : points;
-  return {
-    tone,
-    ...(letter === undefined ? {} : { letter }),
-    ...(fabric === undefined ? {} : { fabric }),
-    points: fromUpperLeft(clockwise),
-    path,
-  };
+/** Clockwise from the upper left corner. */
+const corneredPatch = (
+  { corners, arcs = [] }: ExactPatch,
+  meet: { readonly corners: (raw: Point) => Point; readonly centres: (raw: Point) => Point },
+): Cornered => {
+  const points = corners.map((corner) => meet.corners(inDoubles(corner)));
+  const bent = arcs.map(({ edge, centre, clockwise }): Arc => {
+    const [from, to] = [points[edge], points[(edge + 1) % points.length]] as [Point, Point];
+    return arcThrough({ from, to, centre: meet.centres(inDoubles(centre)), clockwise });
+  });
+  const outline = clockwiseCorners({ corners: points, arcs: bent });
+  return { ...outline, corners: fromUpperLeft(outline.corners) };
 };
+
+const inDoubles = ([x, y]: ExactCorner): Point => at(toNumber(x), toNumber(y));
+
+const settledPatch = (
+  { tone, letter, fabric, path }: ExactPatch,
+  { points, arcs }: { readonly points: readonly Point[]; readonly arcs: readonly Arc[] },
+): Patch => ({
+  tone,
+  ...(letter === undefined ? {} : { letter }),
+  ...(fabric === undefined ? {} : { fabric }),
+  points,
+  ...(arcs.length === 0 ? {} : { arcs }),
+  path,
+});
 
 /** Gives every corner its place, one place for corners that nearly meet, and for those that nearly lie on the block's edge. */
 const meetingCorners = (size: { readonly width: number; readonly height: number }) => {

@@ -11,6 +11,7 @@ import { foundationOrder } from './order.ts';
 import { roughCut } from './rough-cut.ts';
 import { leastSections } from './sections.ts';
 
+const plain = (outlines: readonly Polygon[]) => outlines.map((points) => ({ points }));
 const drawn = (outlines: readonly Polygon[]): Drawing => drawingOf(outlines, 12e-6);
 const inOrder = (patch: number): number => patch;
 const all = (outlines: readonly Polygon[]): readonly number[] => outlines.map((_, patch) => patch);
@@ -116,21 +117,21 @@ test('a log cabin is pieced centre first and log by log; a four patch takes two 
   // centre, left, top, right, bottom
   const cabin = [box(4, 4, 4, 4), box(2, 4, 2, 4), box(2, 2, 6, 2), box(8, 2, 2, 6), box(2, 8, 8, 2)];
   const steps = [1, 2, 3, 4].map((patch) => ({ patches: [all(cabin).slice(0, patch), [patch]] as const }));
-  const found = foundationsOf({ patches: cabin, finished: [8, 8], steps });
+  const found = foundationsOf({ patches: plain(cabin), finished: [8, 8], steps });
   assert.deepEqual(
     found?.sections.map((order) => order.map(({ patch }) => patch)),
     [[0, 1, 2, 3, 4]],
   );
   // by hand: no patch of four is cut off from the three others by one line
   const four = [box(0, 0, 6, 6), box(6, 0, 6, 6), box(0, 6, 6, 6), box(6, 6, 6, 6)];
-  const parted = foundationsOf({ patches: four, finished: [12, 12], steps: [] });
+  const parted = foundationsOf({ patches: plain(four), finished: [12, 12], steps: [] });
   assert.deepEqual([parted?.sections.length, parted?.joins.length, parted?.least], [2, 1, 'proven']);
 });
 
 test('what partial seams join cannot be pieced on foundations', () => {
   // four bars round a square: no seam runs from edge to edge
   const ring = [box(4, 4, 4, 4), box(0, 0, 8, 4), box(8, 0, 4, 8), box(4, 8, 8, 4), box(0, 4, 4, 8)];
-  assert.equal(foundationsOf({ patches: ring, finished: [12, 12], steps: [] }), null);
+  assert.equal(foundationsOf({ patches: plain(ring), finished: [12, 12], steps: [] }), null);
 });
 
 test('a rough piece covers its patch along the seam, with two allowances round it, on the next mark', () => {

@@ -93,3 +93,9 @@ export const finestCommonDenominator = 10n ** 30n;
 
 /** Corners nearer than this share of the larger side, of a grid or a block, are one (docs/document.md). Our own figure. */
 export const cornerTolerance = 1e-6;
+
+/**
+ * Chords that stand for an arc lie no further from it than this share of the block's larger side: about a tenth of a
+ * thousandth of an inch in a block of twelve. Our own figure.
+ */
+export const chordTolerance = 1e-5;

@@ -1,14 +1,19 @@
 // Divisions of a unit along a seam that bends: every bend is an inside corner to set in, so the fewest
-// bends are tried first. A seam without a bend is an ordinary straight seam.
+// bends are tried first. A seam without a bend is an ordinary straight seam, or a curved one where it runs over arcs.
 
 import { type SeamLine, seamLine } from '#craft/chords';
+import { type Arc, type Edge, edgeLength, reversedEdge } from '#ground/arc';
 import type { Point, Polygon } from '#ground/plane';
-import { farEnd, goesStraight, type PatchGraph, partsOf, unitEdges } from './graph.ts';
+import { edgeFrom, farEnd, goesOn, type PatchGraph, partsOf, unitEdges } from './graph.ts';
 
 export interface BentDivision {
-  /** The longest straight run of the seam: what lies above or left of it is first. */
+  /** The longest straight run of the seam, or from end to end where it has none: what lies above or left of it is first. */
   readonly line: SeamLine;
+  /** Chords stand for arcs. */
   readonly path: Polygon;
+  /** As they are walked along the path, which runs as the line does where it is one smooth run. */
+  readonly arcs: readonly Arc[];
+  readonly length: number;
   readonly bends: number;
   readonly first: readonly number[];
   readonly second: readonly number[];
@@ -32,99 +37,125 @@ export const bentDivisions = (graph: PatchGraph, unit: readonly number[]): reado
   return [];
 };
 
+/** Straight seams first, then in reading order. */
 const bySeam = (a: BentDivision, b: BentDivision): number =>
+  a.arcs.length - b.arcs.length ||
   Math.min(a.first.length, a.second.length) - Math.min(b.first.length, b.second.length) ||
   a.line.lie - b.line.lie ||
   b.line.place - a.line.place ||
   (a.first.join() < b.first.join() ? -1 : 1);
 
-/** Paths of corners from rim to rim over inner edges, with exactly so many bends. */
-const pathsAcross = (graph: PatchGraph, unit: readonly number[], bends: number): readonly (readonly number[])[] => {
+/** Corner by corner over inner edges: one corner more than edges. */
+interface Walk {
+  readonly corners: readonly number[];
+  /** Indexes, and how each is walked. */
+  readonly edges: readonly number[];
+  readonly run: readonly Edge[];
+}
+
+/** Walks from rim to rim over inner edges, with exactly so many bends. */
+const pathsAcross = (graph: PatchGraph, unit: readonly number[], bends: number): readonly Walk[] => {
   const { inner, rim } = unitEdges(graph, new Set(unit));
-  const paths: (readonly number[])[] = [];
+  const paths: Walk[] = [];
   let steps = 0;
-  const walk = (path: readonly number[], left: number): void => {
+  const walk = (path: Walk, left: number): void => {
     if (++steps > mostSteps) return;
-    const here = path.at(-1) as number;
-    if (path.length > 1 && rim.has(here)) {
-      if (left === 0 && (path[0] as number) < here) paths.push(path);
+    const here = path.corners.at(-1) as number;
+    if (path.edges.length > 0 && rim.has(here)) {
+      if (left === 0 && (path.corners[0] as number) < here) paths.push(path);
       return;
     }
     for (const e of graph.edgesAt[here] as readonly number[]) {
       if (!inner.has(e)) continue;
       const next = farEnd(graph.edges[e] as PatchGraph['edges'][number], here);
-      if (path.includes(next)) continue;
-      const straight = path.length === 1 || goesStraight(graph, [path.at(-2) as number, here], [here, next]);
-      if (straight || left > 0) walk([...path, next], straight ? left : left - 1);
+      if (path.corners.includes(next)) continue;
+      const edge = edgeFrom(graph, e, here);
+      const before = path.run.at(-1);
+      const straight = before === undefined || goesOn(before, edge);
+      if (!straight && left === 0) continue;
+      const longer = {
+        corners: [...path.corners, next],
+        edges: [...path.edges, e],
+        run: [...path.run, edge],
+      };
+      walk(longer, straight ? left : left - 1);
     }
   };
-  for (const start of rim) walk([start], bends);
+  for (const start of rim) walk({ corners: [start], edges: [], run: [] }, bends);
   return paths;
 };
 
 const divisionAlong = (of: {
   readonly graph: PatchGraph;
   readonly unit: readonly number[];
-  readonly path: readonly number[];
+  readonly path: Walk;
   readonly bends: number;
 }): BentDivision | null => {
   const { graph, unit, path, bends } = of;
-  const walls = new Set<number>();
-  for (let i = 0; i + 1 < path.length; i++) {
-    const [a, b] = [path[i] as number, path[i + 1] as number];
-    for (const e of graph.edgesAt[a] as readonly number[]) {
-      if (farEnd(graph.edges[e] as PatchGraph['edges'][number], a) === b) walls.add(e);
-    }
-  }
-  const parts = partsOf(graph, unit, walls);
+  const parts = partsOf(graph, unit, new Set(path.edges));
   if (parts.length !== 2) return null;
-  const corners = straightened(graph, path);
-  const [from, to] = longestRun(corners);
+  const [from, to] = longestRun(path.run);
   const line = seamLine(from, to);
+  const run = line.from === from ? path.run : path.run.toReversed().map(reversedEdge);
   const firstIsLeft = isLeftOf({ graph, path, line, part: parts[0] as readonly number[] });
   const [first, second] = (firstIsLeft ? parts : parts.toReversed()) as [readonly number[], readonly number[]];
-  return { line, path: corners, bends, first, second };
+  return {
+    line,
+    path: pathAlong(run),
+    arcs: run.flatMap(({ arc }) => arc ?? []),
+    length: path.run.reduce((all, edge) => all + edgeLength(edge), 0),
+    bends,
+    first,
+    second,
+  };
 };
 
-const straightened = (graph: PatchGraph, path: readonly number[]): Polygon =>
-  path
-    .filter((c, i) => {
-      const [before, after] = [path[i - 1], path[i + 1]];
-      return before === undefined || after === undefined || !goesStraight(graph, [before, c], [c, after]);
-    })
-    .map((c) => graph.corners[c] as Point);
+/** Without corners on a straight line. */
+const pathAlong = (run: readonly Edge[]): Polygon => [
+  (run[0] as Edge).from,
+  ...run.flatMap((edge, i) => {
+    const next = run[i + 1];
+    const isPassed = next !== undefined && edge.arc === null && next.arc === null && goesOn(edge, next);
+    return [...edge.chords, ...(isPassed ? [] : [edge.to])];
+  }),
+];
 
-const longestRun = (corners: Polygon): readonly [Point, Point] => {
-  let best: readonly [Point, Point] = [corners[0] as Point, corners[1] as Point];
-  for (let i = 1; i + 1 < corners.length; i++) {
-    const run = [corners[i] as Point, corners[i + 1] as Point] as const;
-    if (lengthOf(run) > lengthOf(best) * (1 + 1e-6)) best = run;
-  }
-  return best;
+/** The longest straight stretch; from end to end where all of it is arcs. */
+const longestRun = (run: readonly Edge[]): readonly [Point, Point] => {
+  const straight = run.reduce<[Point, Point][]>((runs, edge, i) => {
+    const before = run[i - 1];
+    const last = runs.at(-1);
+    if (edge.arc !== null) return runs;
+    if (last !== undefined && before?.arc === null && goesOn(before, edge)) last[1] = edge.to;
+    else runs.push([edge.from, edge.to]);
+    return runs;
+  }, []);
+  const whole: [Point, Point] = [(run[0] as Edge).from, (run.at(-1) as Edge).to];
+  const isOneRun =
+    run.some(({ arc }) => arc !== null) && run.every((edge, i) => i === 0 || goesOn(run[i - 1] as Edge, edge));
+  if (straight.length === 0 || isOneRun) return whole;
+  return straight.reduce((best, one) => (lengthOf(one) > lengthOf(best) * (1 + 1e-6) ? one : best));
 };
 
 const lengthOf = ([a, b]: readonly [Point, Point]): number => Math.hypot(b.x - a.x, b.y - a.y);
 
-/** Whether a part holds the patch on the left hand of an edge of the longest run, walked as the line is. */
+/** Whether a part holds the patch on the left hand of the seam, walked as the line is. */
 const isLeftOf = (of: {
   readonly graph: PatchGraph;
-  readonly path: readonly number[];
+  readonly path: Walk;
   readonly line: SeamLine;
   readonly part: readonly number[];
 }): boolean => {
   const { graph, path, line } = of;
-  for (let i = 0; i + 1 < path.length; i++) {
-    const [a, b] = [path[i] as number, path[i + 1] as number];
-    const [p, q] = [graph.corners[a], graph.corners[b]] as [Point, Point];
-    if (!onRun(line, p) || !onRun(line, q)) continue;
-    const edge = (graph.edgesAt[a] as readonly number[])
-      .map((e) => graph.edges[e] as PatchGraph['edges'][number])
-      .find((e) => farEnd(e, a) === b) as PatchGraph['edges'][number];
-    const withLine = (q.x - p.x) * (line.to.x - line.from.x) + (q.y - p.y) * (line.to.y - line.from.y) > 0;
-    const asDrawn = edge.from === a;
-    return of.part.includes(withLine === asDrawn ? edge.left : edge.right);
-  }
-  return true;
+  const onLine = path.run.findIndex(({ from, to, arc }) => arc === null && onRun(line, from) && onRun(line, to));
+  const at = Math.max(0, onLine);
+  // where no stretch of it is straight the line goes from end to end
+  const [p, q] = onLine < 0 ? [path.run[0]?.from, path.run.at(-1)?.to] : [path.run[at]?.from, path.run[at]?.to];
+  const [a, b] = [p, q] as [Point, Point];
+  const withLine = (b.x - a.x) * (line.to.x - line.from.x) + (b.y - a.y) * (line.to.y - line.from.y) > 0;
+  const edge = graph.edges[path.edges[at] as number] as PatchGraph['edges'][number];
+  const asDrawn = edge.from === path.corners[at];
+  return of.part.includes(withLine === asDrawn ? edge.left : edge.right);
 };
 
 const onRun = (line: SeamLine, p: Point): boolean => {

@@ -1,7 +1,8 @@
 // The size to measure after a seam: the unit with its outer allowances, across and down.
 
 import { type Length, length } from '#craft/measure';
-import { distance, grown, type Point, type Polygon, turned } from '#ground/plane';
+import { type Arc, edgesOf, type Outline, outlineBox } from '#ground/arc';
+import { type Box, distance, grown, type Point, type Polygon, turned } from '#ground/plane';
 
 /**
  * Across and down of the unit as it lies on the board, allowances included. A unit that lies slanted (a
@@ -12,18 +13,25 @@ import { distance, grown, type Point, type Polygon, turned } from '#ground/plane
  * @source docs/formulas.md#check-size
  */
 export const checkSize = (unit: MeasuredUnit): readonly [Length, Length] => {
+  if (isCurved(unit)) {
+    const { width, height } = curvedFrame(unit).box;
+    return [length(width + 2 * unit.seam), length(height + 2 * unit.seam)];
+  }
   const [across, down] = spanOf(grown(unit.outline, unit.seam), checkTurn(unit));
   return [length(across), length(down)];
 };
 
 export interface MeasuredUnit {
   readonly outline: Polygon;
+  /** Of the outline; none where missing. */
+  readonly arcs?: readonly Arc[];
   readonly seam: Length;
   readonly slack: number;
 }
 
 /** The turn, in radians, that brings a unit upright as it is measured: less than an eighth turn either way. */
 export const checkTurn = (unit: MeasuredUnit): number => {
+  if (isCurved(unit)) return curvedFrame(unit).turn;
   const { outline } = unit;
   const cut = grown(outline, unit.seam);
   let best = spanOf(cut, 0);
@@ -40,6 +48,31 @@ export const checkTurn = (unit: MeasuredUnit): number => {
     bestTurn = -turn;
   }
   return bestTurn;
+};
+
+const isCurved = ({ arcs = [] }: MeasuredUnit): boolean => arcs.length > 0;
+
+/**
+ * Of a unit with a curved edge: the box round it, an allowance of which lies on every side, those at its tips not counted. Where it
+ * has straight sides the box lies along one of them.
+ */
+const curvedFrame = ({ outline, arcs = [] }: MeasuredUnit): { readonly turn: number; readonly box: Box } => {
+  const whole: Outline = { points: outline, arcs };
+  const frames = edgesOf(whole)
+    .filter(({ arc }) => arc === null)
+    .map(({ from, to }) => -nearestToUpright(Math.atan2(to.y - from.y, to.x - from.x)))
+    .map((turn) => ({ turn, box: outlineBox(turnedOutline(whole, turn)) }));
+  const areaOf = ({ box }: { readonly box: Box }): number => box.width * box.height;
+  const upright = { turn: 0, box: outlineBox(whole) };
+  return frames.reduce((a, b) => (areaOf(b) < areaOf(a) * (1 - 1e-6) ? b : a), upright);
+};
+
+const turnedOutline = ({ points, arcs }: Outline, radians: number): Outline => {
+  const turn = (p: Point): Point => turned(p, radians);
+  return {
+    points: points.map(turn),
+    arcs: arcs.map((arc) => ({ ...arc, from: turn(arc.from), to: turn(arc.to), centre: turn(arc.centre) })),
+  };
 };
 
 /** Brings a direction within an eighth turn of the axes. */

@@ -1,5 +1,6 @@
-// The drawing as corners and the straight edges between them, split wherever a corner lies on a side:
+// The drawing as corners and the edges between them, straight or arcs, split wherever a corner lies on a side:
 // who lies on either hand of every edge. For units that no plain chord divides.
+import { type Arc, type Edge, edgeDirection, edgesOf, type Outline, pointOnArc, reversedEdge } from '#ground/arc';
 import { at, distance, offLine, type Point, type Polygon, withoutStraightCorners } from '#ground/plane';
 
 export interface PatchGraph {
@@ -15,33 +16,60 @@ export interface GraphEdge {
   /** Patch on the right hand when walking from `from` to `to`, and on the left. */
   readonly right: number;
   readonly left: number;
+  /** Walked from `from` to `to`; null where it is straight. */
+  readonly bow: Pick<Edge, 'arc' | 'chords'> | null;
 }
 
-export const graphOf = (outlines: readonly Polygon[], slack: number): PatchGraph => {
-  const { corners, indexOf } = cornersOf(outlines, slack);
-  const edges = new Map<number, { from: number; to: number; right: number; left: number }>();
-  outlines.forEach((outline, patch) => {
-    outline.forEach((a, i) => {
-      const b = outline[(i + 1) % outline.length] as Point;
-      const stops = [indexOf(a), ...between({ a, b, corners, slack }), indexOf(b)];
-      for (let k = 0; k + 1 < stops.length; k++) {
-        const [m, n] = [stops[k] as number, stops[k + 1] as number];
-        const key = Math.min(m, n) * corners.length + Math.max(m, n);
-        const edge = edges.get(key) ?? { from: Math.min(m, n), to: Math.max(m, n), right: -1, left: -1 };
-        // outlines run clockwise: the patch lies on the right hand of its own walk
-        if (m < n) edge.right = patch;
-        else edge.left = patch;
-        edges.set(key, edge);
-      }
-    });
+/** @param arcs of each outline; none where it has no entry. They are divided already where corners lie on them. */
+export const graphOf = (
+  outlines: readonly Polygon[],
+  slack: number,
+  arcs: readonly (readonly Arc[])[] = [],
+): PatchGraph => {
+  const edged = outlines.map((points, i) => edgesOf({ points, arcs: arcs[i] ?? [] }));
+  const { corners, indexOf } = cornersOf(edged, slack);
+  const edges = new Map<number, Growing[]>();
+  const edgeAt = (ends: readonly [number, number], bow: GraphEdge['bow']): Growing => {
+    const [from, to] = ends[0] < ends[1] ? ends : [ends[1], ends[0]];
+    const key = from * corners.length + to;
+    const known = edges.get(key) ?? [];
+    const found = known.find((edge) => isSameBow(edge.bow, bow, slack));
+    if (found !== undefined) return found;
+    const edge: Growing = { from, to, right: -1, left: -1, bow };
+    edges.set(key, [...known, edge]);
+    return edge;
+  };
+  edged.forEach((sides, patch) => {
+    // outlines run clockwise: the patch lies on the right hand of its own walk
+    const lay = (ends: readonly [number, number], bow: GraphEdge['bow']): void => {
+      const edge = edgeAt(ends, bow);
+      if (ends[0] < ends[1]) edge.right = patch;
+      else edge.left = patch;
+    };
+    for (const side of sides) {
+      const [m, n] = [indexOf(side.from), indexOf(side.to)];
+      if (side.arc === null) {
+        const stops = [m, ...between({ a: side.from, b: side.to, corners, slack }), n];
+        for (let k = 0; k + 1 < stops.length; k++) lay([stops[k] as number, stops[k + 1] as number], null);
+      } else lay([m, n], m < n ? side : reversedEdge(side));
+    }
   });
-  const all = [...edges.values()];
+  const all = [...edges.values()].flat();
   const edgesAt: number[][] = corners.map(() => []);
   all.forEach((edge, i) => {
     edgesAt[edge.from]?.push(i);
     edgesAt[edge.to]?.push(i);
   });
   return { corners, edges: all, edgesAt };
+};
+
+type Growing = { -readonly [K in keyof GraphEdge]: GraphEdge[K] };
+
+/** Two edges between the same corners are one where both are straight, or both arcs with one middle. */
+const isSameBow = (a: GraphEdge['bow'], b: GraphEdge['bow'], slack: number): boolean => {
+  const [one, two] = [a?.arc ?? null, b?.arc ?? null];
+  if (one === null || two === null) return one === two;
+  return distance(pointOnArc(one, 0.5), pointOnArc(two, 0.5)) < 8 * slack;
 };
 
 export const farEnd = (edge: GraphEdge, corner: number): number => (edge.from === corner ? edge.to : edge.from);
@@ -52,9 +80,30 @@ export const goesStraight = (
   a: readonly [number, number],
   b: readonly [number, number],
 ): boolean => {
-  const [p, q, r] = [graph.corners[a[0]], graph.corners[a[1]], graph.corners[b[1]]] as [Point, Point, Point];
+  return isStraightOn([graph.corners[a[0]], graph.corners[a[1]], graph.corners[b[1]]] as [Point, Point, Point]);
+};
+
+const isStraightOn = ([p, q, r]: readonly [Point, Point, Point]): boolean => {
   const along = (q.x - p.x) * (r.x - q.x) + (q.y - p.y) * (r.y - q.y);
   return along > 0 && Math.abs(offLine(p, r, q)) < 1e-5 * distance(p, r);
+};
+
+/** An edge as it is walked from one of its ends. */
+export const edgeFrom = (graph: PatchGraph, index: number, corner: number): Edge => {
+  const { from, to, bow } = graph.edges[index] as GraphEdge;
+  const [a, b] = [graph.corners[from], graph.corners[to]] as [Point, Point];
+  const edge: Edge = { from: a, to: b, arc: bow?.arc ?? null, chords: bow?.chords ?? [] };
+  return corner === from ? edge : reversedEdge(edge);
+};
+
+/** A seam over arcs bends by less than this where it is sewn in one run, in radians: two degrees, our own figure. */
+const smooth = 0.035;
+
+/** Whether a seam goes on from one edge to the next without a corner: straight on, or into and out of arcs. */
+export const goesOn = (a: Edge, b: Edge): boolean => {
+  if (a.arc === null && b.arc === null) return isStraightOn([a.from, a.to, b.to]);
+  const [out, into] = [edgeDirection(a, 'to'), edgeDirection(b, 'from')];
+  return out.x * into.x + out.y * into.y > Math.cos(smooth);
 };
 
 /** Edges with a patch of the unit on both hands, and corners on the unit's rim. */
@@ -107,21 +156,27 @@ export const partsOf = (
 };
 
 /** The outline of a connected unit, clockwise, without corners on straight sides. */
-export const outlineOfUnit = (graph: PatchGraph, unit: ReadonlySet<number>, slack: number): Polygon => {
+export const outlineOfUnit = (graph: PatchGraph, unit: ReadonlySet<number>, slack: number): Outline => {
   const next = new Map<number, number>();
-  for (const edge of graph.edges) {
+  graph.edges.forEach((edge, index) => {
     const [right, left] = [unit.has(edge.right), unit.has(edge.left)];
-    if (right && !left) next.set(edge.from, edge.to);
-    if (left && !right) next.set(edge.to, edge.from);
-  }
+    if (right && !left) next.set(edge.from, index);
+    if (left && !right) next.set(edge.to, index);
+  });
   const start = [...next.keys()].reduce((a, b) => (isUpperLeft(graph, b, a) ? b : a));
-  const walk = [start];
-  for (let c = next.get(start); c !== undefined && c !== start && walk.length <= next.size; c = next.get(c))
-    walk.push(c);
-  return withoutStraightCorners(
-    walk.map((c) => graph.corners[c] as Point),
-    slack,
-  );
+  const edges: Edge[] = [];
+  for (let c = start; edges.length === 0 || (c !== start && edges.length <= next.size); ) {
+    const index = next.get(c) as number;
+    edges.push(edgeFrom(graph, index, c));
+    c = farEnd(graph.edges[index] as GraphEdge, c);
+  }
+  return {
+    points: withoutStraightCorners(
+      edges.flatMap(({ from, chords }) => [from, ...chords]),
+      slack,
+    ),
+    arcs: edges.flatMap(({ arc }) => arc ?? []),
+  };
 };
 
 const isUpperLeft = (graph: PatchGraph, a: number, b: number): boolean => {
@@ -129,7 +184,7 @@ const isUpperLeft = (graph: PatchGraph, a: number, b: number): boolean => {
   return p.y < q.y || (p.y === q.y && p.x < q.x);
 };
 
-const cornersOf = (outlines: readonly Polygon[], slack: number) => {
+const cornersOf = (outlines: readonly (readonly Edge[])[], slack: number) => {
   const corners: Point[] = [];
   const known = new Map<string, number>();
   const cell = 4 * slack;
@@ -146,7 +201,7 @@ const cornersOf = (outlines: readonly Polygon[], slack: number) => {
     corners.push(at(p.x, p.y));
     return corners.length - 1;
   };
-  for (const outline of outlines) outline.forEach(indexOf);
+  for (const outline of outlines) for (const { from } of outline) indexOf(from);
   return { corners, indexOf };
 };
 

@@ -5,6 +5,7 @@ import { type DraftedBlock, outlineOf } from '#craft/drafting';
 import type { Likeness } from '#craft/fabric';
 import { cornerTolerance } from '#craft/limits';
 import { type Length, length } from '#craft/measure';
+import { type Arc, landmarksOf } from '#ground/arc';
 import { hullOf, type Polygon, perimeter, signedArea } from '#ground/plane';
 import { noRecall, type Recall } from '#ground/recall';
 import { formSorter } from './congruence.ts';
@@ -48,18 +49,23 @@ export const pieceBlock = (of: {
   const larger = length(Math.max(...block.size));
   const slack = cornerTolerance * larger;
   const outlines = block.patches.map((patch) => outlineOf(patch, slack));
+  const arcs = block.patches.map((patch) => patch.arcs ?? []);
+  // what tells patches from each other: of curved ones their true corners, not those of chords
+  const landmarks = outlines.map((points, i) => landmarksOf({ points, arcs: arcs[i] as readonly Arc[] }, slack));
   const kindOf = kindsOf(
     outlines.map((points, i) => ({
       points,
+      arcs: arcs[i] as readonly Arc[],
       fabric: fabrics[i] as string,
       likeness: likeness(fabrics[i] as string),
     })),
     larger,
   );
-  const graph = once(() => graphOf(outlines, slack));
+  const graph = once(() => graphOf(outlines, slack, arcs));
   const isConvex = convexityOf(outlines, slack);
   const sewn: SewnBlock = {
     outlines,
+    arcs,
     kindOf,
     size: block.size,
     seam: of.seam,
@@ -74,18 +80,20 @@ export const pieceBlock = (of: {
   const turnsOf = (patch: number) => likeness(fabrics[patch] as string).turns;
   const tree =
     core.length > 1
-      ? memory.recall(JSON.stringify(['joined', outlines, kindOf, core.length, larger, core.map(turnsOf), whole]), () =>
-          planJoins(
-            {
-              drawing: drawingOf(outlines, slack),
-              graph,
-              formOf: formSorter({ patches: outlines, kindOf, size: larger, turnsOf }),
-              kindOf,
-              isConvex,
-              whole,
-            },
-            core,
-          ),
+      ? memory.recall(
+          JSON.stringify(['joined', landmarks, arcs, kindOf, core.length, larger, core.map(turnsOf), whole]),
+          () =>
+            planJoins(
+              {
+                drawing: drawingOf(outlines, slack, arcs),
+                graph,
+                formOf: formSorter({ patches: landmarks, kindOf, size: larger, turnsOf }),
+                kindOf,
+                isConvex,
+                whole,
+              },
+              core,
+            ),
         )
       : null;
   const coreSteps = tree ? stepsOf(sewn, tree) : [];
@@ -124,7 +132,8 @@ const convexityOf = (outlines: readonly Polygon[], slack: number): ((unit: reado
 
 const joiningOf = (steps: readonly SewingStep[]): PiecedBlock['joining'] => {
   if (steps.some((step) => step.kind === 'set-in')) return 'set-in';
-  return steps.some((step) => step.kind === 'partial-begin') ? 'partial' : 'straight';
+  if (steps.some((step) => step.kind === 'partial-begin')) return 'partial';
+  return steps.some((step) => step.kind === 'curved') ? 'curved' : 'straight';
 };
 
 /** Renumbers kinds in the order of sewing and gives them their labels. */

@@ -2,12 +2,25 @@
 // A mirror image is another kind, unless the cloth has no right side; a turned one is not, unless its print stands upright.
 
 import type { Likeness } from '#craft/fabric';
+import { cornerTolerance } from '#craft/limits';
 import type { Length } from '#craft/measure';
+import {
+  type Arc,
+  type Edge,
+  edgeDirection,
+  edgeLength,
+  landmarksOf,
+  type Outline,
+  sweepOf,
+  wholeSides,
+} from '#ground/arc';
 import { at, boxOf, type Point, type Polygon, quarterTurned } from '#ground/plane';
 import { sidesOf } from './sides.ts';
 
 export interface KindSource {
   readonly points: Polygon;
+  /** None where missing. */
+  readonly arcs?: readonly Arc[];
   readonly fabric: string;
   /** Any turn and no mirror image when missing. */
   readonly likeness?: Likeness;
@@ -16,7 +29,7 @@ export interface KindSource {
 /**
  * For each patch the index of its kind; kinds are numbered in the order of their first patch.
  *
- * @param patches outlines clockwise, without corners on straight sides
+ * @param patches outlines clockwise, without corners on straight sides; curved ones are told by their arcs, not by chords
  * @param size    the block's larger side: shapes that differ by less than a hundred-thousandth of it are one
  */
 export const kindsOf = (patches: readonly KindSource[], size: Length): readonly number[] => {
@@ -30,8 +43,10 @@ export const kindsOf = (patches: readonly KindSource[], size: Length): readonly 
 };
 
 /** The least of the texts of all ways in which the piece may lie. */
-const likeKey = ({ points, likeness = { turns: 'any', flips: false } }: KindSource, size: number): string => {
-  const faces = likeness.flips ? [points, mirrorImage(points)] : [points];
+const likeKey = (source: KindSource, size: number): string => {
+  const { likeness = { turns: 'any', flips: false } } = source;
+  const outline = { points: source.points, arcs: source.arcs ?? [] };
+  const faces = likeness.flips ? [outline, mirrorImage(outline)] : [outline];
   if (likeness.turns === 'any') return leastOf(faces.map((face) => shapeKey(face, size)));
   const ways = likeness.turns === 'half' ? [0, 2] : [0];
   return leastOf(faces.flatMap((face) => ways.map((quarters) => uprightKey(face, quarters, size))));
@@ -39,11 +54,17 @@ const likeKey = ({ points, likeness = { turns: 'any', flips: false } }: KindSour
 
 const leastOf = (texts: readonly string[]): string => texts.toSorted()[0] ?? '';
 
-const mirrorImage = (points: Polygon): Polygon => points.map((p) => at(-p.x, p.y)).toReversed();
+const mirrorImage = ({ points, arcs }: Outline): Outline => {
+  const over = (p: Point): Point => at(-p.x, p.y);
+  return {
+    points: points.map(over).toReversed(),
+    arcs: arcs.map((arc) => ({ ...arc, from: over(arc.to), to: over(arc.from), centre: over(arc.centre) })),
+  };
+};
 
 /** Corners from the box's upper left corner, turned by so many quarters: the same for shifted outlines only. */
-const uprightKey = (points: Polygon, quarters: number, size: number): string => {
-  const turned = points.map((p) => quarterTurned(p, quarters));
+const uprightKey = (outline: Outline, quarters: number, size: number): string => {
+  const turned = landmarksOf(outline, cornerTolerance * size).map((p) => quarterTurned(p, quarters));
   const box = boxOf(turned);
   return turned
     .map((p) => `${rounded((p.x - box.x) / size)}:${rounded((p.y - box.y) / size)}`)
@@ -51,12 +72,13 @@ const uprightKey = (points: Polygon, quarters: number, size: number): string => 
     .join();
 };
 
-/** Side lengths and corner angles in walking order, begun where the text is least: the same for turned outlines only. */
-const shapeKey = (points: Polygon, size: number): string => {
-  const sides = sidesOf(points).map((side, i, all) => {
-    const next = all[(i + 1) % all.length] as typeof side;
-    const bend = Math.atan2(side.dx * next.dy - side.dy * next.dx, side.dx * next.dx + side.dy * next.dy);
-    return `${rounded(side.length / size)}:${rounded(bend / 4)}`;
+/** Side lengths, how they bend, and corner angles in walking order, begun where the text is least: the same for turned outlines only. */
+const shapeKey = (outline: Outline, size: number): string => {
+  const sides = wholeSides(outline, cornerTolerance * size).map((side, i, all) => {
+    const [a, b] = [edgeDirection(side, 'to'), edgeDirection(all[(i + 1) % all.length] as Edge, 'from')];
+    const bend = Math.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y);
+    const bow = side.arc === null ? '' : `${side.arc.clockwise ? ')' : '('}${rounded(sweepOf(side.arc) / 4)}`;
+    return `${rounded(edgeLength(side) / size)}${bow}:${rounded(bend / 4)}`;
   });
   let least = sides.join();
   for (let i = 1; i < sides.length; i++) {

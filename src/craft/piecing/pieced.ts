@@ -2,6 +2,7 @@
 
 import type { Side } from '#craft/design';
 import type { Length } from '#craft/measure';
+import type { Arc } from '#ground/arc';
 import type { Point, Polygon } from '#ground/plane';
 import type { Lying } from './machine.ts';
 
@@ -10,7 +11,7 @@ export interface PiecedBlock {
   readonly kinds: readonly PieceKind[];
   /** For each patch of the drafted block, the index of its kind. */
   readonly kindOf: readonly number[];
-  readonly joining: 'straight' | 'partial' | 'set-in';
+  readonly joining: 'straight' | 'curved' | 'partial' | 'set-in';
   readonly steps: readonly SewingStep[];
   /** Whether the number of different units is proven least, or the best of a search. */
   readonly leastUnits: 'proven' | 'searched';
@@ -31,10 +32,10 @@ export interface SewingStep {
   /** What is joined: a kind of piece, or the unit made by an earlier step (both by index). The second goes onto the first. */
   readonly join: readonly [Part, Part];
   /**
-   * Straight; a ring's first seam sewn part-way, and closed at the end; or set in, round `corners` inside corners.
+   * Straight; curved, along arcs in one smooth run; a ring's first seam sewn part-way, and closed at the end; or set in, round `corners` inside corners.
    * A seam to close joins the unit of the step before and the part that hangs on it already.
    */
-  readonly kind: 'straight' | 'partial-begin' | 'partial-close' | 'set-in';
+  readonly kind: 'straight' | 'curved' | 'partial-begin' | 'partial-close' | 'set-in';
   readonly corners: number;
   /** Where the second lies, seen from the first, on the board. */
   readonly side: Side;
@@ -50,8 +51,10 @@ export interface SewingStep {
   readonly press: 0 | 1 | 'open';
   /** Patches of the representative unit this step makes: the first part's, then the second's. */
   readonly patches: readonly [readonly number[], readonly number[]];
-  /** The seam on the board, finished, from end to end, in the block's frame. */
+  /** The seam on the board, finished, from end to end, in the block's frame; chords stand for arcs. */
   readonly line: Polygon;
+  /** The parts of it that are arcs, as they are walked along it; none where missing. */
+  readonly arcs?: readonly Arc[];
   /** Ends of the seam where sewing stops on the mark, an allowance from the edge: a piece is set in there later. */
   readonly stopsAt: readonly Point[];
   /** Unfinished size to measure after pressing, across and down. */

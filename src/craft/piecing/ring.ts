@@ -42,14 +42,16 @@ export const ringOf = (graph: PatchGraph, unit: readonly number[]): RingDivision
 const segmentsFromRim = (graph: PatchGraph, inner: ReadonlySet<number>, rim: ReadonlySet<number>): readonly Segment[] =>
   [...rim].flatMap((start) =>
     (graph.edgesAt[start] as readonly number[]).flatMap((first): readonly Segment[] => {
-      if (!inner.has(first)) return [];
+      if (!isStraightIn(graph, inner, first)) return [];
       const walk = [start, farEnd(graph.edges[first] as GraphEdge, start)];
       const edges = new Set([first]);
       for (;;) {
         const [before, here] = [walk.at(-2) as number, walk.at(-1) as number];
         if (rim.has(here)) return [];
         const on = (graph.edgesAt[here] as readonly number[]).find(
-          (e) => inner.has(e) && goesStraight(graph, [before, here], [here, farEnd(graph.edges[e] as GraphEdge, here)]),
+          (e) =>
+            isStraightIn(graph, inner, e) &&
+            goesStraight(graph, [before, here], [here, farEnd(graph.edges[e] as GraphEdge, here)]),
         );
         if (on === undefined) return [{ walk, edges }];
         edges.add(on);
@@ -57,6 +59,9 @@ const segmentsFromRim = (graph: PatchGraph, inner: ReadonlySet<number>, rim: Rea
       }
     }),
   );
+
+const isStraightIn = (graph: PatchGraph, inner: ReadonlySet<number>, edge: number): boolean =>
+  inner.has(edge) && graph.edges[edge]?.bow === null;
 
 /** Follows every segment to the one it ends on, back to the start; three or more make a ring. */
 const cycleFrom = (start: Segment, segments: readonly Segment[]): readonly Segment[] | null => {
@@ -101,7 +106,7 @@ const armAlong = (graph: PatchGraph, segment: Segment, partOf: ReadonlyMap<numbe
     const from = segment.walk[i] as number;
     const edge = (graph.edgesAt[from] as readonly number[])
       .map((e) => graph.edges[e] as GraphEdge)
-      .find((e) => farEnd(e, from) === to) as GraphEdge;
+      .find((e) => e.bow === null && farEnd(e, from) === to) as GraphEdge;
     const [p, q] = [graph.corners[from], graph.corners[to]] as [Point, Point];
     const long = Math.hypot(q.x - p.x, q.y - p.y);
     const hands = edge.from === from ? [edge.left, edge.right] : [edge.right, edge.left];

@@ -2,7 +2,7 @@
 
 import type { SeamLine } from '#craft/chords';
 import { offLine, type Point, type Polygon } from '#ground/plane';
-import { besideSeam, type Heading, headingAcross } from './machine.ts';
+import { besideSeam, type Heading, headingAcross, wholeTurn } from './machine.ts';
 
 /** Where patches lie, square to a line and seen from it. */
 export const headingToward = (of: {
@@ -13,6 +13,12 @@ export const headingToward = (of: {
   const seam = [of.line.from, of.line.to] as const;
   const outlines = of.patches.map((patch) => of.outlines[patch] as Polygon);
   return headingAcross(seam, besideSeam(outlines, seam));
+};
+
+/** What lies on one hand of a line walked from its start, square to it and seen from it. */
+export const headingOffLine = ({ from, to }: SeamLine, hand: 'left' | 'right'): Heading => {
+  const right = (Math.atan2(to.x - from.x, from.y - to.y) * 180) / Math.PI;
+  return wholeTurn(hand === 'right' ? right : right + 180);
 };
 
 /** The ends of a seam on its line: the outermost corners of the patches that lie along it. */

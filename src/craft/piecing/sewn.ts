@@ -1,5 +1,6 @@
 // What the steps of a block are made from, and a seam as it lies on the board before it is numbered.
 import type { Length } from '#craft/measure';
+import type { Arc, Outline } from '#ground/arc';
 import type { Polygon } from '#ground/plane';
 import type { Heading, Lying } from './machine.ts';
 import type { Part, SewingStep } from './pieced.ts';
@@ -8,6 +9,8 @@ import type { Branch } from './tree.ts';
 /** What the steps are made from; outlines without corners on straight sides. */
 export interface SewnBlock {
   readonly outlines: readonly Polygon[];
+  /** Of each outline; chords stand for them in it. */
+  readonly arcs: readonly (readonly Arc[])[];
   readonly kindOf: readonly number[];
   readonly size: readonly [Length, Length];
   readonly seam: Length;
@@ -15,8 +18,8 @@ export interface SewnBlock {
   readonly lightnessOf: (patch: number) => number;
   /** Whether a square of the patch's cloth may be taken up by any edge: a print that stands upright has a top. */
   readonly looksAlikeTurned: (patch: number) => boolean;
-  /** Outline of a unit that is not convex. */
-  readonly outlineOf: (unit: readonly number[]) => Polygon;
+  /** Outline of a unit that is not convex, or that has arcs. */
+  readonly outlineOf: (unit: readonly number[]) => Outline;
   readonly isConvex: (unit: readonly number[]) => boolean;
 }
 
@@ -29,6 +32,10 @@ export interface SeamOnBoard {
   readonly heading: Heading;
   readonly lying: Lying;
   readonly path: Polygon;
+  /** As they are walked along the path; none where missing. */
+  readonly arcs?: readonly Arc[];
+  /** Where the shape of the seam says it; else it goes to the darker side. */
+  readonly press?: SewingStep['press'];
   readonly seam: number;
 }
 

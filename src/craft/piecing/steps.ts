@@ -1,13 +1,15 @@
 // From a join tree to the steps a sewer follows: what goes onto what, on which side, how often.
 import { length } from '#craft/measure';
+import type { Arc, Outline } from '#ground/arc';
 import { distance, hullOf, offLine, type Point, type Polygon } from '#ground/plane';
 import { checkSize } from './check-size.ts';
+import { hollowHand } from './hollow-hand.ts';
 import { type Lying, machineTurn, sideOf } from './machine.ts';
 import { buildsOutward, nearerMiddle } from './outward.ts';
 import type { Part, SewingStep } from './pieced.ts';
 import { darkerSide } from './pressing.ts';
 import { ringSeams } from './ring-seams.ts';
-import { headingToward, seamEnds } from './seam-ends.ts';
+import { headingOffLine, headingToward, seamEnds } from './seam-ends.ts';
 import { type Hands, patchesOf, type SeamOnBoard, type SewnBlock } from './sewn.ts';
 import type { Branch, Join, JoinTree, SeamJoin } from './tree.ts';
 
@@ -54,7 +56,7 @@ const stepOf = (of: {
 }): SewingStep => {
   const { block, seam } = of;
   const unit = [...new Set([...seam.patches[0], ...seam.patches[1]])].sort((a, b) => a - b);
-  const outline = unitOutline(block, unit);
+  const { points: outline, arcs } = unitOutline(block, unit);
   return {
     number: of.number,
     join: seam.parts,
@@ -65,11 +67,12 @@ const stepOf = (of: {
     machineTurn: machineTurn(seam.heading, seam.lying),
     lying: seam.lying,
     seam: length(seam.seam),
-    press: of.outward ? 1 : darkerSide({ ...block, path: seam.path, parts: seam.patches }),
+    press: of.outward ? 1 : (seam.press ?? darkerSide({ ...block, path: seam.path, parts: seam.patches })),
     patches: seam.patches,
     line: seam.path,
+    ...(seam.arcs === undefined ? {} : { arcs: seam.arcs }),
     stopsAt: of.setIn ? stopsOn(seam.path, outline, block.slack) : [],
-    unfinished: checkSize({ outline, seam: block.seam, slack: block.slack }),
+    unfinished: checkSize({ outline, arcs, seam: block.seam, slack: block.slack }),
     perBlock: of.perBlock,
   };
 };
@@ -88,27 +91,33 @@ const stopsOn = (path: Polygon, outline: Polygon, slack: number): readonly Point
   );
 };
 
-const unitOutline = (block: SewnBlock, unit: readonly number[]): Polygon =>
-  block.isConvex(unit)
-    ? hullOf(
-        unit.flatMap((i) => block.outlines[i] as Polygon),
-        block.slack,
-      )
-    : block.outlineOf(unit);
+const unitOutline = (block: SewnBlock, unit: readonly number[]): Outline => {
+  const isCurved = unit.some((patch) => (block.arcs[patch] as readonly Arc[]).length > 0);
+  if (isCurved || !block.isConvex(unit)) return block.outlineOf(unit);
+  const corners = unit.flatMap((i) => block.outlines[i] as Polygon);
+  return { points: hullOf(corners, block.slack), arcs: [] };
+};
 
 const plainSeam = (hands: Hands, join: SeamJoin, outward: boolean): SeamOnBoard => {
   const [first, second] = ordered(hands.block, join, outward);
   const patches = [patchesOf(first), patchesOf(second)] as const;
   const path = join.path ?? seamEnds({ ...hands.block, line: join.line, patches: patches[1] });
+  const isCurved = join.bends === 0 && join.arcs.length > 0;
+  const hollow = isCurved ? hollowHand(join.arcs) : null;
   return {
-    kind: join.bends > 0 ? 'set-in' : 'straight',
+    kind: join.bends > 0 ? 'set-in' : isCurved ? 'curved' : 'straight',
     corners: join.bends,
     parts: [hands.partOf(first), hands.partOf(second)],
     patches,
-    heading: headingToward({ ...hands.block, line: join.line, patches: patches[1] }),
+    heading: isCurved
+      ? headingOffLine(join.line, second === join.branches[1] ? 'right' : 'left')
+      : headingToward({ ...hands.block, line: join.line, patches: patches[1] }),
     lying: hands.lyingOf(first),
     path,
-    seam: pathLength(path),
+    ...(join.arcs.length === 0 ? {} : { arcs: join.arcs }),
+    // to its hollow side, which lies on top
+    ...(hollow === null ? {} : { press: 1 }),
+    seam: join.length ?? pathLength(path),
   };
 };
 
@@ -129,9 +138,14 @@ const isSquare = (outline: Polygon): boolean => {
 const pathLength = (path: Polygon): number =>
   path.slice(1).reduce((all, p, i) => all + distance(path[i] as Point, p), 0);
 
-/** The unit first and the piece that goes onto it second; two of a sort in reading order. */
+/**
+ * The unit first and the piece that goes onto it second; two of a sort in reading order. Of a curved seam the hollow side lies on
+ * top, where its edge can be seen and eased: common practice, no source.
+ */
 const ordered = (block: SewnBlock, join: SeamJoin, outward: boolean): readonly [Branch, Branch] => {
   const [first, second] = join.branches;
+  const hollow = join.bends === 0 ? hollowHand(join.arcs) : null;
+  if (hollow !== null) return hollow === 'right' ? [first, second] : [second, first];
   const swap = 'patch' in first && ('form' in second || (outward && nearerMiddle(block, second.patch, first.patch)));
   return swap ? [second, first] : [first, second];
 };

@@ -1,9 +1,10 @@
-// The order of joining a block: a tree of divisions. Set-in seams are avoided first, then partial seams;
+// The order of joining a block: a tree of divisions. Set-in seams are avoided first, then partial seams, then curved ones;
 // then least different units, least depth, rows before columns, reading order. For straight-seam blocks of
 // up to twelve patches the number of different units is proven least by search over sets of forms; beyond,
 // each form takes the best of its own divisions (a search, and said to be one).
 
 import { type Chord, chordsOf, type Drawing, type SeamLine } from '#craft/chords';
+import type { Arc } from '#ground/arc';
 import type { Polygon } from '#ground/plane';
 import { bentDivisions } from './bent.ts';
 import type { UnitForm } from './congruence.ts';
@@ -25,6 +26,10 @@ export interface SeamJoin {
   readonly line: SeamLine;
   /** The seam itself where it bends or runs through a unit that is not convex; null: all of the line. */
   readonly path: Polygon | null;
+  /** Where the path runs over arcs, as they are walked along it. */
+  readonly arcs: readonly Arc[];
+  /** Of the path; null where that is. */
+  readonly length: number | null;
   /** Above or left of the seam, then below or right of it, as they lie in the form's first unit. */
   readonly branches: readonly [Branch, Branch];
 }
@@ -50,6 +55,8 @@ interface Making {
   /** Inside corners, and rings, over the whole unit. */
   readonly setIn: number;
   readonly partial: number;
+  /** Seams over arcs. */
+  readonly curved: number;
   readonly depth: number;
   /** The lie of every seam, the last sewn first: the smaller text has rows before columns. */
   readonly lies: string;
@@ -87,7 +94,8 @@ export const planJoins = (task: JoinTask, unit: readonly number[]): JoinTree => 
   const options = growForms(task, unit, root);
   const searched = bestMaking(options, root);
   const kindOf = unit.map((patch) => task.kindOf[patch] as number);
-  if (searched.setIn + searched.partial > 0) return { joins: searched.joins, root, leastUnits: 'searched' };
+  if (searched.setIn + searched.partial + searched.curved > 0)
+    return { joins: searched.joins, root, leastUnits: 'searched' };
   return provenLeast({
     options,
     root,
@@ -145,6 +153,8 @@ const straightJoins = (chords: readonly Chord[], branch: (patches: readonly numb
     bends: 0,
     line,
     path: null,
+    arcs: [],
+    length: null,
     branches: [branch(first), branch(second)],
   }));
 
@@ -167,11 +177,13 @@ const otherJoins = (of: {
     ];
   }
   const bent = bentDivisions(task.graph(), unit.patches).slice(0, forms < manyBentForms ? mostBent : 1);
-  return bent.map(({ line, path, bends, first, second }) => ({
+  return bent.map(({ line, path, arcs, length, bends, first, second }) => ({
     kind: 'seam',
     bends,
     line,
     path,
+    arcs,
+    length,
     branches: [branch(first), branch(second)],
   }));
 };
@@ -227,15 +239,23 @@ const plainMaking = (options: ReadonlyMap<number, readonly Join[]>, order: reado
     ...needed,
     setIn: all.reduce((sum, join) => sum + cornersIn(join), 0),
     partial: all.filter((join) => join.kind === 'ring').length,
+    curved: all.filter(isCurved).length,
   };
 };
 
+const isCurved = (join: Join): boolean => join.kind === 'seam' && join.arcs.length > 0;
+
 const isBetter = (a: Making, b: Making): boolean => {
-  const difference = a.setIn - b.setIn || a.partial - b.partial || a.joins.size - b.joins.size || a.depth - b.depth;
+  const difference =
+    a.setIn - b.setIn ||
+    a.partial - b.partial ||
+    a.curved - b.curved ||
+    a.joins.size - b.joins.size ||
+    a.depth - b.depth;
   return difference === 0 ? a.lies < b.lies : difference < 0;
 };
 
-const nothing: Making = { joins: new Map(), setIn: 0, partial: 0, depth: 0, lies: '' };
+const nothing: Making = { joins: new Map(), setIn: 0, partial: 0, curved: 0, depth: 0, lies: '' };
 
 /** Every way to put together makings of the parts; where two made a shared form differently, the earlier part's way stands. */
 const makingsOf = (form: number, join: Join, makings: ReadonlyMap<number, readonly Making[]>): readonly Making[] => {
@@ -245,6 +265,7 @@ const makingsOf = (form: number, join: Join, makings: ReadonlyMap<number, readon
     joins: new Map([[form, join]]),
     setIn: join.kind === 'seam' ? join.bends : 0,
     partial: join.kind === 'ring' ? 1 : 0,
+    curved: isCurved(join) ? 1 : 0,
     lies: join.kind === 'seam' ? `${join.line.lie}` : '3',
   };
   const whole = join.branches.reduce<readonly Making[]>(
@@ -261,6 +282,7 @@ const together = (a: Making, b: Making): Making => ({
   joins: new Map([...b.joins, ...a.joins]),
   setIn: a.setIn + b.setIn,
   partial: a.partial + b.partial,
+  curved: a.curved + b.curved,
   depth: Math.max(a.depth, b.depth),
   lies: a.lies + b.lies,
 });

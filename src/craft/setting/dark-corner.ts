@@ -1,7 +1,8 @@
 // In which corner of a block does its dark half lie? By the measured value of its cloths, weighed by area.
 import type { Corner } from '#craft/design';
 import type { DraftedBlock } from '#craft/drafting';
-import { centroid, signedArea } from '#ground/plane';
+import { outlineArea } from '#ground/arc';
+import { centroid } from '#ground/plane';
 
 /** Least part of half the block by which the dark must lie off the middle: our own figure, two halves of about one and a half L* apart. */
 const leastOff = 0.005;
@@ -20,8 +21,8 @@ export const darkCornerOf = (block: DraftedBlock, lightnessOf: (patch: number) =
   let all = 0;
   let across = 0;
   let down = 0;
-  block.patches.forEach(({ points }, patch) => {
-    const area = Math.abs(signedArea(points));
+  block.patches.forEach(({ points, arcs = [] }, patch) => {
+    const area = outlineArea({ points, arcs });
     const middle = centroid(points);
     const dark = area * (100 - lightnessOf(patch));
     all += dark;

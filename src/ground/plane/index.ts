@@ -131,6 +131,18 @@ export const grown = (polygon: Polygon, by: number): Polygon => {
   });
 };
 
+/**
+ * Drawn in by `by` on every side, for pictures: a corner moves no further than `most` times that, or a tip without any angle would
+ * be drawn in without end.
+ */
+export const drawnIn = (polygon: Polygon, by: number, most = 8): Polygon =>
+  grown(polygon, -by).map((p, i) => {
+    const corner = polygon[i] as Point;
+    const moved = distance(corner, p);
+    const share = moved > most * by ? (most * by) / moved : 1;
+    return at(corner.x + (p.x - corner.x) * share, corner.y + (p.y - corner.y) * share);
+  });
+
 /** The convex outline round points, clockwise on screen, without corners on a straight side (Andrew's monotone chain, from memory). */
 export const hullOf = (points: readonly Point[], tolerance: number): Polygon => {
   const sorted = inColumns(points, tolerance);

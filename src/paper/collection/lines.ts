@@ -5,13 +5,14 @@ export interface CollectionLine {
   readonly name: string;
   readonly otherNames: readonly string[];
   readonly patches: number;
-  readonly joining: 'straight' | 'partial' | 'set-in';
+  readonly joining: 'straight' | 'curved' | 'partial' | 'set-in';
   readonly history: string;
   readonly source: string;
 }
 
 const joinings: Readonly<Record<CollectionLine['joining'], string>> = {
   straight: 'straight seams',
+  curved: 'curved seams',
   partial: 'partial seams',
   'set-in': 'seams set in',
 };

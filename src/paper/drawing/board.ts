@@ -2,7 +2,7 @@
 // machine. Labels only; sizes stand in the block's table.
 
 import type { BlockPlan } from '#craft';
-import { grown } from '#ground/plane';
+import { drawnIn } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { hatchDefinitions } from './hatching.ts';
@@ -28,7 +28,7 @@ export const drawBoard = (of: {
   const laidAt = (x: number) =>
     block.patches.map((patch) => ({
       patch,
-      outline: grown(framed(patch.points, { scale, x, y: 1 }), -apart / 2),
+      outline: drawnIn(framed(patch.points, { scale, x, y: 1 }), apart / 2),
     }));
   // room for leaders only where a label needs one
   const side = patchLabels(laidAt(0), signs).every(fitsInside) ? 1 : leaderRoomPt;

@@ -4,6 +4,7 @@
 import type { Point, Polygon } from '#ground/plane';
 import { boxOf } from '#ground/plane';
 import { signOf } from '#paper/cloth';
+import { drawCurvedMachine } from './curved-machine.ts';
 import { ink } from './ink.ts';
 import { drawLabels } from './label.ts';
 import {
@@ -27,7 +28,10 @@ import type { Drawing } from './svg.ts';
 import { group, picture } from './svg.ts';
 
 /** @param of.seam the allowance, in the document's unit */
-export const drawMachine = (of: StepPicture & { readonly seam: number }): Drawing => {
+export const drawMachine = (of: StepPicture & { readonly seam: number }): Drawing =>
+  of.step.kind === 'curved' ? drawCurvedMachine(of) : drawStraightMachine(of);
+
+const drawStraightMachine = (of: StepPicture & { readonly seam: number }): Drawing => {
   const { block, step, signs } = of;
   const made = step.made ? drawMadeStage({ ...of, made: step.made }) : null;
   if (made !== null) return made;

@@ -51,6 +51,47 @@ export const awayFromLeg = (block: BlockPlan, step: PlannedStep): Point => {
   return isSecond(beside(reversed(square))) ? reversed(square) : awayFrom(block, step);
 };
 
+export interface Crossing {
+  readonly at: Point;
+  /** Unit vector square to the seam, into the second part. */
+  readonly away: Point;
+}
+
+/** Where a seam, of a set-in one its first leg, is crossed at a share of it: square to it there, also along a curve. */
+export const crossingOf = (
+  block: BlockPlan,
+  step: PlannedStep,
+  /** Where a place of the block lies in the picture; it does not turn. */
+  framed: (p: Point) => Point,
+): ((share: number) => Crossing) => {
+  const away = awayFromLeg(block, step);
+  const run = step.kind === 'curved' ? step.line : firstLeg(step.line);
+  const [a, b] = run as readonly [Point, Point];
+  const hand = (b.x - a.x) * away.y - (b.y - a.y) * away.x < 0 ? -1 : 1;
+  return (share) => {
+    const { at, along } = placeOn(run, share);
+    return { at: framed(at), away: { x: -along.y * hand, y: along.x * hand } };
+  };
+};
+
+/** Of a straight seam that lies in the picture already. */
+export const straightCrossing =
+  (seam: Polygon, away: Point): ((share: number) => Crossing) =>
+  (share) => ({ at: placeOn(seam, share).at, away });
+
+/** A place at a share of a run's length, and the unit vector along it there. */
+const placeOn = (run: Polygon, share: number): { readonly at: Point; readonly along: Point } => {
+  const legs = run.slice(1).map((to, i): Leg => [run[i] as Point, to]);
+  const lengths = legs.map(([from, to]) => Math.hypot(to.x - from.x, to.y - from.y));
+  let left = lengths.reduce((all, length) => all + length, 0) * share;
+  let on = 0;
+  while (on < legs.length - 1 && left > (lengths[on] as number)) left -= lengths[on++] as number;
+  const [from, to] = legs[on] as Leg;
+  const length = lengths[on] as number;
+  const along = { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
+  return { at: { x: from.x + along.x * left, y: from.y + along.y * left }, along };
+};
+
 /**
  * What is sewn of a leg in this step: half of a seam that is begun and left open, from the end where both parts have a
  * corner; else all of it.

@@ -6,7 +6,7 @@ import type { Box, Point, Polygon } from '#ground/plane';
 import { arrow, dimension } from './arrow.ts';
 import { textWidthPt, thread } from './ink.ts';
 import type { Lettered } from './label.ts';
-import { firstLeg } from './seam.ts';
+import type { Crossing } from './seam.ts';
 import { pathOf } from './shape.ts';
 import { element } from './svg.ts';
 
@@ -70,8 +70,8 @@ const clearOfLettersPt = 6;
 
 interface PressArrow {
   readonly pressTo: PlannedStep['pressTo'];
-  readonly seam: Polygon;
-  readonly away: Point;
+  /** Where the seam is crossed, at a share of it, and the way square to it into the second part there. */
+  readonly crossing: (share: number) => Crossing;
   readonly apart: Point;
   readonly from: Point;
   /** The part that the allowances are pressed toward. */
@@ -91,20 +91,15 @@ export const pressArrow = (of: PressArrow): string => {
 };
 
 const arrowAt = (of: PressArrow, share: number): readonly [from: Point, to: Point] => {
-  const [a, b] = firstLeg(of.seam);
-  const on = {
-    x: a.x + (b.x - a.x) * share + of.from.x + of.apart.x / 2,
-    y: a.y + (b.y - a.y) * share + of.from.y + of.apart.y / 2,
-  };
+  const { at, away } = of.crossing(share);
+  const on = { x: at.x + of.from.x + of.apart.x / 2, y: at.y + of.from.y + of.apart.y / 2 };
   const reach = standOffPt / 2 + 7;
-  const out = (by: number) => ({ x: on.x + of.away.x * by, y: on.y + of.away.y * by });
+  const out = (by: number) => ({ x: on.x + away.x * by, y: on.y + away.y * by });
   if (of.pressTo === 'open') return [out(-reach * 0.8), out(reach * 0.8)];
   const toward = of.pressTo === 1 ? 1 : -1;
   // the tip stays in the part, however narrow that is
   const far = Math.max(
-    ...of.into.flatMap((outline) =>
-      outline.map(({ x, y }) => toward * ((x - on.x) * of.away.x + (y - on.y) * of.away.y)),
-    ),
+    ...of.into.flatMap((outline) => outline.map(({ x, y }) => toward * ((x - on.x) * away.x + (y - on.y) * away.y))),
   );
   return [out(-toward * (standOffPt / 2 - 1)), out(toward * Math.min(reach, far))];
 };

@@ -11,7 +11,7 @@ import { checkLength } from '#paper/lengths';
 import { drawLabels, labelsInside } from './label.ts';
 import type { LaidPatch } from './patches.ts';
 import { drawPatches, patchLabels } from './patches.ts';
-import { awayFrom, awayFromLeg, patchAt, stopsOf } from './seam.ts';
+import { awayFrom, crossingOf, patchAt, stopsOf } from './seam.ts';
 import { fitted, framed } from './shape.ts';
 import { boardRoom, checkSizes, pressArrow, standOff, stopMarks, threadOutline } from './step-marks.ts';
 import { mostStepScale } from './step-scale.ts';
@@ -59,8 +59,7 @@ export const drawStep = (of: StepPicture): Drawing => {
       group({ class: 'step-press' }, [
         pressArrow({
           pressTo: step.pressTo,
-          seam: framed(step.line, frame),
-          away: awayFromLeg(block, step),
+          crossing: crossingOf(block, step, (p) => framed([p], frame)[0] ?? p),
           apart,
           from: shiftFirst,
           into: (step.pressTo === 1 ? second : first).map(({ outline }) => outline),

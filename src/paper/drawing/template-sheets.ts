@@ -1,10 +1,10 @@
 // A template larger than a page, over several sheets at true scale.
-import type { Polygon } from '#ground/plane';
+import type { Template } from '#craft/cutting';
 import { drawnTemplate } from './template.ts';
 import { drawTiles, type SheetPlace, type Tile, wideOverlapPt } from './tiles.ts';
 
 export interface TemplateSheetsPicture {
-  readonly template: { readonly points: Polygon; readonly seamLine: Polygon };
+  readonly template: Template;
   readonly label: string;
   /** Points a unit at true scale. */
   readonly scale: number;

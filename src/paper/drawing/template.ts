@@ -1,5 +1,6 @@
-// A template: cut line, dashed seam line, grain arrow, label.
+// A template: cut line, dashed seam line, matching marks, grain arrow, label.
 
+import type { Template } from '#craft/cutting';
 import type { Polygon } from '#ground/plane';
 import { boxOf, centroid } from '#ground/plane';
 import { arrow } from './arrow.ts';
@@ -7,12 +8,12 @@ import { cutEdgePt, ink, lettering, softInk } from './ink.ts';
 import { type Lettered, labelsInside } from './label.ts';
 import { framed, pathOf } from './shape.ts';
 import type { Drawing } from './svg.ts';
-import { element, picture } from './svg.ts';
+import { element, numberText, picture } from './svg.ts';
 
 const padPt = 4;
 
 interface TemplatePicture {
-  readonly template: { readonly points: Polygon; readonly seamLine: Polygon };
+  readonly template: Template;
   readonly label: string;
   /** Points a unit; 72 for inches at true scale. */
   readonly scale: number;
@@ -59,6 +60,7 @@ export const drawnTemplate = (
         'stroke-width': 0.6,
         'stroke-dasharray': '4 2',
       }),
+      ...(of.template.marks ?? []).map(({ on, out }) => matchingMark(framed([on, out], frame))),
       arrow({
         from: { x: middle.x + 9, y: middle.y + reach },
         to: { x: middle.x + 9, y: middle.y - reach },
@@ -68,4 +70,21 @@ export const drawnTemplate = (
     ],
     labels: labelsInside([{ text: of.label, outline: seam, fill: ink }]),
   };
+};
+
+/** A line across the allowance, and a small triangle on the cut edge that may be snipped or drawn round. */
+const matchingMark = ([on, out]: Polygon): string => {
+  if (on === undefined || out === undefined) return '';
+  const long = Math.hypot(out.x - on.x, out.y - on.y);
+  const [ux, uy] = [(out.x - on.x) / long, (out.y - on.y) / long];
+  const tip = Math.min(5, long / 2);
+  const at = (along: number, aside: number): string =>
+    `${numberText(out.x - ux * along - uy * aside)} ${numberText(out.y - uy * along + ux * aside)}`;
+  return (
+    element('path', {
+      d: `M${numberText(on.x)} ${numberText(on.y)}L${numberText(out.x)} ${numberText(out.y)}`,
+      stroke: ink,
+      'stroke-width': 0.6,
+    }) + element('path', { d: `M${at(0, tip * 0.6)}L${at(tip, 0)}L${at(0, -tip * 0.6)}Z`, fill: ink })
+  );
 };

@@ -8,7 +8,7 @@ import { boxOf } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
 import { checkLength } from '#paper/lengths';
 import { ink, patchEdgePt } from './ink.ts';
-import type { Leg } from './seam.ts';
+import { type Leg, straightCrossing } from './seam.ts';
 import { type Frame, fitted, framed, pathOf } from './shape.ts';
 import { boardRoom, checkSizes, pressArrow, standOff, threadOutline } from './step-marks.ts';
 import { largerThanTop } from './step-scale.ts';
@@ -61,8 +61,7 @@ export const drawTopStep = (of: TopStepPicture): Drawing => {
       group({ class: 'step-press' }, [
         pressArrow({
           pressTo: step.pressTo,
-          seam: framed(seam, frame),
-          away: isMitre ? squareTo(seam) : away,
+          crossing: straightCrossing(framed(seam, frame), isMitre ? squareTo(seam) : away),
           apart,
           from,
           into: step.pressTo === 1 ? second : first,

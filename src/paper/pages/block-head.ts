@@ -162,6 +162,8 @@ const warningFor = (block: BlockPlan, title: string): string | null => {
   switch (block.joining) {
     case 'straight':
       return null;
+    case 'curved':
+      return `${title} has curved seams. Cut its curved pieces from the templates and bring the marks over to the wrong side of the cloth; where two pieces meet along a curve, their marks are laid on each other. Try it on scraps first.`;
     case 'partial':
       return `Not every seam of ${title} runs from edge to edge: round a centre the first seam is begun, left open part-way, and closed at the end. The steps say which.`;
     case 'set-in':

@@ -51,7 +51,7 @@ export const foundationPages = (of: PagesOf): readonly FoundationBlock[] => {
 const blockFoundations = (of: PagesOf, block: BlockPlan, place: number): FoundationBlock => {
   const { id, colouring, mirror } = block;
   const title = entryTitle(of.plan, { block: id, colouring, mirror });
-  const found = foundationsOf({ ...block, patches: block.patches.map(({ points }) => points) });
+  const found = foundationsOf(block);
   return {
     title,
     words: found === null ? [noneText(block)] : [countText(found), ...joinTexts(found)],
@@ -67,10 +67,13 @@ const blockFoundations = (of: PagesOf, block: BlockPlan, place: number): Foundat
   };
 };
 
-const noneText = ({ joining }: BlockPlan): string =>
-  joining === 'straight'
+const noneText = ({ joining, patches }: BlockPlan): string => {
+  if (patches.some(({ arcs }) => arcs !== undefined))
+    return 'It cannot be pieced on foundations: it has curved seams, and a patch is sewn to a foundation along a straight line.';
+  return joining === 'straight'
     ? 'It has too many patches to be pieced on foundations.'
     : 'It cannot be pieced on foundations: not every one of its seams runs from edge to edge.';
+};
 
 const countText = ({ sections, least }: Sections): string => {
   if (sections.length === 1) return 'It can be pieced on one foundation.';

@@ -89,7 +89,8 @@ export const machineText = (
 ): string => {
   const second = called[0] === called[1] ? `the other ${called[1]}` : called[1];
   const lay = of.kind === 'partial-close' ? `fold the ${second} that hangs there back over` : `lay ${second} on`;
-  return `${turnText(of, newest, called)}; ${lay} it, right sides together, right edges even.`;
+  const even = of.kind === 'curved' ? 'the middles of the two curved edges on each other' : 'right edges even';
+  return `${turnText(of, newest, called)}; ${lay} it, right sides together, ${even}.`;
 };
 
 type MachineStep = Omit<Joining, 'pressTo'> & { readonly machineTurn: number };
@@ -119,6 +120,8 @@ export const kindText = (
       return stopsAt.length === 0
         ? ''
         : ` Stop on the mark, an allowance from the edge, at the ${stopsAt.length === 1 ? 'end' : 'ends'} of the seam where an inside corner opens: a piece is set in there later.`;
+    case 'curved':
+      return ' Match the other marks and the ends too; pin, and count the pins. Sew slowly along the curve, easing the hollow edge on top to the one below, and take out each pin before the needle comes to it. Where the hollow allowance pulls, clip it half-way to the seam.';
     case 'partial-begin':
       return ` Sew only the half of the seam that ends where both have a corner; leave the other half open: ${partner === null ? 'a later step' : `step ${partner}`} closes it.`;
     case 'partial-close':

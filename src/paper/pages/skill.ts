@@ -15,6 +15,9 @@ export const skillOf = (plan: QuiltPlan): Skill => {
   if (plan.blocks.some(({ joining }) => joining === 'partial')) {
     return { level: 'Intermediate', because: 'seams begun, left open and closed later' };
   }
+  if (plan.blocks.some(({ joining }) => joining === 'curved')) {
+    return { level: 'Intermediate', because: 'curved seams' };
+  }
   if (shapes.has('angled')) return { level: 'Intermediate', because: 'pieces cut from strips at an angle' };
   if (shapes.has('template')) return { level: 'Intermediate', because: 'pieces cut from templates' };
   if (shapes.has('half-square') || shapes.has('quarter-square')) {

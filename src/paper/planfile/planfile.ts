@@ -5,9 +5,10 @@ import type { BlockPlan, FabricPlan, PlannedPiece, PlannedStep, QuiltPlan, StepW
 import type { Cut, StripWay } from '#craft/cutting';
 import type { PlacedStrip } from '#craft/setting';
 import { toNumber } from '#ground/exact';
-import { type Point, signedArea } from '#ground/plane';
+import { signedArea } from '#ground/plane';
 import { noteText } from '#paper/words';
 import { directionsEntry } from './directions.ts';
+import { lineEntries, outlineEntries, pair } from './runs.ts';
 
 /** The plan as plain JSON values, keys in reading order. */
 export const toPlanFile = (plan: QuiltPlan): unknown => ({
@@ -61,12 +62,14 @@ const blockEntry = (block: BlockPlan): unknown => ({
   unfinished: block.unfinished,
   joining: block.joining,
   leastUnits: block.leastUnits,
-  patches: block.patches.map(({ piece, fabric, points }) => ({ piece, fabric, points: points.map(pair) })),
+  patches: block.patches.map(({ piece, fabric, points, arcs = [] }) => ({
+    piece,
+    fabric,
+    points: outlineEntries({ points, arcs }),
+  })),
   pieces: block.pieces.map(piece),
   steps: block.steps.map(step),
 });
-
-const pair = ({ x, y }: Point): readonly [number, number] => [x, y];
 
 const piece = ({ label, fabric, fabrics, tone, perBlock, cut }: PlannedPiece): unknown => ({
   label,
@@ -88,8 +91,10 @@ const cutEntry = ({ shape, size, exact, gives, perSet, template, way }: Cut): un
   ...(template === null
     ? {}
     : {
-        points: template.points.map(pair),
-        seamLine: template.seamLine.map(pair),
+        points: outlineEntries({ points: template.points, arcs: template.arcs ?? [] }),
+        seamLine: outlineEntries({ points: template.seamLine, arcs: template.arcs ?? [] }),
+        // matching marks of curved sides, from the seam line out to the cut edge
+        ...(template.marks === undefined ? {} : { marks: template.marks.map(({ on, out }) => [pair(on), pair(out)]) }),
         // the direction of the lengthwise grain in the template's own frame
         grain: [0, 1],
       }),
@@ -123,7 +128,7 @@ const step = (of: PlannedStep): unknown => ({
   total: of.total,
   patches: of.patches,
   ...(of.stopsAt.length > 0 ? { stopsAt: of.stopsAt.map(pair) } : {}),
-  line: of.line.map(pair),
+  line: lineEntries(of.line, of.arcs ?? []),
   ...(of.made ? { made: madeEntry(of.made) } : {}),
 });
 

@@ -140,7 +140,12 @@ const cutList = (plan: QuiltPlan): readonly string[] => {
   });
 };
 
-const joiningWords = { straight: '', partial: ', seams closed later', 'set-in': ', seams set in' } as const;
+const joiningWords = {
+  straight: '',
+  curved: ', some seams curved',
+  partial: ', seams closed later',
+  'set-in': ', seams set in',
+} as const;
 
 const sewing = (plan: QuiltPlan): readonly string[] => [
   ...plan.blocks.flatMap((block) => {

@@ -13,6 +13,11 @@ export const cuttingText = (
       what: `Piece ${problem.label} of ${problem.block === null ? 'the top' : `block ${quoted(problem.block)}`} finishes ${Number(problem.finished.toPrecision(2))} ${unit} wide: under half a mark of the ruler (${lengthText(problem.ruler, unit)}), so nothing of it is left between its seams.`,
       mend: 'Make it wider, or leave it out; a finer ruler helps where it is nearly wide enough.',
     };
+  if (problem.code === 'cutting/curve-too-tight')
+    return {
+      what: `Piece ${problem.label} of block ${quoted(problem.block)} has a hollow side with a radius of ${lengthText(problem.radius, unit)}: the allowance of ${lengthText(problem.seam, unit)} has no room inside it.`,
+      mend: 'Make the block larger, or draw the arc with a wider radius.',
+    };
   if (problem.code === 'cutting/motif-in-triangle')
     return {
       what: `A piece of ${quoted(problem.fabric)} that is to be cut round a motif is a triangle out of a square of ${lengthText(problem.square, unit)}: where its middle falls cannot be chosen.`,

@@ -327,6 +327,30 @@ export const designText = (problem: DesignProblem): WhatAndMend => {
         what: `In block ${quoted(problem.block)}, the corner ${place(problem.found)} lies outside the grid of ${numberText(problem.grid[0])} by ${numberText(problem.grid[1])}.`,
         mend: 'Move the corner onto the grid, or make the grid larger.',
       };
+    case 'design/arc-without-start':
+      return {
+        what: `In block ${quoted(problem.block)}, this seam begins with an arc: it has no point to start from.`,
+        mend: 'Put the point where the arc starts before it, as [x, y].',
+      };
+    case 'design/arc-centre': {
+      const [from, to] = problem.far.map(numberText);
+      return {
+        what: `In block ${quoted(problem.block)}, the centre ${place(problem.found)} of this arc is not equally far from both its ends: ${from} from the point before it, ${to} from its "to".`,
+        mend: 'Move the centre, or one end, until both are equally far; it lies on the line square to the middle of the two ends.',
+      };
+    }
+    case 'design/arc-outside':
+      return {
+        what: `In block ${quoted(problem.block)}, this arc leaves the block: it comes to ${place(problem.found)} on a grid of ${numberText(problem.grid[0])} by ${numberText(problem.grid[1])}.`,
+        mend: 'Turn its "sweep" the other way, or move its centre further off, so that it stays on the grid.',
+      };
+    case 'design/arc-stretched': {
+      const [across, down] = problem.found.map((side) => `${numberText(side)} ${problem.unit}`);
+      return {
+        what: `In block ${quoted(problem.block)}, this arc would not be round: a step of the grid is ${across} across and ${down} down.`,
+        mend: 'Give the block a "size" and a "grid" of the same shape, so that a step is as long across as down.',
+      };
+    }
     case 'design/corner-twice':
       return {
         what: `In block ${quoted(problem.block)}, corners ${problem.corners[0]} and ${problem.corners[1]} of this patch are one place.`,

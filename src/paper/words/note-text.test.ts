@@ -47,7 +47,10 @@ test('the nearest size without a cut off the marks is named where there is one, 
 test('each other note names its block', () => {
   const note = { path: '/blocks/0', block: 'cabin' } as const;
   const texts = [
-    noteText({ ...note, code: 'piecing/not-straight', level: 'note', joining: 'set-in', corners: 5, partial: 0 }, 'in'),
+    noteText(
+      { ...note, code: 'piecing/not-straight', level: 'note', joining: 'set-in', corners: 5, partial: 0, curved: 0 },
+      'in',
+    ),
     noteText({ ...note, code: 'piecing/searched', level: 'note', patches: 40 }, 'in'),
     noteText({ ...note, code: 'design/unused-block', level: 'warning' }, 'in'),
   ];

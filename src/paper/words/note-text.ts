@@ -86,6 +86,8 @@ export const noteText = (note: Note, unit: Unit): string => {
     case 'fabric/uneven-scraps':
       return `The scrappy cloths ${listed(note.fabrics)} cannot all be used equally often: from ${note.least} to ${note.most} patches each.`;
     case 'piecing/not-straight':
+      if (note.joining === 'curved')
+        return `Block ${quoted(note.block)} has ${counted(note.curved, 'curved seam')}: its curved pieces are cut from templates, and laid on each other by the marks on them.`;
       return note.joining === 'set-in'
         ? `Block ${quoted(note.block)} is not sewn with straight seams alone: it has ${counted(note.corners, 'inside corner')} to set in. Stop those seams where the seam lines cross, an allowance from the edge.`
         : `Block ${quoted(note.block)} is not sewn with straight seams alone: ${note.partial === 1 ? 'one seam is' : `${note.partial} seams are`} sewn part-way first and closed at the end.`;

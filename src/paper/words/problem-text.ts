@@ -30,6 +30,7 @@ export const problemText = (problem: Problem): ProblemText => {
     case 'setting/section-open':
       return { where, ...settingText(problem) };
     case 'cutting/nothing-left':
+    case 'cutting/curve-too-tight':
     case 'cutting/wider-than-cloth':
     case 'cutting/larger-than-sheet':
     case 'cutting/stock-short':

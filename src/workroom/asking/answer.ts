@@ -135,7 +135,7 @@ export interface BlockAnswer {
   readonly unfinished: readonly [number, number];
   /** How few foundations it can be pieced on; null where it cannot, or has too many patches. */
   readonly foundations: number | null;
-  readonly joining: 'straight' | 'partial' | 'set-in';
+  readonly joining: 'straight' | 'curved' | 'partial' | 'set-in';
   readonly pieces: number;
   /** Seams of one block, those of units that are alike counted each. */
   readonly steps: number;

@@ -80,8 +80,7 @@ export const askBlock = (document: JsonObject, id: string): Reply<BlockAnswer> =
       cloths: clothsOf(plan.quilt),
       unfinished: block.unfinished,
       joining: block.joining,
-      foundations:
-        foundationsOf({ ...block, patches: block.patches.map(({ points }) => points) })?.sections.length ?? null,
+      foundations: foundationsOf(block)?.sections.length ?? null,
       pieces: block.pieces.reduce((all, { perBlock }) => all + perBlock, 0),
       steps: block.steps.reduce((all, { perBlock }) => all + perBlock, 0),
       notes: notesOf(plan, document),

@@ -4,6 +4,7 @@ import { countWords, useQuilt } from '#workroom/room';
 
 const joiningWords: Readonly<Record<BlockAnswer['joining'], string>> = {
   straight: 'Sews in straight seams.',
+  curved: 'Has curved seams, each in one run.',
   partial: 'Sews in straight seams, one of them part-way first.',
   'set-in': 'Has corners to set in.',
 };

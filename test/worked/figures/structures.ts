@@ -72,8 +72,7 @@ const structureOf = (top: Written) => {
 };
 
 /** One patch after the other, each along one straight line. */
-const isOneByOne = (block: BlockPlan): boolean =>
-  foundationsOf({ ...block, patches: block.patches.map(({ points }) => points) })?.sections.length === 1;
+const isOneByOne = (block: BlockPlan): boolean => foundationsOf(block)?.sections.length === 1;
 
 const joined = (block: BlockPlan) => ({
   patches: block.patches.length,

@@ -1,0 +1,101 @@
+// A curved seam as it lies at the machine: the rounded part below, the hollow one on top wrong side up, their middles on each
+// other. They touch there alone until the ends are brought together: both edges are shown as they lie, and what meets what.
+import type { Point, Polygon } from '#ground/plane';
+import { boxOf } from '#ground/plane';
+import { signOf } from '#paper/cloth';
+import { hairlinePt, ink, paler, softInk } from './ink.ts';
+import { drawLabels } from './label.ts';
+import { machineFrame, machineRoom, turnedToMachine, turnMark, wrongSide, wrongSideUp } from './machine-marks.ts';
+import { drawPatches, patchLabels } from './patches.ts';
+import { awayFrom, crossingOf, patchAt } from './seam.ts';
+import { framed, pathOf } from './shape.ts';
+import type { StepPicture } from './step.ts';
+import { stopMarks } from './step-marks.ts';
+import { mostStepScale } from './step-scale.ts';
+import type { Drawing } from './svg.ts';
+import { element, group, numberText, picture } from './svg.ts';
+
+/** @param of.seam the allowance, in the document's unit */
+export const drawCurvedMachine = (of: StepPicture & { readonly seam: number }): Drawing => {
+  const { block, step, signs, seam } = of;
+  const middle = crossingOf(block, step, (p) => p)(0.5).at;
+  const { turned, folded } = turnedToMachine(middle, awayFrom(block, step));
+  const [first, second] = step.patches.map((part) => part.map((i) => patchAt(block, i)));
+  const [below, above] = [first ?? [], second ?? []];
+  const belowShapes = below.map((patch) => patch.points.map(turned));
+  const aboveShapes = above.map((patch) => patch.points.map(folded));
+  const room = machineRoom(of.fitPt);
+  const frame = machineFrame({
+    box: boxOf([...belowShapes.flat(), ...aboveShapes.flat()]),
+    seam,
+    room,
+    most: mostStepScale(of, room.width / Math.max(...block.finished)),
+  });
+  const unit = below.map((patch, i) => ({ patch, outline: framed(belowShapes[i] ?? [], frame) }));
+  const top = aboveShapes.map((shape) => framed(shape, frame));
+  const [line, edge] = [framed(step.line.map(turned), frame), framed(step.line.map(folded), frame)];
+  const topColours = above.map((patch) => signOf(signs, patch.fabric).colour);
+  return picture({
+    widthPt: of.fitPt[0],
+    heightPt: of.fitPt[1],
+    alt: of.alt,
+    parts: [
+      wrongSide,
+      group({ class: 'step-unit' }, [
+        allowanceBand(line, seam * frame.scale, topColours[0]),
+        ...drawPatches({ laid: unit, signs, fill: 'colour' }),
+        ...drawLabels({ labels: patchLabels(unit, signs), bounds: boxOf(line), tooSmall: 'leave-out' }),
+      ]),
+      group({ class: 'step-next' }, [
+        ...top.map((outline, i) => wrongSideUp([outline], topColours[i])),
+        ...drawLabels({
+          labels: above.map((patch, i) => ({ text: patch.piece, outline: top[i] ?? [], fill: ink })),
+          bounds: boxOf(line),
+          tooSmall: 'leave-out',
+        }),
+      ]),
+      group({ class: 'step-seam' }, [dashes(line), ...[0, -1].map((end) => meeting(edge.at(end), line.at(end)))]),
+      group({ class: 'step-stops' }, stopMarks(framed([turned(middle)], frame))),
+      group({ class: 'step-turn' }, [turnMark(step, of.fitPt[0] / 2)]),
+    ],
+  });
+};
+
+const drawn = (points: Polygon): string =>
+  points.map(({ x, y }, i) => `${i === 0 ? 'M' : 'L'}${numberText(x)} ${numberText(y)}`).join('');
+
+/** Dashes on white, along the curve. */
+const dashes = (line: Polygon): string =>
+  element('path', { d: drawn(line), stroke: '#ffffff', 'stroke-width': 1.3, fill: 'none' }) +
+  element('path', { d: drawn(line), stroke: ink, 'stroke-width': 0.9, 'stroke-dasharray': '3 1.5', fill: 'none' });
+
+/** Right of the seam line, out to the raw edge of the part below. */
+const allowanceBand = (line: Polygon, width: number, colour = '#ffffff'): string => {
+  const runsDown = (line.at(-1) as Point).y > (line[0] as Point).y ? 1 : -1;
+  const raw = line.map((p, i) => {
+    const [before, after] = [line[i - 1] ?? p, line[i + 1] ?? p];
+    const long = Math.hypot(after.x - before.x, after.y - before.y);
+    const out = { x: ((after.y - before.y) / long) * runsDown, y: (-(after.x - before.x) / long) * runsDown };
+    return { x: p.x + out.x * width, y: p.y + out.y * width };
+  });
+  return element('path', {
+    d: pathOf([[...line, ...raw.toReversed()]]),
+    fill: paler(colour, 0.16),
+    stroke: softInk,
+    'stroke-width': hairlinePt,
+  });
+};
+
+/** From an end of the hollow edge to the end of the rounded one that it is brought to. */
+const meeting = (from: Point | undefined, to: Point | undefined): string => {
+  if (from === undefined || to === undefined) return '';
+  return (
+    element('path', {
+      d: drawn([from, to]),
+      stroke: softInk,
+      'stroke-width': 0.7,
+      'stroke-dasharray': '1 1.5',
+      fill: 'none',
+    }) + stopMarks([from, to]).join('')
+  );
+};
