@@ -11,6 +11,7 @@ import { runPlan } from './plan-command.ts';
 import { runServe } from './serve-command.ts';
 import { runSizes } from './sizes-command.ts';
 import { exits, NotText, print, type Terminal, WrongUse } from './terminal.ts';
+import { runWays } from './ways-command.ts';
 
 /** Runs one command line. @returns 0 done (warnings included), 1 the document has problems, 2 wrong use */
 export const main = async (call: { readonly argv: readonly string[] } & Terminal): Promise<number> => {
@@ -159,6 +160,17 @@ const programFor = (terminal: Terminal, ended: { exit: number }): Command => {
     .action(async (file: string, options: { have: readonly string[]; out?: string; json: boolean }) => {
       const { have, out = null, json } = options;
       ended.exit = await runLargest({ file, have, out, json }, terminal);
+    });
+  program
+    .command('ways')
+    .description('ways to make the units of a quilt that nothing beats at once in cloth, minutes and trueness')
+    .argument('<file>', 'a quilt document, or - for standard input')
+    .option('--take <number>', 'one of those listed: write the document that chooses it with --out')
+    .option('--out <document>', 'where to write it')
+    .option('--json', 'print all of them as JSON', false)
+    .action(async (file: string, options: { take?: string; out?: string; json: boolean }) => {
+      const { take = null, out = null, json } = options;
+      ended.exit = await runWays({ file, take, out, json }, terminal);
     });
   program
     .command('blocks')

@@ -6,6 +6,7 @@ import {
   type Fabric,
   inColourway,
   inSize,
+  type Method,
   parseQuilt,
   type Quilt,
   readQuilt,
@@ -17,6 +18,7 @@ import { minutesOf, threadFor } from '#craft/finishing';
 import { length, type Unit } from '#craft/measure';
 import { type SettingProblem, setTop } from '#craft/setting';
 import type { IntegerSolver } from '#craft/strips';
+import { madeMinutes } from '#craft/ways';
 import { toNumber } from '#ground/exact';
 import { done, type Outcome, refused } from '#ground/outcome';
 import type { Recall } from '#ground/recall';
@@ -32,7 +34,7 @@ import { motifNotes } from './motif-notes.ts';
 import { type Natures, naturesOf } from './natures.ts';
 import type { Note } from './notes.ts';
 import { pathsOf, piecesTaken } from './pieces-taken.ts';
-import type { QuiltPlan } from './plan.ts';
+import type { PlannedStep, QuiltPlan } from './plan.ts';
 import { printCostNotes } from './print-cost.ts';
 import { printSlantNotes } from './print-slant.ts';
 import { clothsSewnAs, planScraps } from './scrap-plan.ts';
@@ -43,12 +45,14 @@ import { type ValueNote, valueNotes } from './value-plan.ts';
 
 export { withBetterCloth } from './better-cloth.ts';
 export { entryName } from './block-plan.ts';
+export { naturesOf } from './natures.ts';
 export type { Note, NotMade } from './notes.ts';
 export { planOfBlock } from './one-block.ts';
 export type * from './plan.ts';
 export { type Recutting, recut } from './recut.ts';
 export { type Refinishing, refinish } from './refinish.ts';
 export { replan } from './replan.ts';
+export { toldCloths, wayOf } from './unit-ways.ts';
 export { type ValuesNear, valuesNear } from './value-sight.ts';
 
 /** Lengths of a problem are in the document's unit, which is told with them. */
@@ -112,6 +116,29 @@ export const planSize = (of: {
       planned.more,
     );
   return done(frozen({ ...planned.value, notes: planned.value.notes.map(placed) }));
+};
+
+/**
+ * The plan of the same quilt with its units made otherwise.
+ *
+ * @param methods in place of all that the document chooses, for the quilt and for its blocks
+ */
+export const planMade = (of: {
+  readonly quilt: Quilt;
+  readonly methods: readonly Method[];
+  readonly options?: PlanOptions;
+}): Outcome<QuiltPlan, Problem> => {
+  const { quilt, methods, options = {} } = of;
+  const planned = planRead(
+    { ...quilt, methods, blocks: quilt.blocks.map(({ methods: _, ...block }) => block) },
+    options,
+  );
+  return planned.ok
+    ? planned
+    : refused(
+        planned.problems.map((problem) => ({ ...problem, unit: quilt.unit })),
+        planned.more,
+      );
 };
 
 const planRead = (
@@ -260,10 +287,27 @@ type Unsewn = Omit<QuiltPlan, 'time' | 'thread'>;
 const sewingOf = (plan: Unsewn): Pick<QuiltPlan, 'time' | 'thread'> => {
   const steps = [...plan.blocks.flatMap((b) => b.steps), ...plan.top.steps];
   const seams = steps.reduce((all, step) => all + step.total, 0);
+  const seam = length(toNumber(plan.quilt.seam));
+  const { unit } = plan.quilt;
+  // units made together are laid, sewn and pressed otherwise than seam by seam
+  const together = plan.blocks.flatMap((block) => block.steps).filter(({ made }) => made && made.way.name !== 'singly');
+  const apart = steps.filter((step) => !together.includes(step as PlannedStep));
+  const made = plan.blocks
+    .flatMap((block) => block.steps)
+    .reduce((all, step) => all + (step.made ? madeMinutes({ ...step.made, seam, measure: unit }) : 0), 0);
   const seamLength = length(steps.reduce((all, step) => all + step.total * step.seam, 0));
   const pieces = plan.fabrics.flatMap((f) => f.pieces).reduce((all, piece) => all + cutsOf(piece), 0);
   return {
-    time: { seams, minutes: minutesOf({ pieces, seams, seamLength, unit: plan.quilt.unit }) },
+    time: {
+      seams,
+      minutes:
+        minutesOf({
+          pieces,
+          seams: apart.reduce((all, step) => all + step.total, 0),
+          seamLength: length(apart.reduce((all, step) => all + step.total * step.seam, 0)),
+          unit,
+        }) + Math.round(made),
+    },
     thread: threadFor(seamLength),
   };
 };

@@ -51,6 +51,11 @@ export const madeUnits = (
 } => {
   const methods = [...(of.quilt.methods ?? []), ...(of.design.methods ?? [])];
   if (methods.length === 0) return { made: [], notTaken: [], met: [] };
+  const place: UnitPlace = {
+    ...of,
+    tones: of.block.patches.map(({ tone }) => tone),
+    motifs: of.design.motifs ?? [],
+  };
   const notTaken = new Map<string, NotTaken>();
   const met = new Set<string>();
   const made = unitsOf(of).flatMap((unit): readonly MadeUnit[] => {
@@ -58,7 +63,7 @@ export const madeUnits = (
     for (const { path } of meant) met.add(path);
     const method = meant.at(-1);
     if (method === undefined || (method.way === 'singly' && !method.trimmed)) return [];
-    const way = wayOf(of, { unit, name: method.way, trimmed: method.trimmed });
+    const way = wayOf(place, { unit, name: method.way, trimmed: method.trimmed });
     const key = unitKey(unit);
     if (typeof way !== 'string') return [{ unit, way, key, path: method.path }];
     const { kind, size, fabrics } = unit;
@@ -80,20 +85,28 @@ export const unitsOf = ({ block, lists }: Pick<UnitsOfBlock, 'block' | 'lists'>)
   );
 };
 
+export interface UnitPlace {
+  /** By patch of the block: the cloths that it may be cut from, and its tone. */
+  readonly lists: readonly (readonly string[])[];
+  readonly tones: readonly string[];
+  readonly motifs: readonly string[];
+  readonly natures: Natures;
+  readonly rule: CutRule;
+}
+
 /** A way as it is open to a unit of this quilt, or why it is not. */
 export const wayOf = (
-  of: Pick<UnitsOfBlock, 'block' | 'design' | 'lists' | 'natures' | 'rule'>,
+  of: UnitPlace,
   asked: { readonly unit: Unit; readonly name: WayName; readonly trimmed: boolean },
 ): Way | NotMade => {
   const { unit } = asked;
-  const { motifs = [] } = of.design;
   if (unit.patches.some((patch) => (of.lists[patch] as readonly string[]).length > 1)) return 'drawn';
-  if (unit.patches.some((patch) => motifs.includes(of.block.patches[patch]?.tone ?? ''))) return 'motif';
+  if (unit.patches.some((patch) => of.motifs.includes(of.tones[patch] ?? ''))) return 'motif';
   const way = wayFor({ ...asked, rule: of.rule });
   if (typeof way === 'string') return way;
   const natures = unit.fabrics.map((fabric) => of.natures.get(fabric));
   // what is flipped or sewn first and cut apart then comes to lie another way; a base that stays as it is cut does not
-  const turns = (place: number): boolean => !(way.name === 'sew-and-flip' && place === 0);
+  const turns = (place: number): boolean => way.name !== 'singly' && !(way.name === 'sew-and-flip' && place === 0);
   if (natures.some((nature, place) => nature?.print !== 'none' && turns(place))) return 'print';
   const isTooLarge = way.cuts.some((cut, place) => {
     const { width = 0, length: long = null } = natures[place] ?? {};
@@ -109,10 +122,13 @@ const isMeant = ({ unit: kind, size, fabrics }: Method, unit: Unit): boolean => 
   const own = unit.size.toSorted((a, b) => a - b);
   if (sides?.some((side, i) => Math.abs(side - (own[i] as number)) > 1e-6)) return false;
   if (fabrics === null) return true;
-  const cloths = [...new Set(unit.fabrics)];
-  const inOrder = (list: readonly string[]): string =>
-    JSON.stringify(kind === 'half-square' || kind === 'quarter-square' ? list.toSorted() : list);
-  return inOrder([...new Set(fabrics)]) === inOrder(cloths);
+  return JSON.stringify(toldCloths(kind, fabrics)) === JSON.stringify(toldCloths(kind, unit.fabrics));
+};
+
+/** Cloths as a choice names them: each once, in any order where turning the unit changes it. */
+export const toldCloths = (kind: UnitKind, fabrics: readonly string[]): readonly string[] => {
+  const cloths = [...new Set(fabrics)];
+  return kind === 'half-square' || kind === 'quarter-square' ? cloths.toSorted() : cloths;
 };
 
 /** What tells the patches of made units from others of their cloth: no id holds its sign. */

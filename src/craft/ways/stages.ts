@@ -62,6 +62,28 @@ export const stageFor = (of: {
   }
 };
 
+/** The joins of a unit in an order of sewing, those that come out alike once: two halves of two cloths are made in one. */
+export const joinsOf = ({ kind, patches }: Unit, { name, roles }: Way): readonly Joined[] => {
+  if (kind === 'half-square') return [[[0], [1]]];
+  if (kind !== 'quarter-square')
+    return patches.slice(1).map((_, i): Joined => [patches.slice(0, i + 1).map((_p, place) => place), [i + 1]]);
+  const isOnePair = name === 'from-half-squares' && new Set(roles).size === 2;
+  const halves: readonly Joined[] = [
+    [[0], [1]],
+    [[2], [3]],
+  ];
+  return [
+    ...(isOnePair ? halves.slice(0, 1) : halves),
+    [
+      [0, 1],
+      [2, 3],
+    ],
+  ];
+};
+
+/** Places of a unit, by part. */
+export type Joined = readonly [readonly number[], readonly number[]];
+
 interface Making {
   readonly unit: Unit;
   readonly way: Way;

@@ -1,0 +1,135 @@
+import assert from 'node:assert/strict';
+import { describe, test } from 'node:test';
+import { planMade, planQuilt, type QuiltPlan } from '#craft';
+import { toDocument } from '#craft/design';
+import { example } from '#documents';
+import { recalling } from '#ground/recall';
+import { type Front, type FrontPoint, figuresOf, methodsFor, searchFront, toldPoints } from './index.ts';
+
+const planOf = (name: string): QuiltPlan => {
+  const planned = planQuilt(example(name), { budget: { steps: 0 } });
+  assert.ok(planned.ok);
+  return planned.value;
+};
+
+const whole = (plan: QuiltPlan, steps: number): { readonly fronts: readonly Front[]; readonly last: Front } => {
+  const fronts: Front[] = [];
+  const search = searchFront({ plan, steps, memory: recalling(5000) });
+  for (let at = search.next(); ; at = search.next()) {
+    fronts.push(at.value);
+    if (at.done) return { fronts, last: at.value };
+  }
+};
+
+const threeOf = ({ cloth, minutes, deviation }: FrontPoint) => [cloth, minutes, deviation] as const;
+
+const isBeaten = (point: FrontPoint, by: FrontPoint): boolean => {
+  const pairs = threeOf(point).map((value, i) => value - (threeOf(by)[i] as number));
+  return pairs.every((worse) => worse > -1e-9) && pairs.some((worse) => worse > 1e-9);
+};
+
+describe('the front of ways to make', () => {
+  const lane = planOf('lantern-lane');
+  const { last: front } = whole(lane, 100);
+
+  test('of few choices all are planned, and the points are just those that none beats', () => {
+    assert.equal(front.choices, 30);
+    assert.ok(front.isWhole);
+    const { groups } = front;
+    const all = groups[0]?.options.flatMap((_, a) =>
+      (groups[1]?.options ?? []).map((_option, b): FrontPoint => {
+        const made = planMade({
+          quilt: lane.quilt,
+          methods: methodsFor(groups, [a, b]),
+          options: { budget: { steps: 0 }, fold: 'where-asked' },
+        });
+        assert.ok(made.ok);
+        const squares = [a, b].reduce((sum, option, i) => {
+          const { count, options } = groups[i] as Front['groups'][number];
+          return sum + count * (options[option]?.deviation ?? 0) ** 2;
+        }, 0);
+        return { choice: [a, b], ...figuresOf(made.value), deviation: Math.sqrt(squares / (48 + 90)) as never };
+      }),
+    ) as readonly FrontPoint[];
+    assert.equal(all.length, 30);
+    const best = all.filter((point) => !all.some((other) => isBeaten(point, other)));
+    const look = (points: readonly FrontPoint[]) =>
+      [
+        ...new Set(
+          points.map((point) =>
+            threeOf(point)
+              .map((value) => value.toFixed(6))
+              .join(' '),
+          ),
+        ),
+      ].sort();
+    assert.deepEqual(look(front.points), look(best));
+    for (const i of [0, 1, 2] as const) {
+      const least = (points: readonly FrontPoint[]) => Math.min(...points.map((point) => threeOf(point)[i]));
+      assert.equal(least(front.points).toFixed(6), least(all).toFixed(6));
+    }
+  });
+
+  test('each point is the plan of a whole document with the same figures', () => {
+    for (const point of front.points) {
+      const document = toDocument({ ...lane.quilt, methods: methodsFor(front.groups, point.choice) });
+      const planned = planQuilt(document, { budget: { steps: 0 }, fold: 'where-asked' });
+      assert.ok(planned.ok);
+      assert.deepEqual(
+        planned.value.notes.filter(({ code }) => code.startsWith('ways/')),
+        [],
+      );
+      const { cloth, minutes, cost } = point;
+      assert.deepEqual(figuresOf(planned.value), { cloth, minutes, cost });
+    }
+  });
+
+  test('of a point that the document takes, the front knows where it stands', () => {
+    const point = front.points[0] as FrontPoint;
+    const taken = planMade({ quilt: lane.quilt, methods: methodsFor(front.groups, point.choice) });
+    assert.ok(taken.ok);
+    assert.deepEqual(whole(taken.value, 1).last.now.choice, point.choice);
+  });
+
+  test('it is told at any time: of many choices every front on the way has no beaten point, and loses none for nothing', () => {
+    const sampler = planOf('twelve-fields');
+    const { fronts, last } = whole(sampler, 14);
+    assert.ok(last.choices > 1e6 && !last.isWhole);
+    assert.equal(fronts[0]?.tried, 1);
+    fronts.forEach(({ points }, i) => {
+      for (const point of points) assert.ok(!points.some((other) => isBeaten(point, other)));
+      for (const before of fronts[i - 1]?.points ?? [])
+        assert.ok(
+          points.some(
+            (point) =>
+              !isBeaten(point, before) &&
+              (isBeaten(before, point) ||
+                threeOf(before).every((value, k) => Math.abs(value - (threeOf(point)[k] as number)) < 1e-9)),
+          ),
+        );
+    });
+    // minutes and trueness add up over the kinds: their ends are known before anything is planned
+    const least = (of: 'minutes' | 'deviation') =>
+      last.groups.map(({ options }) =>
+        options.reduce((best, option, i) => (option[of] < (options[best]?.[of] ?? 0) ? i : best), 0),
+      );
+    const quick = planMade({
+      quilt: sampler.quilt,
+      methods: methodsFor(last.groups, least('minutes')),
+      options: { budget: { steps: 0 } },
+    });
+    assert.ok(quick.ok);
+    assert.ok(Math.min(...last.points.map(({ minutes }) => minutes)) <= quick.value.time.minutes);
+    const truest = least('deviation').map((option, i) => last.groups[i]?.options[option]?.deviation ?? 0);
+    assert.ok(Math.min(...last.points.map(({ deviation }) => deviation)) <= Math.max(...truest) + 1e-12);
+  });
+
+  test('a few told points have the ends among them', () => {
+    const told = toldPoints(front.points, 3);
+    assert.ok(told.length <= 3);
+    for (const i of [0, 1, 2] as const) {
+      const least = (points: readonly FrontPoint[]) => Math.min(...points.map((point) => threeOf(point)[i]));
+      assert.equal(least(told), least(front.points));
+    }
+  });
+});

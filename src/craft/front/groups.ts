@@ -1,0 +1,210 @@
+// The units of a planned quilt that can be made in more than one way, alike ones together wherever they stand; the ways that are
+// open to each, with what each takes, and why others are not.
+import { type BlockPlan, type NotMade, naturesOf, type QuiltPlan, toldCloths, wayOf } from '#craft';
+import { type Care, usualCare } from '#craft/accuracy';
+import { type Cut, type CutRule, cutFor } from '#craft/cutting';
+import { mayTrim, type UnitKind, type WayName, waysOfKind } from '#craft/design';
+import { cornerTolerance } from '#craft/limits';
+import { type Length, length } from '#craft/measure';
+import { deviationOf, joinsOf, madeMinutes, outlinesOf, type Unit, unitsIn, type Way, wayFor } from '#craft/ways';
+import { toNumber } from '#ground/exact';
+
+/** Units that one choice of the document names: of one kind, size and cloths. */
+export interface UnitGroup {
+  readonly unit: UnitKind;
+  /** Finished, the longer side first. */
+  readonly size: readonly [Length, Length];
+  /** As a choice names them. */
+  readonly fabrics: readonly string[];
+  /** In the whole quilt. */
+  readonly count: number;
+  /** Ids, in the order of first use. */
+  readonly blocks: readonly string[];
+  /** The first is to cut and sew singly. */
+  readonly options: readonly WayOption[];
+  readonly closed: readonly { readonly way: WayName; readonly why: NotMade }[];
+}
+
+export interface WayOption {
+  readonly way: WayName;
+  readonly trimmed: boolean;
+  /** Of all units of the group, without what else the quilt takes: our own estimate. */
+  readonly minutes: number;
+  /** Of all cloth pieces, before they are laid out. */
+  readonly area: number;
+  /** One standard deviation of a unit's side. */
+  readonly deviation: Length;
+}
+
+/** In the order of first use; those with one way only are not among them. */
+export const unitGroups = (plan: QuiltPlan): readonly UnitGroup[] => {
+  const found = new Map<string, Found>();
+  const natures = naturesOf(plan.quilt);
+  const rule: CutRule = { seam: length(toNumber(plan.quilt.seam)), ruler: plan.quilt.ruler };
+  for (const block of plan.blocks) {
+    const place = { ...placeOf(plan, block), natures, rule };
+    for (const unit of unitsOfPlanned(block)) {
+      const fabrics = toldCloths(unit.kind, unit.fabrics);
+      const size = [length(Math.max(...unit.size)), length(Math.min(...unit.size))] as const;
+      const key = JSON.stringify([unit.kind, size.map((side) => side.toFixed(6)), fabrics]);
+      const known = found.get(key) ?? { unit, size, fabrics, makers: [] };
+      found.set(key, known);
+      const maker = known.makers.find((one) => one.block === block && one.look === unit.fabrics.join('|'));
+      if (maker) maker.units += block.count;
+      else known.makers.push({ block, unit, place, look: unit.fabrics.join('|'), units: block.count });
+    }
+  }
+  const care = usualCare(plan.quilt.unit);
+  return [...found.values()]
+    .map((one) => groupOf(one, { care, rule, measure: plan.quilt.unit }))
+    .filter(({ options, closed }) => options.length > 1 || closed.length > 0);
+};
+
+type Place = Parameters<typeof wayOf>[0];
+
+interface Found {
+  readonly unit: Unit;
+  readonly size: readonly [Length, Length];
+  readonly fabrics: readonly string[];
+  /** Entries of blocks that have such units; each cuts whole sets for itself. */
+  readonly makers: {
+    readonly block: BlockPlan;
+    readonly unit: Unit;
+    readonly place: Place;
+    readonly look: string;
+    units: number;
+  }[];
+}
+
+interface Measuring {
+  readonly care: Care;
+  readonly rule: CutRule;
+  readonly measure: 'in' | 'cm';
+}
+
+const placeOf = ({ quilt }: QuiltPlan, block: BlockPlan): Pick<Place, 'lists' | 'tones' | 'motifs'> => {
+  const pieces = new Map(block.pieces.map((piece) => [piece.label, piece]));
+  return {
+    lists: block.patches.map(({ piece }) => (pieces.get(piece)?.fabrics ?? []).map(({ fabric }) => fabric)),
+    tones: block.patches.map(({ piece }) => pieces.get(piece)?.tone ?? ''),
+    motifs: quilt.blocks.find(({ id }) => id === block.id)?.motifs ?? [],
+  };
+};
+
+const unitsOfPlanned = ({ patches, finished }: BlockPlan): readonly Unit[] =>
+  unitsIn(patches, cornerTolerance * Math.max(...finished));
+
+const groupOf = (found: Found, of: Measuring): UnitGroup => {
+  const { unit, size, fabrics, makers } = found;
+  const closed: { way: WayName; why: NotMade }[] = [];
+  const options = waysOfKind[unit.kind].flatMap((way) =>
+    (mayTrim(unit.kind, way) ? [false, true] : [false]).flatMap((trimmed): readonly WayOption[] => {
+      if (way === 'singly' && !trimmed) return [singlyTaken(found, of)];
+      const ways = makers.map((maker) => wayOf(maker.place, { unit: maker.unit, name: way, trimmed }));
+      const why = ways.find((one) => typeof one === 'string');
+      if (why === undefined) return [optionOf(found, ways as readonly Way[], of)];
+      if (!trimmed) closed.push({ way, why });
+      return [];
+    }),
+  );
+  return {
+    unit: unit.kind,
+    size,
+    fabrics,
+    count: makers.reduce((all, maker) => all + maker.units, 0),
+    blocks: [...new Set(makers.map(({ block }) => block.id))],
+    options,
+    closed,
+  };
+};
+
+/** Our own estimate of the time to cut one piece, as for the whole quilt. */
+const minutesAPiece = 0.3;
+const minutesASeam = 1;
+const minutesAnInch = 0.02;
+
+const singlyTaken = ({ unit, makers }: Found, { care, rule, measure }: Measuring): WayOption => {
+  const way = wayFor({ unit, name: 'singly', trimmed: false, rule });
+  if (typeof way === 'string') throw new Error('every unit can be cut singly');
+  const cuts = outlinesOf(unit).map((outline) => cutFor(outline, rule));
+  const units = makers.reduce((all, maker) => all + maker.units, 0);
+  return {
+    way: 'singly',
+    trimmed: false,
+    minutes: units * seamMinutes(unit, measure) + units * pieceMinutes(cuts),
+    area: units * areaOf(cuts),
+    deviation: length(deviationOf(unit, way, care)),
+  };
+};
+
+const optionOf = ({ unit, makers }: Found, ways: readonly Way[], of: Measuring): WayOption => {
+  const [first] = ways as readonly [Way, ...(readonly Way[])];
+  let minutes = 0;
+  let area = 0;
+  makers.forEach((maker, i) => {
+    const way = ways[i] as Way;
+    const plain = outlinesOf(maker.unit).map((outline) => cutFor(outline, of.rule));
+    const sets = Math.ceil(maker.units / way.gives);
+    const joins = joinsOf(maker.unit, way);
+    joins.forEach((parts, at) => {
+      const isLast = at === joins.length - 1;
+      const { seam } = of.rule;
+      minutes += madeMinutes({
+        unit: maker.unit,
+        way,
+        parts,
+        sets,
+        units: maker.units,
+        isLast,
+        seam,
+        measure: of.measure,
+      });
+    });
+    if (way.name === 'singly') minutes += maker.units * seamMinutes(maker.unit, of.measure);
+    const seen = new Set<number>();
+    way.cuts.forEach((cut, place) => {
+      const role = way.roles[place] as number;
+      if (cut === null || cut.perSet === undefined) {
+        const own = cut ?? (plain[place] as Cut);
+        minutes += maker.units * pieceMinutes([own]);
+        area += maker.units * areaOf([own]);
+      } else if (!seen.has(role)) {
+        seen.add(role);
+        minutes += sets * cut.perSet * minutesAPiece;
+        area += sets * cut.perSet * cut.size[0] * cut.size[1];
+      }
+    });
+  });
+  return {
+    way: first.name,
+    trimmed: first.trimmed,
+    minutes,
+    area,
+    deviation: length(deviationOf(unit, first, of.care)),
+  };
+};
+
+const pieceMinutes = (cuts: readonly Cut[]): number => cuts.reduce((all, { gives }) => all + minutesAPiece / gives, 0);
+
+const areaOf = (cuts: readonly Cut[]): number =>
+  cuts.reduce((all, { size, gives }) => all + (size[0] * size[1]) / gives, 0);
+
+const seamMinutes = (unit: Unit, measure: 'in' | 'cm'): number => {
+  const seams = unit.patches.length - 1;
+  const inch = measure === 'in' ? 1 : 2.54;
+  return seams * (minutesASeam + (minutesAnInch * lengthsOf(unit)) / seams / inch);
+};
+
+/** Of all its inner seams together: half of what its patches go round, less its own edge. */
+const lengthsOf = (unit: Unit): number => {
+  const around = outlinesOf(unit).reduce(
+    (all, outline) =>
+      all +
+      outline.reduce((sum, p, i) => {
+        const q = outline[(i + 1) % outline.length] ?? p;
+        return sum + Math.hypot(q.x - p.x, q.y - p.y);
+      }, 0),
+    0,
+  );
+  return (around - 2 * (unit.size[0] + unit.size[1])) / 2;
+};

@@ -1,0 +1,61 @@
+// The units of a quilt, the ways that are open to them, and what one choice of ways has over another, in words.
+import type { QuiltPlan } from '#craft';
+import type { Front, FrontPoint, UnitGroup, WayOption } from '#craft/front';
+import type { Unit } from '#craft/measure';
+import { capital, inWords, lengthText, reasonText, sizeText, unitsText, unitText, wayText } from '#paper/words';
+
+/** "48 flying geese, 4 × 2 in, of Mist and Slate". */
+export const groupText = (plan: QuiltPlan, { unit, size, fabrics, count }: UnitGroup): string => {
+  const noun = count === 1 ? unitText(unit) : unitsText(unit);
+  const names = fabrics.map((id) => plan.quilt.fabrics.find((fabric) => fabric.id === id)?.name ?? id);
+  const measure =
+    Math.abs(size[0] - size[1]) < 1e-9 ? lengthText(size[0], plan.quilt.unit) : sizeText(size, plan.quilt.unit);
+  return `${count} ${noun}, ${measure}, of ${inWords(names)}`;
+};
+
+/** "four at a time, trimmed". */
+export const optionText = ({ way, trimmed }: Pick<WayOption, 'way' | 'trimmed'>): string =>
+  `${wayText(way)}${trimmed ? ', trimmed' : ''}`;
+
+/** "Two at a time: the print would …". */
+export const closedTexts = ({ closed }: UnitGroup): readonly string[] =>
+  closed.map(({ way, why }) => `${capital(wayText(way))} is not open: ${reasonText(why)}.`);
+
+/** How near the side of a unit comes to its size, more often than not. */
+export const trueText = (deviation: number, unit: Unit): string => `± ${deviation.toFixed(3)} ${unit}`;
+
+/** Hours from one on: "4 h 10 min". */
+export const hoursText = (minutes: number): string => {
+  const hours = Math.floor(minutes / 60);
+  const rest = Math.round(minutes - 60 * hours);
+  if (hours === 0) return `${rest} min`;
+  return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
+};
+
+/** What a choice has more or less of than the quilt as it is: "4¼ in less cloth", "1 h less". Empty where all is the same. */
+export const differenceTexts = (of: {
+  readonly plan: QuiltPlan;
+  readonly now: FrontPoint;
+  readonly point: FrontPoint;
+}): readonly string[] => {
+  const { now, point } = of;
+  const { unit, currency } = of.plan.quilt;
+  const cloth = point.cloth - now.cloth;
+  const minutes = point.minutes - now.minutes;
+  const deviation = point.deviation - now.deviation;
+  const cost = now.cost === null || point.cost === null ? 0 : point.cost - now.cost;
+  return [
+    ...(Math.abs(cloth) < 1e-6 ? [] : [`${lengthText(Math.abs(cloth), unit)} ${cloth > 0 ? 'more' : 'less'} cloth`]),
+    ...(minutes === 0 ? [] : [`${hoursText(Math.abs(minutes))} ${minutes > 0 ? 'more' : 'less'}`]),
+    ...(Math.abs(deviation) < 5e-4 ? [] : [deviation > 0 ? 'less true' : 'truer']),
+    ...(Math.abs(cost) < 0.005
+      ? []
+      : [`${Math.abs(cost).toFixed(2)}${currency === '' ? '' : ` ${currency}`} ${cost > 0 ? 'dearer' : 'cheaper'}`]),
+  ];
+};
+
+/** What the front is made of. */
+export const wholeText = ({ tried, choices, isWhole }: Front): string =>
+  isWhole
+    ? `All ${choices === 1 ? 'there is' : `${choices} choices`} ${choices === 1 ? 'was' : 'were'} planned.`
+    : `${tried} of ${choices > 1e6 ? 'more than a million' : choices} choices were planned, the likeliest first.`;
