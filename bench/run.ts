@@ -3,6 +3,7 @@
 
 import { parseArgs } from 'node:util';
 import { openSolver } from '#solver';
+import { printJoining } from './joining/growth.ts';
 import { printExamples } from './layouts/example-quilts.ts';
 import { printGrowth } from './layouts/growth.ts';
 import { printInBrowser } from './layouts/in-browser.ts';
@@ -34,6 +35,7 @@ const solver = await openSolver();
 
 const parts: readonly { readonly name: string; readonly title: string; readonly run: () => unknown }[] = [
   { name: 'plans', title: 'Plans of the example quilts', run: () => printPlans(solver) },
+  { name: 'joining', title: 'Orders of joining', run: () => printJoining() },
   { name: 'printing', title: 'Printed patterns', run: () => printPrinting() },
   {
     name: 'examples',

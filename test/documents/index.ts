@@ -2,3 +2,4 @@
 export { answerTo, example, examples, isAnswered, measuresOf, pictureOf } from './asked.ts';
 export { box, type CutBlock, randomBlock } from './cut-block.ts';
 export { planned, quilt, star } from './documents.ts';
+export { mergedBlock, type Tiling, tilings } from './merged-block.ts';

@@ -2,7 +2,7 @@
 // edge of the unit and through no patch. Units of a straight-seam block are convex, so a line that
 // crosses none of the unit's patches meets the unit in a single seam.
 import { type Arc, edgesOf } from '#ground/arc';
-import { distance, offLine, type Point, type Polygon } from '#ground/plane';
+import { distance, type Point, type Polygon } from '#ground/plane';
 
 export interface SeamLine {
   readonly from: Point;
@@ -51,25 +51,37 @@ export const drawingOf = (
     }
     return [...mine];
   });
-  const side = lines.map((line) => Int8Array.from(patches, (points) => sideOf(line, points, slack)));
+  const side = lines.map((line) => sidesOf(line, patches, slack));
   return { lines, linesOf, side };
 };
 
 /** Every chord of a unit, best first: level before upright before slanted, the lowest (or the one furthest right) first. */
 export const chordsOf = (drawing: Drawing, unit: readonly number[]): readonly Chord[] => {
-  const tried = new Set<number>();
+  const tried = new Uint8Array(drawing.lines.length);
   const found = new Map<string, Chord>();
   for (const patch of unit) {
     for (const index of drawing.linesOf[patch] as readonly number[]) {
-      if (tried.has(index)) continue;
-      tried.add(index);
+      if (tried[index] === 1) continue;
+      tried[index] = 1;
+      if (!divides(drawing.side[index] as Int8Array, unit)) continue;
       const chord = chordAt(drawing, index, unit);
-      if (chord) found.set(partKey(chord.first), chord);
+      found.set(partKey(chord.first), chord);
     }
   }
   return [...found.values()].sort(
     (a, b) => a.line.lie - b.line.lie || b.line.place - a.line.place || b.first.length - a.first.length,
   );
+};
+
+/** Whether a line crosses no patch of the unit and has some on either side. */
+const divides = (side: Int8Array, unit: readonly number[]): boolean => {
+  let all = 0;
+  for (const patch of unit) {
+    const s = side[patch] as number;
+    if (s === 0) return false;
+    all += s;
+  }
+  return Math.abs(all) < unit.length;
 };
 
 /** Lines that only nearly agree can make the same two parts: the sums tell parts apart without writing them out. */
@@ -83,17 +95,12 @@ const partKey = (part: readonly number[]): string => {
   return `${part.length},${sum},${squares}`;
 };
 
-const chordAt = (drawing: Drawing, index: number, unit: readonly number[]): Chord | null => {
+const chordAt = (drawing: Drawing, index: number, unit: readonly number[]): Chord => {
   const side = drawing.side[index] as Int8Array;
   const first: number[] = [];
   const second: number[] = [];
-  for (const patch of unit) {
-    const s = side[patch] as number;
-    if (s === 0) return null;
-    if (s < 0) first.push(patch);
-    else second.push(patch);
-  }
-  return first.length > 0 && second.length > 0 ? { line: drawing.lines[index] as SeamLine, first, second } : null;
+  for (const patch of unit) ((side[patch] as number) < 0 ? first : second).push(patch);
+  return { line: drawing.lines[index] as SeamLine, first, second };
 };
 
 /** Directed so that what lies above (or left, for upright lines) is on its left hand. */
@@ -117,14 +124,20 @@ const lineKey = (line: SeamLine, slack: number): string => {
   return `${Math.floor(nx * 1e6 + 0.3183)},${Math.floor(ny * 1e6 + 0.3183)},${Math.floor(away / (8 * slack) + 0.3183)}`;
 };
 
-const sideOf = (line: SeamLine, points: Polygon, slack: number): -1 | 0 | 1 => {
-  let least = Number.POSITIVE_INFINITY;
-  let most = Number.NEGATIVE_INFINITY;
-  for (const p of points) {
-    const off = offLine(line.from, line.to, p);
-    if (off < least) least = off;
-    if (off > most) most = off;
+const sidesOf = (line: SeamLine, patches: readonly Polygon[], slack: number): Int8Array => {
+  const { from, to } = line;
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  const near = 2 * slack * Math.hypot(dx, dy);
+  const sides = new Int8Array(patches.length);
+  for (let patch = 0; patch < patches.length; patch++) {
+    let least = Number.POSITIVE_INFINITY;
+    let most = Number.NEGATIVE_INFINITY;
+    for (const { x, y } of patches[patch] as Polygon) {
+      const off = dx * (y - from.y) - dy * (x - from.x);
+      if (off < least) least = off;
+      if (off > most) most = off;
+    }
+    sides[patch] = least >= -near ? 1 : most <= near ? -1 : 0;
   }
-  if (least >= -2 * slack) return 1;
-  return most <= 2 * slack ? -1 : 0;
+  return sides;
 };

@@ -1,49 +1,59 @@
-// Divisions of a unit along a seam that bends: every bend is an inside corner to set in, so the fewest
-// bends are tried first. A seam without a bend is an ordinary straight seam, or a curved one where it runs over arcs.
+// Divisions of a unit along a seam that bends: every bend is an inside corner to set in. A seam without a bend is an ordinary straight seam, or a curved one where it runs over arcs.
 
 import { type SeamLine, seamLine } from '#craft/chords';
-import { type Arc, type Edge, edgeLength, reversedEdge } from '#ground/arc';
+import { type Edge, edgeLength, reversedEdge } from '#ground/arc';
 import type { Point, Polygon } from '#ground/plane';
+import type { SeamDivision } from './division.ts';
 import { edgeFrom, farEnd, goesOn, type PatchGraph, partsOf, unitEdges } from './graph.ts';
-
-export interface BentDivision {
-  /** The longest straight run of the seam, or from end to end where it has none: what lies above or left of it is first. */
-  readonly line: SeamLine;
-  /** Chords stand for arcs. */
-  readonly path: Polygon;
-  /** As they are walked along the path, which runs as the line does where it is one smooth run. */
-  readonly arcs: readonly Arc[];
-  readonly length: number;
-  readonly bends: number;
-  readonly first: readonly number[];
-  readonly second: readonly number[];
-}
 
 /** Corners tried in one unit before the search for bent seams stops. */
 const mostSteps = 60_000;
 /** Bends tried: a patch on the rim can always be taken off along its own sides. */
-const mostBends = 24;
+export const mostBends = 24;
 
-/** Every division with the fewest bends that any has, in reading order of their seams; empty only for one patch. */
-export const bentDivisions = (graph: PatchGraph, unit: readonly number[]): readonly BentDivision[] => {
-  for (let bends = 0; bends <= mostBends; bends++) {
-    const found = new Map<string, BentDivision>();
-    for (const path of pathsAcross(graph, unit, bends)) {
-      const division = divisionAlong({ graph, unit, path, bends });
-      if (division) found.set(division.first.join(), division);
-    }
-    if (found.size > 0) return [...found.values()].sort(bySeam);
+/** Every division along a seam of exactly so many bends: straight ones first, then small parts, then in reading order of the seams. */
+export const bentDivisions = (of: {
+  readonly graph: PatchGraph;
+  readonly unit: readonly number[];
+  readonly bends: number;
+}): readonly SeamDivision[] => {
+  const found = new Map<string, SeamDivision>();
+  for (const path of pathsAcross(of.graph, of.unit, of.bends)) {
+    const division = divisionAlong({ ...of, path });
+    if (division) found.set(division.parts[0].join(), division);
   }
-  return [];
+  return [...found.values()].sort(bySeam);
 };
 
-/** Straight seams first, then in reading order. */
-const bySeam = (a: BentDivision, b: BentDivision): number =>
+export const bySeam = (a: SeamDivision, b: SeamDivision): number =>
   a.arcs.length - b.arcs.length ||
-  Math.min(a.first.length, a.second.length) - Math.min(b.first.length, b.second.length) ||
+  smallerPart(a) - smallerPart(b) ||
   a.line.lie - b.line.lie ||
   b.line.place - a.line.place ||
-  (a.first.join() < b.first.join() ? -1 : 1);
+  (a.parts[0].join() < b.parts[0].join() ? -1 : 1);
+
+const smallerPart = ({ parts: [first, second] }: SeamDivision): number => Math.min(first.length, second.length);
+
+/**
+ * Inside corners that no order avoids: the last seam that runs through a corner where d patches meet goes on to
+ * another of its edges, and bends there unless one of them goes on as another.
+ *
+ * @source docs/formulas.md#joining-order
+ */
+export const forcedCorners = (graph: PatchGraph, unit: readonly number[]): number => {
+  const { inner, rim } = unitEdges(graph, new Set(unit));
+  const met = new Set<number>();
+  for (const e of inner) {
+    const { from, to } = graph.edges[e] as PatchGraph['edges'][number];
+    met.add(from).add(to);
+  }
+  return [...met].filter((corner) => !rim.has(corner) && !goesThrough(graph, corner)).length;
+};
+
+const goesThrough = (graph: PatchGraph, corner: number): boolean => {
+  const leaving = (graph.edgesAt[corner] as readonly number[]).map((e) => edgeFrom(graph, e, corner));
+  return leaving.some((a) => leaving.some((b) => a !== b && goesOn(reversedEdge(a), b)));
+};
 
 /** Corner by corner over inner edges: one corner more than edges. */
 interface Walk {
@@ -90,7 +100,7 @@ const divisionAlong = (of: {
   readonly unit: readonly number[];
   readonly path: Walk;
   readonly bends: number;
-}): BentDivision | null => {
+}): SeamDivision | null => {
   const { graph, unit, path, bends } = of;
   const parts = partsOf(graph, unit, new Set(path.edges));
   if (parts.length !== 2) return null;
@@ -100,13 +110,13 @@ const divisionAlong = (of: {
   const firstIsLeft = isLeftOf({ graph, path, line, part: parts[0] as readonly number[] });
   const [first, second] = (firstIsLeft ? parts : parts.toReversed()) as [readonly number[], readonly number[]];
   return {
+    kind: 'seam',
     line,
     path: pathAlong(run),
     arcs: run.flatMap(({ arc }) => arc ?? []),
     length: path.run.reduce((all, edge) => all + edgeLength(edge), 0),
     bends,
-    first,
-    second,
+    parts: [first, second],
   };
 };
 
@@ -134,7 +144,21 @@ const longestRun = (run: readonly Edge[]): readonly [Point, Point] => {
   const isOneRun =
     run.some(({ arc }) => arc !== null) && run.every((edge, i) => i === 0 || goesOn(run[i - 1] as Edge, edge));
   if (straight.length === 0 || isOneRun) return whole;
-  return straight.reduce((best, one) => (lengthOf(one) > lengthOf(best) * (1 + 1e-6) ? one : best));
+  return lastSewn(straight);
+};
+
+/** Of the longest runs the one that would be sewn last: level before upright, the lowest first. */
+const lastSewn = (runs: readonly (readonly [Point, Point])[]): readonly [Point, Point] => {
+  const longest = Math.max(...runs.map(lengthOf)) * (1 - 1e-6);
+  const lines = runs.filter((run) => lengthOf(run) >= longest).map((run) => ({ run, line: seamLine(...run) }));
+  return lines.reduce((a, b) => ((b.line.lie - a.line.lie || a.line.place - b.line.place) < 0 ? b : a)).run;
+};
+
+/** The line of the longest run of a path without arcs, and whether it runs as the path is walked. */
+export const lineAlong = (path: Polygon): { readonly line: SeamLine; readonly isAsWalked: boolean } => {
+  const [from, to] = lastSewn(path.slice(1).map((end, i) => [path[i] as Point, end] as const));
+  const line = seamLine(from, to);
+  return { line, isAsWalked: line.from === from };
 };
 
 const lengthOf = ([a, b]: readonly [Point, Point]): number => Math.hypot(b.x - a.x, b.y - a.y);

@@ -29,31 +29,33 @@ interface Drawn {
  *              1e-5 of it are one
  */
 export const formSorter = (drawn: Drawn): ((unit: readonly number[]) => UnitForm) => {
-  const signatures = signaturesFor(drawn);
+  const signatureOf = signaturesFor(drawn);
   const slanted = slantedForms(drawn);
-  const known = new Map<string, UnitForm>();
+  const known = new Map<number, UnitForm>();
   let forms = 0;
   return (unit) => {
-    const turns = signatures(unit);
-    for (let quarters = 0; quarters < 4; quarters++) {
-      const form = known.get(turns[quarters] as string);
-      // the form's first unit looks like this one turned by so many quarters: this one is that turned back
-      if (form) return { form: form.form, turn: normal(form.turn - (quarters * Math.PI) / 2) };
-    }
+    const before = known.get(signatureOf(unit, 0));
+    if (before) return before;
     const found = slanted.find(unit);
     const fresh = found ?? { form: forms++, turn: 0 };
     if (!found) slanted.add(unit, fresh.form);
-    known.set(turns[0] as string, fresh);
+    // a unit that looks as this one does after so many quarters is this one turned by them
+    for (const quarters of [0, 3, 2, 1]) {
+      const signature = signatureOf(unit, quarters);
+      if (!known.has(signature))
+        known.set(signature, { form: fresh.form, turn: normal(fresh.turn + (quarters * Math.PI) / 2) });
+    }
     return fresh;
   };
 };
 
 const grain = 1e5;
-/** The shift keeps simple fractions away from the places where rounding changes. */
-const rounded = (value: number): number => Math.floor(value * grain + 0.3183);
+/** Keeps simple fractions away from the places where rounding changes. */
+const shift = 0.3183;
+const rounded = (value: number): number => Math.floor(value * grain + shift);
 
-/** For each quarter turn what a unit looks like after it. */
-const signaturesFor = (drawn: Drawn): ((unit: readonly number[]) => readonly string[]) => {
+/** What a unit looks like after so many quarter turns, as a number. */
+const signaturesFor = (drawn: Drawn): ((unit: readonly number[], quarters: number) => number) => {
   const { patches, kindOf, size } = drawn;
   const turnsOf = drawn.turnsOf ?? anyTurn;
   const shapes = new Map<string, number>();
@@ -65,32 +67,37 @@ const signaturesFor = (drawn: Drawn): ((unit: readonly number[]) => readonly str
     shapes.set(key, shape);
     return shape;
   };
-  const views = [0, 1, 2, 3].map((quarters) =>
-    patches.map((outline, i) => {
-      const points = outline.map((p) => quarterTurned(p, quarters));
-      const { x, y } = boxOf(points);
-      return { shape: shapeOf(points, `${kindOf[i]}:${standing(quarters, turnsOf(i))}`), x, y };
-    }),
-  );
-  return (unit) =>
-    views.map((view) => {
-      let left = Number.POSITIVE_INFINITY;
-      let top = Number.POSITIVE_INFINITY;
-      for (const i of unit) {
-        const { x, y } = view[i] as { x: number; y: number };
-        if (x < left) left = x;
-        if (y < top) top = y;
-      }
-      let one = 0;
-      let two = 0;
-      for (const i of unit) {
-        const { shape, x, y } = view[i] as { shape: number; x: number; y: number };
-        const [a, b] = [rounded((x - left) / size), rounded((y - top) / size)];
-        one = (one + scrambled(shape, a, b)) | 0;
-        two = (two + scrambled(b ^ 0x5bd1e995, shape, a)) | 0;
-      }
-      return `${unit.length}:${one}:${two}`;
-    });
+  const views = [0, 1, 2, 3].map((quarters) => {
+    const turnedPatches = patches.map((outline) => outline.map((p) => quarterTurned(p, quarters)));
+    const boxes = turnedPatches.map(boxOf);
+    return {
+      shapes: Int32Array.from(turnedPatches, (points, i) =>
+        shapeOf(points, `${kindOf[i]}:${standing(quarters, turnsOf(i))}`),
+      ),
+      xs: Float64Array.from(boxes, ({ x }) => (x / size) * grain),
+      ys: Float64Array.from(boxes, ({ y }) => (y / size) * grain),
+    };
+  });
+  return (unit, quarters) => {
+    const { shapes, xs, ys } = views[quarters] as (typeof views)[number];
+    let left = Number.POSITIVE_INFINITY;
+    let top = Number.POSITIVE_INFINITY;
+    for (const i of unit) {
+      left = Math.min(left, xs[i] as number);
+      top = Math.min(top, ys[i] as number);
+    }
+    let one = unit.length;
+    let two = 0;
+    for (const i of unit) {
+      const shape = shapes[i] as number;
+      const a = Math.floor((xs[i] as number) - left + shift);
+      const b = Math.floor((ys[i] as number) - top + shift);
+      one = (one + scrambled(shape, a, b)) | 0;
+      two = (two + scrambled(b ^ 0x5bd1e995, shape, a)) | 0;
+    }
+    // 53 bits, as many as a number keeps
+    return (one >>> 0) * 0x20_0000 + (two >>> 11);
+  };
 };
 
 const anyTurn = (): Likeness['turns'] => 'any';

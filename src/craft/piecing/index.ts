@@ -6,9 +6,10 @@ import type { Likeness } from '#craft/fabric';
 import { cornerTolerance } from '#craft/limits';
 import { type Length, length } from '#craft/measure';
 import { type Arc, landmarksOf } from '#ground/arc';
-import { hullOf, type Polygon, perimeter, signedArea } from '#ground/plane';
+import { centroid } from '#ground/plane';
 import { noRecall, type Recall } from '#ground/recall';
 import { formSorter } from './congruence.ts';
+import { convexityOf } from './convexity.ts';
 import { graphOf, outlineOfUnit } from './graph.ts';
 import { kindsOf } from './kinds.ts';
 import { labelAt } from './labels.ts';
@@ -90,6 +91,8 @@ export const pieceBlock = (of: {
                 formOf: formSorter({ patches: landmarks, kindOf, size: larger, turnsOf }),
                 kindOf,
                 isConvex,
+                centres: outlines.map(centroid),
+                isCurved: arcs.some((some) => some.length > 0),
                 whole,
               },
               core,
@@ -108,25 +111,6 @@ const once = <T>(make: () => T): (() => T) => {
   return () => {
     if (made.length === 0) made.push(make());
     return made[0] as T;
-  };
-};
-
-/** A unit is convex when its patches fill their convex outline; asked often, so remembered. */
-const convexityOf = (outlines: readonly Polygon[], slack: number): ((unit: readonly number[]) => boolean) => {
-  const areas = outlines.map(signedArea);
-  const known = new Map<string, boolean>();
-  return (unit) => {
-    const key = unit.join();
-    const before = known.get(key);
-    if (before !== undefined) return before;
-    const hull = hullOf(
-      unit.flatMap((i) => outlines[i] as Polygon),
-      slack,
-    );
-    const bare = signedArea(hull) - unit.reduce((all, i) => all + (areas[i] as number), 0);
-    const convex = bare < 8 * slack * perimeter(hull);
-    known.set(key, convex);
-    return convex;
   };
 };
 

@@ -1,7 +1,7 @@
 // Does a block grow outward from its middle, as a log cabin does?
 import { centroid, distance, type Polygon } from '#ground/plane';
+import type { Join, JoinTree } from './join.ts';
 import type { SewnBlock } from './sewn.ts';
-import type { Join, JoinTree } from './tree.ts';
 
 /**
  * Whether the block grows piece by piece round a patch in its middle, as a log cabin does: then the

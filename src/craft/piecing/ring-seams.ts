@@ -1,7 +1,8 @@
 // The seams of a ring round a centre, as they are sewn one after another.
+
+import { type Branch, patchesOf, type RingJoin } from './join.ts';
 import { headingToward, seamEnds } from './seam-ends.ts';
-import { type Hands, patchesOf, type SeamOnBoard } from './sewn.ts';
-import type { Branch, RingJoin } from './tree.ts';
+import type { Hands, SeamOnBoard } from './sewn.ts';
 
 /** The first arm part-way onto the centre, the others along their whole seams, then the first closed. */
 export const ringSeams = (hands: Hands, ring: RingJoin): readonly SeamOnBoard[] => {

@@ -3,22 +3,8 @@
 
 import { type SeamLine, seamLine } from '#craft/chords';
 import type { Point } from '#ground/plane';
+import type { RingDivision } from './division.ts';
 import { farEnd, type GraphEdge, goesStraight, type PatchGraph, partsOf, unitEdges } from './graph.ts';
-
-export interface RingDivision {
-  readonly centre: readonly number[];
-  /** In sewing order: the first is sewn part-way, every other along its whole seam, then the first is closed. */
-  readonly arms: readonly RingArm[];
-}
-
-export interface RingArm {
-  readonly patches: readonly number[];
-  /** The whole of its seam with the centre and the arm before it. */
-  readonly line: SeamLine;
-  /** How much of that seam lies on the centre. */
-  readonly onCentre: number;
-  readonly onNeighbour: number;
-}
 
 interface Segment {
   /** Corners from the rim to the corner where it ends on another segment. */
@@ -26,16 +12,17 @@ interface Segment {
   readonly edges: ReadonlySet<number>;
 }
 
-/** The first ring found in reading order of its arms, or null. */
-export const ringOf = (graph: PatchGraph, unit: readonly number[]): RingDivision | null => {
+/** Every ring of a unit, in reading order of their first arms. */
+export const ringsOf = (graph: PatchGraph, unit: readonly number[]): readonly RingDivision[] => {
   const { inner, rim } = unitEdges(graph, new Set(unit));
   const segments = segmentsFromRim(graph, inner, rim);
+  const found = new Map<string, RingDivision>();
   for (const start of segments) {
     const cycle = cycleFrom(start, segments);
     const ring = cycle && ringAlong(graph, unit, cycle);
-    if (ring) return ring;
+    if (ring) found.set(ring.parts.join(), ring);
   }
-  return null;
+  return [...found.values()];
 };
 
 /** Straight runs of inner edges that begin on the rim and end inside the unit. */
@@ -89,7 +76,16 @@ const ringAlong = (graph: PatchGraph, unit: readonly number[], cycle: readonly S
   if (centres.size !== 1) return null;
   const [centre] = [...centres] as [number];
   if (!arms.every((arm) => arm.lengths.has(centre) && arm.lengths.size === 2)) return null;
-  return { centre: parts[centre] as readonly number[], arms: inSewingOrder({ arms, centre, parts }) };
+  const order = inSewingOrder(arms, parts);
+  return {
+    kind: 'ring',
+    parts: [parts[centre] as readonly number[], ...order.map((arm) => parts[arm.part] as readonly number[])],
+    seams: order.map(({ line, lengths }) => ({
+      line,
+      onCentre: lengths.get(centre) as number,
+      onNeighbour: [...lengths].reduce((all, [part, long]) => (part === centre ? all : all + long), 0),
+    })),
+  };
 };
 
 interface FoundArm {
@@ -123,23 +119,13 @@ const armAlong = (graph: PatchGraph, segment: Segment, partOf: ReadonlyMap<numbe
   return { part: [...whole.keys()][0] as number, line: seamLine(ends[0], ends[1]), lengths: other };
 };
 
-const inSewingOrder = (of: {
-  readonly arms: readonly FoundArm[];
-  readonly centre: number;
-  readonly parts: readonly (readonly number[])[];
-}): readonly RingArm[] => {
-  const { arms, centre, parts } = of;
+/** From the arm with the first patch on, each arm after the one that its seam runs over. */
+const inSewingOrder = (arms: readonly FoundArm[], parts: readonly (readonly number[])[]): readonly FoundArm[] => {
   const first = arms.reduce((a, b) => ((parts[b.part]?.[0] as number) < (parts[a.part]?.[0] as number) ? b : a));
   const order = [first];
   while (order.length < arms.length) {
     const before = (order.at(-1) as FoundArm).part;
-    // the next arm is the one whose seam runs over the arm just sewn
     order.push(arms.find((arm) => arm.lengths.has(before) && arm.part !== before && !order.includes(arm)) as FoundArm);
   }
-  return order.map((arm) => ({
-    patches: parts[arm.part] as readonly number[],
-    line: arm.line,
-    onCentre: arm.lengths.get(centre) as number,
-    onNeighbour: [...arm.lengths].reduce((all, [part, long]) => (part === centre ? all : all + long), 0),
-  }));
+  return order;
 };

@@ -2,9 +2,9 @@
 import type { Length } from '#craft/measure';
 import type { Arc, Outline } from '#ground/arc';
 import type { Polygon } from '#ground/plane';
+import type { Branch } from './join.ts';
 import type { Heading, Lying } from './machine.ts';
 import type { Part, SewingStep } from './pieced.ts';
-import type { Branch } from './tree.ts';
 
 /** What the steps are made from; outlines without corners on straight sides. */
 export interface SewnBlock {
@@ -46,5 +46,3 @@ export interface Hands {
   /** Index of the next step. */
   readonly next: number;
 }
-
-export const patchesOf = (branch: Branch): readonly number[] => ('patch' in branch ? [branch.patch] : branch.patches);

@@ -4,14 +4,14 @@ import type { Arc, Outline } from '#ground/arc';
 import { distance, hullOf, offLine, type Point, type Polygon } from '#ground/plane';
 import { checkSize } from './check-size.ts';
 import { hollowHand } from './hollow-hand.ts';
+import { type Branch, type Join, type JoinTree, patchesOf, type SeamJoin } from './join.ts';
 import { type Lying, machineTurn, sideOf } from './machine.ts';
 import { buildsOutward, nearerMiddle } from './outward.ts';
 import type { Part, SewingStep } from './pieced.ts';
 import { darkerSide } from './pressing.ts';
 import { ringSeams } from './ring-seams.ts';
 import { headingOffLine, headingToward, seamEnds } from './seam-ends.ts';
-import { type Hands, patchesOf, type SeamOnBoard, type SewnBlock } from './sewn.ts';
-import type { Branch, Join, JoinTree, SeamJoin } from './tree.ts';
+import type { Hands, SeamOnBoard, SewnBlock } from './sewn.ts';
 
 /** Steps in sewing order: what a unit is made of comes before it. */
 export const stepsOf = (block: SewnBlock, tree: JoinTree): readonly SewingStep[] => {

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { chordsOf, type Drawing, drawingOf } from '#craft/chords';
 import { length } from '#craft/measure';
 import { box, type CutBlock, randomBlock } from '#documents';
-import { at, type Polygon } from '#ground/plane';
+import { at, centroid, type Polygon } from '#ground/plane';
 import { formSorter, type UnitForm } from './congruence.ts';
 import { graphOf } from './graph.ts';
 import { kindsOf } from './kinds.ts';
@@ -17,7 +17,15 @@ const prepare = ({ outlines, fabrics }: CutBlock) => {
   );
   const drawing = drawingOf(outlines, 12e-6);
   const graph = () => graphOf(outlines, 12e-6);
-  return { drawing, graph, isConvex: () => true, kindOf, formOf: formSorter({ patches: outlines, kindOf, size: 12 }) };
+  return {
+    drawing,
+    graph,
+    isConvex: () => true,
+    kindOf,
+    formOf: formSorter({ patches: outlines, kindOf, size: 12 }),
+    isCurved: false,
+    centres: outlines.map(centroid),
+  };
 };
 
 /**
