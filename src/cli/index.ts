@@ -4,6 +4,7 @@ import { type Chapter, patternChapters, usualChapters } from '#paper';
 import { type Paper, PressFailure } from '#print';
 import { runBlocks } from './blocks-command.ts';
 import { runCheck } from './check-command.ts';
+import { runDiagnose } from './diagnose-command.ts';
 import { runDraw } from './draw-command.ts';
 import { runLargest } from './largest-command.ts';
 import { runLayout } from './layout-command.ts';
@@ -95,6 +96,13 @@ interface DrawOptions {
   readonly unit: 'in' | 'cm';
 }
 
+interface DiagnoseOptions {
+  readonly block?: string;
+  readonly measured?: string;
+  readonly seamTest?: string;
+  readonly json: boolean;
+}
+
 const programFor = (terminal: Terminal, ended: { exit: number }): Command => {
   const program = new Command('seamstead')
     .description(
@@ -171,6 +179,21 @@ const programFor = (terminal: Terminal, ended: { exit: number }): Command => {
     .action(async (file: string, options: { take?: string; out?: string; json: boolean }) => {
       const { take = null, out = null, json } = options;
       ended.exit = await runWays({ file, take, out, json }, terminal);
+    });
+  program
+    .command('diagnose')
+    .description('why a block comes out the wrong size, from sizes measured after its steps; or what a seam test says')
+    .argument('[file]', 'a quilt document, or - for standard input; a seam test does without')
+    .option('--block <id>', 'the block that was measured (else the only one)')
+    .option('--measured <sizes>', 'step: width x height, either may be missing: "1: 3 3/8 x 2 1/2; 4: 4 7/16"')
+    .option(
+      '--seam-test <sizes>',
+      'of three strips sewn side by side: "middle 15/16, total 3 3/8", either may be missing',
+    )
+    .option('--json', 'print the answer as JSON', false)
+    .action(async (file: string | undefined, options: DiagnoseOptions) => {
+      const { block = null, measured = null, seamTest = null, json } = options;
+      ended.exit = await runDiagnose({ file: file ?? null, block, measured, seamTest, json }, terminal);
     });
   program
     .command('blocks')

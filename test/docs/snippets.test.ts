@@ -20,8 +20,12 @@ after(() => rmSync(desk, { recursive: true, force: true }));
 for (const folder of ['examples', 'bench']) symlinkSync(join(root, folder), join(desk, folder), 'dir');
 mkdirSync(join(desk, 'out'));
 
+/** As a shell takes them: what stands in quotes is one word. */
+const wordsOf = (command: string): readonly string[] =>
+  [...command.matchAll(/"([^"]*)"|\S+/g)].map(([word, quoted]) => quoted ?? word);
+
 const runAtDesk = (command: string) =>
-  spawnSync(process.execPath, [join(root, 'bin/seamstead.mjs'), ...command.split(/\s+/)], {
+  spawnSync(process.execPath, [join(root, 'bin/seamstead.mjs'), ...wordsOf(command)], {
     cwd: desk,
     encoding: 'utf8',
     maxBuffer: 64 * 1024 * 1024,

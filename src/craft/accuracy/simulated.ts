@@ -34,7 +34,7 @@ export interface SewnByChance {
 
 /** @returns for each model what came of all draws */
 export const simulate = (of: SewnByChance): readonly Simulated[] => {
-  const sew = sewer(of.models, of.care, of.habit);
+  const sew = sewByChance(of.models, of.care, of.habit);
   const chance = chanceFrom(of.seed);
   const sums = of.models.map(() => ({ one: 0, two: 0, furthest: 0 }));
   for (let draw = 0; draw < of.draws; draw++) {
@@ -55,10 +55,13 @@ export const simulate = (of: SewnByChance): readonly Simulated[] => {
   });
 };
 
-/** One block: by model, how far its size is off the drawing, and how much of that is chance. */
-type Sewer = (chance: Chance, deviate: Deviate) => readonly { readonly off: number; readonly wandered: number }[];
+/** Sews one block: by model, how far its size is off the drawing, and how much of that is chance. */
+export type Sewer = (
+  chance: Chance,
+  deviate: Deviate,
+) => readonly { readonly off: number; readonly wandered: number }[];
 
-const sewer = (models: readonly SizeModel[], care: Care, habit: Habit): Sewer => {
+export const sewByChance = (models: readonly SizeModel[], care: Care, habit: Habit): Sewer => {
   const places = new Map<string, number>();
   const placeOf = (name: string): number => {
     const place = places.get(name) ?? places.size;

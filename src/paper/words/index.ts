@@ -1,5 +1,6 @@
 export { changeText } from './change-text.ts';
 export { chapterTitles } from './chapter-titles.ts';
+export { readingProblemText, seamTestProblemText } from './diagnosis-text.ts';
 export {
   type DirectionText,
   directionTexts,

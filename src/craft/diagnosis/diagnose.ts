@@ -1,0 +1,134 @@
+// Why did it come out the wrong size? From sizes measured after any steps: how wide the seams are, whether a piece is cut wrong
+// or two changed places, what to measure next, and what can be saved.
+import { type SewnBlock, type SizeModel, sizeModels, usualCare, type Way } from '#craft/accuracy';
+import { type Length, length, type Unit } from '#craft/measure';
+import { done, type Outcome } from '#ground/outcome';
+import { candidatesFor } from './explanations.ts';
+import { type NextMeasure, narrowing, telling } from './next-measure.ts';
+import { parseReadings, type Reading, type ReadingProblem } from './readings.ts';
+import { type Both, type Fault, type Rescue, rescuesFor } from './rescue.ts';
+import { type Case, type Judging, judged, overall, type Verdict } from './verdict.ts';
+import { evidenceFor, foretold, type Interval, type Weighed, weigh } from './weigh.ts';
+
+export interface Diagnosis {
+  readonly unit: Unit;
+  /** As the document has it. */
+  readonly seam: Length;
+  readonly fineness: Length;
+  /** How much wider than that each allowance is, the turn of the cloth counted in; over all explanations worth considering. */
+  readonly allowance: Interval;
+  readonly verdict: Verdict;
+  /** The likeliest first: those of at least a fiftieth, at most five. */
+  readonly ranked: readonly Weighed[];
+  readonly next: NextMeasure | null;
+  readonly sizes: readonly MeasuredSize[];
+  /** Of the block when it is done, less its size as drawn: gone on as before, and sewn as it should be from here on. */
+  readonly whole: { readonly drawn: Both; readonly before: Both; readonly mended: Both } | null;
+  readonly rescues: readonly Rescue[];
+}
+
+export interface MeasuredSize extends Reading {
+  /** As the document has it. */
+  readonly drawn: Length;
+  readonly off: Length;
+}
+
+/** Share below which an explanation is not listed; our own figure. */
+const listed = 0.02;
+
+export const diagnose = (of: {
+  readonly block: SewnBlock;
+  readonly seam: Length;
+  readonly unit: Unit;
+  /** As written. */
+  readonly measured: string;
+}): Outcome<Diagnosis, ReadingProblem> => {
+  const models = sizeModels(of.block, of.seam);
+  const read = parseReadings(of.measured, { models, steps: of.block.steps.length, unit: of.unit });
+  return read.ok ? done(diagnosisOf({ ...of, models, read: read.value, care: usualCare(of.unit) })) : read;
+};
+
+export const diagnosisOf = (of: Case): Diagnosis => {
+  const { models, read, care } = of;
+  const { fineness } = read;
+  const evidence = evidenceFor({ readings: read.list, models, fineness, care });
+  const weighed = weigh(evidence, candidatesFor(of.block, evidence.models));
+  const allowance = overall(weighed);
+  const { verdict, likeliest } = judged({ ...of, evidence, weighed, allowance });
+  const isOpen = verdict.kind === 'too-few' || likeliest === null;
+  const search = { evidence, models, care, fineness };
+  return {
+    unit: of.unit,
+    seam: of.seam,
+    fineness,
+    allowance,
+    verdict,
+    ranked: weighed.filter(({ share }) => share >= listed).slice(0, 5),
+    next: isOpen
+      ? narrowing(search)
+      : verdict.kind === 'unclear'
+        ? telling(search, [weighed[0], weighed[1]] as [Weighed, Weighed])
+        : null,
+    sizes: read.list.map((reading) => {
+      const { drawn } = modelOf(models, reading) as SizeModel;
+      return { ...reading, drawn, off: length(reading.size - drawn) };
+    }),
+    ...(isOpen ? { whole: null, rescues: [] } : savedOf({ ...of, evidence, verdict, allowance }, likeliest)),
+  };
+};
+
+const modelOf = (models: readonly SizeModel[], { step, way }: { readonly step: number; readonly way: Way }) =>
+  models.find((model) => model.step === step && model.way === way);
+
+const faultOf = (verdict: Verdict, allowance: Interval): Fault => {
+  switch (verdict.kind) {
+    case 'wide':
+    case 'narrow':
+      return { kind: 'habit', by: allowance.value };
+    case 'cut':
+      return { kind: 'cut', piece: verdict.piece, by: verdict.by, orSeam: verdict.orSeam };
+    case 'swap':
+      return { kind: 'swap', pieces: verdict.pieces };
+    default:
+      return { kind: 'none' };
+  }
+};
+
+type Saved = Pick<Diagnosis, 'whole' | 'rescues'>;
+
+const savedOf = (of: Omit<Judging, 'weighed'> & { readonly verdict: Verdict }, likeliest: Weighed): Saved => {
+  const { models, evidence, read } = of;
+  const step = Math.max(...read.list.map((reading) => reading.step));
+  const last = of.block.steps.length - 1;
+  const comesTo = (at: number, way: Way): number | null => {
+    const model = modelOf(models, { step: at, way });
+    return model === undefined ? null : foretold(evidence, likeliest, model) - model.drawn;
+  };
+  const both = (sizeOf: (way: Way) => number | null): Both | null => {
+    const [across, down] = [sizeOf('across'), sizeOf('down')];
+    return across === null || down === null ? null : [length(across), length(down)];
+  };
+  const drawn = both((way) => modelOf(models, { step: last, way })?.drawn ?? null);
+  const before = both((way) => comesTo(last, way));
+  const off = both((way) => readOff(read.list, models, step, way) ?? comesTo(step, way));
+  if (drawn === null || before === null || off === null) return { whole: null, rescues: [] };
+  const mended = both((way) => (comesTo(last, way) as number) + spared(of, likeliest, step, way)) as Both;
+  const fault = faultOf(of.verdict, of.allowance);
+  const wrong = { ...of, fineness: read.fineness, fault, step, off, whole: mended };
+  return { whole: { drawn, before, mended }, rescues: rescuesFor(wrong) };
+};
+
+/** The mean of what was read, less the size as drawn. */
+const readOff = (readings: readonly Reading[], models: readonly SizeModel[], step: number, way: Way): number | null => {
+  const read = readings.filter((one) => one.step === step && one.way === way);
+  const model = modelOf(models, { step, way });
+  if (read.length === 0 || model === undefined) return null;
+  return read.reduce((all, { size }) => all + size, 0) / read.length - model.drawn;
+};
+
+/** What the seams after a step would still take too much of the block, if they were sewn as those before. */
+const spared = ({ models, block }: Case, { allowance }: Weighed, step: number, way: Way): number => {
+  const model = modelOf(models, { step: block.steps.length - 1, way });
+  const toCome = model?.seams.filter((seam) => seam.step !== null && seam.step > step) ?? [];
+  return toCome.reduce((all, { shrinks }) => all + 2 * shrinks * allowance.value, 0);
+};

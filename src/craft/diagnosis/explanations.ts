@@ -1,0 +1,66 @@
+// What could have made the sizes what they are? A habit of the seam alone; or a habit, and one kind of piece cut wrong; or a habit,
+// and two pieces that changed places. Each says by how much it would move every size.
+import type { CutTerm, SewnBlock, SizeModel } from '#craft/accuracy';
+
+export type Explanation =
+  | { readonly kind: 'habit' }
+  /** All pieces of one label are cut too large, or too small; of a rectangle one side. */
+  | { readonly kind: 'cut'; readonly piece: string; readonly side: 0 | 1 }
+  /** Each lies where the other should: by their labels. */
+  | { readonly kind: 'swap'; readonly pieces: readonly [string, string] };
+
+export interface Candidate {
+  readonly explanation: Explanation;
+  /** What a size grows by: for each unit that the piece is too large, or by the swap as it is. 0 where it does not tell. */
+  readonly moves: (model: SizeModel) => number;
+  /** Whether how much it moves them is still to be found. */
+  readonly isFree: boolean;
+}
+
+export const habitAlone: Candidate = { explanation: { kind: 'habit' }, moves: () => 0, isFree: false };
+
+/** Pieces of the sizes measured, and pairs of them; in the order of the pieces' labels. */
+export const candidatesFor = (block: SewnBlock, models: readonly SizeModel[]): readonly Candidate[] => {
+  const terms = termsByPiece(models);
+  const single = [...terms.values()].map(
+    ({ piece, side }): Candidate => ({
+      explanation: { kind: 'cut', piece, side },
+      moves: (model) => grows(model, piece, side),
+      isFree: true,
+    }),
+  );
+  return [habitAlone, ...single, ...swaps(block, [...terms.values()])];
+};
+
+type PieceSide = Pick<CutTerm, 'piece' | 'side'>;
+
+const termsByPiece = (models: readonly SizeModel[]): ReadonlyMap<string, PieceSide> =>
+  new Map(models.flatMap(({ cuts }) => cuts.map(({ piece, side }) => [`${piece} ${side}`, { piece, side }] as const)));
+
+const grows = ({ cuts }: SizeModel, piece: string, side: 0 | 1): number =>
+  cuts.reduce((all, term) => (term.piece === piece && term.side === side ? all + term.grows : all), 0);
+
+/** Rectangles that occur once each and are of different widths: the side that a size goes over is the width of either. */
+const swaps = (block: SewnBlock, sides: readonly PieceSide[]): readonly Candidate[] => {
+  const single = sides.flatMap(({ piece, side }) => {
+    const isAlone = block.patches.filter((patch) => patch.piece === piece).length === 1;
+    const cut = block.pieces.find(({ label }) => label === piece)?.cut;
+    const width = cut?.size[side];
+    return isAlone && cut?.shape === 'rectangle' && width !== undefined && width === Math.min(...cut.size)
+      ? [{ piece, side, width }]
+      : [];
+  });
+  return single.flatMap((a, i) =>
+    single.slice(i + 1).flatMap((b): readonly Candidate[] => {
+      const wider = b.width - a.width;
+      if (Math.abs(wider) < 1e-9) return [];
+      return [
+        {
+          explanation: { kind: 'swap', pieces: [a.piece, b.piece] },
+          moves: (model) => wider * (grows(model, a.piece, a.side) - grows(model, b.piece, b.side)),
+          isFree: false,
+        },
+      ];
+    }),
+  );
+};

@@ -1,0 +1,165 @@
+// What a student measured, as it is written: "1: 3 3/8 x 2 1/2; 4: 4 7/16". Step, then width and height; either may be missing
+// ("4: x 4 7/16" is a height). Every mistake is told with its place.
+import type { SizeModel, Way } from '#craft/accuracy';
+import { type Length, type LengthProblem, length, parseLength, type Unit } from '#craft/measure';
+import { type Rational, toNumber } from '#ground/exact';
+import { done, type Outcome, refused } from '#ground/outcome';
+
+/** A size that was read off a ruler. */
+export interface Reading {
+  /** Index of the step after which it was measured. */
+  readonly step: number;
+  readonly way: Way;
+  readonly size: Length;
+}
+
+export interface Readings {
+  readonly list: readonly Reading[];
+  /** The marks that the ruler was read to. */
+  readonly fineness: Length;
+}
+
+export type ReadingProblem =
+  | { readonly code: 'diagnosis/nothing-measured' }
+  /** `place` counts the entries from 1. */
+  | { readonly code: 'diagnosis/unreadable'; readonly place: number; readonly found: string }
+  | { readonly code: 'diagnosis/unknown-step'; readonly place: number; readonly found: string; readonly steps: number }
+  | {
+      readonly code: 'diagnosis/length';
+      readonly place: number;
+      readonly way: Way;
+      readonly unit: Unit;
+      readonly problem: LengthProblem;
+    }
+  | {
+      readonly code: 'diagnosis/impossible';
+      readonly place: number;
+      readonly step: number;
+      readonly way: Way;
+      readonly found: Length;
+      readonly drawn: Length;
+      readonly unit: Unit;
+    }
+  | {
+      readonly code: 'diagnosis/turned';
+      readonly place: number;
+      readonly step: number;
+      readonly found: readonly [Length, Length];
+      readonly drawn: readonly [Length, Length];
+      readonly unit: Unit;
+    }
+  | { readonly code: 'diagnosis/no-model'; readonly place: number; readonly step: number; readonly way: Way };
+
+interface Asked {
+  readonly models: readonly SizeModel[];
+  /** Of the block. */
+  readonly steps: number;
+  readonly unit: Unit;
+}
+
+export const parseReadings = (written: string, asked: Asked): Outcome<Readings, ReadingProblem> => {
+  const entries = written
+    .split(';')
+    .flatMap((text, i) => (text.trim() === '' ? [] : [{ text: text.trim(), place: i + 1 }]));
+  if (entries.length === 0) return refused([{ code: 'diagnosis/nothing-measured' }]);
+  const read = entries.map((entry) => entryFrom(entry, asked));
+  const problems = read.flatMap((one) => (one.ok ? [] : one.problems));
+  if (problems.length > 0) return refused(problems);
+  const sizes = read.flatMap((one) => (one.ok ? one.value : []));
+  return done({
+    list: sizes.map(({ step, way, exact }) => ({ step, way, size: length(toNumber(exact)) })),
+    fineness: finenessOf(
+      sizes.map(({ exact }) => exact),
+      asked.unit,
+    ),
+  });
+};
+
+interface Written {
+  readonly step: number;
+  readonly way: Way;
+  readonly exact: Rational;
+}
+
+const entryFrom = (
+  { text, place }: { readonly text: string; readonly place: number },
+  asked: Asked,
+): Outcome<readonly Written[], ReadingProblem> => {
+  const [, named, sizes] = /^(?:step\s+|#)?([^:]*?)\s*:\s*(.*)$/iu.exec(text) ?? [];
+  if (named === undefined || sizes === undefined)
+    return refused([{ code: 'diagnosis/unreadable', place, found: text }]);
+  const number = /^\d{1,5}$/u.test(named) ? Number(named) : 0;
+  if (number < 1 || number > asked.steps)
+    return refused([{ code: 'diagnosis/unknown-step', place, found: named, steps: asked.steps }]);
+  const parts = sizes.split(/\s*[x×]\s*/iu);
+  if (parts.length > 2 || parts.every(isMissing))
+    return refused([{ code: 'diagnosis/unreadable', place, found: text }]);
+  const step = number - 1;
+  const found = parts.flatMap((part, i) => {
+    if (isMissing(part)) return [];
+    return [sizeFrom({ text: part, place, step, way: i === 0 ? 'across' : 'down' }, asked)];
+  });
+  const problems = found.flatMap((one) => (one.ok ? [] : one.problems));
+  if (problems.length > 0) return refused(problems);
+  const read = found.flatMap((one) => (one.ok ? [one.value] : []));
+  const doubtful = turnedAbout(read, place, asked) ?? impossibleIn(read, place, asked);
+  return doubtful.length > 0 ? refused(doubtful) : done(read);
+};
+
+const isMissing = (text: string): boolean => /^[\s–—_?-]*$/u.test(text);
+
+const sizeFrom = (
+  size: { readonly text: string; readonly place: number; readonly step: number; readonly way: Way },
+  { models, unit }: Asked,
+): Outcome<Written, ReadingProblem> => {
+  const { place, step, way } = size;
+  const read = parseLength(size.text.trim(), { unit, sign: 'positive' });
+  if (!read.ok) {
+    const problem = read.problems[0] as LengthProblem;
+    return refused([{ code: 'diagnosis/length', place, way, unit, problem }]);
+  }
+  const isKnown = models.some((one) => one.step === step && one.way === way);
+  return isKnown ? done({ step, way, exact: read.value }) : refused([{ code: 'diagnosis/no-model', place, step, way }]);
+};
+
+const drawnSize = (models: readonly SizeModel[], { step, way }: Pick<Written, 'step' | 'way'>): Length =>
+  (models.find((one) => one.step === step && one.way === way) as SizeModel).drawn;
+
+/** Both sizes would be right if they were exchanged: the unit was measured lying the other way. */
+const turnedAbout = (
+  read: readonly Written[],
+  place: number,
+  { models, unit }: Asked,
+): readonly ReadingProblem[] | null => {
+  const [across, down] = read;
+  if (across === undefined || down === undefined) return null;
+  const drawn = [drawnSize(models, across), drawnSize(models, down)] as const;
+  const found = [length(toNumber(across.exact)), length(toNumber(down.exact))] as const;
+  const asWritten = Math.abs(found[0] - drawn[0]) + Math.abs(found[1] - drawn[1]);
+  const exchanged = Math.abs(found[1] - drawn[0]) + Math.abs(found[0] - drawn[1]);
+  const isTurned = Math.abs(drawn[0] - drawn[1]) > 1e-6 && 4 * exchanged < asWritten;
+  return isTurned ? [{ code: 'diagnosis/turned', place, step: across.step, found, drawn, unit }] : null;
+};
+
+/** Our own figure: what is further off is no slip of a seam or a cut. */
+const possible = { least: 0.5, most: 1.5 } as const;
+
+const impossibleIn = (read: readonly Written[], place: number, { models, unit }: Asked): readonly ReadingProblem[] =>
+  read.flatMap(({ step, way, exact }) => {
+    const found = length(toNumber(exact));
+    const drawn = drawnSize(models, { step, way });
+    const isPossible = found >= possible.least * drawn && found <= possible.most * drawn;
+    return isPossible ? [] : [{ code: 'diagnosis/impossible', place, step, way, found, drawn, unit }];
+  });
+
+/** What rulers are read to where nothing finer is written; and the finest that is believed. Our own figures. */
+const usualFineness: Readonly<Record<Unit, { readonly marks: number; readonly finest: number }>> = {
+  in: { marks: 16, finest: 64 },
+  cm: { marks: 10, finest: 20 },
+};
+
+export const finenessOf = (sizes: readonly Rational[], unit: Unit): Length => {
+  const { marks, finest } = usualFineness[unit];
+  const written = sizes.map(({ d }) => Number(d)).filter((d) => d <= finest);
+  return length(1 / Math.max(marks, ...written));
+};

@@ -1,0 +1,130 @@
+// What is said of it? The seams, a piece, two pieces that changed places; or that two explanations agree with the sizes, none
+// does, or that there are too few.
+import { type Care, type SewnBlock, type SizeModel, sensitivity } from '#craft/accuracy';
+import { type Length, length, type Unit } from '#craft/measure';
+import { inNinetyFive, rareChiSquare } from '#ground/least-squares';
+import { never } from '#ground/outcome';
+import type { Candidate } from './explanations.ts';
+import type { Readings } from './readings.ts';
+import type { Evidence, Interval, Weighed } from './weigh.ts';
+
+export type Verdict =
+  /** Nothing that could be told from the reading. */
+  | { readonly kind: 'true' }
+  | { readonly kind: 'wide' | 'narrow' }
+  /** By so much too large; below zero: too small. Or else the seam of a step, by half of that; null where no seam does the same. */
+  | { readonly kind: 'cut'; readonly piece: string; readonly by: Length; readonly orSeam: number | null }
+  | { readonly kind: 'swap'; readonly pieces: readonly [string, string] }
+  /** The first two agree with what was measured. */
+  | { readonly kind: 'unclear' }
+  /** No single thing explains it. */
+  | { readonly kind: 'several' }
+  | { readonly kind: 'too-few' };
+
+/** A block, and what was read of it. */
+export interface Case {
+  readonly block: SewnBlock;
+  readonly seam: Length;
+  readonly unit: Unit;
+  readonly models: readonly SizeModel[];
+  readonly read: Readings;
+  readonly care: Care;
+}
+
+/** Different sizes below which nothing is said; and how far limits may lie from the estimate, in inches. Our own figures. */
+const enough = { sizes: 3, half: 1 / 32 } as const;
+/** How much likelier than the next it must be to be said; shares that count toward the seam; marks that are a little slip. Our own figures. */
+const likely = { said: 3, counted: 0.1, slip: 1.5 } as const;
+
+/** The seams as all explanations worth considering have them, each by its share. */
+export const overall = (weighed: readonly Weighed[]): Interval => {
+  const counted = weighed.filter(({ share }) => share >= likely.counted);
+  const all = counted.reduce((sum, { share }) => sum + share, 0);
+  if (all === 0)
+    return { value: length(0), low: length(Number.NEGATIVE_INFINITY), high: length(Number.POSITIVE_INFINITY) };
+  const mean = counted.reduce((sum, { share, allowance }) => sum + (share / all) * allowance.value, 0);
+  const variance = counted.reduce((sum, { share, allowance: { value, high } }) => {
+    const deviation = (high - value) / inNinetyFive;
+    return sum + (share / all) * (deviation ** 2 + (value - mean) ** 2);
+  }, 0);
+  const half = inNinetyFive * Math.sqrt(variance);
+  return { value: length(mean), low: length(mean - half), high: length(mean + half) };
+};
+
+export interface Judging extends Case {
+  readonly evidence: Evidence;
+  readonly weighed: readonly Weighed[];
+  readonly allowance: Interval;
+}
+
+const inchIn: Readonly<Record<Unit, number>> = { in: 1, cm: 2.54 };
+
+/** The verdict, and the explanation that it is taken from; null where nothing explains the sizes. */
+export const judged = (of: Judging): { readonly verdict: Verdict; readonly likeliest: Weighed | null } => {
+  const { evidence, weighed, allowance } = of;
+  const likeliest = weighed[0] ?? null;
+  const overSeams = evidence.models.filter(({ seams }) => seams.length > 0).length;
+  const half = allowance.high - allowance.value;
+  if (likeliest === null || overSeams < enough.sizes || half > enough.half * inchIn[of.unit])
+    return { verdict: { kind: 'too-few' }, likeliest };
+  if (likeliest.chiSquare > rareChiSquare(Math.max(1, likeliest.degrees)))
+    return { verdict: { kind: 'several' }, likeliest };
+  const said = saidOf(of, likeliest);
+  return said === null
+    ? { verdict: { kind: 'unclear' }, likeliest }
+    : { verdict: verdictFrom(of, said), likeliest: said };
+};
+
+/** Null where two explanations are nearly as likely, and would have different things done. */
+const saidOf = (of: Judging, likeliest: Weighed): Weighed | null => {
+  const next = of.weighed[1];
+  if (next === undefined || likeliest.share >= likely.said * next.share) return likeliest;
+  const habit = [likeliest, next].find(({ candidate }) => candidate.explanation.kind === 'habit');
+  const slip = [likeliest, next].find(({ cut }) => cut !== null)?.cut;
+  if (habit === undefined || !slip) return null;
+  // a slip of a mark or so, or of less than the habit makes, changes nothing of what is to be done
+  const little = Math.max(likely.slip * of.read.fineness, wholeOff(of, habit.allowance.value));
+  return Math.abs(slip.value) <= little ? habit : null;
+};
+
+const verdictFrom = (of: Judging, { candidate, cut }: Weighed): Verdict => {
+  const { allowance } = of;
+  const { explanation } = candidate;
+  switch (explanation.kind) {
+    case 'habit': {
+      const isTrue = allowance.low <= 0 && allowance.high >= 0;
+      if (isTrue || wholeOff(of, allowance.value) < of.read.fineness / 2) return { kind: 'true' };
+      return { kind: allowance.value > 0 ? 'wide' : 'narrow' };
+    }
+    case 'cut': {
+      const by = (cut as Interval).value;
+      const orSeam = Math.abs(by) / 2 < of.seam ? sameAsSeam(of, candidate, explanation.piece) : null;
+      return { kind: 'cut', piece: explanation.piece, by, orSeam };
+    }
+    case 'swap':
+      return { kind: 'swap', pieces: explanation.pieces };
+    default:
+      return never(explanation);
+  }
+};
+
+/** How far a habit brings the whole block off, the way that is more. */
+const wholeOff = ({ models, block }: Judging, allowance: number): number =>
+  Math.max(
+    0,
+    ...models
+      .filter(({ step }) => step === block.steps.length - 1)
+      .map((model) => Math.abs(sensitivity(model).allowance * allowance)),
+  );
+
+/** The step joining a piece whose seam is crossed by all sizes that go over the piece, and by no others: one may be wrong for the other. */
+const sameAsSeam = ({ block, evidence }: Judging, { moves }: Candidate, piece: string): number | null => {
+  const steps = block.steps.flatMap(({ join }, step) => (join.includes(piece) ? [step] : []));
+  const found = steps.find((step) =>
+    evidence.models.every((model) => {
+      const takes = model.seams.reduce((all, seam) => (seam.step === step ? all + seam.shrinks : all), 0);
+      return Math.abs(takes - moves(model)) < 1e-9;
+    }),
+  );
+  return found ?? null;
+};

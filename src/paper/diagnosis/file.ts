@@ -1,0 +1,67 @@
+// A diagnosis as JSON values, for other programs.
+import type { Diagnosis, Interval, Rescue, SeamTestFound, Weighed } from '#craft/diagnosis';
+import type { Length, Unit } from '#craft/measure';
+import { adviceOn, rescueTexts, seamTestAdvice } from './sentences.ts';
+
+/** Lengths are plain doubles in the document's unit; steps count from 1. */
+export const toDiagnosisFile = (block: string, diagnosis: Diagnosis): unknown => {
+  const texts = rescueTexts(diagnosis);
+  const { next, whole, verdict } = diagnosis;
+  return {
+    format: 'seamstead-diagnosis',
+    version: 1,
+    block,
+    unit: diagnosis.unit,
+    seam: diagnosis.seam,
+    readTo: diagnosis.fineness,
+    advice: adviceOn(diagnosis),
+    verdict:
+      verdict.kind === 'cut' && verdict.orSeam !== null ? { ...verdict, orSeam: fromOne(verdict.orSeam) } : verdict,
+    allowance: taken(diagnosis.seam, diagnosis.allowance),
+    explanations: diagnosis.ranked.map((weighed) => explained(diagnosis.seam, weighed)),
+    next: next && { step: fromOne(next.step), way: next.way, comesTo: next.comesTo },
+    measured: diagnosis.sizes.map(({ step, ...size }) => ({ step: fromOne(step), ...size })),
+    whole,
+    rescues: diagnosis.rescues.map((rescue, i) => ({ ...numbered(rescue), text: texts[i] })),
+  };
+};
+
+const fromOne = (step: number): number => step + 1;
+
+/** What each seam takes from a piece; null where nothing is known. */
+const taken = (seam: Length, { value, low, high }: Interval): unknown =>
+  Number.isFinite(low) ? { value: seam + value, low: seam + low, high: seam + high } : null;
+
+const explained = (seam: Length, { candidate, share, allowance, cut }: Weighed): unknown => ({
+  ...candidate.explanation,
+  share,
+  allowance: taken(seam, allowance),
+  ...(cut === null ? {} : { tooLarge: cut }),
+});
+
+const numbered = (rescue: Rescue): Rescue => {
+  switch (rescue.kind) {
+    case 'trim':
+      return { ...rescue, step: fromOne(rescue.step) };
+    case 'make-up':
+      return { ...rescue, from: fromOne(rescue.from) };
+    case 'resew':
+    case 'replace':
+      return { ...rescue, steps: rescue.steps.map(fromOne) };
+    case 'strips':
+      return rescue;
+  }
+};
+
+export const toSeamTestFile = (found: SeamTestFound, seam: Length, unit: Unit): unknown => ({
+  format: 'seamstead-seam-test',
+  version: 1,
+  unit,
+  seam,
+  readTo: found.fineness,
+  advice: seamTestAdvice(found, seam, unit),
+  verdict: found.doubtful ? 'doubtful' : found.verdict,
+  allowance: taken(seam, found.allowance),
+  test: found.test,
+  measured: found.read,
+});

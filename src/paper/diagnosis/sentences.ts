@@ -1,0 +1,217 @@
+// A diagnosis in two sentences: what is so, and what to do. With what can be saved, one sentence each.
+import type { Diagnosis, Interval, Rescue, SeamTestFound, Verdict, Weighed } from '#craft/diagnosis';
+import { type Length, length, toNearestMark, type Unit, upToMark } from '#craft/measure';
+import { type Rational, rational } from '#ground/exact';
+import { never } from '#ground/outcome';
+import { capital, counted, inWords, lengthText, sizeText } from '#paper/words';
+
+export interface Advice {
+  readonly what: string;
+  readonly mend: string;
+}
+
+/** Finest that is said of seams and cuts: no one guides cloth nearer. */
+const finest: Readonly<Record<Unit, Rational>> = { in: rational(1, 64), cm: rational(1, 50) };
+
+/** Nearest to what can be guided; "0" stays 0. */
+const near = (value: number, unit: Unit): number => {
+  const size = toNearestMark(length(Math.abs(value)), finest[unit]).size;
+  return value < 0 ? -size : size;
+};
+
+const said = (value: number, unit: Unit): string => lengthText(Math.abs(near(value, unit)), unit);
+
+/** "9/32 in", and "less than 1/64 in" for what is nearly nothing. */
+const saidOff = (value: number, unit: Unit): string =>
+  near(value, unit) === 0
+    ? `less than ${lengthText(Number(finest[unit].n) / Number(finest[unit].d), unit)}`
+    : said(value, unit);
+
+export const adviceOn = (diagnosis: Diagnosis): Advice => {
+  const { verdict } = diagnosis;
+  switch (verdict.kind) {
+    case 'too-few':
+      return tooFew(diagnosis);
+    case 'true':
+      return {
+        what: `Your seams are true: they take ${seamRange(diagnosis)}, and the sizes are as near as ${sizesRead(diagnosis)} can tell.`,
+        mend: 'Sew on as you are, and measure again after the next round.',
+      };
+    case 'wide':
+    case 'narrow':
+      return habit(diagnosis, verdict.kind);
+    case 'cut':
+      return wrongCut(diagnosis, verdict);
+    case 'swap':
+      return {
+        what: `Pieces ${inWords([...verdict.pieces])} have changed places: each lies where the other should.`,
+        mend: rescueText(diagnosis, diagnosis.rescues.find(({ kind }) => kind === 'replace') ?? null) ?? lookAgain,
+      };
+    case 'unclear':
+      return unclear(diagnosis);
+    case 'several':
+      return {
+        what: 'No single slip makes these sizes: more than one piece or seam is off.',
+        mend: `Begin with step ${firstOff(diagnosis)}: measure each of its pieces from seam to seam, and compare it with its finished size.`,
+      };
+    default:
+      return never(verdict);
+  }
+};
+
+const lookAgain = 'Lay the unit beside the board and look at each piece.';
+
+/** "9/32 in (surely between 17/64 in and 19/64 in)". */
+const seamRange = ({ seam, allowance, unit }: Diagnosis): string =>
+  `${said(seam + allowance.value, unit)} ${limits(seam, allowance, unit)}`;
+
+const limits = (seam: Length, { low, high }: Interval, unit: Unit): string =>
+  `(in 95 cases of 100 between ${said(seam + low, unit)} and ${said(seam + high, unit)})`;
+
+const sizesRead = ({ fineness, unit }: Diagnosis): string => `a ruler read to ${lengthText(fineness, unit)}`;
+
+const tooFew = ({ next, allowance, seam, unit, sizes }: Diagnosis): Advice => {
+  const range = Number.isFinite(allowance.low)
+    ? `so far each seam seems to take between ${said(seam + allowance.low, unit)} and ${said(seam + allowance.high, unit)} from a piece`
+    : 'no seam has been measured over yet';
+  return {
+    what: `${capital(counted(sizes.length, 'size'))} cannot tell a habit of the seam from one slip: ${range}.`,
+    mend:
+      next === null
+        ? 'Every size is measured: make the seam test with three strips.'
+        : `Measure the ${wayWords[next.way]} after step ${next.step + 1} next: it tells most.`,
+  };
+};
+
+const wayWords = { across: 'width', down: 'height' } as const;
+
+const habit = (diagnosis: Diagnosis, kind: 'wide' | 'narrow'): Advice => {
+  const { unit, seam, allowance, whole } = diagnosis;
+  const off = whole === null ? null : [...whole.before].sort((a, b) => Math.abs(b) - Math.abs(a))[0];
+  const block =
+    off === undefined || off === null
+      ? ''
+      : `, so that the block would come out ${saidOff(off, unit)} too ${off < 0 ? 'small' : 'large'}`;
+  const guide = kind === 'wide' ? 'nearer to the needle' : 'further from the needle';
+  return {
+    what: `Each seam takes ${seamRange(diagnosis)} from a piece instead of ${lengthText(seam, unit)}${block}.`,
+    mend: `Move the guide ${saidOff(allowance.value, unit)} ${guide}, and make sure of it with the seam test.`,
+  };
+};
+
+const wrongCut = (diagnosis: Diagnosis, { piece, by, orSeam }: Extract<Verdict, { kind: 'cut' }>): Advice => {
+  const { unit } = diagnosis;
+  const wrong = by > 0 ? 'large' : 'small';
+  const seam =
+    orSeam === null
+      ? ''
+      : `, or the seam of step ${orSeam + 1} took ${saidOff(by / 2, unit)} too ${by > 0 ? 'little' : 'much'}`;
+  const best = diagnosis.rescues.find(({ kind }) => kind === 'resew' || kind === 'replace') ?? null;
+  return {
+    what: `Piece ${piece} is cut about ${saidOff(by, unit)} too ${wrong}${seam}; the other seams take ${seamRange(diagnosis)}.`,
+    mend: `Measure piece ${piece} before it is sewn, and ${lowered(rescueText(diagnosis, best) ?? 'cut it anew.')}`,
+  };
+};
+
+const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
+const unclear = (diagnosis: Diagnosis): Advice => {
+  const { ranked, next, unit } = diagnosis;
+  const [first, second] = ranked as [Weighed, Weighed];
+  const what = `Two things would explain these sizes: ${explanationText(first, diagnosis)}, or ${explanationText(second, diagnosis)}.`;
+  if (next === null)
+    return { what, mend: 'No further size tells them apart: measure the pieces themselves, from seam to seam.' };
+  const [one, other] = next.comesTo as readonly [Length, Length];
+  return {
+    what,
+    mend: `Measure the ${wayWords[next.way]} after step ${next.step + 1}: about ${said(one, unit)} speaks for the first, ${said(other, unit)} for the second.`,
+  };
+};
+
+/** "seams of 9/32 in", "C cut ⅛ in too wide", "B and D exchanged". */
+export const explanationText = ({ candidate, allowance, cut }: Weighed, { seam, unit }: Diagnosis): string => {
+  const seams = `seams of ${said(seam + allowance.value, unit)}`;
+  const { explanation } = candidate;
+  switch (explanation.kind) {
+    case 'habit':
+      return `${seams} throughout`;
+    case 'cut':
+      return `${explanation.piece} cut ${saidOff(cut?.value ?? 0, unit)} too ${(cut?.value ?? 0) > 0 ? 'large' : 'small'}`;
+    case 'swap':
+      return `${inWords([...explanation.pieces])} exchanged`;
+    default:
+      return never(explanation);
+  }
+};
+
+const firstOff = ({ sizes, fineness }: Diagnosis): number => {
+  const off = sizes.filter((size) => Math.abs(size.off) >= fineness * (1 - 1e-9)).map(({ step }) => step);
+  return Math.min(...(off.length > 0 ? off : sizes.map(({ step }) => step))) + 1;
+};
+
+/** All that may be done, one sentence each. */
+export const rescueTexts = (diagnosis: Diagnosis): readonly string[] =>
+  diagnosis.rescues.flatMap((rescue) => rescueText(diagnosis, rescue) ?? []);
+
+const rescueText = (diagnosis: Diagnosis, rescue: Rescue | null): string | null => {
+  if (rescue === null) return null;
+  const { unit, seam, whole } = diagnosis;
+  switch (rescue.kind) {
+    case 'trim': {
+      const [across, down] = rescue.by;
+      const from = [
+        ...(across > 0 ? [`${saidOff(across, unit)} of its width`] : []),
+        ...(down > 0 ? [`${saidOff(down, unit)} of its height`] : []),
+      ];
+      return `Trim what step ${rescue.step + 1} made to ${sizeText(rescue.to, unit)}: that takes off ${inWords(from)}${rescue.at === null ? '' : `, at the edge of ${rescue.at}`}.`;
+    }
+    case 'make-up':
+      return `Sew what is still to come, from step ${rescue.from + 1} on, with ${said(rescue.allowance, unit)} instead of ${lengthText(seam, unit)}: the block comes right in the end.`;
+    case 'resew':
+      return `Unpick ${stepsText(rescue.steps)} and sew ${rescue.steps.length === 1 ? 'it' : 'them'} again with ${said(rescue.allowance, unit)}.`;
+    case 'replace':
+      return rescue.pieces.length === 1
+        ? `Unpick ${stepsText(rescue.steps)} and put in a newly cut ${rescue.pieces[0]}.`
+        : `Unpick from step ${(rescue.steps[0] as number) + 1} on and put ${inWords([...rescue.pieces])} each where the board shows it.`;
+    case 'strips': {
+      const marks = unit === 'in' ? rational(1, 8) : rational(1, 10);
+      const cut = rescue.cut.map((width) => lengthText(upToMark(width, marks).size, unit));
+      const widths =
+        cut[0] === cut[1]
+          ? `strips cut ${cut[0]} wide`
+          : `strips cut ${cut[0]} wide at its sides, ${cut[1]} at top and bottom`;
+      const all = isDrawn(rescue.to, whole?.drawn ?? null) ? '' : ', and every other block of the quilt with it';
+      return `When the block is done, sew ${widths} round it and trim it to ${sizeText(rescue.to, unit)}${all}.`;
+    }
+    default:
+      return never(rescue);
+  }
+};
+
+const isDrawn = (to: readonly [number, number], drawn: readonly [number, number] | null): boolean =>
+  drawn !== null && to.every((size, i) => Math.abs(size - (drawn[i] as number)) < 1e-6);
+
+/** "step 2", "steps 1 to 4", "steps 2 and 5". */
+const stepsText = (steps: readonly number[]): string => {
+  const names = steps.map((step) => `${step + 1}`);
+  if (names.length === 1) return `step ${names[0]}`;
+  const isRun = steps.every((step, i) => i === 0 || step === (steps[i - 1] as number) + 1);
+  return isRun && names.length > 2 ? `steps ${names[0]} to ${names.at(-1)}` : `steps ${inWords(names)}`;
+};
+
+export const seamTestAdvice = (found: SeamTestFound, seam: Length, unit: Unit): Advice => {
+  const { allowance, verdict, doubtful } = found;
+  const range = `${said(seam + allowance.value, unit)} ${limits(seam, allowance, unit)}`;
+  if (doubtful)
+    return {
+      what: 'The middle strip and the whole do not agree: no one seam makes both.',
+      mend: 'Measure again, and if they stay so, cut three strips anew: one was not cut to the same width.',
+    };
+  if (verdict === 'true')
+    return { what: `Your seam is true: it takes ${range}.`, mend: 'Leave the guide where it is and sew on.' };
+  const guide = verdict === 'wide' ? 'nearer to the needle' : 'further from the needle';
+  return {
+    what: `Your seam takes ${range} instead of ${lengthText(seam, unit)}: it is too ${verdict}.`,
+    mend: `Move the guide ${saidOff(allowance.value, unit)} ${guide} and make the test again.`,
+  };
+};

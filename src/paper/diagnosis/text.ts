@@ -1,0 +1,68 @@
+// A diagnosis in plain text of 80 columns.
+import type { Diagnosis, MeasuredSize, SeamTestFound } from '#craft/diagnosis';
+import type { Length, Unit } from '#craft/measure';
+import { columns, heading, wrapped } from '#paper/summary';
+import { lengthText } from '#paper/words';
+import { adviceOn, explanationText, rescueTexts, seamTestAdvice } from './sentences.ts';
+
+export const diagnosisText = (title: string, diagnosis: Diagnosis): string => {
+  const { what, mend } = adviceOn(diagnosis);
+  const saved = rescueTexts(diagnosis);
+  return [
+    ...wrapped(title, ''),
+    '',
+    ...wrapped(`${what} ${mend}`, '  '),
+    '',
+    heading('Measured'),
+    ...columns(sizeRows(diagnosis)),
+    ...wrapped(
+      `Read to ${lengthText(diagnosis.fineness, diagnosis.unit)}; the turn of the cloth at a pressed seam counts as part of the seam.`,
+      '  ',
+    ),
+    ...(saved.length === 0 ? [] : ['', heading('What can be saved'), ...saved.flatMap((line) => wrapped(line, '  '))]),
+    ...(diagnosis.verdict.kind === 'too-few' ? [] : ['', heading('How likely'), ...columns(rankRows(diagnosis))]),
+    '',
+  ].join('\n');
+};
+
+const wayWords = { across: 'wide', down: 'high' } as const;
+
+const sizeRows = ({ sizes, unit }: Diagnosis): readonly (readonly string[])[] =>
+  sizes.map((size) => [
+    `after step ${size.step + 1}`,
+    `${lengthText(size.size, unit)} ${wayWords[size.way]}`,
+    `should be ${lengthText(size.drawn, unit)}`,
+    offText(size, unit),
+  ]);
+
+const offText = ({ off }: MeasuredSize, unit: Unit): string => {
+  if (Math.abs(off) < 1e-9) return 'right';
+  return `${lengthText(Math.abs(off), unit)} too ${off > 0 ? 'large' : 'small'}`;
+};
+
+const rankRows = (diagnosis: Diagnosis): readonly (readonly string[])[] =>
+  diagnosis.ranked.map((weighed) => [`${Math.round(100 * weighed.share)} %`, explanationText(weighed, diagnosis)]);
+
+export const seamTestText = (found: SeamTestFound, seam: Length, unit: Unit): string => {
+  const { what, mend } = seamTestAdvice(found, seam, unit);
+  const { test, read } = found;
+  return [
+    'Seam test',
+    '',
+    ...wrapped(`${what} ${mend}`, '  '),
+    '',
+    heading('Measured'),
+    ...columns(
+      read.map(({ part, size }) => [
+        part === 'middle' ? 'middle strip, seam to seam' : 'all three, edge to edge',
+        lengthText(size, unit),
+        `should be ${lengthText(test[part], unit)}`,
+      ]),
+    ),
+    ...wrapped(
+      `Three strips cut ${lengthText(test.cut[0], unit)} wide, sewn side by side and pressed; read to ${lengthText(found.fineness, unit)}.`,
+      '  ',
+    ),
+    '',
+  ].join('\n');
+};

@@ -1,0 +1,238 @@
+// seamstead diagnose as a student, her teacher or a script meets it: twenty simulated students, and every mistake that is told.
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { Readable, Writable } from 'node:stream';
+import { describe, it } from 'node:test';
+import { fileURLToPath } from 'node:url';
+import { main } from '#cli';
+import { type BlockPlan, planQuilt } from '#craft';
+import { anywhere, type CutTerm, type SizeModel, sewByChance, sizeModels, usualCare } from '#craft/accuracy';
+import { length } from '#craft/measure';
+import { chanceFrom } from '#ground/chance';
+import { toNumber } from '#ground/exact';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const fileOf = (example: string): string => join(root, `examples/${example}.quilt.json`);
+
+const run = async (...argv: readonly string[]) => {
+  const texts = ['', ''];
+  const [stdout, stderr] = [0, 1].map(
+    (which) =>
+      new Writable({
+        write: (chunk: Buffer, _, done) => {
+          texts[which] += chunk.toString();
+          done();
+        },
+      }),
+  ) as [Writable, Writable];
+  const exit = await main({ argv: ['diagnose', ...argv], stdin: Readable.from([]), stdout, stderr });
+  return { exit, out: texts[0] as string, err: texts[1] as string };
+};
+
+interface Student {
+  readonly example: string;
+  readonly block: string;
+  /** Each allowance is so much too wide, in the document's unit. */
+  readonly habit: number;
+  /** A piece that is cut too wide by so much. */
+  readonly wrong?: readonly [piece: string, by: number];
+  /** Steps after which the unit is measured; all where none are named. */
+  readonly steps?: readonly number[];
+  /** Marks of the ruler in one unit. */
+  readonly marks: number;
+  readonly expects: string;
+}
+
+/** What these students did stands here; what they are told is asked of the command. */
+const students: Readonly<Record<string, Student>> = {
+  'sews true': { example: 'harvest-home-throw', block: 'cabin', habit: 0, marks: 16, expects: 'true' },
+  'sews 1/32 in too wide': { example: 'harvest-home-throw', block: 'cabin', habit: 1 / 32, marks: 16, expects: 'wide' },
+  'sews 1/32 in too narrow': {
+    example: 'harvest-home-throw',
+    block: 'cabin',
+    habit: -1 / 32,
+    marks: 16,
+    expects: 'narrow',
+  },
+  'sews 1/16 in too wide': { example: 'orchard-gate', block: 'cabin', habit: 1 / 16, marks: 8, expects: 'wide' },
+  'sews 1/64 in too wide and reads to 1/32 in': {
+    example: 'orchard-gate',
+    block: 'cabin',
+    habit: 1 / 64,
+    marks: 32,
+    expects: 'wide',
+  },
+  'measures every second step': {
+    example: 'drying-barn',
+    block: 'cabin',
+    habit: 1 / 24,
+    steps: [2, 4, 6, 8, 10, 12],
+    marks: 16,
+    expects: 'wide',
+  },
+  'measures the first round alone': {
+    example: 'drying-barn',
+    block: 'cabin',
+    habit: 1 / 16,
+    steps: [1, 2, 3, 4],
+    marks: 16,
+    expects: 'wide',
+  },
+  'measures the last step alone': {
+    example: 'drying-barn',
+    block: 'cabin',
+    habit: 1 / 32,
+    steps: [12],
+    marks: 16,
+    expects: 'too-few',
+  },
+  'measures one step alone': {
+    example: 'orchard-gate',
+    block: 'cabin',
+    habit: 0,
+    steps: [1],
+    marks: 16,
+    expects: 'too-few',
+  },
+  'cuts a log 1/4 in too wide': {
+    example: 'harvest-home-throw',
+    block: 'cabin',
+    habit: 0,
+    wrong: ['F', 1 / 4],
+    marks: 16,
+    expects: 'cut F',
+  },
+  'cuts a log 1/8 in too narrow': {
+    example: 'harvest-home-throw',
+    block: 'cabin',
+    habit: 0,
+    wrong: ['G', -1 / 8],
+    marks: 16,
+    expects: 'cut G',
+  },
+  'cuts the last log 1/8 in too wide': {
+    example: 'harvest-home-throw',
+    block: 'cabin',
+    habit: 1 / 64,
+    wrong: ['M', 1 / 8],
+    marks: 32,
+    expects: 'cut M',
+  },
+  'cuts the centre 1/8 in too large': {
+    example: 'orchard-gate',
+    block: 'cabin',
+    habit: 0,
+    wrong: ['A', 1 / 8],
+    marks: 16,
+    expects: 'cut A',
+  },
+  'sews too wide and cuts a log too narrow': {
+    example: 'orchard-gate',
+    block: 'cabin',
+    habit: 1 / 32,
+    wrong: ['I', -3 / 16],
+    marks: 16,
+    expects: 'cut I',
+  },
+  'sews a nine patch too wide': { example: 'bramble-lane', block: 'nine', habit: 1 / 16, marks: 16, expects: 'wide' },
+  'sews a shoo fly too narrow': { example: 'bramble-lane', block: 'fly', habit: -1 / 16, marks: 16, expects: 'narrow' },
+  'sews a star too wide': { example: 'lantern-lane', block: 'star', habit: 1 / 16, marks: 16, expects: 'wide' },
+  'sews a ladder true': { example: 'twelve-fields', block: 'ladder', habit: 0, marks: 16, expects: 'true' },
+  'sews a small cabin too wide': { example: 'biscuit-box', block: 'cabin', habit: 1 / 32, marks: 32, expects: 'wide' },
+  'sews a large cabin too wide, in centimetres': {
+    example: 'heron-hanging',
+    block: 'cabin',
+    habit: 0.1,
+    marks: 10,
+    expects: 'wide',
+  },
+};
+
+const fractionText = (size: number, marks: number): string => {
+  const parts = Math.round(size * marks);
+  const [whole, rest] = [Math.floor(parts / marks), parts % marks];
+  return rest === 0 ? `${whole}` : `${whole === 0 ? '' : `${whole} `}${rest}/${marks}`;
+};
+
+/** What a student writes down of one block. */
+const measuredBy = (student: Student, seed: number): string => {
+  const planned = planQuilt(readFileSync(fileOf(student.example), 'utf8'), { budget: { steps: 0 } });
+  assert.ok(planned.ok);
+  const { quilt, blocks } = planned.value;
+  const block = blocks.find(({ id }) => id === student.block) as BlockPlan;
+  const models = sizeModels(block, length(toNumber(quilt.seam)));
+  const habit = { allowance: length(student.habit), fold: length(0) };
+  const sewn = sewByChance(models, usualCare(quilt.unit), habit)(chanceFrom(seed), anywhere);
+  const slip = ({ piece, side, grows }: CutTerm): number => {
+    const cut = block.pieces.find(({ label }) => label === piece)?.cut.size ?? [0, 0];
+    const isWidth = cut[side] === Math.min(...cut);
+    return piece === student.wrong?.[0] && isWidth ? grows * student.wrong[1] : 0;
+  };
+  const sizeOf = (step: number, way: 'across' | 'down'): string => {
+    const i = models.findIndex((model) => model.step === step && model.way === way);
+    const model = models[i] as SizeModel;
+    const slipped = model.cuts.reduce((all, cut) => all + slip(cut), 0);
+    return fractionText(model.drawn + (sewn[i]?.off ?? 0) + slipped, student.marks);
+  };
+  const steps = student.steps ?? block.steps.map((_, step) => step + 1);
+  return steps.map((step) => `${step}: ${sizeOf(step - 1, 'across')} x ${sizeOf(step - 1, 'down')}`).join('; ');
+};
+
+describe('seamstead diagnose', () => {
+  Object.entries(students).forEach(([name, student], seed) => {
+    it(`tells a student who ${name} that it is ${student.expects}`, async () => {
+      const measured = measuredBy(student, seed + 1);
+      const asked = [fileOf(student.example), '--block', student.block, '--measured', measured];
+      const { exit, out, err } = await run(...asked, '--json');
+      assert.deepEqual([exit, err], [0, '']);
+      const { verdict, allowance, seam, next, advice } = JSON.parse(out);
+      const told = verdict.kind === 'cut' ? `cut ${verdict.piece}` : verdict.kind;
+      assert.equal(told, student.expects, `${measured}\n${advice.what} ${advice.mend}`);
+      // four deviations instead of the two that hold 95 in 100: all twenty are to hold
+      const [value, half] = [allowance.value - seam, allowance.high - allowance.value];
+      assert.ok(Math.abs(value - student.habit) < 2 * half, `${value} ± ${half}`);
+      if (student.expects === 'too-few') assert.ok(next.step >= 1 && next.way.length > 0);
+      const text = await run(...asked);
+      assert.equal(text.exit, 0);
+      // two sentences
+      const sentences = `${advice.what} ${advice.mend}`;
+      assert.equal(sentences.match(/[.](?= |$)/g)?.length, 2, sentences);
+      assert.ok(text.out.replace(/\s+/g, ' ').includes(sentences.slice(0, 60)), text.out);
+    });
+  });
+
+  it('tells every mistake in what was measured with its place and what to do', async () => {
+    const { exit, out, err } = await run(
+      fileOf('harvest-home-throw'),
+      '--block',
+      'cabin',
+      '--measured',
+      '1: 44; 13: 4; foo',
+    );
+    assert.deepEqual([exit, out], [2, '']);
+    assert.match(err, /^--measured: 3 problems\n {2}entry 1\n {4}A width of 44 in after step 1 /);
+    assert.match(err, /entry 2\n {4}There is no step “13”: the block has 12 steps\./);
+    assert.match(err, /entry 3\n {4}“foo” does not say which step measures what\./);
+  });
+
+  it('names the blocks there are where none, or a wrong one, is asked for', async () => {
+    const none = await run(fileOf('bramble-lane'), '--measured', '1: 4');
+    assert.deepEqual([none.exit, none.out], [2, '']);
+    assert.match(none.err, /Say which block was measured, with --block\. Known here: “nine” and “fly”\./);
+    const wrong = await run(fileOf('bramble-lane'), '--block', 'nin', '--measured', '1: 4');
+    assert.match(wrong.err, /has no sewn block “nin”\. Did you mean “nine”\?/);
+    assert.equal((await run(fileOf('bramble-lane'))).exit, 2);
+  });
+
+  it('reads a seam test with or without a document', async () => {
+    const inches = await run('--seam-test', 'middle 15/16, total 3 3/8', '--json');
+    assert.deepEqual([inches.exit, inches.err], [0, '']);
+    const { verdict, allowance } = JSON.parse(inches.out);
+    // derived: 3 1/2 − 4 · 1/32 = 3 3/8
+    assert.deepEqual([verdict, allowance.value], ['wide', 0.25 + 1 / 32]);
+    const metric = await run(fileOf('heron-hanging'), '--seam-test', 'total 10.5');
+    assert.match(metric.out.replace(/\s+/g, ' '), /Your seam is true/);
+    assert.equal((await run('--seam-test', 'middle 9')).exit, 2);
+  });
+});
