@@ -1,3 +1,3 @@
 // What the format can say and this edition cannot plan yet, by name.
 
-export type Feature = 'arcs' | 'extras';
+export type Feature = 'extras';

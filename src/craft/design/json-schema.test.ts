@@ -22,10 +22,8 @@ test('the published schema accepts every example', () => {
 });
 
 test('the published schema accepts what is described but not built yet', () => {
-  for (const part of ['blocks', 'cloth']) {
-    const { success } = schema.safeParse(JSON.parse(textOf(`examples/broken/unbuilt-${part}.quilt.json`)));
-    assert.ok(success, part);
-  }
+  const { success } = schema.safeParse(JSON.parse(textOf('examples/broken/unbuilt-cloth.quilt.json')));
+  assert.ok(success);
 });
 
 test('the published schema refuses documents of the wrong form', () => {

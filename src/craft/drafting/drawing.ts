@@ -1,11 +1,12 @@
 // A block drawn by its seams: what patches do the lines make, and which tone has each?
 import type { DrawingDesign } from '#craft/design';
-import { cornerTolerance, limits } from '#craft/limits';
+import { chordTolerance, cornerTolerance, limits } from '#craft/limits';
+import { isOnArc } from '#ground/arc';
 import { toNumber } from '#ground/exact';
 import { done, type Outcome, refused } from '#ground/outcome';
 import { at, distance, innerPoint, isInside, offLine, type Point, type Polygon, signedArea } from '#ground/plane';
-import { type ExactDraft, offGrid } from './exact-draft.ts';
-import { facesOf, outlineOfRing } from './net-faces.ts';
+import { type ExactArc, type ExactDraft, offGrid } from './exact-draft.ts';
+import { areaOfRing, facesOf, outlineOfRing } from './net-faces.ts';
 import type { DraftingProblem } from './problems.ts';
 import { type NetCorner, type SeamNet, seamNet } from './seam-net.ts';
 
@@ -24,7 +25,11 @@ export const drawingDraft = (of: DrawingAt): Outcome<ExactDraft, DraftingProblem
   const { shape, block, path } = of;
   const place = offGrid(shape);
   const slack = cornerTolerance * Math.max(...shape.size.map(toNumber));
-  const runs = shape.seams.map((seam, i) => ({ points: seam.corners.map(place), path: `${path}/drawing/seams/${i}` }));
+  const runs = shape.seams.map((seam, i) => ({
+    points: seam.corners.map(place),
+    arcs: seam.arcs?.map((arc) => ({ ...arc, centre: place(arc.centre) })),
+    path: `${path}/drawing/seams/${i}`,
+  }));
   const net = seamNet({ size: shape.size, runs, slack, most: limits.patches });
   const seams = { path: `${path}/drawing/seams`, block };
   if (net === null) return refused([{ code: 'drafting/too-many-patches', ...seams, most: limits.patches }]);
@@ -34,8 +39,9 @@ export const drawingDraft = (of: DrawingAt): Outcome<ExactDraft, DraftingProblem
     ...closedIn.map((edge) => closedSeam(net, edge, block)),
   ];
   if (loose.length > 0) return refused(loose);
-  const patches = faces.map((ring) => ({ ring, outline: outlineOfRing(ring, net.corners) }));
-  const area = patches.reduce((all, { outline }) => all + signedArea(outline), 0);
+  const chord = (slack * chordTolerance) / cornerTolerance;
+  const patches = faces.map((ring) => ({ ring, outline: outlineOfRing(ring, net.corners, chord) }));
+  const area = faces.reduce((all, ring) => all + areaOfRing(ring, net.corners), 0);
   const whole = toNumber(shape.size[0]) * toNumber(shape.size[1]);
   if (Math.abs(area - whole) > 4 * slack * Math.sqrt(whole)) {
     return refused([{ code: 'drafting/seams-too-near', ...seams }]);
@@ -49,7 +55,8 @@ export const drawingDraft = (of: DrawingAt): Outcome<ExactDraft, DraftingProblem
       const tone = tones.value[i] as number;
       return {
         tone: (shape.tonesAt[tone] as DrawingDesign['tonesAt'][number]).tone,
-        corners: ring.map((index) => (net.corners[index] as NetCorner).exact),
+        corners: ring.corners.map((index) => (net.corners[index] as NetCorner).exact),
+        arcs: ring.bows.map(({ edge, bow }): ExactArc => ({ edge, centre: bow.centre, clockwise: bow.arc.clockwise })),
         path: `${path}/drawing/tonesAt/${tone}`,
       };
     }),
@@ -86,7 +93,7 @@ const tonesOf = (
   shape.tonesAt.forEach((named, i) => {
     const [x, y] = place(named.at).map(toNumber) as [number, number];
     const spot = { path: `${path}/drawing/tonesAt/${i}/at`, block, at: [x, y] as const };
-    if (net.edges.some(({ ends }) => isOn(at(x, y), endsOf(net, ends), slack))) {
+    if (net.edges.some((edge) => isOnEdge(at(x, y), net, edge, slack))) {
       problems.push({ code: 'drafting/tone-on-seam', ...spot });
       return;
     }
@@ -103,6 +110,9 @@ const tonesOf = (
   });
   return problems.length > 0 ? refused(problems) : done(tones as readonly number[]);
 };
+
+const isOnEdge = (p: Point, net: SeamNet, { ends, bow }: SeamNet['edges'][number], slack: number): boolean =>
+  bow === null ? isOn(p, endsOf(net, ends), slack) : isOnArc(p, bow.arc, slack);
 
 const endsOf = ({ corners }: SeamNet, ends: readonly [number, number]): readonly [Point, Point] => [
   (corners[ends[0]] as NetCorner).p,

@@ -1,9 +1,23 @@
-// Straight seams as a net: corners where seams end, meet or cross, and the edges between them. Crossings are exact;
-// corners nearer than the tolerance are one, and a seam that passes a corner within the tolerance goes through it.
-import { add, compare, div, isPositive, mul, one, type Rational, sub, toNumber, zero } from '#ground/exact';
+// Seams as a net: corners where seams end, meet or cross, and the edges between them, straight or arcs. Crossings of straight seams
+// are exact, those of arcs the nearest doubles; corners nearer than the tolerance are one, and a seam that passes a corner within the tolerance goes through it.
+import { type Arc, arcThrough, isOnArc, pointOnArc, sweepOf } from '#ground/arc';
+import {
+  add,
+  compare,
+  div,
+  fromDecimal,
+  isPositive,
+  mul,
+  one,
+  type Rational,
+  sub,
+  toNumber,
+  zero,
+} from '#ground/exact';
 import { at, type Point } from '#ground/plane';
-import { cornersBetween, sortedByX } from './corners-between.ts';
-import type { ExactCorner } from './exact-draft.ts';
+import { arcCrossings, type CrossedEdge } from './arc-crossings.ts';
+import { cornersBetween, type IndexedPoint, sortedByX } from './corners-between.ts';
+import type { ExactArc, ExactCorner } from './exact-draft.ts';
 
 export interface SeamNet {
   readonly corners: readonly NetCorner[];
@@ -22,16 +36,26 @@ export interface NetEdge {
   readonly ends: readonly [number, number];
   /** Of the seam; null on the block's outline. */
   readonly path: string | null;
+  /** Null where it is straight. */
+  readonly bow: Bow | null;
+}
+
+/** An edge that is an arc: as it is walked from its first end to its second, and its centre as it was written. */
+export interface Bow {
+  readonly arc: Arc;
+  readonly centre: ExactCorner;
 }
 
 export interface SeamRun {
   readonly points: readonly ExactCorner[];
+  readonly arcs?: readonly ExactArc[] | undefined;
   readonly path: string;
 }
 
 interface Line {
   readonly ends: readonly [number, number];
   readonly path: string | null;
+  readonly bow: Bow | null;
 }
 
 /**
@@ -48,13 +72,23 @@ export const seamNet = (of: {
 }): SeamNet | null => {
   const shelf = cornerShelf(of.size, of.slack);
   const outline = outlineLines(of.size, shelf);
-  const seams = of.runs.flatMap(({ points, path }) => {
-    const indexes = points.map((point, i) => shelf.place(point, `${path}/${i}`));
-    return indexes.slice(1).map((to, i): Line => ({ ends: [indexes[i] as number, to], path }));
-  });
+  const seams = of.runs.flatMap((run) => linesOf(run, shelf));
   const lines = [...outline, ...seams].filter(({ ends: [a, b] }) => a !== b);
-  if (!placeCrossings(lines, shelf, of.most)) return null;
+  if (!placeCrossings(lines, { ...of, shelf })) return null;
   return { corners: shelf.all, edges: edgesOf(lines, shelf.all, of.slack) };
+};
+
+const linesOf = ({ points, arcs = [], path }: SeamRun, shelf: Shelf): readonly Line[] => {
+  const indexes = points.map((point, i) => shelf.place(point, `${path}/${i}`));
+  return indexes.slice(1).map((to, i): Line => {
+    const from = indexes[i] as number;
+    const bent = arcs.find(({ edge }) => edge === i);
+    if (bent === undefined || from === to) return { ends: [from, to], path, bow: null };
+    const ends = { from: (shelf.all[from] as NetCorner).p, to: (shelf.all[to] as NetCorner).p };
+    const [x, y] = bent.centre.map(toNumber) as [number, number];
+    const arc = arcThrough({ ...ends, centre: at(x, y), clockwise: bent.clockwise });
+    return { ends: [from, to], path, bow: { arc, centre: bent.centre } };
+  });
 };
 
 interface Shelf {
@@ -101,20 +135,40 @@ const outlineLines = ([width, height]: ExactCorner, shelf: Shelf): readonly Line
     [zero, height],
   ];
   const indexes = corners.map((corner) => shelf.place(corner, null));
-  return indexes.map((from, i): Line => ({ ends: [from, indexes[(i + 1) % 4] as number], path: null }));
+  return indexes.map((from, i): Line => ({ ends: [from, indexes[(i + 1) % 4] as number], path: null, bow: null }));
 };
 
 /** @returns whether all found a place: false as soon as there are more than `most` */
-const placeCrossings = (lines: readonly Line[], shelf: Shelf, most: number): boolean => {
+const placeCrossings = (
+  lines: readonly Line[],
+  of: { readonly shelf: Shelf; readonly slack: number; readonly most: number },
+): boolean => {
+  const { shelf, most } = of;
   const before = shelf.all.length;
   for (let i = 0; i < lines.length; i++) {
     for (let j = 0; j < i; j++) {
-      const crossing = crossingOf(lines[i] as Line, lines[j] as Line, shelf.all);
-      if (crossing !== null) shelf.place(crossing, null);
+      for (const crossing of crossingsOf([lines[i] as Line, lines[j] as Line], shelf.all, of.slack))
+        shelf.place(crossing, null);
       if (shelf.all.length - before > most) return false;
     }
   }
   return true;
+};
+
+const crossingsOf = (
+  [s, t]: readonly [Line, Line],
+  corners: readonly NetCorner[],
+  slack: number,
+): readonly ExactCorner[] => {
+  if (s.bow === null && t.bow === null) {
+    const crossing = crossingOf(s, t, corners);
+    return crossing === null ? [] : [crossing];
+  }
+  const [a, b] = [s, t].map(({ ends, bow }) => {
+    const [from, to] = ends.map((i) => (corners[i] as NetCorner).p) as [Point, Point];
+    return { from, to, arc: bow?.arc ?? null };
+  }) as [CrossedEdge, CrossedEdge];
+  return arcCrossings(a, b, slack).map(({ x, y }) => [fromDecimal(x), fromDecimal(y)]);
 };
 
 /** Where two lines cross between their ends, exactly. */
@@ -161,14 +215,39 @@ const cross = (a: ExactCorner, b: ExactCorner): Rational => sub(mul(a[0], b[1]),
 const edgesOf = (lines: readonly Line[], corners: readonly NetCorner[], slack: number): readonly NetEdge[] => {
   const byX = sortedByX(corners.map(({ p }) => p));
   const edges = new Map<string, NetEdge>();
-  for (const { ends, path } of lines) {
-    const [a, b] = ends.map((i) => (corners[i] as NetCorner).p) as [Point, Point];
-    const stops = [ends[0], ...cornersBetween([a, b], byX, slack), ends[1]];
+  for (const line of lines) {
+    const stops = [line.ends[0], ...stopsOn(line, { corners, byX, slack }), line.ends[1]];
     for (let i = 0; i + 1 < stops.length; i++) {
-      const [from, to] = [stops[i] as number, stops[i + 1] as number];
-      const key = from < to ? `${from},${to}` : `${to},${from}`;
-      if (!edges.has(key)) edges.set(key, { ends: [from, to], path });
+      const ends = [stops[i] as number, stops[i + 1] as number] as const;
+      const bow = partOfBow(line.bow, ends, corners);
+      const key = `${Math.min(...ends)},${Math.max(...ends)}${bow === null ? '' : bowKey(bow, slack)}`;
+      if (!edges.has(key)) edges.set(key, { ends, path: line.path, bow });
     }
   }
   return [...edges.values()];
+};
+
+const stopsOn = (
+  { ends, bow }: Line,
+  of: { readonly corners: readonly NetCorner[]; readonly byX: readonly IndexedPoint[]; readonly slack: number },
+): readonly number[] => {
+  const { corners, byX, slack } = of;
+  const [a, b] = ends.map((i) => (corners[i] as NetCorner).p) as [Point, Point];
+  if (bow === null) return cornersBetween([a, b], byX, slack);
+  return corners
+    .flatMap(({ p }, index) => (ends.includes(index) || !isOnArc(p, bow.arc, slack) ? [] : [{ p, index }]))
+    .sort((m, n) => sweepOf({ ...bow.arc, to: m.p }) - sweepOf({ ...bow.arc, to: n.p }))
+    .map(({ index }) => index);
+};
+
+const partOfBow = (bow: Bow | null, ends: readonly [number, number], corners: readonly NetCorner[]): Bow | null => {
+  if (bow === null) return null;
+  const [from, to] = ends.map((i) => (corners[i] as NetCorner).p) as [Point, Point];
+  return { ...bow, arc: arcThrough({ ...bow.arc, from, to }) };
+};
+
+/** Arcs between the same corners are told apart by their middles. */
+const bowKey = ({ arc }: Bow, slack: number): string => {
+  const { x, y } = pointOnArc(arc, 0.5);
+  return ` ${Math.round(x / slack / 64)} ${Math.round(y / slack / 64)}`;
 };

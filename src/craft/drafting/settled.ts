@@ -2,9 +2,9 @@
 // corner, and the core put into reading order, so that the order of listing changes nothing further on.
 import { chordTolerance, cornerTolerance } from '#craft/limits';
 import { length } from '#craft/measure';
-import { type Arc, arcThrough } from '#ground/arc';
+import { type Arc, arcThrough, pointsBetweenSides } from '#ground/arc';
 import { toNumber } from '#ground/exact';
-import { at, boxOf, type Point, withoutStraightCorners } from '#ground/plane';
+import { at, boxOf, type Point } from '#ground/plane';
 import { arcDivider, type Cornered, clockwiseCorners, inChords } from './arc-corners.ts';
 import type { DraftedBlock, Patch } from './block.ts';
 import type { ExactCorner, ExactDraft, ExactPatch } from './exact-draft.ts';
@@ -37,7 +37,8 @@ export const settled = (
 };
 
 /** The same outline without corners on a straight side; for pictures and cutting, not for the proof of tiling. */
-export const outlineOf = (patch: Patch, slack: number): Patch['points'] => withoutStraightCorners(patch.points, slack);
+export const outlineOf = ({ points, arcs = [] }: Patch, slack: number): Patch['points'] =>
+  pointsBetweenSides({ points, arcs }, slack);
 
 /** Clockwise from the upper left corner. */
 const corneredPatch = (

@@ -1,7 +1,16 @@
 // The drawing as corners and the edges between them, straight or arcs, split wherever a corner lies on a side:
 // who lies on either hand of every edge. For units that no plain chord divides.
-import { type Arc, type Edge, edgeDirection, edgesOf, type Outline, pointOnArc, reversedEdge } from '#ground/arc';
-import { at, distance, offLine, type Point, type Polygon, withoutStraightCorners } from '#ground/plane';
+import {
+  type Arc,
+  type Edge,
+  edgeDirection,
+  edgesOf,
+  type Outline,
+  pointOnArc,
+  pointsBetweenSides,
+  reversedEdge,
+} from '#ground/arc';
+import { at, distance, offLine, type Point, type Polygon } from '#ground/plane';
 
 export interface PatchGraph {
   readonly corners: readonly Point[];
@@ -165,18 +174,15 @@ export const outlineOfUnit = (graph: PatchGraph, unit: ReadonlySet<number>, slac
   });
   const start = [...next.keys()].reduce((a, b) => (isUpperLeft(graph, b, a) ? b : a));
   const edges: Edge[] = [];
-  for (let c = start; edges.length === 0 || (c !== start && edges.length <= next.size); ) {
-    const index = next.get(c) as number;
-    edges.push(edgeFrom(graph, index, c));
-    c = farEnd(graph.edges[index] as GraphEdge, c);
+  let here = start;
+  for (let index = next.get(here); index !== undefined && edges.length <= next.size; index = next.get(here)) {
+    edges.push(edgeFrom(graph, index, here));
+    here = farEnd(graph.edges[index] as GraphEdge, here);
+    if (here === start) break;
   }
-  return {
-    points: withoutStraightCorners(
-      edges.flatMap(({ from, chords }) => [from, ...chords]),
-      slack,
-    ),
-    arcs: edges.flatMap(({ arc }) => arc ?? []),
-  };
+  const arcs = edges.flatMap(({ arc }) => arc ?? []);
+  const points = edges.flatMap(({ from, chords }) => [from, ...chords]);
+  return { points: pointsBetweenSides({ points, arcs }, slack), arcs };
 };
 
 const isUpperLeft = (graph: PatchGraph, a: number, b: number): boolean => {

@@ -76,7 +76,9 @@ const uprightKey = (outline: Outline, quarters: number, size: number): string =>
 const shapeKey = (outline: Outline, size: number): string => {
   const sides = wholeSides(outline, cornerTolerance * size).map((side, i, all) => {
     const [a, b] = [edgeDirection(side, 'to'), edgeDirection(all[(i + 1) % all.length] as Edge, 'from')];
-    const bend = Math.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y);
+    const turn = Math.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y);
+    // at a tip without any angle it is half a turn either way
+    const bend = turn < 1e-5 - Math.PI ? Math.PI : turn;
     const bow = side.arc === null ? '' : `${side.arc.clockwise ? ')' : '('}${rounded(sweepOf(side.arc) / 4)}`;
     return `${rounded(edgeLength(side) / size)}${bow}:${rounded(bend / 4)}`;
   });

@@ -22,6 +22,7 @@ export {
   type Outline,
   outlineArea,
   outlineBox,
+  pointsBetweenSides,
   reversedEdge,
   wholeSides,
 } from './outline.ts';

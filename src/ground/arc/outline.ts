@@ -1,6 +1,16 @@
 // Outlines whose sides may be arcs. The corners of chords stand for every arc, so that whoever asks for a polygon has one; the
 // arcs themselves lie beside it, by value, and stay true wherever the outline begins and whatever straight corners it loses.
-import { at, type Box, boxOf, distance, offLine, type Point, type Polygon, signedArea } from '#ground/plane';
+import {
+  at,
+  type Box,
+  boxOf,
+  distance,
+  offLine,
+  type Point,
+  type Polygon,
+  signedArea,
+  withoutStraightCorners,
+} from '#ground/plane';
 import {
   type Arc,
   arcDirection,
@@ -71,6 +81,14 @@ export const reversedEdge = ({ from, to, arc, chords }: Edge): Edge => ({
   arc: arc === null ? null : reversedArc(arc),
   chords: chords.toReversed(),
 });
+
+/** Its points without corners on a straight line; those where an arc begins or ends stay, wherever they lie. */
+export const pointsBetweenSides = ({ points, arcs }: Outline, slack: number): Polygon => {
+  if (arcs.length === 0) return withoutStraightCorners(points, slack);
+  const ends = new Set(arcs.flatMap(({ from, to }) => [keyOf(from), keyOf(to)]));
+  const kept = new Set(withoutStraightCorners(points, slack));
+  return points.filter((p) => kept.has(p) || ends.has(keyOf(p)));
+};
 
 /** Its corners and the middles of its arcs: enough to tell it from other outlines. */
 export const landmarksOf = (outline: Outline, slack: number): Polygon =>

@@ -57,7 +57,6 @@ export const countText = (count: number, what: Counted): string => `${count} ${c
 
 /** With its verb, for "… not built yet." */
 const features: Readonly<Record<Feature, string>> = {
-  arcs: 'A patch with curved edges is',
   extras: 'Adding plain rectangles by "extras" is',
 };
 
