@@ -63,7 +63,9 @@ const motionOf = (of: {
   readonly turn: number;
 }): Motion => {
   const { task, from, to, turn } = of;
-  if (from === to || from.every((patch, i) => patch === to[i])) return { point: (p) => p, patch: (patch) => patch };
+  // what lies on itself may be turned all the same, and its parts with it
+  if (wholeTurn(turn) === 0 && from.every((patch, i) => patch === to[i]))
+    return { point: (p) => p, patch: (patch) => patch };
   const [a, b] = [middleOf(task, from), middleOf(task, to)];
   const point = (p: Point): Point => {
     const q = turned(at(p.x - a.x, p.y - a.y), turn);
