@@ -17,6 +17,7 @@ import {
   type SewingStep,
   wholeTurn,
 } from '#craft/piecing';
+import type { BlockPressing, Press } from '#craft/pressing';
 import type { PlacedBlock, SetTop } from '#craft/setting';
 import { stageFor, wholeIn } from '#craft/ways';
 import type { Arc, Outline } from '#ground/arc';
@@ -24,7 +25,7 @@ import { at, boxOf, type Point, type Polygon } from '#ground/plane';
 import type { Recall } from '#ground/recall';
 import type { Natures } from './natures.ts';
 import type { Note } from './notes.ts';
-import type { BlockPlan, PlannedPiece, PlannedStep } from './plan.ts';
+import type { BlockNesting, BlockPlan, PlannedPiece, PlannedStep } from './plan.ts';
 import { type DrawnCloths, sewnAs } from './scrap-plan.ts';
 import {
   inRising,
@@ -45,46 +46,85 @@ export interface BlockPlans {
   readonly notes: readonly Note[];
 }
 
-export const planBlocks = (of: {
+/** A block as it is made: of one design and colouring, mirrored or not. */
+export interface PiecedEntry {
+  readonly entry: PlacedBlock;
+  readonly design: BlockDesign;
+  /** Not mirrored. */
+  readonly block: DraftedBlock;
+  readonly pieced: PiecedBlock;
+  /** With the ways that its units are made, not mirrored; and those units as they lie in the entry. */
+  readonly plain: PiecedWithWays;
+  readonly made: readonly MadeUnit[];
+  readonly size: DraftedBlock['size'];
+  /** The cloths that each patch may be cut from. */
+  readonly lists: readonly (readonly string[])[];
+  /** Where it lies: indexes into the top's placed blocks. */
+  readonly places: readonly number[];
+}
+
+/** Every block that the top uses, in the order of first use, with the order of joining it. */
+export const pieceEntries = (of: {
   readonly quilt: Quilt;
   readonly drafted: ReadonlyMap<string, DraftedBlock>;
   readonly set: SetTop;
-  readonly drawn: DrawnCloths;
   readonly lightness: (fabric: string) => number;
   readonly likeness: (fabric: string) => Likeness;
   readonly natures: Natures;
   readonly rule: CutRule;
   readonly memory?: Recall;
-}): BlockPlans => {
+}): readonly PiecedEntry[] => {
   const designs = new Map(of.quilt.blocks.map((b) => [b.id, b]));
-  const pieced = new Map<string, PiecedWithWays>();
-  const notes: Note[] = [];
-  const blocks = entriesOf(of.set.placed).map(({ entry, places }): BlockPlan => {
+  const known = new Map<string, PiecedWithWays>();
+  return entriesOf(of.set.placed).map(({ entry, places }): PiecedEntry => {
     const design = designs.get(entry.block) as BlockDesign;
     const colouring = design.colourings[entry.colouring] as Colouring;
     const block = of.drafted.get(entry.block) as DraftedBlock;
     const lists = block.patches.map((patch) => fabricsOf(patch, colouring));
-    const key = JSON.stringify([entry.block, entry.colouring]);
-    const isNew = !pieced.has(key);
-    const { joined: plain, made } = pieced.get(key) ?? pieceWithWays({ ...of, design, block, lists });
-    pieced.set(key, { joined: plain, made });
-    if (isNew) notes.push(...piecingNotes(design, plain, block), ...made.notTaken.map(notTakenNote));
-    const faced = entry.mirror ? mirrored(block) : block;
+    const key = pieceKey(entry);
+    const plain = known.get(key) ?? pieceWithWays({ ...of, design, block, lists });
+    known.set(key, plain);
+    const made = entry.mirror
+      ? inOtherFace(plain.made.made, { ...of, design, block: mirrored(block), lists })
+      : plain.made.made;
+    return { entry, design, block, plain, made, pieced: plain.joined, size: block.size, lists, places };
+  });
+};
+
+/** A block and its mirror image are pieced alike. */
+const pieceKey = ({ block, colouring }: PlacedBlock): string => JSON.stringify([block, colouring]);
+
+/** @param pressing by entry */
+export const planBlocks = (of: {
+  readonly quilt: Quilt;
+  readonly entries: readonly PiecedEntry[];
+  readonly pressing: readonly BlockPressing[];
+  readonly drawn: DrawnCloths;
+  readonly rule: CutRule;
+}): BlockPlans => {
+  const known = new Set<string>();
+  const notes: Note[] = [];
+  const blocks = of.entries.map((one, index): BlockPlan => {
+    const { entry, design, block, plain, made, pieced, lists, places } = one;
+    const isNew = !known.has(pieceKey(entry));
+    known.add(pieceKey(entry));
+    if (isNew) notes.push(...piecingNotes(design, pieced, block), ...plain.made.notTaken.map(notTakenNote));
     const plan = entryPlan({
       design,
       entry,
       count: places.length,
-      block: faced,
+      block: entry.mirror ? mirrored(block) : block,
       lists,
       cut: cutOf(of.drawn, places),
-      pieced: entry.mirror ? inMirror(plain, block) : plain,
-      made: entry.mirror ? inOtherFace(made.made, { ...of, design, block: faced, lists }) : made.made,
+      pieced: entry.mirror ? inMirror(pieced, block) : pieced,
+      made,
+      pressing: of.pressing[index] as BlockPressing,
       rule: of.rule,
     });
     if (isNew) notes.push(...markNotes({ plan, design, block, rule: of.rule }), ...elsewhereNotes(plan, design));
     return plan;
   });
-  return { blocks, notes: [...notes, ...unmetNotes(of.quilt, [...pieced.values()])] };
+  return { blocks, notes: [...notes, ...unmetNotes(of.quilt, [...new Set(of.entries.map(({ plain }) => plain))])] };
 };
 
 interface PiecedWithWays {
@@ -184,9 +224,10 @@ const entryPlan = (of: {
   readonly cut: CutOf;
   readonly pieced: PiecedBlock;
   readonly made: readonly MadeUnit[];
+  readonly pressing: BlockPressing;
   readonly rule: CutRule;
 }): BlockPlan => {
-  const { block, pieced, count, made } = of;
+  const { block, pieced, pressing, count, made } = of;
   const slack = cornerTolerance * Math.max(...block.size);
   const outlines = block.patches.map((patch) => outlineOf(patch, slack));
   const outlineAt = (patch: number): Outline => ({
@@ -223,10 +264,19 @@ const entryPlan = (of: {
           rule: of.rule,
         }),
     })),
-    steps: pieced.steps.map((step) => ({
-      ...plannedStep({ step, pieced, id: entryName(of.entry), count }),
+    steps: pieced.steps.map((step, i) => ({
+      ...plannedStep({
+        step,
+        pieced,
+        press: pressing.presses[i] as Press,
+        other: pressing.other?.presses[i] ?? null,
+        id: entryName(of.entry),
+        count,
+      }),
       ...wayOfStep(step, { made, count, seam: of.rule.seam }),
     })),
+    pressing: blockNesting({ pieced, pressing, mirrored: of.entry.mirror ? block.size[0] : null }),
+    seams: pieced.seams,
   };
 };
 
@@ -250,6 +300,26 @@ const wayOfStep = (
   };
 };
 
+/** @param of.mirrored the block's width, where what lies in it is to be seen in the mirror */
+const blockNesting = (of: {
+  readonly pieced: PiecedBlock;
+  readonly pressing: BlockPressing;
+  readonly mirrored: number | null;
+}): BlockNesting => {
+  const { meetings, nested, loose, other } = of.pressing;
+  return {
+    meetings,
+    nested,
+    otherWay: other?.count ?? 0,
+    loose: loose.map(({ at: { x, y }, steps, over, why }) => ({
+      at: at(of.mirrored === null ? x : of.mirrored - x, y),
+      steps: [steps[0] + 1, steps[1] + 1],
+      over: over + 1,
+      why,
+    })),
+  };
+};
+
 const fabricsCut = (
   of: { readonly lists: readonly (readonly string[])[]; readonly cut: CutOf; readonly pieced: PiecedBlock },
   kind: PieceKind,
@@ -263,10 +333,12 @@ const fabricsCut = (
 const plannedStep = (of: {
   readonly step: SewingStep;
   readonly pieced: PiecedBlock;
+  readonly press: Press;
+  readonly other: Press | null;
   readonly id: string;
   readonly count: number;
 }): PlannedStep => {
-  const { step, pieced } = of;
+  const { step, pieced, press, other } = of;
   const nameOf = (part: Part): string =>
     'piece' in part ? (pieced.kinds[part.piece]?.label as string) : `#${part.unit + 1}`;
   const join = [nameOf(step.join[0]), nameOf(step.join[1])] as const;
@@ -280,8 +352,10 @@ const plannedStep = (of: {
     kind: step.kind,
     corners: step.corners,
     seam: step.seam,
-    press: step.press === 'open' ? 'open' : join[step.press],
-    pressTo: step.press,
+    press: press === 'open' ? 'open' : join[press],
+    pressTo: press,
+    wish: step.wish,
+    otherWay: other === press ? null : other,
     unfinished: step.unfinished,
     perBlock: step.perBlock,
     total: step.perBlock * of.count,
@@ -295,6 +369,11 @@ const plannedStep = (of: {
 /** The same pieces and steps with left and right exchanged: a mirrored block keeps its labels. */
 const inMirror = (pieced: PiecedBlock, block: DraftedBlock): PiecedBlock => ({
   ...pieced,
+  seams: pieced.seams.map((seam) => ({
+    ...seam,
+    heading: wholeTurn(180 - seam.heading),
+    path: seam.path.map((p) => at(block.size[0] - p.x, p.y)),
+  })),
   steps: pieced.steps.map((step) => {
     const heading = wholeTurn(180 - step.heading);
     const over = (p: Point): Point => at(block.size[0] - p.x, p.y);

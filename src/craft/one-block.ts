@@ -14,9 +14,9 @@ export const planOfBlock = (plan: QuiltPlan, block: string, search: ClothSearch)
   const blocks = plan.blocks.filter(({ id, patches }) => id === block && patches.length > 0);
   if (blocks.length === 0) return null;
   const { quilt } = plan;
-  const { set, drawn } = plan.top;
+  const { set, drawn, pressing } = plan.top;
   const natures = naturesOf(quilt);
-  const pieces = piecesTaken({ quilt, set, drawn, blocks: plan.blocks, natures }).pieces.filter(
+  const pieces = piecesTaken({ quilt, set, drawn, pressing, blocks: plan.blocks, natures }).pieces.filter(
     ({ use }) => use.block === block,
   );
   const { fabrics } = planCloths({ quilt, pieces, natures, search });

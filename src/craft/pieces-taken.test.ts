@@ -34,7 +34,7 @@ test('asked for one cloth alone, what that cloth gives is what it gives among al
   const planned = planQuilt(document, { budget: { steps: 0 } });
   assert.ok(planned.ok);
   const { quilt, top, blocks } = planned.value;
-  const task = { quilt, set: top.set, drawn: top.drawn, blocks, natures: naturesOf(quilt) };
+  const task = { quilt, set: top.set, drawn: top.drawn, pressing: top.pressing, blocks, natures: naturesOf(quilt) };
   const all = piecesTaken(task).pieces;
   const sizesOf = (pieces: typeof all, id: string) =>
     pieces.filter(({ fabric, use }) => fabric === id && use.role === 'border').map(({ cut }) => cut.size);

@@ -3,6 +3,7 @@
 import type { CutRule } from '#craft/cutting';
 import type { Quilt } from '#craft/design';
 import { length } from '#craft/measure';
+import type { TopPressing } from '#craft/pressing';
 import type { SetTop } from '#craft/setting';
 import { toNumber } from '#ground/exact';
 import type { Recall } from '#ground/recall';
@@ -20,6 +21,7 @@ export interface QuiltToCut {
   readonly quilt: Quilt;
   readonly set: SetTop;
   readonly drawn: DrawnCloths;
+  readonly pressing: TopPressing;
   readonly blocks: readonly BlockPlan[];
   readonly natures: Natures;
   /** Where only this cloth's pieces are of interest: how borders of others lie is not looked into. */
@@ -33,7 +35,16 @@ export interface PiecesTaken {
   readonly pieces: readonly WantedPiece[];
 }
 
-export const piecesTaken = ({ quilt, set, drawn, blocks, natures, asked, memory }: QuiltToCut): PiecesTaken => {
+export const piecesTaken = ({
+  quilt,
+  set,
+  drawn,
+  pressing,
+  blocks,
+  natures,
+  asked,
+  memory,
+}: QuiltToCut): PiecesTaken => {
   const remembered = memory ? { memory } : {};
   const rule: CutRule = { seam: length(toNumber(quilt.seam)), ruler: quilt.ruler };
   const float = length(quilt.top.set === 'on-point' ? toNumber(quilt.top.float) : 0);
@@ -42,7 +53,7 @@ export const piecesTaken = ({ quilt, set, drawn, blocks, natures, asked, memory 
     ...blockPieces({ blocks, placed: set.placed, drawn, natures, pathOf: pathsOf(quilt), motifsOf: motifsIn(quilt) }),
     ...finishPieces(finish, natures),
   ];
-  const topFor = topPlanner({ set, drawn, rule, natures, float });
+  const topFor = topPlanner({ set, drawn, pressing, rule, natures, float });
   const lies = chooseBorderLie(quilt.top.borders, (fabric, borderLie) =>
     asked !== undefined && asked !== fabric
       ? 0

@@ -7,10 +7,12 @@ import type { ClothDirections } from '#craft/directions';
 import type { Value } from '#craft/fabric';
 import type { BattingPackage, BedName, EvenLines, Thread } from '#craft/finishing';
 import type { Length } from '#craft/measure';
+import type { PressWish, SeamInPlace } from '#craft/piecing';
+import type { Press, TopPressing, WhyLoose } from '#craft/pressing';
 import type { SetTop, StripRole, TopThing } from '#craft/setting';
 import type { Unit, Way } from '#craft/ways';
 import type { Arc } from '#ground/arc';
-import type { Polygon } from '#ground/plane';
+import type { Point, Polygon } from '#ground/plane';
 import type { Note } from './notes.ts';
 
 export interface QuiltPlan {
@@ -42,6 +44,24 @@ export interface BlockPlan {
   readonly patches: readonly PlannedPatch[];
   readonly pieces: readonly PlannedPiece[];
   readonly steps: readonly PlannedStep[];
+  readonly pressing: BlockNesting;
+  /** Every seam where it lies (mirrored already when the entry is); `step` is an index. */
+  readonly seams: readonly SeamInPlace[];
+}
+
+/** How the seams inside one block nest. */
+export interface BlockNesting {
+  readonly meetings: number;
+  readonly nested: number;
+  /** Blocks of this entry that are pressed the other way at some seams. */
+  readonly otherWay: number;
+  /** Meetings that do not nest: where, of which two steps, under the seam of which, by their numbers. */
+  readonly loose: readonly {
+    readonly at: Point;
+    readonly steps: readonly [number, number];
+    readonly over: number;
+    readonly why: WhyLoose;
+  }[];
 }
 
 /** A patch as it lies in the block (mirrored already when the entry is), with its piece's label. */
@@ -84,7 +104,11 @@ export interface PlannedStep {
   /** A name out of `join`, or "open". */
   readonly press: string;
   /** Which of the two parts `press` means: needed where both have one name. */
-  readonly pressTo: 0 | 1 | 'open';
+  readonly pressTo: Press;
+  /** Where the seam would go if no other met it. */
+  readonly wish: PressWish;
+  /** Where some blocks of the entry are pressed another way: that way; null where all are pressed alike here. */
+  readonly otherWay: Press | null;
   readonly unfinished: readonly [Length, Length];
   readonly perBlock: number;
   readonly total: number;
@@ -120,6 +144,7 @@ export interface TopPlan {
    * drawn from a list, and the entry says it all.
    */
   readonly drawn: readonly (readonly string[] | null)[];
+  readonly pressing: TopPressing;
   /** Sashes, cornerstones, setting triangles, fills, borders and other plain pieces by kind. */
   readonly pieces: readonly TopPiece[];
   readonly steps: readonly TopStep[];
@@ -153,7 +178,7 @@ export interface TopStep {
   readonly kind: 'straight' | 'partial-close';
   readonly seam: Length;
   readonly press: string;
-  readonly pressTo: 0 | 1 | 'open';
+  readonly pressTo: Press;
   readonly unfinished: readonly [Length, Length];
   readonly perBlock: number;
   readonly total: number;

@@ -16,6 +16,7 @@ import { blockDrafter, type DraftedBlock, type DraftingProblem } from '#craft/dr
 import { type Likeness, likenessOf, strictestOf } from '#craft/fabric';
 import { minutesOf, threadFor } from '#craft/finishing';
 import { length, type Unit } from '#craft/measure';
+import { planPressing } from '#craft/pressing';
 import { type SettingProblem, setTop } from '#craft/setting';
 import type { IntegerSolver } from '#craft/strips';
 import { madeMinutes } from '#craft/ways';
@@ -23,7 +24,7 @@ import { toNumber } from '#ground/exact';
 import { done, type Outcome, refused } from '#ground/outcome';
 import type { Recall } from '#ground/recall';
 import { withStrips } from './angled-plan.ts';
-import { type BlockPlans, planBlocks } from './block-plan.ts';
+import { type BlockPlans, pieceEntries, planBlocks } from './block-plan.ts';
 import { endsNotes } from './cloth-ends.ts';
 import { foldNotes } from './cloth-fold.ts';
 import { lightnessBy } from './cloth-lightness.ts';
@@ -156,19 +157,29 @@ const planRead = (
   const set = laid.value;
   const scraps = planScraps({ quilt, drafted: drafted.value, set });
   const remembered = options.memory ? { memory: options.memory } : {};
-  const planned = planBlocks({
+  const likeness = likenessBy(quilt);
+  const entries = pieceEntries({
     ...remembered,
     quilt,
     drafted: drafted.value,
     set,
-    drawn: scraps.drawn,
     lightness,
-    likeness: likenessBy(quilt),
+    likeness,
     natures,
     rule,
   });
+  const pressing = planPressing({ entries, set });
+  const planned = planBlocks({ quilt, entries, pressing: pressing.blocks, drawn: scraps.drawn, rule });
   const piecesOn = (of: Natures) =>
-    piecesTaken({ ...remembered, quilt, set, drawn: scraps.drawn, blocks: planned.blocks, natures: of });
+    piecesTaken({
+      ...remembered,
+      quilt,
+      set,
+      drawn: scraps.drawn,
+      pressing: pressing.top,
+      blocks: planned.blocks,
+      natures: of,
+    });
   const { top, finish, pieces } = piecesOn(natures);
   const angled = withStrips({ blocks: planned.blocks, pieces, natures, pathOf: pathsOf(quilt) });
   const { blocks } = angled;

@@ -23,8 +23,8 @@ export const recut = ({ plan, fabric, as = {}, turning, search }: Recutting): Fa
     fabrics: plan.quilt.fabrics.map((one) => (one.id === fabric ? { ...one, ...as } : one)),
   };
   const natures = naturesOf(quilt);
-  const { set, drawn } = plan.top;
-  const { pieces } = piecesTaken({ quilt, set, drawn, blocks: plan.blocks, natures, asked: fabric });
+  const { set, drawn, pressing } = plan.top;
+  const { pieces } = piecesTaken({ quilt, set, drawn, pressing, blocks: plan.blocks, natures, asked: fabric });
   const mine = pieces.filter((piece) => piece.fabric === fabric);
   return planCloths({ quilt, pieces: mine, natures, search, turning }).fabrics[0] ?? null;
 };

@@ -21,8 +21,8 @@ export const refinish = (of: Refinishing): readonly FabricPlan[] | null => {
   const { plan, finish, without, fabrics, search } = of;
   const quilt: Quilt = { ...plan.quilt, finish };
   const natures = naturesOf(quilt);
-  const { set, drawn } = plan.top;
-  const { pieces } = piecesTaken({ quilt, set, drawn, blocks: plan.blocks, natures });
+  const { set, drawn, pressing } = plan.top;
+  const { pieces } = piecesTaken({ quilt, set, drawn, pressing, blocks: plan.blocks, natures });
   const mine = pieces.filter(({ fabric, use }) => fabrics.has(fabric) && !without?.has(use.role));
   const laid = planCloths({ quilt, pieces: mine, natures, search });
   return laid.problems.length > 0 ? null : laid.fabrics;

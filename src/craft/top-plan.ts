@@ -2,6 +2,7 @@
 import { type ClothNature, type CutRule, joinedAnyWay, joinedOnCloth, joinedStrip } from '#craft/cutting';
 import type { Length } from '#craft/measure';
 import { joinTop, labelAt, type TopJoin } from '#craft/piecing';
+import type { TopPressing } from '#craft/pressing';
 import type { PlacedBlock, PlacedStrip, SetTop } from '#craft/setting';
 import { centroid, distance, type Point } from '#ground/plane';
 import { entryName } from './block-plan.ts';
@@ -20,6 +21,7 @@ export type BorderLie = 'crosswise' | 'lengthwise' | 'joined';
 export const topPlanner = (of: {
   readonly set: SetTop;
   readonly drawn: DrawnCloths;
+  readonly pressing: TopPressing;
   readonly rule: CutRule;
   readonly natures: ReadonlyMap<string, ClothNature>;
   readonly float: Length;
@@ -28,7 +30,7 @@ export const topPlanner = (of: {
   const natureOf = (fabric: string): ClothNature => of.natures.get(fabric) as ClothNature;
   const isPrinted = (fabric: string): boolean => natureOf(fabric).print !== 'none';
   const kindOfStrip = stripKinds(set.strips, isPrinted);
-  const joins = joinTop({ set, kindOfStrip, isPrinted, seam: of.rule.seam });
+  const joins = joinTop({ set, kindOfStrip, isPrinted, seam: of.rule.seam, ...of.pressing });
   const order = sewingOrder(joins, kindOfStrip, set.strips.length);
   const label = (strip: number): string => labelAt(order.indexOf(kindOfStrip[strip] as number));
   const steps = joins.map((join, i) => topStep({ set, join, number: i + 1, label }));
@@ -52,6 +54,7 @@ export const topPlanner = (of: {
   return (borderLie) => ({
     set,
     drawn: of.drawn,
+    pressing: of.pressing,
     pieces: order.map((kind, place) => piece({ kind, place, borderLie })),
     steps,
   });

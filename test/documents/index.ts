@@ -2,4 +2,5 @@
 export { answerTo, example, examples, isAnswered, measuresOf, pictureOf } from './asked.ts';
 export { box, type CutBlock, randomBlock } from './cut-block.ts';
 export { planned, quilt, star } from './documents.ts';
+export { type Met, meetingsFound, nestedOf } from './meetings.ts';
 export { mergedBlock, type Tiling, tilings } from './merged-block.ts';

@@ -42,6 +42,22 @@ export const seamBetween = (first: Extent, second: Extent, side: Edge): number =
   return Math.min(mine[1], its[1]) - Math.max(mine[0], its[0]);
 };
 
+/** That seam's ends, in the frame: from the top down, or from left to right. */
+export const seamAlong = (first: Extent, second: Extent, side: Edge): readonly [Point, Point] => {
+  const [mine, its] = [first.edges[side], second.edges[opposite[side]]];
+  const [from, to] = [Math.max(mine[0], its[0]), Math.min(mine[1], its[1])];
+  const at = first[side];
+  return side === 'left' || side === 'right'
+    ? [
+        { x: at, y: from },
+        { x: at, y: to },
+      ]
+    : [
+        { x: from, y: at },
+        { x: to, y: at },
+      ];
+};
+
 /**
  * The extent of both together.
  *

@@ -23,8 +23,9 @@ export { checkTurn } from './check-size.ts';
 export { graphOf, outlineOfUnit } from './graph.ts';
 export { labelAt } from './labels.ts';
 export { type Lying, machineTurn, wholeTurn } from './machine.ts';
-export type { Part, PiecedBlock, PieceKind, SewingStep } from './pieced.ts';
-export { joinTop, type TopJoin } from './top.ts';
+export type { Part, PiecedBlock, PieceKind, PressWish, SeamInPlace, SewingStep } from './pieced.ts';
+export { joinTop, type TopJoin, type TopSeam, topSeams } from './top.ts';
+export type { TopWish } from './top-pressing.ts';
 
 /**
  * Labels, steps and check sizes of one block in one colouring.
@@ -99,9 +100,18 @@ export const pieceBlock = (of: {
             ),
         )
       : null;
-  const coreSteps = tree ? stepsOf(sewn, tree) : [];
-  const steps = [...coreSteps, ...logSteps({ block: sewn, core: coreSteps, added })];
-  return labelled({ block, fabrics, kindOf, steps, leastUnits: tree?.leastUnits ?? 'proven' });
+  const { steps: coreSteps, seams } = tree ? stepsOf(sewn, tree) : { steps: [], seams: [] };
+  const logs = logSteps({ block: sewn, core: coreSteps, added });
+  const steps = [...coreSteps, ...logs];
+  const logSeams = logs.map(({ line, heading }, i) => ({ step: coreSteps.length + i, path: line, heading }));
+  return labelled({
+    block,
+    fabrics,
+    kindOf,
+    steps,
+    seams: [...seams, ...logSeams],
+    leastUnits: tree?.leastUnits ?? 'proven',
+  });
 };
 
 const plainLikeness = (): Likeness => ({ turns: 'any', flips: false });
@@ -126,6 +136,7 @@ const labelled = (of: {
   readonly fabrics: readonly string[];
   readonly kindOf: readonly number[];
   readonly steps: readonly SewingStep[];
+  readonly seams: PiecedBlock['seams'];
   readonly leastUnits: PiecedBlock['leastUnits'];
 }): PiecedBlock => {
   const order = new Map<number, number>();
@@ -156,6 +167,7 @@ const labelled = (of: {
     kindOf: renumbered,
     joining: joiningOf(steps),
     steps,
+    seams: of.seams,
     leastUnits: of.leastUnits,
   };
 };

@@ -5,6 +5,7 @@ import { at, boxOf, type Polygon } from '#ground/plane';
 import { checkSize } from './check-size.ts';
 import { headingOf, type Lying, machineTurn } from './machine.ts';
 import type { SewingStep } from './pieced.ts';
+import { outward } from './pressing.ts';
 import type { SewnBlock } from './sewn.ts';
 
 /**
@@ -40,7 +41,7 @@ export const logSteps = (of: {
       machineTurn: machineTurn(headingOf[side], lying),
       lying,
       seam: length(Math.abs(to.x - from.x) + Math.abs(to.y - from.y)),
-      press: 1,
+      wish: outward,
       patches: [unit, [log]],
       line,
       stopsAt: [],

@@ -13,6 +13,8 @@ export interface PiecedBlock {
   readonly kindOf: readonly number[];
   readonly joining: 'straight' | 'curved' | 'partial' | 'set-in';
   readonly steps: readonly SewingStep[];
+  /** Every seam of one block where it lies, those of a unit's parts before its own. */
+  readonly seams: readonly SeamInPlace[];
   /** Whether the number of different units is proven least, or the best of a search. */
   readonly leastUnits: 'proven' | 'searched';
 }
@@ -47,8 +49,8 @@ export interface SewingStep {
   readonly lying: Lying;
   /** Finished length of the seam. */
   readonly seam: Length;
-  /** The part that the allowances are pressed toward (index into join). */
-  readonly press: 0 | 1 | 'open';
+  /** The part that the allowances would be pressed toward if no other seam met this one. */
+  readonly wish: PressWish;
   /** Patches of the representative unit this step makes: the first part's, then the second's. */
   readonly patches: readonly [readonly number[], readonly number[]];
   /** The seam on the board, finished, from end to end, in the block's frame; chords stand for arcs. */
@@ -61,6 +63,25 @@ export interface SewingStep {
   readonly unfinished: readonly [Length, Length];
   /** How many of this unit one block takes. */
   readonly perBlock: number;
+}
+
+/** One seam as it lies in the block. */
+export interface SeamInPlace {
+  /** Index of its step. */
+  readonly step: number;
+  /** From end to end, in the block's frame. */
+  readonly path: Polygon;
+  /** Where the second part lies, square to the seam: degrees clockwise, 0 to the right. */
+  readonly heading: number;
+}
+
+/** Index into the step's `join`. */
+export interface PressWish {
+  readonly toward: 0 | 1;
+  /** Outward, and to the hollow side of a curve, is kept whatever meets; the rest gives way to seams that nest. */
+  readonly why: 'outward' | 'hollow' | 'darker' | 'flatter';
+  /** By how much the cloth along the seam is darker there, in L*. */
+  readonly darker: number;
 }
 
 export type Part = { readonly piece: number } | { readonly unit: number };

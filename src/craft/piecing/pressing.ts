@@ -1,8 +1,15 @@
-// Which way a seam is pressed: outward on a log cabin, else to the darker side of the seam.
+// Which way a seam would be pressed if it met no other: to the darker side of it.
 import { offLine, type Point, type Polygon } from '#ground/plane';
+import type { PressWish } from './pieced.ts';
+
+/** On a log cabin, and wherever piece goes round piece. */
+export const outward: PressWish = { toward: 1, why: 'outward', darker: 0 };
+
+/** A curved seam, with the part on its hollow hand second. */
+export const hollow: PressWish = { toward: 1, why: 'hollow', darker: 0 };
 
 /**
- * 0 or 1: the part whose cloth along the seam is darker (by CIE L*, weighted by length). Where both are
+ * Toward the part whose cloth along the seam is darker (by CIE L*, weighted by length). Where both are
  * alike, the part of fewer patches, for less bulk; then the second.
  *
  * @param path the seam from end to end
@@ -14,10 +21,11 @@ export const darkerSide = (seam: {
   readonly outlines: readonly Polygon[];
   readonly lightnessOf: (patch: number) => number;
   readonly slack: number;
-}): 0 | 1 => {
+}): PressWish => {
   const [first, second] = seam.parts.map((patches) => lightnessAlong({ ...seam, patches })) as [number, number];
-  if (Math.abs(first - second) > 1e-6) return first < second ? 0 : 1;
-  return seam.parts[0].length < seam.parts[1].length ? 0 : 1;
+  const darker = Math.abs(first - second);
+  if (darker > 1e-6) return { toward: first < second ? 0 : 1, why: 'darker', darker };
+  return { toward: seam.parts[0].length < seam.parts[1].length ? 0 : 1, why: 'flatter', darker: 0 };
 };
 
 const lightnessAlong = (seam: {

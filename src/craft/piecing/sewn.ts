@@ -35,7 +35,7 @@ export interface SeamOnBoard {
   /** As they are walked along the path; none where missing. */
   readonly arcs?: readonly Arc[];
   /** Where the shape of the seam says it; else it goes to the darker side. */
-  readonly press?: SewingStep['press'];
+  readonly wish?: SewingStep['wish'];
   readonly seam: number;
 }
 

@@ -4,23 +4,25 @@ import type { Arc, Outline } from '#ground/arc';
 import { distance, hullOf, offLine, type Point, type Polygon } from '#ground/plane';
 import { checkSize } from './check-size.ts';
 import { hollowHand } from './hollow-hand.ts';
+import { seamsInPlace } from './in-place.ts';
 import { type Branch, type Join, type JoinTree, patchesOf, type SeamJoin } from './join.ts';
 import { type Lying, machineTurn, sideOf } from './machine.ts';
 import { buildsOutward, nearerMiddle } from './outward.ts';
-import type { Part, SewingStep } from './pieced.ts';
-import { darkerSide } from './pressing.ts';
+import type { Part, PiecedBlock, SewingStep } from './pieced.ts';
+import { darkerSide, hollow as hollowWish, outward as outwardWish } from './pressing.ts';
 import { ringSeams } from './ring-seams.ts';
 import { headingOffLine, headingToward, seamEnds } from './seam-ends.ts';
 import type { Hands, SeamOnBoard, SewnBlock } from './sewn.ts';
 
-/** Steps in sewing order: what a unit is made of comes before it. */
-export const stepsOf = (block: SewnBlock, tree: JoinTree): readonly SewingStep[] => {
+/** Steps in sewing order, what a unit is made of before it; and every seam that they sew, in its place. */
+export const stepsOf = (block: SewnBlock, tree: JoinTree): Pick<PiecedBlock, 'steps' | 'seams'> => {
   const outward = buildsOutward(block, tree);
   const order = makingOrder(block, tree, outward);
   const times = timesEach(order, tree);
   const setIn = order.some((form) => isSetIn(tree.joins.get(form) as Join));
   const steps: SewingStep[] = [];
   const madeBy = new Map<number, number>();
+  const stepsOfForm = new Map<number, readonly [number, number]>();
   const partOf = (branch: Branch): Part =>
     'patch' in branch ? { piece: block.kindOf[branch.patch] as number } : { unit: madeBy.get(branch.form) as number };
   const lyingOf = (branch: Branch): Lying => {
@@ -34,6 +36,7 @@ export const stepsOf = (block: SewnBlock, tree: JoinTree): readonly SewingStep[]
   for (const form of order) {
     const join = tree.joins.get(form) as Join;
     const hands: Hands = { block, partOf, lyingOf, next: steps.length };
+    const from = steps.length;
     const seams = join.kind === 'ring' ? ringSeams(hands, join) : [plainSeam(hands, join, outward)];
     for (const seam of seams) {
       steps.push(
@@ -41,8 +44,9 @@ export const stepsOf = (block: SewnBlock, tree: JoinTree): readonly SewingStep[]
       );
     }
     madeBy.set(form, steps.length - 1);
+    stepsOfForm.set(form, [from, steps.length]);
   }
-  return steps;
+  return { steps, seams: seamsInPlace({ outlines: block.outlines, tree, steps, stepsOfForm }) };
 };
 
 const stepOf = (of: {
@@ -67,7 +71,7 @@ const stepOf = (of: {
     machineTurn: machineTurn(seam.heading, seam.lying),
     lying: seam.lying,
     seam: length(seam.seam),
-    press: of.outward ? 1 : (seam.press ?? darkerSide({ ...block, path: seam.path, parts: seam.patches })),
+    wish: of.outward ? outwardWish : (seam.wish ?? darkerSide({ ...block, path: seam.path, parts: seam.patches })),
     patches: seam.patches,
     line: seam.path,
     ...(seam.arcs === undefined ? {} : { arcs: seam.arcs }),
@@ -116,7 +120,7 @@ const plainSeam = (hands: Hands, join: SeamJoin, outward: boolean): SeamOnBoard 
     path,
     ...(join.arcs.length === 0 ? {} : { arcs: join.arcs }),
     // to its hollow side, which lies on top
-    ...(hollow === null ? {} : { press: 1 }),
+    ...(hollow === null ? {} : { wish: hollowWish }),
     seam: join.length ?? pathLength(path),
   };
 };

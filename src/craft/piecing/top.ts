@@ -12,11 +12,19 @@ import {
   type Round,
   type SetTop,
   type TopThing,
+  turnedBy,
 } from '#craft/setting';
 import { boxOf, centroid, grown, hullOf, type Polygon } from '#ground/plane';
-import { type Edge, type Extent, extentOf, inFrame, joinedExtent, seamBetween } from './frame-extent.ts';
-import { headingOf, machineTurn } from './machine.ts';
-import { pressBetweenRows, pressInBorder, pressInRow, pressInSection } from './top-pressing.ts';
+import { type Edge, type Extent, extentOf, inFrame, joinedExtent, seamAlong, seamBetween } from './frame-extent.ts';
+import { headingOf, machineTurn, wholeTurn } from './machine.ts';
+import {
+  pressBetweenRows,
+  pressInBorder,
+  pressInRow,
+  pressInSection,
+  pressKept,
+  type TopWish,
+} from './top-pressing.ts';
 
 /** A thing, or the unit of an earlier step. */
 export type TopPart = TopThing | { readonly unit: number };
@@ -41,6 +49,16 @@ export interface TopJoin {
   readonly things: readonly [readonly TopThing[], readonly TopThing[]];
 }
 
+/** A seam of the top as it lies there. */
+export interface TopSeam {
+  readonly path: Polygon;
+  /** Where the second part lies, square to the seam: degrees clockwise, 0 to the right. */
+  readonly heading: number;
+  readonly stage: Exclude<TopJoin['stage'], 'mitre'>;
+  readonly of: number;
+  readonly wish: TopWish;
+}
+
 interface Unit {
   readonly part: TopPart;
   /** Units of one sign are made alike. */
@@ -61,25 +79,58 @@ interface Joining {
   readonly seam: Length;
   readonly slack: number;
   readonly sashed: boolean;
+  readonly pressOf: (seam: TopSeam) => TopJoin['press'];
+  /** Two placed blocks of one sign, turned alike, are one and the same. */
+  readonly signOfBlock: (placed: number) => string;
   readonly steps: TopJoin[];
   /** The step that makes units of a sign. */
   readonly known: Map<string, number>;
 }
 
-/**
- * @param kindOfStrip strips of one kind are one piece to make and to cut
- * @param isPrinted   whether a cloth has an upright
- * @param seam        allowance
- */
-export const joinTop = (top: {
+interface TopToJoin {
   readonly set: SetTop;
+  /** Strips of one kind are one piece to make and to cut. */
   readonly kindOfStrip: readonly number[];
+  /** Whether a cloth has an upright. */
   readonly isPrinted: (fabric: string) => boolean;
+  /** Allowance. */
   readonly seam: Length;
-}): readonly TopJoin[] => {
+}
+
+/**
+ * @param presses  by seam, as `topSeams` has them; a mitre is pressed open
+ * @param variants by placed block: how its own seams are pressed, where that is one of two ways
+ */
+export const joinTop = (
+  top: TopToJoin & { readonly presses: readonly TopJoin['press'][]; readonly variants: readonly number[] },
+): readonly TopJoin[] => {
+  const { presses, variants } = top;
+  let sewn = 0;
+  return joins(top, {
+    pressOf: () => presses[sewn++] as TopJoin['press'],
+    signOfBlock: (placed) => `${variants[placed] as number}`,
+  });
+};
+
+/** Every seam of a top but its mitres, in the order of joining, with what it wishes. */
+export const topSeams = (set: SetTop): readonly TopSeam[] => {
+  const seams: TopSeam[] = [];
+  const plain = { set, kindOfStrip: set.strips.map((_, i) => i), isPrinted: () => false, seam: length(0) };
+  joins(plain, {
+    pressOf: (seam) => {
+      seams.push(seam);
+      return 1;
+    },
+    signOfBlock: (placed) => `${placed}`,
+  });
+  return seams;
+};
+
+const joins = (top: TopToJoin, of: Pick<Joining, 'pressOf' | 'signOfBlock'>): readonly TopJoin[] => {
   const { set } = top;
   const joining: Joining = {
     ...top,
+    ...of,
     slack: 1e-7 * Math.max(set.width, set.height),
     sashed: set.strips.some((s) => s.role === 'sash'),
     steps: [],
@@ -114,6 +165,8 @@ const single = (on: Joining, thing: TopThing, angle: number): Unit => {
   };
 };
 
+const nameOfThing = (thing: TopThing): string => ('strip' in thing ? `s${thing.strip}` : `b${thing.block}`);
+
 type Run = Extract<Assembly, { readonly run: string }>;
 
 const joinedRun = (on: Joining, run: Run): Unit => {
@@ -123,14 +176,15 @@ const joinedRun = (on: Joining, run: Run): Unit => {
   const side = run.run === 'across' ? 'right' : 'bottom';
   return parts.reduce((first, second, i) => {
     const seam = { first: first.things.at(-1) as TopThing, second: second.things[0] as TopThing };
-    const press = {
+    const name = `${stage} ${nameOfThing(seam.first)} ${nameOfThing(seam.second)}`;
+    const wish = {
       row: () => pressInRow(set, { ...seam, row: run.of, sashed: on.sashed }),
       rows: () => pressBetweenRows(set, i),
-      section: () => pressInSection(set, seam),
-      border: () => pressInBorder(set, seam),
+      section: () => pressInSection(set, seam, name),
+      border: () => pressInBorder(set, { ...seam, ring: run.of, name }),
     }[stage]();
     const of = stage === 'rows' ? i : run.of;
-    return sewn(on, { first, second, side, angle, press, stage, of, across: 'counted', measure: null });
+    return sewn(on, { first, second, side, angle, wish, stage, of, across: 'counted', measure: null });
   });
 };
 
@@ -138,7 +192,8 @@ const joinedRun = (on: Joining, run: Run): Unit => {
 const cornered = (on: Joining, core: Unit, { angle, parts }: Round): Unit => {
   const whole = parts.reduce((first, { side, assembly }, of) => {
     const second = joined(on, { assembly, angle });
-    return sewn(on, { first, second, side, angle, press: 1, stage: 'corner', of, across: 'counted', measure: null });
+    const wish = pressKept(1);
+    return sewn(on, { first, second, side, angle, wish, stage: 'corner', of, across: 'counted', measure: null });
   }, core);
   return seenFrom(on, whole, 0);
 };
@@ -150,11 +205,11 @@ const bordered = (
   const { angle } = ring;
   const across = ring.kind === 'mitred' ? 'hanging' : 'counted';
   // blocks have seams of their own: their border is pressed away from them
-  const press = ring.kind === 'pieced' ? 0 : 1;
+  const wish = pressKept(ring.kind === 'pieced' ? 0 : 1);
   const whole = ring.parts.reduce((first, { side, assembly }) => {
     const second = joined(on, { assembly, angle });
     const measure = side === 'left' || side === 'right' ? 'height' : 'width';
-    return sewn(on, { first, second, side, angle, press, stage: 'border', of, across, measure });
+    return sewn(on, { first, second, side, angle, wish, stage: 'border', of, across, measure });
   }, core);
   return ring.kind === 'mitred' ? mitred(on, { whole, ring, of }) : whole;
 };
@@ -163,16 +218,23 @@ interface Sewing extends Pick<TopJoin, 'angle' | 'of' | 'measure'> {
   readonly first: Unit;
   readonly second: Unit;
   readonly side: Edge;
-  readonly press: 0 | 1;
+  readonly wish: TopWish;
   readonly stage: Exclude<TopJoin['stage'], 'mitre'>;
   /** Whether what the second reaches beyond the first along the seam belongs to the unit's size. */
   readonly across: 'counted' | 'hanging';
 }
 
 const sewn = (on: Joining, sewing: Sewing): Unit => {
-  const { side, angle, stage, press, of, across, measure } = sewing;
+  const { side, angle, stage, wish, of, across, measure } = sewing;
   const first = seenFrom(on, sewing.first, angle);
   const second = seenFrom(on, sewing.second, angle);
+  const press = on.pressOf({
+    path: seamAlong(first.extent, second.extent, side).map((p) => turnedBy(p, angle)),
+    heading: wholeTurn(headingOf[side] + angle),
+    stage,
+    of,
+    wish,
+  });
   const extent = joinedExtent({ first: first.extent, second: second.extent, side, across, slack: on.slack });
   const outline = angle % 90 === 0 ? null : hullOf([...outlineIn(on, first), ...outlineIn(on, second)], on.slack);
   const name = [side, press, turnedSign(sewing.first, angle), turnedSign(sewing.second, angle)].join('|');
@@ -295,7 +357,7 @@ const signOf = (on: Joining, thing: TopThing, angle: number): string => {
     return `s${on.kindOfStrip[thing.strip]}:${lieOf(inFrame(points, angle))}`;
   }
   const { block, colouring, mirror, turn } = on.set.placed[thing.block] as PlacedBlock;
-  return JSON.stringify([block, colouring, mirror, turnFrom(turn, angle)]);
+  return JSON.stringify([block, colouring, mirror, on.signOfBlock(thing.block), turnFrom(turn, angle)]);
 };
 
 /** How an outline lies: its middle's place in its box tells turned triangles apart, the box's sides turned strips. */

@@ -60,6 +60,7 @@ export const blockHead = (of: HeadOf, at: { readonly block: BlockPlan; readonly 
       ...turnedRemark(of, block),
       ...grainRemark(block),
       ...slantRemark(block),
+      ...otherWayRemark(block),
       ...(block.joining === 'straight' && block.leastUnits === 'searched'
         ? ['The order was found by a search: there may be one with fewer different units.']
         : []),
@@ -90,6 +91,14 @@ const clothsText = (of: HeadOf, block: BlockPlan, piece: PlannedPiece): string =
     ? `${named(piece.fabric)} · ${briefName(signOf(of.signs, piece.fabric).name)}`
     : piece.fabrics.map(({ fabric, count }) => `${count}\u00a0of\u00a0${named(fabric)}`).join(', ');
 };
+
+/** Blocks of two ways are made apart. */
+const otherWayRemark = ({ count, pressing: { otherWay } }: BlockPlan): readonly string[] =>
+  otherWay === 0
+    ? []
+    : [
+        `${otherWay} of the ${count} ${otherWay === 1 ? 'is' : 'are'} pressed the other way at some steps, so that seams nest with those of the neighbours.`,
+      ];
 
 const scrappyRemark = ({ pieces }: BlockPlan): readonly string[] => {
   const labels = pieces.filter(({ fabrics }) => fabrics.length > 1).map(({ label }) => label);

@@ -19,7 +19,7 @@ export const stepWords = (
   const partner = partnerOf(block, step);
   if (step.made && step.made.way.name !== 'singly') return madeWords(plan, { block, step, made: step.made, counts });
   const heading = stepHeading(step, partner);
-  const press = pressText(step);
+  const press = `${pressText(step)}${otherWayText(block, step)}`;
   const machine = `${machineText(step, newestOf(block.steps, step))}${kindText(step, partner)}`;
   const measures = checkSize(step.unfinished, plan.quilt);
   const trims = step.made?.isLast === true;
@@ -32,6 +32,15 @@ export const stepWords = (
     boardAlt: `${title}, step ${step.number} on the board: ${heading}. ${press} After pressing it measures ${measures}.`,
     machineAlt: `${title}, step ${step.number} at the machine: ${machine} The seam line is dashed along the right edge.`,
   };
+};
+
+/** Where some blocks of the entry are pressed otherwise. */
+const otherWayText = ({ pressing }: BlockPlan, step: PlannedStep): string => {
+  if (step.otherWay === null) return '';
+  const way = pressText({ ...step, pressTo: step.otherWay })
+    .replace(/^Press /, '')
+    .replace(/\.$/, '');
+  return ` For ${pressing.otherWay === 1 ? 'the one block' : `the ${pressing.otherWay} blocks`} pressed the other way: ${way}.`;
 };
 
 /** How like units are sewn: straight seams in a chain, others one by one. */

@@ -3,6 +3,7 @@
 
 import type { BlockPlan, FabricPlan, PlannedPiece, PlannedStep, QuiltPlan, StepWay, TopPiece, TopStep } from '#craft';
 import type { Cut, StripWay } from '#craft/cutting';
+import type { TopPressing } from '#craft/pressing';
 import type { PlacedStrip } from '#craft/setting';
 import { toNumber } from '#ground/exact';
 import { signedArea } from '#ground/plane';
@@ -28,11 +29,13 @@ export const toPlanFile = (plan: QuiltPlan): unknown => ({
       at,
       turn,
       mirror,
+      ...(plan.top.pressing.variants[place] === 1 ? { pressed: 'other-way' } : {}),
       // what scrappy tones were drawn: the cloth of each patch, in the order of the block's patches
       ...(plan.top.drawn[place] ? { fabrics: plan.top.drawn[place] } : {}),
     })),
     strips: plan.top.set.strips.map(topStrip),
     pieces: plan.top.pieces.map(topPiece),
+    pressing: topPressing(plan.top.pressing),
     steps: plan.top.steps.map(topStep),
   },
   blocks: plan.blocks.map(blockEntry),
@@ -68,6 +71,7 @@ const blockEntry = (block: BlockPlan): unknown => ({
     points: outlineEntries({ points, arcs }),
   })),
   pieces: block.pieces.map(piece),
+  pressing: { ...block.pressing, loose: block.pressing.loose.map((one) => ({ ...one, at: pair(one.at) })) },
   steps: block.steps.map(step),
 });
 
@@ -123,6 +127,7 @@ const step = (of: PlannedStep): unknown => ({
   seam: of.seam,
   press: of.press,
   pressTo: of.pressTo,
+  ...(of.otherWay === null ? {} : { otherWay: of.otherWay }),
   unfinished: of.unfinished,
   perBlock: of.perBlock,
   total: of.total,
@@ -167,6 +172,20 @@ const topStrip = ({ role, fabric, rect, points }: PlacedStrip): unknown => ({
   size: [rect.width, rect.height],
   ...(signedArea(points) < rect.width * rect.height * (1 - 1e-9) ? { points: points.map(pair) } : {}),
 });
+
+/** Meetings that do not nest are counted by their reason. */
+const topPressing = ({ all, between, proven }: TopPressing): unknown => {
+  const reasons = [...new Set(between.loose.map(({ why }) => why))].sort();
+  return {
+    ...all,
+    proven,
+    between: {
+      meetings: between.meetings,
+      nested: between.nested,
+      loose: reasons.map((why) => ({ why, count: between.loose.filter((one) => one.why === why).length })),
+    },
+  };
+};
 
 const topStep = (of: TopStep): unknown => ({
   id: of.id,

@@ -1,0 +1,259 @@
+// Pressing: every seam of the blocks and of the top gets its way, so that as many as can nest where they meet.
+import { cornerTolerance } from '#craft/limits';
+import { type PiecedBlock, type TopSeam, topSeams } from '#craft/piecing';
+import { type PlacedBlock, pointInTop, type SetTop } from '#craft/setting';
+import type { Point } from '#ground/plane';
+import { type StepEnd, type StudiedBlock, studyBlock } from './block.ts';
+import type { PressTask, TopMeeting, TopWhose, Variants } from './model.ts';
+import { doNest, type Press } from './press.ts';
+import { endsOf, type Meeting, type SeamEnd, type Spot, spotsOn } from './spots.ts';
+import { type PressedInVariants, pressInVariants } from './variants.ts';
+
+export type { Press } from './press.ts';
+
+/** Blocks of one entry: of one design and colouring, mirrored or not. */
+export interface EntryToPress {
+  readonly pieced: Pick<PiecedBlock, 'steps' | 'seams'>;
+  readonly size: readonly [number, number];
+  /** Indexes into the top's placed blocks. */
+  readonly places: readonly number[];
+}
+
+export interface Pressing {
+  /** By entry. */
+  readonly blocks: readonly BlockPressing[];
+  readonly top: TopPressing;
+}
+
+export interface BlockPressing extends Share {
+  /** By step. */
+  readonly presses: readonly Press[];
+  /** How those blocks are pressed that take the other way; null where all are pressed alike. */
+  readonly other: { readonly presses: readonly Press[]; readonly count: number } | null;
+  /** Meetings inside one block that do not nest, in its own frame, not mirrored. */
+  readonly loose: readonly LooseInBlock[];
+}
+
+/** Meetings, and how many of them nest. */
+export interface Share {
+  readonly meetings: number;
+  readonly nested: number;
+}
+
+export interface LooseInBlock extends Loose {
+  /** Indexes of the two steps whose seams meet, and of the step whose seam runs over them. */
+  readonly steps: readonly [number, number];
+  readonly over: number;
+}
+
+export interface Loose {
+  readonly at: Point;
+  readonly why: WhyLoose;
+}
+
+/**
+ * Both are copies of one seam, which lies the same way in both; one is pressed open; their ways are kept for another
+ * reason (outward on a log cabin, a border); or to nest it would cost another meeting.
+ */
+export type WhyLoose = 'one-seam' | 'open' | 'kept' | 'another';
+
+export interface TopPressing {
+  /** By seam of the top, in the order of joining, mitres left out. */
+  readonly presses: readonly Press[];
+  /** By placed block: 1 where it is pressed its entry's other way. */
+  readonly variants: Variants;
+  /** Between blocks, rows, sashes and borders. */
+  readonly between: Share & { readonly loose: readonly Loose[] };
+  /** Of the whole quilt, inside its blocks too. */
+  readonly all: Share;
+  /** Whether no other choice nests more. */
+  readonly proven: boolean;
+}
+
+export const planPressing = (of: { readonly entries: readonly EntryToPress[]; readonly set: SetTop }): Pressing => {
+  const { entries, set } = of;
+  const blocks = entries.map(({ pieced, size }) => studyBlock(pieced, size));
+  const entryOf = set.placed.map(() => 0);
+  entries.forEach(({ places }, entry) => {
+    for (const placed of places) entryOf[placed] = entry;
+  });
+  const seams = topSeams(set);
+  const runs = runsOf(seams);
+  const spots = spotsInTop({ ...of, blocks, seams, entryOf });
+  const met = spots.flatMap(({ at, meetings }) =>
+    meetings.map((meeting) => ({ at, ...betweenOf(meeting, seams, runs) })),
+  );
+  const task: PressTask = { blocks, entryOf, runs: runs.variables, between: met };
+  const found = pressInVariants(task);
+  return result({ entries, task, met, seams, runs, found });
+};
+
+/** An end in the top: a block's, or that of one of the top's own seams. */
+type InTop = { readonly placed: number; readonly step: number } | { readonly seam: number };
+
+const spotsInTop = (of: {
+  readonly entries: readonly EntryToPress[];
+  readonly set: SetTop;
+  readonly blocks: readonly StudiedBlock[];
+  readonly seams: readonly TopSeam[];
+  readonly entryOf: readonly number[];
+}): readonly Spot<InTop>[] => {
+  const { entries, set, blocks, seams, entryOf } = of;
+  const own = seams.flatMap((seam, i) => endsOf(seam, (): InTop => ({ seam: i })));
+  const ofBlocks = set.placed.flatMap((block, placed) => {
+    const entry = entryOf[placed] as number;
+    const { size } = entries[entry] as EntryToPress;
+    return (blocks[entry] as StudiedBlock).rim.map((end) => endInTop(block, { placed, size, end }));
+  });
+  return spotsOn(seams, [...own, ...ofBlocks], 3 * cornerTolerance * Math.max(set.width, set.height));
+};
+
+const endInTop = (
+  block: PlacedBlock,
+  of: { readonly placed: number; readonly size: readonly [number, number]; readonly end: SeamEnd<StepEnd> },
+): SeamEnd<InTop> => {
+  const { placed, size, end } = of;
+  const at = pointInTop(block, size, end.at);
+  const wayOf = (way: Point): Point => {
+    const to = pointInTop(block, size, { x: end.at.x + way.x, y: end.at.y + way.y });
+    return { x: to.x - at.x, y: to.y - at.y };
+  };
+  return { at, into: wayOf(end.into), toward: wayOf(end.toward), of: { placed, step: end.of.step } };
+};
+
+interface Runs {
+  readonly variables: PressTask['runs'];
+  /** By seam. */
+  readonly of: readonly number[];
+}
+
+/** Against the wishes of the top, in the unit of those of a block: away from cloth that lies flat, and against a custom. */
+const cost = { kept: 0, flat: 200, some: 2 } as const;
+
+const runsOf = (seams: readonly TopSeam[]): Runs => {
+  const known = new Map<string, number>();
+  const variables: PressTask['runs'][number][] = [];
+  const of = seams.map(({ wish }, seam) => {
+    const key = wish.weight === 'kept' ? `${seam}` : wish.run;
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    known.set(key, variables.length);
+    const price = cost[wish.weight];
+    variables.push(
+      wish.weight === 'kept'
+        ? { presses: [1], costs: [0] }
+        : { presses: [0, 1], costs: wish.wished ? [price, 0] : [0, price] },
+    );
+    return variables.length - 1;
+  });
+  return { variables, of };
+};
+
+/** A run that is pressed its way presses a seam toward its first part where that lies there: then alike is unlike. */
+const betweenOf = ({ ends, nests }: Meeting<InTop>, seams: readonly TopSeam[], runs: Runs): TopMeeting => {
+  const turned = ends.filter(({ of }) => 'seam' in of && seams[of.seam]?.wish.along === 0).length % 2 === 1;
+  const whoseOf = ({ of }: SeamEnd<InTop>): TopWhose =>
+    'seam' in of ? { run: runs.of[of.seam] as number } : { placed: of.placed, step: of.step };
+  return {
+    whose: [whoseOf(ends[0]), whoseOf(ends[1])],
+    nests: turned ? (nests === 'alike' ? 'unlike' : 'alike') : nests,
+  };
+};
+
+const result = (of: {
+  readonly entries: readonly EntryToPress[];
+  readonly task: PressTask;
+  readonly met: readonly (TopMeeting & { readonly at: Point })[];
+  readonly seams: readonly TopSeam[];
+  readonly runs: Runs;
+  readonly found: PressedInVariants;
+}): Pressing => {
+  const { entries, task, met, seams, runs, found } = of;
+  const { pressed, variants } = found;
+  const blocks = entries.map(({ pieced, places }, entry): BlockPressing => {
+    const [presses, other] = pressed.steps[entry] as (typeof pressed.steps)[number];
+    const study = task.blocks[entry] as StudiedBlock;
+    const count = places.filter((placed) => variants[placed] === 1).length;
+    return {
+      presses,
+      other: count === 0 ? null : { presses: other, count },
+      ...looseIn(study, pieced, presses),
+    };
+  });
+  const loose = met.flatMap((meeting): readonly Loose[] => {
+    const why = whyBetween(task, found, meeting);
+    return why === null ? [] : [{ at: meeting.at, why }];
+  });
+  const meetings = blocks.reduce(
+    (all, one, i) => all + one.meetings * (entries[i]?.places.length as number),
+    met.length,
+  );
+  return {
+    blocks,
+    top: {
+      presses: seams.map(({ wish }, seam) => pressIn(pressed.runs[runs.of[seam] as number] as Press, wish.along)),
+      variants,
+      between: { meetings: met.length, nested: met.length - loose.length, loose },
+      all: { meetings, nested: pressed.nested },
+      proven: found.proven || pressed.nested === meetings,
+    },
+  };
+};
+
+const pressIn = (run: Press, along: 0 | 1): Press =>
+  run === 'open' ? 'open' : run === 1 ? along : along === 1 ? 0 : 1;
+
+const looseIn = (
+  { spots, steps }: StudiedBlock,
+  { seams }: Pick<PiecedBlock, 'seams'>,
+  presses: readonly Press[],
+): Pick<BlockPressing, 'meetings' | 'nested' | 'loose'> => {
+  const met = spots.flatMap(({ at, over, meetings }) => meetings.map(({ ends, nests }) => ({ at, over, ends, nests })));
+  const loose = met.flatMap(({ at, over, ends: [a, b], nests }): readonly LooseInBlock[] => {
+    const own = [a.of.step, b.of.step] as const;
+    const [p, q] = [presses[own[0]] as Press, presses[own[1]] as Press];
+    if (doNest(nests, p, q)) return [];
+    const isKept = own.every((step) => steps[step]?.presses.length === 1);
+    const why = whyLoose({ presses: [p, q], isOneSeam: own[0] === own[1], nests, isKept });
+    return [{ at, steps: own, over: seams[over]?.step as number, why }];
+  });
+  return { meetings: met.length, nested: met.length - loose.length, loose };
+};
+
+const whyBetween = (
+  task: PressTask,
+  { pressed, variants }: PressedInVariants,
+  meeting: TopMeeting,
+): WhyLoose | null => {
+  const whose = meeting.whose.map((one) => {
+    if ('run' in one) {
+      return { press: pressed.runs[one.run] as Press, name: `${one.run}`, ways: task.runs[one.run]?.presses.length };
+    }
+    const entry = task.entryOf[one.placed] as number;
+    const variant = variants[one.placed] as 0 | 1;
+    return {
+      press: pressed.steps[entry]?.[variant][one.step] as Press,
+      name: `${entry} ${variant} ${one.step}`,
+      ways: task.blocks[entry]?.steps[one.step]?.presses.length,
+    };
+  });
+  const [a, b] = whose as [(typeof whose)[number], (typeof whose)[number]];
+  if (doNest(meeting.nests, a.press, b.press)) return null;
+  return whyLoose({
+    presses: [a.press, b.press],
+    isOneSeam: a.name === b.name,
+    nests: meeting.nests,
+    isKept: a.ways === 1 && b.ways === 1,
+  });
+};
+
+const whyLoose = (of: {
+  readonly presses: readonly [Press, Press];
+  readonly isOneSeam: boolean;
+  readonly nests: Meeting<unknown>['nests'];
+  readonly isKept: boolean;
+}): WhyLoose => {
+  if (of.presses.includes('open')) return 'open';
+  if (of.isKept) return 'kept';
+  return of.isOneSeam && of.nests === 'unlike' ? 'one-seam' : 'another';
+};

@@ -1,0 +1,83 @@
+// Where seams meet, found anew by holding every seam against every other, and how many nest: the slow twin of pressing.
+import type { Point, Polygon } from '#ground/plane';
+
+/** Two seams that end on a third from either side, in one line or with no other beside them. */
+export interface Met {
+  readonly seams: readonly [number, number];
+  /** For each: 1 where its second part lies onward along the seam that runs over both, else -1. */
+  readonly ways: readonly [1 | -1, 1 | -1];
+}
+
+interface Laid {
+  readonly path: Polygon;
+  /** Degrees clockwise, square to the seam toward its second part. */
+  readonly heading: number;
+}
+
+interface End {
+  readonly along: number;
+  readonly side: number;
+  readonly turn: number;
+  readonly seam: number;
+  readonly way: 1 | -1;
+}
+
+/** @param size of the whole: what lies nearer than a hundred-thousandth of it is one place */
+export const meetingsFound = (seams: readonly Laid[], size: number): readonly Met[] => {
+  const near = 1e-5 * size;
+  return seams.flatMap(({ path }) =>
+    path.slice(1).flatMap((b, leg) => {
+      const on = endsOn(seams, path[leg] as Point, b, near);
+      const placeOf = ({ along }: End): number => Math.round(along / (8 * near));
+      return [...new Set(on.map(placeOf))].flatMap((place) => metAt(on.filter((end) => placeOf(end) === place)));
+    }),
+  );
+};
+
+const endsOn = (seams: readonly Laid[], a: Point, b: Point, near: number): readonly End[] => {
+  const long = Math.hypot(b.x - a.x, b.y - a.y);
+  const t = { x: (b.x - a.x) / long, y: (b.y - a.y) / long };
+  return seams.flatMap((laid, seam) =>
+    ([0, -1] as const).flatMap((end): readonly End[] => {
+      const p = laid.path.at(end) as Point;
+      const q = laid.path.at(end === 0 ? 1 : -2) as Point;
+      const along = (p.x - a.x) * t.x + (p.y - a.y) * t.y;
+      const off = Math.abs((p.x - a.x) * t.y - (p.y - a.y) * t.x);
+      const [dx, dy] = [q.x - p.x, q.y - p.y];
+      const side = (t.x * dy - t.y * dx) / Math.hypot(dx, dy);
+      if (off > near || along < near || along > long - near || Math.abs(side) < 0.02) return [];
+      // walked inward from its first end, the second part lies on the hand of the seam; from its last, on the other
+      const hand = isRightHanded(laid) === (end === 0) ? 1 : -1;
+      const way = hand * (dx * t.y - dy * t.x) < 0 ? 1 : -1;
+      return [{ along, side: Math.sign(side), turn: Math.atan2(dy, dx), seam, way }];
+    }),
+  );
+};
+
+/** Whether the second part lies to the right hand of one who walks along the seam, by all its legs together. */
+const isRightHanded = ({ path, heading }: Laid): boolean => {
+  const radians = (heading * Math.PI) / 180;
+  const [a, b] = [path[0] as Point, path.at(-1) as Point];
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  return dx * Math.sin(radians) - dy * Math.cos(radians) > 0;
+};
+
+const metAt = (ends: readonly End[]): readonly Met[] => {
+  const [first, second] = [ends.filter(({ side }) => side < 0), ends.filter(({ side }) => side > 0)];
+  const isOneLine = (a: End, b: End): boolean => Math.cos(a.turn - b.turn) < -0.9998;
+  const lines = first.flatMap((a) => second.filter((b) => isOneLine(a, b)).map((b) => [a, b] as const));
+  const [a, b] = [first[0], second[0]];
+  const alone = first.length === 1 && second.length === 1 && a && b ? [[a, b] as const] : [];
+  return (lines.length > 0 ? lines : alone).map(([one, other]) => ({
+    seams: [one.seam, other.seam],
+    ways: [one.way, other.way],
+  }));
+};
+
+/** @param presses by seam */
+export const nestedOf = (met: readonly Met[], presses: readonly (0 | 1 | 'open')[]): number =>
+  met.filter(({ seams: [a, b], ways }) => {
+    const [p, q] = [presses[a], presses[b]];
+    if (p === 'open' || q === 'open') return false;
+    return (p === 1 ? ways[0] : -ways[0]) !== (q === 1 ? ways[1] : -ways[1]);
+  }).length;
