@@ -45,7 +45,7 @@ const endsOn = (seams: readonly Laid[], a: Point, b: Point, near: number): reado
       const off = Math.abs((p.x - a.x) * t.y - (p.y - a.y) * t.x);
       const [dx, dy] = [q.x - p.x, q.y - p.y];
       const side = (t.x * dy - t.y * dx) / Math.hypot(dx, dy);
-      if (off > near || along < near || along > long - near || Math.abs(side) < 0.02) return [];
+      if (off > near || along < near || along > long - near || Math.abs(side) < 0.0175) return [];
       // walked inward from its first end, the second part lies on the hand of the seam; from its last, on the other
       const hand = isRightHanded(laid) === (end === 0) ? 1 : -1;
       const way = hand * (dx * t.y - dy * t.x) < 0 ? 1 : -1;
