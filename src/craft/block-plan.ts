@@ -1,10 +1,11 @@
 // The blocks of a plan: one entry per block, colouring and mirror image that the top uses, with its
 // pieces cut to size and its steps numbered and counted over the whole quilt.
 import { type BlockSize, blockDrift, rulerSizes } from '#craft/accuracy';
-import { type CutRule, patchCut, straightOnEdge } from '#craft/cutting';
+import { type Cut, type CutRule, patchCut, straightOnEdge } from '#craft/cutting';
 import type { BlockDesign, Colouring, Quilt } from '#craft/design';
 import { type DraftedBlock, draftBlock, fabricsOf, mirrored, mirroredSide, outlineOf } from '#craft/drafting';
 import type { Likeness } from '#craft/fabric';
+import type { Sections } from '#craft/foundation';
 import { cornerTolerance } from '#craft/limits';
 import { type Length, length } from '#craft/measure';
 import {
@@ -23,6 +24,7 @@ import { stageFor, wholeIn } from '#craft/ways';
 import type { Arc, Outline } from '#ground/arc';
 import { at, boxOf, type Point, type Polygon } from '#ground/plane';
 import type { Recall } from '#ground/recall';
+import { mirroredSections, onPaper, paperCut, paperMarks } from './foundation-plan.ts';
 import type { Natures } from './natures.ts';
 import type { Note } from './notes.ts';
 import type { BlockNesting, BlockPlan, PlannedPiece, PlannedStep } from './plan.ts';
@@ -52,6 +54,8 @@ export interface PiecedEntry {
   readonly design: BlockDesign;
   /** Not mirrored. */
   readonly block: DraftedBlock;
+  /** Its sheets, not mirrored; null where seams alone join it. */
+  readonly foundations: Sections | null;
   readonly pieced: PiecedBlock;
   /** With the ways that its units are made, not mirrored; and those units as they lie in the entry. */
   readonly plain: PiecedWithWays;
@@ -67,6 +71,8 @@ export interface PiecedEntry {
 export const pieceEntries = (of: {
   readonly quilt: Quilt;
   readonly drafted: ReadonlyMap<string, DraftedBlock>;
+  /** By block, of those that are pieced on foundations. */
+  readonly foundations: ReadonlyMap<string, Sections>;
   readonly set: SetTop;
   readonly lightness: (fabric: string) => number;
   readonly likeness: (fabric: string) => Likeness;
@@ -82,12 +88,18 @@ export const pieceEntries = (of: {
     const block = of.drafted.get(entry.block) as DraftedBlock;
     const lists = block.patches.map((patch) => fabricsOf(patch, colouring));
     const key = pieceKey(entry);
-    const plain = known.get(key) ?? pieceWithWays({ ...of, design, block, lists });
+    const foundations = of.foundations.get(block.id) ?? null;
+    const plain =
+      known.get(key) ??
+      (foundations
+        ? pieceOnPaper({ ...of, design, block, lists, foundations })
+        : pieceWithWays({ ...of, design, block, lists }));
     known.set(key, plain);
-    const made = entry.mirror
-      ? inOtherFace(plain.made.made, { ...of, design, block: mirrored(block), lists })
-      : plain.made.made;
-    return { entry, design, block, plain, made, pieced: plain.joined, size: block.size, lists, places };
+    const made =
+      entry.mirror && foundations === null
+        ? inOtherFace(plain.made.made, { ...of, design, block: mirrored(block), lists })
+        : plain.made.made;
+    return { entry, design, block, foundations, plain, made, pieced: plain.joined, size: block.size, lists, places };
   });
 };
 
@@ -100,12 +112,13 @@ export const planBlocks = (of: {
   readonly entries: readonly PiecedEntry[];
   readonly pressing: readonly BlockPressing[];
   readonly drawn: DrawnCloths;
+  readonly natures: Natures;
   readonly rule: CutRule;
 }): BlockPlans => {
   const known = new Set<string>();
   const notes: Note[] = [];
   const blocks = of.entries.map((one, index): BlockPlan => {
-    const { entry, design, block, plain, made, pieced, lists, places } = one;
+    const { entry, design, block, foundations, plain, made, pieced, lists, places } = one;
     const isNew = !known.has(pieceKey(entry));
     known.add(pieceKey(entry));
     if (isNew) notes.push(...piecingNotes(design, pieced, block), ...plain.made.notTaken.map(notTakenNote));
@@ -120,6 +133,8 @@ export const planBlocks = (of: {
       made,
       pressing: of.pressing[index] as BlockPressing,
       rule: of.rule,
+      foundations: foundations && entry.mirror ? mirroredSections(foundations, block.size[0]) : foundations,
+      natures: of.natures,
     });
     if (isNew) notes.push(...markNotes({ plan, design, block, rule: of.rule }), ...elsewhereNotes(plan, design));
     return plan;
@@ -131,6 +146,27 @@ interface PiecedWithWays {
   readonly joined: PiecedBlock;
   readonly made: ReturnType<typeof madeUnits>;
 }
+
+/** Ways to make have no place on paper: pieces are sewn on one by one, and trimmed there. */
+const pieceOnPaper = (
+  of: Omit<UnitsOfBlock, 'natures'> & {
+    readonly lightness: (fabric: string) => number;
+    readonly likeness: (fabric: string) => Likeness;
+    readonly foundations: Sections;
+  },
+): PiecedWithWays => {
+  const { design, block, lists, foundations } = of;
+  const marks = paperMarks(foundations, block.patches.length);
+  const joined = pieceBlock({
+    block,
+    fabrics: lists.map((list, i) => sewnAs(list) + motifMark(design, block.patches[i]?.tone) + marks[i]),
+    lightness: (name) => of.lightness(unmarked(name)),
+    likeness: (name) => of.likeness(unmarked(name)),
+    seam: of.rule.seam,
+    foundations,
+  });
+  return { joined, made: { made: [], notTaken: [], met: [] } };
+};
 
 /** Units that the order of joining does not make by themselves are cut and sewn singly after all. */
 const pieceWithWays = (
@@ -174,8 +210,8 @@ const motifSign = '#';
 const motifMark = ({ motifs = [] }: BlockDesign, tone: string | undefined): string =>
   tone !== undefined && motifs.includes(tone) ? motifSign : '';
 
-/** A cloth's name without the marks of motifs and ways. */
-const unmarked = (name: string): string => name.replace(/[#~].*$/, '');
+/** A cloth's name without the marks of motifs, ways and paper. */
+const unmarked = (name: string): string => name.replace(/[#~^].*$/, '');
 
 /** Blocks as they are made, in the order of first use, and where they are placed (indexes). */
 const entriesOf = (
@@ -226,8 +262,10 @@ const entryPlan = (of: {
   readonly made: readonly MadeUnit[];
   readonly pressing: BlockPressing;
   readonly rule: CutRule;
+  readonly foundations: Sections | null;
+  readonly natures: Natures;
 }): BlockPlan => {
-  const { block, pieced, pressing, count, made } = of;
+  const { block, pieced, pressing, count, made, foundations } = of;
   const slack = cornerTolerance * Math.max(...block.size);
   const outlines = block.patches.map((patch) => outlineOf(patch, slack));
   const outlineAt = (patch: number): Outline => ({
@@ -244,6 +282,7 @@ const entryPlan = (of: {
     unfinished: [length(block.size[0] + 2 * of.rule.seam), length(block.size[1] + 2 * of.rule.seam)],
     joining: pieced.joining,
     leastUnits: pieced.leastUnits,
+    foundations,
     patches: outlines.map((points, i) => ({
       piece: pieced.kinds[pieced.kindOf[i] as number]?.label as string,
       fabric: of.lists[i]?.[0] as string,
@@ -257,6 +296,7 @@ const entryPlan = (of: {
       tone: kind.tone,
       perBlock: kind.perBlock,
       cut:
+        paperCutOf(of, kind) ??
         wayCutAt(made, kind.patch) ??
         straightOnEdge(patchCut(outlineAt(kind.patch), of.rule), {
           outlines: outlines.filter((_, patch) => pieced.kindOf[patch] === index),
@@ -274,10 +314,37 @@ const entryPlan = (of: {
         count,
       }),
       ...wayOfStep(step, { made, count, seam: of.rule.seam }),
+      ...paperOfStep(step, foundations),
     })),
     pressing: blockNesting({ pieced, pressing, mirrored: of.entry.mirror ? block.size[0] : null }),
     seams: pieced.seams,
   };
+};
+
+const paperCutOf = (
+  of: {
+    readonly foundations: Sections | null;
+    readonly block: DraftedBlock;
+    readonly lists: readonly (readonly string[])[];
+    readonly pieced: PiecedBlock;
+    readonly natures: Natures;
+    readonly rule: CutRule;
+  },
+  kind: PieceKind,
+): Cut | null => {
+  const index = of.pieced.kinds.indexOf(kind);
+  const isPrinted = of.lists[kind.patch]?.some((fabric) => of.natures.get(fabric)?.print !== 'none') ?? false;
+  return paperCut({
+    ...of,
+    sections: of.foundations,
+    patches: of.pieced.kindOf.flatMap((one, patch) => (one === index ? [patch] : [])),
+    print: isPrinted ? 'printed' : 'plain',
+  });
+};
+
+const paperOfStep = (step: SewingStep, foundations: Sections | null): Partial<Pick<PlannedStep, 'onPaper'>> => {
+  const found = foundations && step.kind === 'foundation' ? onPaper(foundations, step.patches) : null;
+  return found ? { onPaper: found } : {};
 };
 
 /** How a step is gone about, where it belongs to a unit that is made in a way of its own. */

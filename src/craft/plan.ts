@@ -6,6 +6,7 @@ import type { QuarterTurn, Quilt, Side } from '#craft/design';
 import type { ClothDirections } from '#craft/directions';
 import type { Value } from '#craft/fabric';
 import type { BattingPackage, BedName, EvenLines, Thread } from '#craft/finishing';
+import type { Sections } from '#craft/foundation';
 import type { Length } from '#craft/measure';
 import type { PressWish, SeamInPlace } from '#craft/piecing';
 import type { Press, TopPressing, WhyLoose } from '#craft/pressing';
@@ -13,7 +14,10 @@ import type { SetTop, StripRole, TopThing } from '#craft/setting';
 import type { Unit, Way } from '#craft/ways';
 import type { Arc } from '#ground/arc';
 import type { Point, Polygon } from '#ground/plane';
+import type { OnPaper } from './foundation-plan.ts';
 import type { Note } from './notes.ts';
+
+export type { OnPaper };
 
 export interface QuiltPlan {
   /** The document in normal form. */
@@ -41,6 +45,8 @@ export interface BlockPlan {
   readonly unfinished: readonly [Length, Length];
   readonly joining: 'straight' | 'curved' | 'partial' | 'set-in';
   readonly leastUnits: 'proven' | 'searched';
+  /** The sheets of a block that is pieced on foundations; null where seams alone join it. */
+  readonly foundations: Sections | null;
   readonly patches: readonly PlannedPatch[];
   readonly pieces: readonly PlannedPiece[];
   readonly steps: readonly PlannedStep[];
@@ -97,7 +103,7 @@ export interface PlannedStep {
   /** Clockwise, in degrees, from how the first part lay: brings the new seam to the right hand. */
   readonly machineTurn: number;
   /** A seam to close joins the unit of the step before and the part that hangs on it already. */
-  readonly kind: 'straight' | 'curved' | 'partial-begin' | 'partial-close' | 'set-in';
+  readonly kind: 'straight' | 'curved' | 'partial-begin' | 'partial-close' | 'set-in' | 'foundation';
   /** Inside corners that the seam goes round. */
   readonly corners: number;
   readonly seam: Length;
@@ -122,6 +128,8 @@ export interface PlannedStep {
   readonly arcs?: readonly Arc[];
   /** Where it belongs to a unit that is made in a way of its own; missing where pieces are joined one by one. */
   readonly made?: StepWay;
+  /** The sheet that it is sewn on; of kind "foundation" alone. */
+  readonly onPaper?: OnPaper;
 }
 
 /** A stage of making units together. */

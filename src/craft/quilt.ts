@@ -30,6 +30,7 @@ import { foldNotes } from './cloth-fold.ts';
 import { lightnessBy } from './cloth-lightness.ts';
 import { type ClothWatch, planCloths, planCost } from './cloth-plan.ts';
 import { bedNotes } from './finish-plan.ts';
+import { planFoundations } from './foundation-plan.ts';
 import { frozen } from './frozen.ts';
 import { motifNotes } from './motif-notes.ts';
 import { type Natures, naturesOf } from './natures.ts';
@@ -152,6 +153,12 @@ const planRead = (
   const natures = naturesOf(quilt);
   const lightness = lightnessBy(quilt);
 
+  const sheets = planFoundations({
+    quilt,
+    drafted: drafted.value,
+    ...(options.memory ? { memory: options.memory } : {}),
+  });
+  if (!sheets.ok) return sheets;
   const laid = setTop({ quilt, blocks: drafted.value, lightness });
   if (!laid.ok) return laid;
   const set = laid.value;
@@ -162,6 +169,7 @@ const planRead = (
     ...remembered,
     quilt,
     drafted: drafted.value,
+    foundations: sheets.value,
     set,
     lightness,
     likeness,
@@ -169,7 +177,7 @@ const planRead = (
     rule,
   });
   const pressing = planPressing({ entries, set });
-  const planned = planBlocks({ quilt, entries, pressing: pressing.blocks, drawn: scraps.drawn, rule });
+  const planned = planBlocks({ quilt, entries, pressing: pressing.blocks, drawn: scraps.drawn, natures, rule });
   const piecesOn = (of: Natures) =>
     piecesTaken({
       ...remembered,

@@ -204,6 +204,7 @@ const block = closed({
     .max(limits.frames)
     .optional(),
   made: z.literal('elsewhere').optional(),
+  piecing: z.literal('foundation').optional(),
   colourings: z.record(name, z.record(name, tone)).optional(),
   motifs: z.array(name).max(limits.tones).optional(),
   methods: methods.optional(),

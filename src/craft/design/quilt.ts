@@ -167,6 +167,8 @@ export interface BlockDesign {
   readonly shape: BlockShape;
   /** As named in the document; "default" where it names none. Every colouring that the top uses is here. */
   readonly colourings: Readonly<Record<string, Colouring>>;
+  /** Sewn along printed lines, its pieces cut with room; missing where seams alone join it. */
+  readonly piecing?: 'foundation';
   /** Tones whose pieces are cut round a motif, where their cloth has a repeat; missing for none. */
   readonly motifs?: readonly string[];
   /** Ways to make that are chosen for units of this block, before those of the quilt; missing for none. */

@@ -57,7 +57,9 @@ const readerOf = (shelf: Shelf) => {
     const title = block.title ?? titleFrom(block) ?? block.id;
     const motifs = block.motifs === undefined || block.motifs.length === 0 ? {} : { motifs: block.motifs };
     const methods = readMethods(block.methods, { path: `${path}/methods`, reading, fabrics });
-    const design = shape === null ? null : { id: block.id, title, path, shape, colourings, ...motifs, ...methods };
+    const piecing = block.piecing === undefined ? {} : { piecing: block.piecing };
+    const design =
+      shape === null ? null : { id: block.id, title, path, shape, colourings, ...piecing, ...motifs, ...methods };
     known.set(index, design);
     return design;
   };

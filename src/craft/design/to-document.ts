@@ -96,11 +96,12 @@ const toMethods = (methods: readonly Method[] | undefined): { methods?: WrittenM
         })),
       };
 
-const toBlock = ({ id, title, shape, colourings, motifs, methods }: BlockDesign): WrittenBlock => ({
+const toBlock = ({ id, title, shape, colourings, piecing, motifs, methods }: BlockDesign): WrittenBlock => ({
   id,
   title,
   ...toShape(shape),
   colourings: Object.fromEntries(Object.entries(colourings).map(([name, tones]) => [name, toTones(tones)])),
+  ...(piecing === undefined ? {} : { piecing }),
   ...(motifs === undefined ? {} : { motifs: [...motifs] }),
   ...toMethods(methods),
 });

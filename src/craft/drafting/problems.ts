@@ -9,7 +9,14 @@ interface Spot {
   readonly at: readonly [number, number];
 }
 
-export type DraftingProblem = CoverProblem | SeamProblem | ToneProblem;
+export type DraftingProblem = CoverProblem | SeamProblem | ToneProblem | FoundationProblem;
+
+/** Not every seam runs from edge to edge, or there are no patches, or more than are pieced on paper. */
+export type FoundationProblem = Omit<Spot, 'at'> & {
+  readonly code: 'drafting/no-foundation';
+  readonly patches: number;
+  readonly most: number;
+};
 
 type CoverProblem =
   | (Spot & {

@@ -3,6 +3,7 @@
 import { drawingOf } from '#craft/chords';
 import { type DraftedBlock, outlineOf } from '#craft/drafting';
 import type { Likeness } from '#craft/fabric';
+import type { Sections } from '#craft/foundation';
 import { cornerTolerance } from '#craft/limits';
 import { type Length, length } from '#craft/measure';
 import { type Arc, landmarksOf } from '#ground/arc';
@@ -11,9 +12,11 @@ import { noRecall, type Recall } from '#ground/recall';
 import { formSorter } from './congruence.ts';
 import { convexityOf } from './convexity.ts';
 import { graphOf, outlineOfUnit } from './graph.ts';
+import type { JoinTree } from './join.ts';
 import { kindsOf } from './kinds.ts';
 import { labelAt } from './labels.ts';
 import { logSteps } from './log-cabin.ts';
+import { paperJoins } from './on-paper.ts';
 import type { PiecedBlock, PieceKind, SewingStep } from './pieced.ts';
 import type { SewnBlock } from './sewn.ts';
 import { stepsOf } from './steps.ts';
@@ -36,6 +39,7 @@ export type { TopWish } from './top-pressing.ts';
  * @param likeness  how pieces of a fabric may lie and still be one kind; any turn and no mirror image when missing
  * @param seam      allowance
  * @param whole     patches that are made as a unit of their own, where a straight seam round them allows it
+ * @param foundations of a block that is pieced on paper: all of its patches in the order of sewing; else its seams are chosen here
  * @param memory    of the orders of joining that were found before
  */
 export const pieceBlock = (of: {
@@ -45,9 +49,10 @@ export const pieceBlock = (of: {
   readonly likeness?: (fabric: string) => Likeness;
   readonly seam: Length;
   readonly whole?: readonly (readonly number[])[];
+  readonly foundations?: Sections | null;
   readonly memory?: Recall;
 }): PiecedBlock => {
-  const { block, fabrics, likeness = plainLikeness, whole = [], memory = noRecall } = of;
+  const { block, fabrics, likeness = plainLikeness, whole = [], foundations = null, memory = noRecall } = of;
   const larger = length(Math.max(...block.size));
   const slack = cornerTolerance * larger;
   const outlines = block.patches.map((patch) => outlineOf(patch, slack));
@@ -77,11 +82,13 @@ export const pieceBlock = (of: {
     outlineOf: (unit) => outlineOfUnit(graph(), new Set(unit), slack),
     isConvex,
   };
-  const added = block.added ?? [];
+  const added = foundations ? [] : (block.added ?? []);
   const core = outlines.slice(0, outlines.length - added.length).map((_, patch) => patch);
   const turnsOf = (patch: number) => likeness(fabrics[patch] as string).turns;
-  const tree =
-    core.length > 1
+  const formOf = formSorter({ patches: landmarks, kindOf, size: larger, turnsOf });
+  const tree: JoinTree | null = foundations
+    ? { ...paperJoins(foundations, formOf), leastUnits: 'proven' }
+    : core.length > 1
       ? memory.recall(
           JSON.stringify(['joined', landmarks, arcs, kindOf, core.length, larger, core.map(turnsOf), whole]),
           () =>
@@ -89,7 +96,7 @@ export const pieceBlock = (of: {
               {
                 drawing: drawingOf(outlines, slack, arcs),
                 graph,
-                formOf: formSorter({ patches: landmarks, kindOf, size: larger, turnsOf }),
+                formOf,
                 kindOf,
                 isConvex,
                 centres: outlines.map(centroid),

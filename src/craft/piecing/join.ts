@@ -26,6 +26,8 @@ export interface SeamJoin {
   readonly length: number | null;
   /** Above or left of the seam, then below or right of it, as they lie in the form's first unit. */
   readonly branches: readonly [Branch, Branch];
+  /** The second is a single patch, sewn on along a line of a foundation. */
+  readonly onPaper?: true;
 }
 
 export interface RingJoin {

@@ -34,10 +34,11 @@ export interface SewingStep {
   /** What is joined: a kind of piece, or the unit made by an earlier step (both by index). The second goes onto the first. */
   readonly join: readonly [Part, Part];
   /**
-   * Straight; curved, along arcs in one smooth run; a ring's first seam sewn part-way, and closed at the end; or set in, round `corners` inside corners.
+   * Straight; curved, along arcs in one smooth run; a ring's first seam sewn part-way, and closed at the end; set in, round `corners`
+   * inside corners; or along a line of a printed foundation, where the second is a single piece.
    * A seam to close joins the unit of the step before and the part that hangs on it already.
    */
-  readonly kind: 'straight' | 'curved' | 'partial-begin' | 'partial-close' | 'set-in';
+  readonly kind: 'straight' | 'curved' | 'partial-begin' | 'partial-close' | 'set-in' | 'foundation';
   readonly corners: number;
   /** Where the second lies, seen from the first, on the board. */
   readonly side: Side;

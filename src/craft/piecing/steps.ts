@@ -71,7 +71,11 @@ const stepOf = (of: {
     machineTurn: machineTurn(seam.heading, seam.lying),
     lying: seam.lying,
     seam: length(seam.seam),
-    wish: of.outward ? outwardWish : (seam.wish ?? darkerSide({ ...block, path: seam.path, parts: seam.patches })),
+    // on paper the new piece is opened over its seam
+    wish:
+      of.outward || seam.kind === 'foundation'
+        ? outwardWish
+        : (seam.wish ?? darkerSide({ ...block, path: seam.path, parts: seam.patches })),
     patches: seam.patches,
     line: seam.path,
     ...(seam.arcs === undefined ? {} : { arcs: seam.arcs }),
@@ -109,7 +113,7 @@ const plainSeam = (hands: Hands, join: SeamJoin, outward: boolean): SeamOnBoard 
   const isCurved = join.bends === 0 && join.arcs.length > 0;
   const hollow = isCurved ? hollowHand(join.arcs) : null;
   return {
-    kind: join.bends > 0 ? 'set-in' : isCurved ? 'curved' : 'straight',
+    kind: join.onPaper ? 'foundation' : join.bends > 0 ? 'set-in' : isCurved ? 'curved' : 'straight',
     corners: join.bends,
     parts: [hands.partOf(first), hands.partOf(second)],
     patches,
@@ -147,6 +151,7 @@ const pathLength = (path: Polygon): number =>
  * top, where its edge can be seen and eased: common practice, no source.
  */
 const ordered = (block: SewnBlock, join: SeamJoin, outward: boolean): readonly [Branch, Branch] => {
+  if (join.onPaper) return join.branches;
   const [first, second] = join.branches;
   const hollow = join.bends === 0 ? hollowHand(join.arcs) : null;
   if (hollow !== null) return hollow === 'right' ? [first, second] : [second, first];

@@ -19,7 +19,7 @@ export { drawQuilt } from './quilt.ts';
 export { drawQuilting } from './quilting.ts';
 export { isSlanted, rowStepsOf, rowsWith, sameRowBefore } from './row-steps.ts';
 export { drawRows, rowPressOf } from './rows.ts';
-export { awayFrom } from './seam.ts';
+export { awayFrom, isTrimmed } from './seam.ts';
 export { drawSections } from './sections.ts';
 export { drawSheets } from './sheets.ts';
 export { drawSleeve } from './sleeve.ts';

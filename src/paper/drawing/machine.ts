@@ -5,6 +5,7 @@ import type { Point, Polygon } from '#ground/plane';
 import { boxOf } from '#ground/plane';
 import { signOf } from '#paper/cloth';
 import { drawCurvedMachine } from './curved-machine.ts';
+import { drawFoundationStep } from './foundation-step.ts';
 import { ink } from './ink.ts';
 import { drawLabels } from './label.ts';
 import {
@@ -35,6 +36,7 @@ const drawStraightMachine = (of: StepPicture & { readonly seam: number }): Drawi
   const { block, step, signs } = of;
   const made = step.made ? drawMadeStage({ ...of, made: step.made }) : null;
   if (made !== null) return made;
+  if (step.onPaper) return drawFoundationStep({ ...of, ...step.onPaper });
   const away = awayFromLeg(block, step);
   const [start] = firstLeg(step.line);
   const { turned, folded } = turnedToMachine(start, away);

@@ -123,3 +123,7 @@ const mean = (block: BlockPlan, patches: readonly number[], a: Point, way: Point
     const middle = centroid(patchAt(block, index).points);
     return sum + (middle.x - a.x) * way.x + (middle.y - a.y) * way.y;
   }, 0) / Math.max(1, patches.length);
+
+/** Whether a unit can be measured after this step: on a foundation only when the sheet is cut out. */
+export const isTrimmed = ({ onPaper }: Pick<PlannedStep, 'onPaper'>): boolean =>
+  onPaper === undefined || onPaper.laid === onPaper.order.length;

@@ -11,7 +11,7 @@ import { checkLength } from '#paper/lengths';
 import { drawLabels, labelsInside } from './label.ts';
 import type { LaidPatch } from './patches.ts';
 import { drawPatches, patchLabels } from './patches.ts';
-import { awayFrom, crossingOf, patchAt, stopsOf } from './seam.ts';
+import { awayFrom, crossingOf, isTrimmed, patchAt, stopsOf } from './seam.ts';
 import { fitted, framed } from './shape.ts';
 import { boardRoom, checkSizes, pressArrow, standOff, stopMarks, threadOutline } from './step-marks.ts';
 import { mostStepScale } from './step-scale.ts';
@@ -76,7 +76,7 @@ export const drawStep = (of: StepPicture): Drawing => {
           }),
         ),
       ),
-      group({ class: 'step-size' }, checkSizes(bounds, [across, down])),
+      group({ class: 'step-size' }, isTrimmed(step) ? checkSizes(bounds, [across, down]) : []),
     ],
   });
 };

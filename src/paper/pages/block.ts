@@ -36,14 +36,21 @@ export const blockPages = (of: ChapterOf): readonly BlockPages[] =>
     .flatMap(({ plan, block, counts }, index) =>
       block.patches.length === 0
         ? []
-        : [blockChapter({ ...of, plan }, { block: asFirstPlaced(plan, block), place: index + 1, counts })],
+        : [
+            {
+              chapter: blockChapter({ ...of, plan }, { block: asFirstPlaced(plan, block), place: index + 1, counts }),
+              isOnPaper: block.foundations !== null,
+            },
+          ],
     )
-    .map((chapter, index, all) => ({
+    .map(({ chapter, isOnPaper }, index, all) => ({
       ...chapter,
-      reading: index === 0 ? readingText : shortReadingText,
-      // said once, at the first block that has them
+      reading: isOnPaper ? paperReadingText : index === 0 ? readingText : shortReadingText,
+      // said once, at the first block that has them; on paper the lines hold slanted edges
       remarks: chapter.remarks.filter(
-        (remark) => remark !== slantText || all.slice(0, index).every(({ remarks }) => !remarks.includes(slantText)),
+        (remark) =>
+          remark !== slantText ||
+          (!isOnPaper && all.slice(0, index).every((before) => !before.chapter.remarks.includes(slantText))),
       ),
     }));
 
@@ -52,6 +59,9 @@ export const readingText =
 
 const shortReadingText =
   'Left: on the board. Right: at the machine, a piece turned from how it lies on the board, a unit from how it came off the machine. How steps are read is told in full at the first block.';
+
+const paperReadingText =
+  'Pieced on a foundation: the sheets are in the chapter Foundations, one for each block. Left: on the board, the next piece ringed. Right: the printed side of the sheet, in mirror image; the line to sew is dashed, the patch that goes on hatched. Cloth lies on the blank side. Make one block alone first and measure it.';
 
 const blockChapter = (
   of: ChapterOf,

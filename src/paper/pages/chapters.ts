@@ -33,3 +33,7 @@ const onRequest: readonly Chapter[] = ['boards', 'foundations', 'swatches', 'col
 
 /** What a pattern has when nothing else is asked for. */
 export const usualChapters: readonly Chapter[] = patternChapters.filter((chapter) => !onRequest.includes(chapter));
+
+/** @param of.foundations whether blocks of the quilt are pieced on them: their sheets are needed then */
+export const usualFor = ({ foundations }: { readonly foundations: boolean }): readonly Chapter[] =>
+  foundations ? patternChapters.filter((one) => one === 'foundations' || usualChapters.includes(one)) : usualChapters;

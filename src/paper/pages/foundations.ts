@@ -1,12 +1,12 @@
 // Foundations of each block at true size, with the order of sewing and the pieces to cut for them.
 import type { BlockPlan, QuiltPlan } from '#craft';
 import { type FoundationOrder, foundationsOf, roughCut, type Sections } from '#craft/foundation';
-import { length } from '#craft/measure';
-import { toNumber } from '#ground/exact';
+import { type Length, length } from '#craft/measure';
+import { type Rational, toNumber } from '#ground/exact';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { entryTitle } from '#paper/cutting';
-import { drawTiles, foundation, type Lies, type Tile } from '#paper/drawing';
+import { asFirstPlaced, drawTiles, foundation, type Lies, type Tile } from '#paper/drawing';
 import { sizeOnPaper } from '#paper/lengths';
 import { inWords } from '#paper/words';
 import type { Album, Picture } from './album.ts';
@@ -38,9 +38,12 @@ interface PagesOf {
   readonly album: Album;
 }
 
-/** A mirror image has sheets of its own; colourings share theirs. */
+/** A mirror image has sheets of its own; colourings share theirs. Of a quilt with blocks that are pieced so, those alone. */
 export const foundationPages = (of: PagesOf): readonly FoundationBlock[] => {
-  const { blocks } = of.plan;
+  const meant = of.plan.blocks
+    .filter((block) => block.foundations !== null)
+    .map((block) => asFirstPlaced(of.plan, block));
+  const blocks = meant.length > 0 ? meant : of.plan.blocks;
   const isFirst = ({ id, mirror }: BlockPlan, place: number): boolean =>
     blocks.findIndex((other) => other.id === id && other.mirror === mirror) === place;
   return blocks.flatMap((block, place) =>
@@ -51,10 +54,11 @@ export const foundationPages = (of: PagesOf): readonly FoundationBlock[] => {
 const blockFoundations = (of: PagesOf, block: BlockPlan, place: number): FoundationBlock => {
   const { id, colouring, mirror } = block;
   const title = entryTitle(of.plan, { block: id, colouring, mirror });
-  const found = foundationsOf(block);
+  const found = block.foundations ?? foundationsOf(block);
   return {
     title,
-    words: found === null ? [noneText(block)] : [countText(found), ...joinTexts(found)],
+    words:
+      found === null ? [noneText(block)] : [countText(found, block), ...joinTexts(found), ...copiesTexts(of, block)],
     sections: (found?.sections ?? []).map((order, index) =>
       sheetsOf(of, {
         block,
@@ -75,8 +79,17 @@ const noneText = ({ joining, patches }: BlockPlan): string => {
     : 'It cannot be pieced on foundations: not every one of its seams runs from edge to edge.';
 };
 
-const countText = ({ sections, least }: Sections): string => {
-  if (sections.length === 1) return 'It can be pieced on one foundation.';
+/** Of a block that is meant to be pieced so: "Print 4 of its sheet, one for each block." */
+const copiesTexts = ({ plan }: PagesOf, { id, mirror, foundations }: BlockPlan): readonly string[] => {
+  if (foundations === null) return [];
+  const count = plan.blocks
+    .filter((block) => block.id === id && block.mirror === mirror)
+    .reduce((all, block) => all + block.count, 0);
+  return count === 1 ? [] : [`Print them ${count} times, once for each block.`];
+};
+
+const countText = ({ sections, least }: Sections, { foundations }: BlockPlan): string => {
+  if (sections.length === 1) return `It ${foundations === null ? 'can be' : 'is'} pieced on one foundation.`;
   const alone = sections.filter(({ length: patches }) => patches === 1).length;
   const singles = alone === 0 ? '' : `, ${alone} of them a single piece`;
   const fewer = least === 'proven' ? 'no fewer will do' : 'the fewest that were found';
@@ -130,7 +143,7 @@ const sheetsOf = (
     pieces: order.map(({ patch, line }, index) => ({
       number: String(index + 1),
       cloth: clothsOf(of, block, patch),
-      cut: sizeOnPaper(roughCut({ patch: points(patch), line, seam, ruler: quilt.ruler }), quilt.unit),
+      cut: sizeOnPaper(roughSize({ block, patch, line, seam, ruler: quilt.ruler }), quilt.unit),
     })),
     sheets: tiles.map(({ sheet, drawing }) => ({
       sheet: [sheetText(sheet, tiles.length), isTurned ? sideText : ''].filter((text) => text !== '').join('; '),
@@ -142,19 +155,32 @@ const sheetsOf = (
 const sideText = 'on its side, the top of the block at the right';
 
 const aloneText = (of: PagesOf, block: BlockPlan, patch: number): string => {
-  const label = block.patches[patch]?.piece;
-  const piece = block.pieces.find((one) => one.label === label);
+  const piece = pieceAt(block, patch);
   const cut = piece === undefined ? '' : `: ${cutText(piece, of.plan)}, cloth ${clothsOf(of, block, patch)}`;
   return `One piece, cut to its own size${cut}.`;
 };
+
+/** As it is planned; of a block that could be pieced so, as it would be. */
+const roughSize = (of: {
+  readonly block: BlockPlan;
+  readonly patch: number;
+  readonly line: FoundationOrder[number]['line'];
+  readonly seam: Length;
+  readonly ruler: Rational;
+}): readonly [Length, Length] => {
+  const piece = of.block.foundations && pieceAt(of.block, of.patch);
+  return piece ? piece.cut.size : roughCut({ ...of, patch: of.block.patches[of.patch]?.points ?? [] });
+};
+
+const pieceAt = (block: BlockPlan, patch: number): BlockPlan['pieces'][number] | undefined =>
+  block.pieces.find(({ label }) => label === block.patches[patch]?.piece);
 
 /** Letters of the cloths that the patch has, in each colouring in which the block stands so. */
 const clothsOf = ({ plan, signs }: PagesOf, { id, mirror }: BlockPlan, patch: number): string => {
   const letters = plan.blocks
     .filter((block) => block.id === id && block.mirror === mirror)
     .flatMap((block) => {
-      const label = block.patches[patch]?.piece;
-      const piece = block.pieces.find((one) => one.label === label);
+      const piece = pieceAt(block, patch);
       return piece?.fabrics.map(({ fabric }) => signOf(signs, fabric).letter) ?? [];
     });
   return [...new Set(letters)].join(' or ');

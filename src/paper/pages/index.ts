@@ -5,7 +5,7 @@ export { type BlockHead, blockHead, boardAlt, titleOf } from './block-head.ts';
 export { boughtText } from './bought.ts';
 export { boundText } from './bound-text.ts';
 export { cautions } from './cautions.ts';
-export { type Chapter, patternChapters, usualChapters } from './chapters.ts';
+export { type Chapter, patternChapters, usualChapters, usualFor } from './chapters.ts';
 export { clothDirections, type PieceText, pieceTexts } from './cloth-directions.ts';
 export { quiltAlt } from './cover.ts';
 export { cutBefore, ownDirections, workInAll } from './cut-before.ts';

@@ -117,6 +117,7 @@ export const kindText = (
 ): string => {
   switch (kind) {
     case 'straight':
+    case 'foundation':
       return stopsAt.length === 0
         ? ''
         : ` Stop on the mark, an allowance from the edge, at the ${stopsAt.length === 1 ? 'end' : 'ends'} of the seam where an inside corner opens: a piece is set in there later.`;

@@ -5,7 +5,7 @@ import type { PurchaseChange } from '#craft/shopping';
 import { clothSignsFor } from '#paper/cloth';
 import { patternSources } from '#paper/typst';
 import { withBreaks } from './breakable.ts';
-import { type Chapter, patternChapters, usualChapters } from './chapters.ts';
+import { type Chapter, patternChapters, usualFor } from './chapters.ts';
 import type { PatternFacts } from './facts.ts';
 import { factsOf } from './facts.ts';
 import { type SizedPlan, withAllCloths } from './sized.ts';
@@ -29,7 +29,7 @@ export interface PatternWishes {
 }
 
 export const patternPages = (plan: QuiltPlan, wishes: PatternWishes = {}): PatternPages => {
-  const wanted = wishes.chapters ?? usualChapters;
+  const wanted = wishes.chapters ?? usualFor({ foundations: plan.blocks.some((block) => block.foundations !== null) });
   const sizes = wishes.sizes ?? [];
   return pagesOf({
     plan,

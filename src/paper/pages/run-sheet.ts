@@ -5,7 +5,7 @@ import { lessonMinutesOf } from '#craft/finishing';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { entryTitle } from '#paper/cutting';
-import { asFirstPlaced, drawBoard } from '#paper/drawing';
+import { asFirstPlaced, drawBoard, isTrimmed } from '#paper/drawing';
 import { checkSize } from '#paper/lengths';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
@@ -99,7 +99,7 @@ const runSheetOf = (of: SheetsOf, block: BlockPlan, place: number): RunSheet => 
     rows: block.steps.map((step, i) => ({
       number: String(step.number),
       show: `${stepHeading(step, partnerOf(block, step))}. ${pressText(step)}`,
-      measure: checkSize(step.unfinished, plan.quilt),
+      measure: isTrimmed(step) ? checkSize(step.unfinished, plan.quilt) : '',
       say: prompts[i] ?? '',
       minutes: String(minutes[i]),
     })),

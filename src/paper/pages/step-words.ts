@@ -5,6 +5,7 @@ import { capital } from '#paper/words';
 import { type Counts, titleOf } from './block-head.ts';
 import { madeWords, type StepWords, trimText } from './made-words.ts';
 import { kindText, machineText, partName, pressText, stepHeading } from './naming.ts';
+import { paperStepWords } from './paper-step-words.ts';
 import { partnerOf } from './partner.ts';
 import { countsText } from './sized.ts';
 
@@ -18,6 +19,14 @@ export const stepWords = (
   const title = titleOf(plan, block);
   const partner = partnerOf(block, step);
   if (step.made && step.made.way.name !== 'singly') return madeWords(plan, { block, step, made: step.made, counts });
+  if (step.onPaper)
+    return paperStepWords({
+      title,
+      step,
+      on: step.onPaper,
+      make: `make ${countsText(counts, step.perBlock)}`,
+      measured: checkSize(step.unfinished, plan.quilt),
+    });
   const heading = stepHeading(step, partner);
   const press = `${pressText(step)}${otherWayText(block, step)}`;
   const machine = `${machineText(step, newestOf(block.steps, step))}${kindText(step, partner)}`;

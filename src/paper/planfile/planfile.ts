@@ -65,6 +65,7 @@ const blockEntry = (block: BlockPlan): unknown => ({
   unfinished: block.unfinished,
   joining: block.joining,
   leastUnits: block.leastUnits,
+  ...(block.foundations ? { foundations: foundationsEntry(block.foundations) } : {}),
   patches: block.patches.map(({ piece, fabric, points, arcs = [] }) => ({
     piece,
     fabric,
@@ -116,6 +117,13 @@ const stripEntry = ({ size, angles, cuts, cutBy, row, edge }: StripWay) => ({
   edge,
 });
 
+/** Patches of each sheet in the order of sewing, and the sheets that each seam joins then. */
+const foundationsEntry = ({ sections, joins, least }: NonNullable<BlockPlan['foundations']>): unknown => ({
+  sheets: sections.map((order) => order.map(({ patch }) => patch)),
+  joins: joins.map(({ first, second }) => [first, second]),
+  least,
+});
+
 const step = (of: PlannedStep): unknown => ({
   id: of.id,
   number: of.number,
@@ -135,6 +143,7 @@ const step = (of: PlannedStep): unknown => ({
   ...(of.stopsAt.length > 0 ? { stopsAt: of.stopsAt.map(pair) } : {}),
   line: lineEntries(of.line, of.arcs ?? []),
   ...(of.made ? { made: madeEntry(of.made) } : {}),
+  ...(of.onPaper ? { onPaper: of.onPaper } : {}),
 });
 
 /** How units are made together; `patches` of one unit, by its places, and which of these the step joins. */

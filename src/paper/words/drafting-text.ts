@@ -70,9 +70,21 @@ export const draftingText = (problem: Drafting): { readonly what: string; readon
         what: `In block ${block}, no tone is named for the patch of ${areaText(problem.area, unit)} at ${spotText(problem)}.`,
         mend: 'Add a place in that patch to "tonesAt".',
       };
+    case 'drafting/no-foundation':
+      return {
+        what: noFoundationText(problem),
+        mend: 'Take "piecing" out of the block, or draw it so that each of its seams runs from edge to edge of what it joins.',
+      };
     default:
       return never(problem);
   }
+};
+
+const noFoundationText = (of: { readonly block: string; readonly patches: number; readonly most: number }): string => {
+  if (of.patches === 0) return `Block ${of.block} is made elsewhere: it has no pieces to lay on a foundation.`;
+  return of.patches > of.most
+    ? `Block ${of.block} has ${of.patches} patches, and no more than ${of.most} are pieced on foundations.`
+    : `Block ${of.block} cannot be pieced on foundations: not every one of its seams runs from edge to edge.`;
 };
 
 const spotText = (problem: { readonly at: readonly [number, number]; readonly unit: Unit }): string =>

@@ -147,7 +147,7 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
                   <LooseSeams block={block} problems={state.reply.problems} />
                 </>
               ) : (
-                <Verdict answer={good} uses={usesOf(document, block.id)} />
+                <Verdict answer={good} block={block} uses={usesOf(document, block.id)} />
               )}
             </section>
             {table.drawn !== null ? (

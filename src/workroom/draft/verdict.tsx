@@ -1,4 +1,5 @@
 // How the block is sewn, in one sentence, and what its maker should know.
+import type { QuiltDocument } from '#craft/design';
 import type { BlockAnswer } from '#workroom/compute';
 import { countWords, useQuilt } from '#workroom/room';
 
@@ -9,8 +10,14 @@ const joiningWords: Readonly<Record<BlockAnswer['joining'], string>> = {
   'set-in': 'Has corners to set in.',
 };
 
-export const Verdict = ({ answer, uses }: { readonly answer: BlockAnswer | null; readonly uses: number }) => {
-  const { words } = useQuilt();
+export interface VerdictOf {
+  readonly answer: BlockAnswer | null;
+  readonly block: QuiltDocument['blocks'][number];
+  readonly uses: number;
+}
+
+export const Verdict = ({ answer, block, uses }: VerdictOf) => {
+  const { words, edit } = useQuilt();
   if (answer === null) return null;
   const { picture, unfinished, joining, foundations, pieces, steps, notes } = answer;
   return (
@@ -34,6 +41,23 @@ export const Verdict = ({ answer, uses }: { readonly answer: BlockAnswer | null;
         <dt>In the quilt</dt>
         <dd>{uses === 0 ? 'not yet' : `${uses} ×`}</dd>
       </dl>
+      {(foundations !== null || block.piecing !== undefined) && (
+        <label className="check">
+          <input
+            type="checkbox"
+            checked={block.piecing === 'foundation'}
+            onChange={({ target }) =>
+              edit(target.checked ? 'Piece it on foundations' : 'Piece it without foundations', (draft) => {
+                const written = draft.blocks.find(({ id }) => id === block.id);
+                if (written === undefined) return;
+                if (target.checked) written.piecing = 'foundation';
+                else delete written.piecing;
+              })
+            }
+          />
+          <span>Pieced on foundations: pieces are cut with room, sheets are printed</span>
+        </label>
+      )}
       {notes.length > 0 && (
         <ul className="notes">
           {notes.map(({ text, level }) => (

@@ -1,16 +1,18 @@
 // Which chapters the pattern has, along the job line; the sheets that it has only when they are asked for are marked.
-import { type Chapter, usualChapters } from '#paper/pages';
+import type { Chapter } from '#paper/pages';
 import { chapterTitles } from '#paper/words';
 import { chaptersByStop, withChapter } from './wishes.ts';
 
 export interface ChapterChoiceOf {
   /** Null: the usual ones. */
   readonly chosen: readonly Chapter[] | null;
+  /** Of this quilt. */
+  readonly usual: readonly Chapter[];
   readonly onChoose: (chapters: readonly Chapter[] | null) => void;
 }
 
-export const ChapterChoice = ({ chosen, onChoose }: ChapterChoiceOf) => {
-  const now = chosen ?? usualChapters;
+export const ChapterChoice = ({ chosen, usual, onChoose }: ChapterChoiceOf) => {
+  const now = chosen ?? usual;
   return (
     <section aria-labelledby="print-chapters">
       <div className="print-head">
@@ -28,11 +30,11 @@ export const ChapterChoice = ({ chosen, onChoose }: ChapterChoiceOf) => {
                 type="checkbox"
                 checked={now.includes(chapter)}
                 disabled={now.length === 1 && now.includes(chapter)}
-                onChange={(event) => onChoose(withChapter(chosen, chapter, event.target.checked ? 'in' : 'out'))}
+                onChange={(event) => onChoose(withChapter(chosen, chapter, event.target.checked ? 'in' : 'out', usual))}
               />
               <span>
                 {chapterTitles[chapter]}
-                {usualChapters.includes(chapter) && <span className="quiet"> · usual</span>}
+                {usual.includes(chapter) && <span className="quiet"> · usual</span>}
               </span>
             </label>
           ))}

@@ -1,6 +1,6 @@
 // Print: the pages of the pattern, a handout or the run sheets as they will lie on paper, and files to take along.
 import { useCallback, useMemo, useState } from 'react';
-import { patternChapters } from '#paper/pages';
+import { patternChapters, usualFor } from '#paper/pages';
 import { missingSignsText } from '#paper/words';
 import { type PrintPaper, type PrintWishes, printPapers, printWishesText } from '#wire';
 import { type Command, useCommands } from '#workroom/commands';
@@ -130,7 +130,11 @@ export const PrintView = ({ within }: { readonly within: Within }) => {
           {printing.print !== null && <PrintFacts {...printing.print} />}
         </section>
         {subject.kind === 'pattern' && (
-          <ChapterChoice chosen={liked.chapters} onChoose={(chapters) => kept.put({ ...kept.now(), chapters })} />
+          <ChapterChoice
+            chosen={liked.chapters}
+            usual={usualFor({ foundations: document.blocks.some(({ piecing }) => piecing === 'foundation') })}
+            onChoose={(chapters) => kept.put({ ...kept.now(), chapters })}
+          />
         )}
         {subject.kind === 'pattern' && prints !== null && prints.sizes.length > 0 && (
           <SizeChoice

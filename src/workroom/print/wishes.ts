@@ -41,13 +41,14 @@ export const withChapter = (
   chosen: readonly Chapter[] | null,
   chapter: Chapter,
   to: 'in' | 'out',
+  usual: readonly Chapter[] = usualChapters,
 ): readonly Chapter[] | null => {
-  const now = new Set(chosen ?? usualChapters);
+  const now = new Set(chosen ?? usual);
   if (to === 'in') now.add(chapter);
   else now.delete(chapter);
   if (now.size === 0) return chosen;
   const next = patternChapters.filter((one) => now.has(one));
-  return next.length === usualChapters.length && next.every((one) => usualChapters.includes(one)) ? null : next;
+  return next.length === usual.length && next.every((one) => usual.includes(one)) ? null : next;
 };
 
 /** The chapters by the stops of the job line that they come from. */
