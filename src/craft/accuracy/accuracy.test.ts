@@ -1,12 +1,14 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { mean, quantileSorted, standardDeviation } from 'simple-statistics';
 import type { BlockPlan } from '#craft';
 import { collection } from '#craft/collection';
 import { length } from '#craft/measure';
 import { planned, quilt } from '#documents';
+import { chanceFrom } from '#ground/chance';
 import { rational } from '#ground/exact';
 import { trueHabit, usualCare } from './care.ts';
-import { atLimits, simulate } from './simulated.ts';
+import { anywhere, atLimits, sewByChance, simulate } from './simulated.ts';
 import { cutSensitivity, type SizeModel, sensitivity, sizeModels, type Way } from './size-model.ts';
 import { spreadOf } from './spread.ts';
 import { bestTrimming } from './trimming.ts';
@@ -128,6 +130,20 @@ test('blocks sewn by chance spread as the formula says, within the error of the 
       assert.ok(sewn.furthest <= worst + 1e-12);
     });
   }
+});
+
+test('by a general library of statistics, sizes sewn by chance have the mean and the deviation of the formula, and 95 of 100 lie within two of these', () => {
+  const care = usualCare('in');
+  const models = [wholeSize(cabin(5), 'across')];
+  const sew = sewByChance(models, care, trueHabit);
+  const chance = chanceFrom(11);
+  const draws = 40_000;
+  const off = Array.from({ length: draws }, () => sew(chance, anywhere)[0]?.off ?? 0).sort((a, b) => a - b);
+  const { shift, deviation } = spreadOf(models[0] as SizeModel, care, trueHabit);
+  // simple-statistics: mean, standardDeviation, quantileSorted
+  near(mean(off), shift, (4 * deviation) / Math.sqrt(draws));
+  near(standardDeviation(off), deviation, (4 * deviation) / Math.sqrt(2 * draws));
+  for (const share of [0.0228, 0.9772]) near(Math.abs(quantileSorted(off, share)), 2 * deviation, 0.05 * deviation);
 });
 
 test('a million blocks with every cut and seam at a limit stay within the worst case, and a small one reaches it', () => {

@@ -20,6 +20,7 @@ export { drawQuilting } from './quilting.ts';
 export { isSlanted, rowStepsOf, rowsWith, sameRowBefore } from './row-steps.ts';
 export { drawRows, rowPressOf } from './rows.ts';
 export { awayFrom, isTrimmed } from './seam.ts';
+export { drawSeamTest } from './seam-test.ts';
 export { drawSections } from './sections.ts';
 export { drawSheets } from './sheets.ts';
 export { drawSleeve } from './sleeve.ts';

@@ -12,6 +12,7 @@ export const chapters = [
   'top',
   'finishing',
   'templates',
+  'seam-test',
   'boards',
   'foundations',
   'swatches',
@@ -29,7 +30,15 @@ export type Chapter = (typeof chapters)[number];
 export const patternChapters: readonly Chapter[] = chapters.filter((chapter) => chapter !== 'handout');
 
 /** Sheets to work on rather than to read, printed when they are asked for. */
-const onRequest: readonly Chapter[] = ['boards', 'foundations', 'swatches', 'colouring', 'labels', 'run-sheet'];
+const onRequest: readonly Chapter[] = [
+  'seam-test',
+  'boards',
+  'foundations',
+  'swatches',
+  'colouring',
+  'labels',
+  'run-sheet',
+];
 
 /** What a pattern has when nothing else is asked for. */
 export const usualChapters: readonly Chapter[] = patternChapters.filter((chapter) => !onRequest.includes(chapter));

@@ -31,6 +31,7 @@ import { type KeyedBlock, pieceKey } from './piece-key.ts';
 import { type LabelSheet, labelSheets } from './piece-labels.ts';
 import { type ColouringPage, colouringPage, type QuiltLooks, quiltLooks } from './quilt-looks.ts';
 import { type RunSheet, runSheets } from './run-sheet.ts';
+import { type SeamTestPage, seamTestPage } from './seam-test.ts';
 import { type SizedPlan, sizeOf, sizeTitle } from './sized.ts';
 import { type SizePages, sizePages } from './sizes.ts';
 import type { TemplateSheet } from './template.ts';
@@ -77,6 +78,8 @@ export interface PatternFacts {
   readonly top: TopPages | null;
   readonly finish: readonly FinishPart[];
   readonly templates: readonly TemplateSheet[];
+  /** Null when its chapter is not wanted. */
+  readonly seamTest: SeamTestPage | null;
   readonly boards: TrueSize | null;
   readonly foundations: readonly FoundationBlock[];
   readonly cautions: readonly FinishPart[];
@@ -128,6 +131,7 @@ export const factsOf = (of: {
     top: has('top') ? topPages({ plan, signs, album }) : null,
     finish,
     templates: has('templates') ? templateSheets({ plan, signs, album }) : [],
+    seamTest: has('seam-test') ? seamTestPage({ plan, album }) : null,
     boards: has('boards') ? trueSize({ plan, signs, album }) : null,
     foundations: has('foundations') ? foundationPages({ plan, signs, album }) : [],
     cautions: has('cautions') ? cautions : [],

@@ -176,6 +176,20 @@ export const chaptersTypst = `
 // one line high, so that the room below it is known
 #let sheetHeading(s) = heading(level: 2, { short(s.title); if s.sheet != "" { [ ]; h(1fr); text(font: sans, size: 9pt, weight: 400, fill: soft, s.sheet) } })
 
+#let seamTest(t) = [
+  = ${chapterTitles['seam-test']}
+  Ten minutes before the first seam: three strips say whether yours take what the cut sizes allow for.
+  #trueScale
+  #grid(columns: (auto, 1fr), column-gutter: gutter, picture(t.picture),
+    enum(spacing: 8pt, ..t.steps.map(s => [#s])))
+  #v(4pt)
+  #ruled(columns: (1fr, 1fr, 1fr, 1.6fr), t.head.map(h => [#h]), t.rows.map(r => r.map(c => [#c])).map(r => (strong(r.at(0)), ..r.slice(1))))
+  #if t.blocks.len() > 0 [
+    == What a seam too wide does
+    #for b in t.blocks { block(breakable: false, below: 9pt, { strong(b.title); [: ]; b.lines.join(" ") }) }
+  ]
+]
+
 #let boards(facts) = [
   = ${chapterTitles.boards}
   #trueScale

@@ -9,7 +9,7 @@ const mainTypst = `
 #import "/hand.typ": hand
 #import "/cover.typ": cloths, cover
 #import "/sheets.typ": colouring, colourways, corrections, glossary, handoutHead, labels, pieceKey, quiltLooks, runSheet, swatchPage
-#import "/chapters.typ": blockPages, boards, cautionsInBrief, cutting, foundations, parts, templates, top
+#import "/chapters.typ": blockPages, boards, cautionsInBrief, cutting, foundations, parts, seamTest, templates, top
 #let facts = json("/facts.json")
 #set document(title: facts.title, author: if facts.designer == "" { () } else { facts.designer }, date: none)
 #show: body => hand(facts.title, sys.inputs.at("paper", default: "us-letter"), facts.handout != none, body)
@@ -36,6 +36,7 @@ const mainTypst = `
     for s in facts.sizes { parts("${chapterTitles.finishing}: " + s.title, s.finish) }
   },
   templates: () => templates(facts),
+  seam-test: () => seamTest(facts.seamTest),
   boards: () => boards(facts),
   foundations: () => foundations(facts.foundations),
   swatches: () => swatchPage(facts.cloths),

@@ -12,6 +12,7 @@ export const chapterTitles = {
   top: 'The top',
   finishing: 'Finishing',
   templates: 'Templates',
+  'seam-test': 'Seam test',
   boards: 'Gauges and boards at true size',
   foundations: 'Foundations',
   swatches: 'Swatches',
