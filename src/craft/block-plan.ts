@@ -20,7 +20,7 @@ import {
 } from '#craft/piecing';
 import type { BlockPressing, Press } from '#craft/pressing';
 import type { PlacedBlock, SetTop } from '#craft/setting';
-import { stageFor, wholeIn } from '#craft/ways';
+import { layingsOf, stageFor, wholeIn } from '#craft/ways';
 import type { Arc, Outline } from '#ground/arc';
 import { at, boxOf, type Point, type Polygon } from '#ground/plane';
 import type { Recall } from '#ground/recall';
@@ -93,11 +93,17 @@ export const pieceEntries = (of: {
       known.get(key) ??
       (foundations
         ? pieceOnPaper({ ...of, design, block, lists, foundations })
-        : pieceWithWays({ ...of, design, block, lists }));
+        : pieceWithWays({ ...of, design, block, lists, count: places.length }));
     known.set(key, plain);
     const made =
-      entry.mirror && foundations === null
-        ? inOtherFace(plain.made.made, { ...of, design, block: mirrored(block), lists })
+      foundations === null
+        ? inEntry(plain.made.made, {
+            ...of,
+            design,
+            block: entry.mirror ? mirrored(block) : block,
+            lists,
+            count: places.length,
+          })
         : plain.made.made;
     return { entry, design, block, foundations, plain, made, pieced: plain.joined, size: block.size, lists, places };
   });
@@ -149,7 +155,7 @@ interface PiecedWithWays {
 
 /** Ways to make have no place on paper: pieces are sewn on one by one, and trimmed there. */
 const pieceOnPaper = (
-  of: Omit<UnitsOfBlock, 'natures'> & {
+  of: Omit<UnitsOfBlock, 'natures' | 'count'> & {
     readonly lightness: (fabric: string) => number;
     readonly likeness: (fabric: string) => Likeness;
     readonly foundations: Sections;
@@ -198,8 +204,9 @@ const pieceWithWays = (
   return { joined, made };
 };
 
-/** The same units in the mirrored block, where their places may lie otherwise. */
-const inOtherFace = (made: readonly MadeUnit[], of: UnitsOfBlock): readonly MadeUnit[] => {
+/** The same units in one entry, which may be mirrored: their places may lie otherwise, and strips are cut for its count. */
+const inEntry = (made: readonly MadeUnit[], of: UnitsOfBlock): readonly MadeUnit[] => {
+  if (made.length === 0) return made;
   const keys = new Set(made.map(({ unit }) => inRising(unit.patches)));
   return madeUnits(of).made.filter(({ unit }) => keys.has(inRising(unit.patches)));
 };
@@ -358,9 +365,12 @@ const wayOfStep = (
   const { unit, way, key } = at.made;
   const units = count * made.filter((one) => one.key === key).length;
   const isLast = at.parts.flat().length === unit.patches.length;
-  const sets = Math.ceil(units / way.gives);
-  const stage = isLast ? null : stageFor({ unit, way, seam, parts: at.parts });
-  const box = stage && boxOf((stage.pressed[0] ?? []).flatMap(({ outline }) => outline));
+  const stage = stageFor({ unit, way, seam, parts: at.parts });
+  if (stage === null && !(isLast && way.trimmed)) return {};
+  const sets = stage?.slices ? layingsOf(stage, { way, units }) : Math.ceil(units / way.gives);
+  // strips are measured as the unit that is cut from them
+  const isSeen = stage !== null && !isLast && stage.slices === undefined;
+  const box = isSeen ? boxOf((stage.pressed[0] ?? []).flatMap(({ outline }) => outline)) : null;
   return {
     made: { unit, way, parts: at.parts, units, sets, isLast },
     ...(box ? { unfinished: [length(box.width), length(box.height)] as const } : {}),

@@ -4,7 +4,7 @@ import type { Cut, CutRule } from '#craft/cutting';
 import type { BlockDesign, Method, Quilt, UnitKind, WayName } from '#craft/design';
 import { type DraftedBlock, outlineOf } from '#craft/drafting';
 import { cornerTolerance } from '#craft/limits';
-import type { Length } from '#craft/measure';
+import { type Length, length } from '#craft/measure';
 import type { SewingStep } from '#craft/piecing';
 import { type Unit, unitKey, unitsIn, type Way, wayFor } from '#craft/ways';
 import { toNumber } from '#ground/exact';
@@ -38,6 +38,8 @@ export interface UnitsOfBlock {
   readonly lists: readonly (readonly string[])[];
   readonly natures: Natures;
   readonly rule: CutRule;
+  /** Blocks that are made so. */
+  readonly count: number;
 }
 
 /** Of a block as drafted, or mirrored: its units with the ways that are chosen for them. */
@@ -58,13 +60,16 @@ export const madeUnits = (
   };
   const notTaken = new Map<string, NotTaken>();
   const met = new Set<string>();
-  const made = unitsOf(of).flatMap((unit): readonly MadeUnit[] => {
+  const units = unitsOf(of);
+  const made = units.flatMap((unit): readonly MadeUnit[] => {
     const meant = methods.filter((one) => isMeant(one, unit));
     for (const { path } of meant) met.add(path);
     const method = meant.at(-1);
     if (method === undefined || (method.way === 'singly' && !method.trimmed)) return [];
-    const way = wayOf(place, { unit, name: method.way, trimmed: method.trimmed });
     const key = unitKey(unit);
+    const alike = units.filter((one) => unitKey(one) === key).length;
+    const asked = { unit, name: method.way, trimmed: method.trimmed, units: of.count * alike };
+    const way = wayOf(place, asked);
     if (typeof way !== 'string') return [{ unit, way, key, path: method.path }];
     const { kind, size, fabrics } = unit;
     notTaken.set(`${method.path} ${key}`, { path: method.path, unit: kind, size, fabrics, way: method.way, why: way });
@@ -97,14 +102,21 @@ export interface UnitPlace {
 /** A way as it is open to a unit of this quilt, or why it is not. */
 export const wayOf = (
   of: UnitPlace,
-  asked: { readonly unit: Unit; readonly name: WayName; readonly trimmed: boolean },
+  asked: {
+    readonly unit: Unit;
+    readonly name: WayName;
+    readonly trimmed: boolean;
+    /** Made together. */
+    readonly units: number;
+  },
 ): Way | NotMade => {
   const { unit } = asked;
   if (unit.patches.some((patch) => (of.lists[patch] as readonly string[]).length > 1)) return 'drawn';
   if (unit.patches.some((patch) => of.motifs.includes(of.tones[patch] ?? ''))) return 'motif';
-  const way = wayFor({ ...asked, rule: of.rule });
-  if (typeof way === 'string') return way;
   const natures = unit.fabrics.map((fabric) => of.natures.get(fabric));
+  const widths = natures.map((nature) => nature?.width ?? length(0));
+  const way = wayFor({ ...asked, rule: of.rule, room: { units: asked.units, widths } });
+  if (typeof way === 'string') return way;
   // what is flipped or sewn first and cut apart then comes to lie another way; a base that stays as it is cut does not
   const turns = (place: number): boolean => way.name !== 'singly' && !(way.name === 'sew-and-flip' && place === 0);
   if (natures.some((nature, place) => nature?.print !== 'none' && turns(place))) return 'print';

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { describe, test } from 'node:test';
 import type { QuiltPlan } from '#craft';
-import { planned, quilt, setOf, type Written } from '../documents/documents.ts';
+import { planned, quilt, rails, rectangle, setOf, type Written } from '../documents/documents.ts';
 
 const unitsBlock = (units: readonly Written[], more: Written = {}): Written => ({
   id: 'units',
@@ -200,5 +200,46 @@ describe('units made in a chosen way', () => {
     ]);
     const flips = planOf([{ unit: 'flying-geese', way: 'sew-and-flip' }], all);
     assert.deepEqual(notesOf(flips), []);
+  });
+
+  // nine-patches of 3 in, 12 of them: rows dark-light-dark twice (24 slices) and light-dark-light once (12), strips of 1 1/2 in
+  test('nine-patches by strip sets: strips as long as their slices, rows and check sizes as before', () => {
+    const nine: Written = {
+      id: 'units',
+      size: '3',
+      patches: {
+        grid: [3, 3],
+        list: Array.from({ length: 9 }, (_, i) => ({
+          points: rectangle(i % 3, Math.floor(i / 3), 1, 1),
+          tone: i % 2 === 0 ? 'dark' : 'light',
+        })),
+      },
+    };
+    const top = setOf('units', { across: 4, down: 3 });
+    const plan = planOf([{ unit: 'nine-patch', way: 'strip-sets' }], nine, top);
+    assert.deepEqual(notesOf(plan), []);
+    // 24 slices of 1 1/2 in: 36 in; 12: 18 in
+    assert.deepEqual(cutsOf(plan), [
+      ['light', [36, 1, 24], [18, 2, 12]],
+      ['dark', [36, 2, 24], [18, 1, 12]],
+    ]);
+    const steps = plan.blocks[0]?.steps ?? [];
+    assert.deepEqual(steps.map(({ made }) => made?.sets ?? 0).toSorted(), [0, 0, 1, 1, 1, 1]);
+    assert.equal(
+      steps.reduce((all, { perBlock }) => all + perBlock, 0),
+      8,
+    );
+    assert.ok(plan.time.minutes < planOf([], nine, top).time.minutes);
+  });
+
+  test('rows of rails by strip sets, whatever way they run in the block', () => {
+    const block = rails('units', { count: 3, width: 6, height: 2 });
+    const plan = planOf([{ unit: 'rails', way: 'strip-sets' }], block, setOf('units', { across: 3, down: 2 }));
+    assert.deepEqual(notesOf(plan), []);
+    // six slices of 6 1/2 in: 39 in
+    assert.deepEqual(
+      cutsOf(plan).map(([, ...cuts]) => cuts),
+      [[[39, 2, 6]], [[39, 1, 6]]],
+    );
   });
 });

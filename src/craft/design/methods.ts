@@ -1,7 +1,16 @@
 // The units that can be made in more than one way, the ways by name, and a way as a document chooses it.
 import type { Rational } from '#ground/exact';
 
-export const unitKinds = ['half-square', 'quarter-square', 'flying-geese', 'square-in-square', 'sewn-corners'] as const;
+export const unitKinds = [
+  'half-square',
+  'quarter-square',
+  'flying-geese',
+  'square-in-square',
+  'sewn-corners',
+  'rails',
+  'four-patch',
+  'nine-patch',
+] as const;
 
 export type UnitKind = (typeof unitKinds)[number];
 
@@ -12,6 +21,7 @@ export const wayNames = [
   'from-half-squares',
   'four-at-a-time',
   'sew-and-flip',
+  'strip-sets',
 ] as const;
 
 export type WayName = (typeof wayNames)[number];
@@ -23,11 +33,16 @@ export const waysOfKind: Readonly<Record<UnitKind, readonly WayName[]>> = {
   'flying-geese': ['singly', 'four-at-a-time', 'sew-and-flip'],
   'square-in-square': ['singly', 'sew-and-flip'],
   'sewn-corners': ['singly', 'sew-and-flip'],
+  rails: ['singly', 'strip-sets'],
+  'four-patch': ['singly', 'strip-sets'],
+  'nine-patch': ['singly', 'strip-sets'],
 };
 
-/** Whether room can be left to trim: what is flipped onto its own base has its size already. */
+/** Whether room can be left to trim: it is left on triangles, and what is flipped onto its own base has its size already. */
 export const mayTrim = (unit: UnitKind, way: WayName): boolean =>
-  way !== 'sew-and-flip' && !(way === 'singly' && unit === 'sewn-corners');
+  way !== 'sew-and-flip' && way !== 'strip-sets' && !(way === 'singly' && withoutRoom.has(unit));
+
+const withoutRoom: ReadonlySet<UnitKind> = new Set(['sewn-corners', 'rails', 'four-patch', 'nine-patch']);
 
 /** A way chosen for all units that it names. */
 export interface Method {

@@ -100,7 +100,9 @@ const groupOf = (found: Found, of: Measuring): UnitGroup => {
   const options = waysOfKind[unit.kind].flatMap((way) =>
     (mayTrim(unit.kind, way) ? [false, true] : [false]).flatMap((trimmed): readonly WayOption[] => {
       if (way === 'singly' && !trimmed) return [singlyTaken(found, of)];
-      const ways = makers.map((maker) => wayOf(maker.place, { unit: maker.unit, name: way, trimmed }));
+      const ways = makers.map((maker) =>
+        wayOf(maker.place, { unit: maker.unit, name: way, trimmed, units: maker.units }),
+      );
       const why = ways.find((one) => typeof one === 'string');
       if (why === undefined) return [optionOf(found, ways as readonly Way[], of)];
       if (!trimmed) closed.push({ way, why });
@@ -124,7 +126,7 @@ const minutesASeam = 1;
 const minutesAnInch = 0.02;
 
 const singlyTaken = ({ unit, makers }: Found, { care, rule, measure }: Measuring): WayOption => {
-  const way = wayFor({ unit, name: 'singly', trimmed: false, rule });
+  const way = wayFor({ unit, name: 'singly', trimmed: false, rule, room: { units: 1, widths: [] } });
   if (typeof way === 'string') throw new Error('every unit can be cut singly');
   const cuts = outlinesOf(unit).map((outline) => cutFor(outline, rule));
   const units = makers.reduce((all, maker) => all + maker.units, 0);
@@ -144,7 +146,6 @@ const optionOf = ({ unit, makers }: Found, ways: readonly Way[], of: Measuring):
   makers.forEach((maker, i) => {
     const way = ways[i] as Way;
     const plain = outlinesOf(maker.unit).map((outline) => cutFor(outline, of.rule));
-    const sets = Math.ceil(maker.units / way.gives);
     const joins = joinsOf(maker.unit, way);
     joins.forEach((parts, at) => {
       const isLast = at === joins.length - 1;
@@ -153,7 +154,6 @@ const optionOf = ({ unit, makers }: Found, ways: readonly Way[], of: Measuring):
         unit: maker.unit,
         way,
         parts,
-        sets,
         units: maker.units,
         isLast,
         seam,
@@ -161,6 +161,7 @@ const optionOf = ({ unit, makers }: Found, ways: readonly Way[], of: Measuring):
       });
     });
     if (way.name === 'singly') minutes += maker.units * seamMinutes(maker.unit, of.measure);
+    if (way.name === 'strip-sets') minutes += maker.units * rowMinutes(maker.unit, of.measure);
     const seen = new Set<number>();
     way.cuts.forEach((cut, place) => {
       const role = way.roles[place] as number;
@@ -170,8 +171,10 @@ const optionOf = ({ unit, makers }: Found, ways: readonly Way[], of: Measuring):
         area += maker.units * areaOf([own]);
       } else if (!seen.has(role)) {
         seen.add(role);
-        minutes += sets * cut.perSet * minutesAPiece;
-        area += sets * cut.perSet * cut.size[0] * cut.size[1];
+        const patches = maker.units * way.roles.filter((one) => one === role).length;
+        const pieces = cut.perSet * Math.ceil(patches / (cut.perSet * cut.gives));
+        minutes += pieces * minutesAPiece;
+        area += pieces * cut.size[0] * cut.size[1];
       }
     });
   });
@@ -193,6 +196,12 @@ const seamMinutes = (unit: Unit, measure: 'in' | 'cm'): number => {
   const seams = unit.patches.length - 1;
   const inch = measure === 'in' ? 1 : 2.54;
   return seams * (minutesASeam + (minutesAnInch * lengthsOf(unit)) / seams / inch);
+};
+
+/** Rows of a grid are joined one by one. */
+const rowMinutes = ({ size, strips, patches }: Unit, measure: 'in' | 'cm'): number => {
+  const rows = patches.length / (strips?.widths.length ?? patches.length);
+  return (rows - 1) * (minutesASeam + (minutesAnInch * size[0]) / (measure === 'in' ? 1 : 2.54));
 };
 
 /** Of all its inner seams together: half of what its patches go round, less its own edge. */

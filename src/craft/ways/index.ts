@@ -1,7 +1,8 @@
 export type { Face, Line, Shown } from './face.ts';
 export { madeMinutes } from './labour.ts';
 export { outlinesOf } from './outlines.ts';
-export { type Joined, joinsOf, type Stage, stageFor } from './stages.ts';
+export { type Joined, joinsOf, layingsOf, type Stage, stageFor } from './stages.ts';
 export { deviationOf } from './trueness.ts';
-export { type Laid, type Unit, unitKey, unitsIn } from './units.ts';
-export { type Way, type WayRefusal, wayFor, wholeIn } from './ways.ts';
+export type { Laid, Unit } from './unit.ts';
+export { unitKey, unitsIn } from './units.ts';
+export { rowsIn, type StripRoom, type Way, type WayRefusal, wayFor, wholeIn } from './ways.ts';

@@ -1,8 +1,8 @@
 // What making units together asks of the hands, stage by stage, and how long that takes: an estimate of our own, not measured.
 import type { Length, Unit as Measure } from '#craft/measure';
 import { distance } from '#ground/plane';
-import { type Stage, stageFor } from './stages.ts';
-import type { Unit } from './units.ts';
+import { layingsOf, type Stage, stageFor } from './stages.ts';
+import type { Unit } from './unit.ts';
 import type { Way } from './ways.ts';
 
 /** Work at one laying of a stage. */
@@ -24,9 +24,9 @@ export interface Labour {
  */
 const ownEstimate = { laying: 0.4, drawn: 0.2, sewn: 0.1, inch: 0.02, cut: 0.1, pressed: 0.5, trimmed: 0.4 } as const;
 
-/** Of all layings of a stage. @param sets of pieces that are made */
-export const labourOf = (stage: Stage, of: { readonly way: Way; readonly sets: number }): Labour => {
-  const layings = stage.perSet * of.sets;
+/** Of all layings of a stage. */
+export const labourOf = (stage: Stage, of: { readonly way: Way; readonly units: number }): Labour => {
+  const layings = layingsOf(stage, of);
   const length = stage.sewn.reduce((all, [from, to]) => all + distance(from, to), 0);
   return {
     layings,
@@ -53,7 +53,6 @@ export const madeMinutes = (of: {
   readonly unit: Unit;
   readonly way: Way;
   readonly parts: readonly [readonly number[], readonly number[]];
-  readonly sets: number;
   readonly units: number;
   readonly isLast: boolean;
   readonly seam: Length;

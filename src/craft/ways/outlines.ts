@@ -1,9 +1,9 @@
 // A unit as it is drawn at turn 0: the finished outline of each of its places, from its upper left corner.
 import { at, type Polygon } from '#ground/plane';
-import type { Unit } from './units.ts';
+import type { Unit } from './unit.ts';
 
 /** By place of the unit, clockwise. */
-export const outlinesOf = ({ kind, size, legs }: Unit): readonly Polygon[] => {
+export const outlinesOf = ({ kind, size, legs, strips, patches }: Unit): readonly Polygon[] => {
   const [w, h] = size;
   switch (kind) {
     case 'half-square':
@@ -34,7 +34,19 @@ export const outlinesOf = ({ kind, size, legs }: Unit): readonly Polygon[] => {
       ];
       return [withoutTwins(middle), ...corners.flatMap(([leg, outline]) => (leg > 0 ? [outline] : []))];
     }
+    case 'rails':
+    case 'four-patch':
+    case 'nine-patch':
+      return patches.map((_, place) => cellAt(strips ?? { widths: [w], height: h }, place));
   }
+};
+
+/** Of a grid of rows, in reading order. */
+const cellAt = ({ widths, height }: NonNullable<Unit['strips']>, place: number): Polygon => {
+  const [row, column] = [Math.floor(place / widths.length), place % widths.length];
+  const left = widths.slice(0, column).reduce<number>((sum, width) => sum + width, 0);
+  const [right, top] = [left + (widths[column] as number), row * height];
+  return [at(left, top), at(right, top), at(right, top + height), at(left, top + height)];
 };
 
 /** Corners that fall together are one. */

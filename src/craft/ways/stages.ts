@@ -14,8 +14,8 @@ import {
   turnedFace,
 } from './face.ts';
 import { outlinesOf } from './outlines.ts';
-import type { Unit } from './units.ts';
-import type { Way } from './ways.ts';
+import type { Unit } from './unit.ts';
+import { rowsIn, type Way } from './ways.ts';
 
 export interface Stage {
   readonly under: Face;
@@ -30,7 +30,15 @@ export interface Stage {
   readonly trimmed: readonly Face[] | null;
   /** Layings in one set of pieces. */
   readonly perSet: number;
+  /** Of the seam that ends a strip set: slices that are cut from it, and slices of its sort in one unit; missing for others. */
+  readonly slices?: { readonly each: number; readonly perUnit: number };
 }
+
+/** How often a stage is laid for so many units. */
+export const layingsOf = (stage: Stage, { way, units }: { readonly way: Way; readonly units: number }): number =>
+  stage.slices
+    ? Math.ceil((units * stage.slices.perUnit) / stage.slices.each)
+    : stage.perSet * Math.ceil(units / way.gives);
 
 /**
  * The stage at which two parts of a unit are joined.
@@ -59,12 +67,16 @@ export const stageFor = (of: {
       return parts[0].length + parts[1].length < 3 ? firstSkies(making) : secondSky(making);
     case 'sew-and-flip':
       return flippedCorner(making, parts);
+    case 'strip-sets':
+      return joinedStrips(making, parts);
   }
 };
 
 /** The joins of a unit in an order of sewing, those that come out alike once: two halves of two cloths are made in one. */
-export const joinsOf = ({ kind, patches }: Unit, { name, roles }: Way): readonly Joined[] => {
+export const joinsOf = (unit: Unit, { name, roles }: Way): readonly Joined[] => {
+  const { kind, patches } = unit;
   if (kind === 'half-square') return [[[0], [1]]];
+  if (name === 'strip-sets') return stripJoins(unit);
   if (kind !== 'quarter-square')
     return patches.slice(1).map((_, i): Joined => [patches.slice(0, i + 1).map((_p, place) => place), [i + 1]]);
   const isOnePair = name === 'from-half-squares' && new Set(roles).size === 2;
@@ -79,6 +91,18 @@ export const joinsOf = ({ kind, patches }: Unit, { name, roles }: Way): readonly
       [2, 3],
     ],
   ];
+};
+
+/** Within rows, each sort of row once; rows are then joined as any units are. */
+const stripJoins = (unit: Unit): readonly Joined[] => {
+  const rows = rowsIn(unit);
+  const seen = rows.filter((row, i) => rows.findIndex((one) => isLikeRow(unit, one, row)) === i);
+  return seen.flatMap((row) => row.slice(1).map((place, i): Joined => [row.slice(0, i + 1), [place]]));
+};
+
+const isLikeRow = ({ fabrics }: Unit, one: readonly number[], other: readonly number[]): boolean => {
+  const cloths = (row: readonly number[]): string => row.map((place) => fabrics[place]).join('|');
+  return cloths(one) === cloths(other) || cloths(one.toReversed()) === cloths(other);
 };
 
 /** Places of a unit, by part. */
@@ -292,6 +316,51 @@ const cornerOf = ({ unit, way }: Making, place: number): { readonly square: Poly
       return { square: rectangle(side, side, 0, h - side), line: [at(side, h), at(0, h - side)] };
   }
 };
+
+/** Strips sewn along their long sides; the seam that ends a row is followed by cutting slices. Null where rows are joined. */
+const joinedStrips = (making: Making, parts: Joined): Stage | null => {
+  const { unit, way, seam } = making;
+  const rows = rowsIn(unit);
+  const row = rows.find((places) => parts.flat().every((place) => places.includes(place)));
+  if (row === undefined) return null;
+  const [long = 0] = way.cuts[row[0] as number]?.size ?? [];
+  const order = parts.map((places) => places.toSorted((a, b) => a - b)).toSorted((a, b) => (a[0] ?? 0) - (b[0] ?? 0));
+  const [under, below] = order.map((places) => stackOf(making, places)) as [Face, Face];
+  const edge = boxOf(under.flatMap(({ outline }) => outline)).height;
+  const over = below.map(({ place, outline }) => ({
+    place,
+    outline: outline.map((p) => at(p.x, edge - p.y)).toReversed(),
+  }));
+  const line: Line = [at(long, edge - seam), at(0, edge - seam)];
+  const whole = pressedOpen(under, over, line);
+  const isRow = parts[0].length + parts[1].length === row.length;
+  const each = way.cuts[row[0] as number]?.gives ?? 1;
+  const slice = long / each;
+  const height = boxOf(whole.flatMap(({ outline }) => outline)).height;
+  const sliceAt = (i: number): Face => trimmedTo(whole, { x: i * slice, y: 0, width: slice, height });
+  const isUnit = isRow && rows.length === 1;
+  return {
+    under,
+    over,
+    drawn: [],
+    sewn: [line],
+    cut: isRow ? Array.from({ length: each }, (_, i): Line => [at((i + 1) * slice, 0), at((i + 1) * slice, edge)]) : [],
+    pressed: [whole],
+    trimmed: isUnit ? Array.from({ length: each }, (_, i) => asUnit(making, sliceAt(i))) : null,
+    perSet: 1,
+    slices: { each, perUnit: rows.filter((one) => isLikeRow(unit, one, row)).length },
+  };
+};
+
+/** Strips one below another, sewn. */
+const stackOf = ({ way, seam }: Making, places: readonly number[]): Face =>
+  places.reduce<Face>((stack, place) => {
+    const [long, wide] = way.cuts[place]?.size ?? [0, 0];
+    if (stack.length === 0) return [{ place, outline: rectangle(long, wide) }];
+    const edge = boxOf(stack.flatMap(({ outline }) => outline)).height;
+    const over: Face = [{ place, outline: rectangle(long, wide, 0, edge - wide) }];
+    return pressedOpen(stack, over, [at(long, edge - seam), at(0, edge - seam)]);
+  }, []);
 
 /** As much of a line as lies on a face. */
 const within = ([from, to]: Line, face: Face): Line => {

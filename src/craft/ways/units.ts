@@ -3,31 +3,11 @@
 import type { UnitKind } from '#craft/design';
 import { type Length, tidy } from '#craft/measure';
 import { at, boxOf, distance, type Point, type Polygon, signedArea } from '#ground/plane';
-
-/** A unit where it stands. */
-export interface Unit {
-  readonly kind: UnitKind;
-  /** Finished, across and down as it lies at turn 0. */
-  readonly size: readonly [Length, Length];
-  /**
-   * Patches of the drawing by the unit's places at turn 0: half-square upper left, lower right; quarter-square top, right,
-   * bottom, left; flying geese goose, left sky, right sky; square in a square and sewn corners the middle, then its corners from
-   * the upper left clockwise.
-   */
-  readonly patches: readonly number[];
-  /** By place. */
-  readonly fabrics: readonly string[];
-  /** Square in a square and sewn corners: legs of the corners from the upper left clockwise, 0 where there is none; else empty. */
-  readonly legs: readonly Length[];
-}
-
-export interface Laid {
-  readonly points: Polygon;
-  readonly fabric: string;
-}
+import { stripUnits } from './strip-units.ts';
+import type { Laid, Unit } from './unit.ts';
 
 /**
- * Every unit of triangles in a drawing, none sharing a patch with another.
+ * Every unit in a drawing, none sharing a patch with another: triangles first, then grids of squares, then what lies side by side.
  *
  * @param patches outlines clockwise, without corners on straight sides
  * @param slack   differences below it are none
@@ -35,12 +15,14 @@ export interface Laid {
 export const unitsIn = (patches: readonly Laid[], slack: number): readonly Unit[] => {
   const triangles = patches.map(({ points }) => triangleOf(points, slack));
   const find: Finding = { patches, triangles, slack, beside: edgesOf(patches, slack) };
-  return [...halfSquares(find), ...quarterSquares(find), ...aroundMiddles(find)];
+  const triangled = [...halfSquares(find), ...quarterSquares(find), ...aroundMiddles(find)];
+  const taken = new Set(triangled.flatMap((unit) => unit.patches));
+  return [...triangled, ...stripUnits(patches, { taken, slack })];
 };
 
 /** Units of one name are one kind: made together wherever they stand. */
-export const unitKey = ({ kind, size, fabrics, legs }: Unit): string =>
-  JSON.stringify([kind, size.map(fine), legs.map(fine), fabrics]);
+export const unitKey = ({ kind, size, fabrics, legs, strips }: Unit): string =>
+  JSON.stringify([kind, size.map(fine), (strips?.widths ?? legs).map(fine), fabrics]);
 
 const fine = (value: number): number => Math.round(value * 1e6) / 1e6;
 

@@ -5,7 +5,19 @@ import { mayTrim, type UnitKind, type WayName, waysOfKind } from '#craft/design'
 import { length } from '#craft/measure';
 import { rational } from '#ground/exact';
 import { at, boxOf, offLine, type Point, type Polygon, quarterTurned, signedArea } from '#ground/plane';
-import { type Face, outlinesOf, type Stage, stageFor, type Unit, unitKey, unitsIn, type Way, wayFor } from './index.ts';
+import {
+  type Face,
+  layingsOf,
+  outlinesOf,
+  rowsIn,
+  type Stage,
+  stageFor,
+  type Unit,
+  unitKey,
+  unitsIn,
+  type Way,
+  wayFor,
+} from './index.ts';
 
 const inches: CutRule = { seam: length(0.25), ruler: rational(1, 8) };
 const centimetres: CutRule = { seam: length(0.75), ruler: rational(1, 10) };
@@ -46,7 +58,26 @@ const drawings: Readonly<Record<UnitKind, (w: number) => readonly Drawn[]>> = {
     patch('oat', [0, 0], [w / 4, 0], [0, w / 4]),
     patch('sand', [w, w / 3], [w, (2 * w) / 3], [w - w / 3, (2 * w) / 3]),
   ],
+  rails: (w) => [
+    patch('oat', [0, 0], [w / 4, 0], [w / 4, w], [0, w]),
+    patch('bark', [w / 4, 0], [w / 2, 0], [w / 2, w], [w / 4, w]),
+    patch('sand', [w / 2, 0], [w, 0], [w, w], [w / 2, w]),
+  ],
+  'four-patch': (w) => chequered(w, 2),
+  'nine-patch': (w) => chequered(w, 3),
 };
+
+const chequered = (w: number, side: number): readonly Drawn[] =>
+  Array.from({ length: side * side }, (_, i) => {
+    const [x, y, one] = [((i % side) * w) / side, (Math.floor(i / side) * w) / side, w / side];
+    return patch(
+      (i + Math.floor(i / side) * (side === 2 ? 1 : 0)) % 2 === 0 ? 'oat' : 'bark',
+      [x, y],
+      [x + one, y],
+      [x + one, y + one],
+      [x, y + one],
+    );
+  });
 
 const turnedBy = (quarters: number, drawn: readonly Drawn[]): readonly Drawn[] => {
   const turned = drawn.map(({ fabric, points }) => ({ fabric, points: points.map((p) => quarterTurned(p, quarters)) }));
@@ -61,8 +92,11 @@ const only = <T>(list: readonly T[]): T => {
 
 const unitOf = (kind: UnitKind, w: number): Unit => only(unitsIn(drawings[kind](w), 1e-6 * w));
 
+/** Twenty units from cloth 40 wide. */
+const roomFor = ({ patches }: Unit) => ({ units: 20, widths: patches.map(() => length(40)) });
+
 const wayOf = (unit: Unit, name: WayName, trimmed: boolean, rule: CutRule): Way => {
-  const way = wayFor({ unit, name, trimmed, rule });
+  const way = wayFor({ unit, name, trimmed, rule, room: roomFor(unit) });
   assert.notEqual(typeof way, 'string', `${name} is refused: ${String(way)}`);
   return way as Way;
 };
@@ -78,6 +112,15 @@ const waysOf = (kind: UnitKind): readonly (readonly [WayName, boolean])[] =>
 /** The places that each stage joins, in an order of sewing. */
 const joinsOf = ({ kind, patches }: Unit): readonly (readonly [readonly number[], readonly number[]])[] => {
   switch (kind) {
+    case 'four-patch':
+      return [[[0], [1]]];
+    case 'nine-patch':
+      return [
+        [[3], [4]],
+        [[3, 4], [5]],
+        [[0], [1]],
+        [[0, 1], [2]],
+      ];
     case 'half-square':
       return [[[0], [1]]];
     case 'quarter-square':
@@ -132,6 +175,26 @@ const isWanted = (face: Face, unit: Unit, seam: number): void => {
   assert.ok(all > box.width * box.height - 1e-8, 'no hole, and nothing short of the edge');
 };
 
+const strips: readonly UnitKind[] = ['rails', 'four-patch', 'nine-patch'];
+
+/** What the first cut of a strip set gives, laid like a row: the strips run upright then. */
+const sliceOf = ({ pressed, slices }: Stage): Face => {
+  const whole = pressed[0] as Face;
+  const slice = Math.max(...whole.flatMap(({ outline }) => outline.map(({ x }) => x))) / (slices?.each ?? 1);
+  return whole.map(({ place, outline }) => ({
+    place,
+    outline: outline.map((p) => at(p.y, slice - Math.min(p.x, slice))),
+  }));
+};
+
+/** The first row of a grid as a unit of its own. */
+const rowOf = (unit: Unit): Unit => ({
+  ...unit,
+  kind: 'rails',
+  size: [unit.size[0], unit.strips?.height ?? length(0)],
+  patches: unit.patches.slice(0, unit.strips?.widths.length),
+});
+
 describe('units', () => {
   for (const kind of kinds) {
     test(`a unit of ${kind} is the same kind however it is turned, of its finished size`, () => {
@@ -176,10 +239,14 @@ describe('ways to make', () => {
         test(`${kind} ${name}${trimmed ? ' with room' : ''}, sewn, cut, pressed and trimmed, is the unit that is drawn (${unit})`, () => {
           // sewn corners are not trimmed: their sizes lie on the marks
           const wide = unit === 'in' ? [2, 3, 4.5, 6] : [6, 9, 15];
-          for (const w of kind === 'sewn-corners' ? [6, 12] : wide) {
+          for (const w of kind === 'sewn-corners' || strips.includes(kind) ? [6, 12] : wide) {
             const made = unitOf(kind, w);
             const way = wayOf(made, name, trimmed, rule);
             const last = stagesOf(made, way, rule).at(-1) as Stage;
+            if (rowsIn(made).length > 1) {
+              isWanted(sliceOf(last), rowOf(made), rule.seam);
+              continue;
+            }
             assert.ok(last.trimmed);
             assert.equal(last.trimmed.length * last.perSet, way.gives);
             for (const face of last.trimmed) isWanted(face, made, rule.seam);
@@ -192,6 +259,8 @@ describe('ways to make', () => {
   test('what one set gives uses up every patch that its squares hold', () => {
     for (const kind of kinds) {
       const unit = unitOf(kind, 4);
+      // two sorts of row have sets of their own
+      if (strips.includes(kind)) continue;
       for (const [name] of waysOf(kind)) {
         const way = wayOf(unit, name, false, inches);
         for (const role of new Set(way.roles)) {
@@ -202,6 +271,18 @@ describe('ways to make', () => {
         }
       }
     }
+  });
+
+  // common practice, no source: strips 1/2 in wider than they finish, cut across every finished height and 1/2 in
+  test('forty rows of two 2 in squares come from three strip sets of fourteen slices, 2 1/2 in by 35 in', () => {
+    const unit = unitOf('four-patch', 4);
+    const way = wayOf(unit, 'strip-sets', false, inches);
+    // twenty four-patches take forty slices; 40 in hold sixteen of 2 1/2 in, so three sets of fourteen
+    assert.deepEqual(way.cuts[0]?.size, [35, 2.5]);
+    assert.equal(way.cuts[0]?.gives, 14);
+    const stage = stagesOf(unit, way, inches)[0] as Stage;
+    assert.equal(layingsOf(stage, { way, units: 20 }), 3);
+    assert.equal(stage.cut.length, 14);
   });
 
   // 'Do the Math', a teacher's page, 22 Feb 2011: half-squares 7/8 larger, quarter-squares 1 1/4
@@ -244,9 +325,15 @@ describe('ways to make', () => {
   test('four unlike cloths in a quarter-square, or two unlike skies, forbid the ways that would mirror them', () => {
     const four = drawings['quarter-square'](4).map((one, i) => ({ ...one, fabric: `cloth-${i}` }));
     const quarter = only(unitsIn(four, 1e-6));
-    assert.equal(wayFor({ unit: quarter, name: 'from-half-squares', trimmed: false, rule: inches }), 'mirrored');
+    assert.equal(
+      wayFor({ unit: quarter, name: 'from-half-squares', trimmed: false, rule: inches, room: roomFor(quarter) }),
+      'mirrored',
+    );
     const skies = drawings['flying-geese'](4).map((one, i) => (i === 2 ? { ...one, fabric: 'sand' } : one));
     const goose = only(unitsIn(skies, 1e-6));
-    assert.equal(wayFor({ unit: goose, name: 'four-at-a-time', trimmed: false, rule: inches }), 'unlike-skies');
+    assert.equal(
+      wayFor({ unit: goose, name: 'four-at-a-time', trimmed: false, rule: inches, room: roomFor(goose) }),
+      'unlike-skies',
+    );
   });
 });

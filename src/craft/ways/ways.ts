@@ -4,7 +4,7 @@ import { type Cut, type CutRule, cutFor, halfSquareFor, quarterSquareFor } from 
 import type { WayName } from '#craft/design';
 import { type Length, length, toNearestMark, upToMark } from '#craft/measure';
 import { outlinesOf } from './outlines.ts';
-import type { Unit } from './units.ts';
+import type { Unit } from './unit.ts';
 
 export interface Way {
   readonly name: WayName;
@@ -21,6 +21,12 @@ export interface Way {
 /** Why a way is not open to a unit. */
 export type WayRefusal = 'mirrored' | 'unlike-skies' | 'no-triangle-cut';
 
+/** What strip sets are cut for: so many units, from cloths that are so wide, by place. */
+export interface StripRoom {
+  readonly units: number;
+  readonly widths: readonly Length[];
+}
+
 /**
  * One way of a unit, or why it is none.
  *
@@ -31,6 +37,7 @@ export const wayFor = (of: {
   readonly name: WayName;
   readonly trimmed: boolean;
   readonly rule: CutRule;
+  readonly room: StripRoom;
 }): Way | WayRefusal => {
   const { unit, name, trimmed } = of;
   const cutting: Cutting = { ...of, plain: outlinesOf(unit).map((outline) => cutFor(outline, of.rule)) };
@@ -47,6 +54,8 @@ export const wayFor = (of: {
       return fourGeese(cutting);
     case 'sew-and-flip':
       return sewnAndFlipped(cutting);
+    case 'strip-sets':
+      return stripSets(cutting, of.room);
   }
 };
 
@@ -176,6 +185,70 @@ const sewnAndFlipped = ({ unit, rule, plain }: Cutting): Way => {
   };
 };
 
+/**
+ * Strips as long as the slices that they give, as even in number from set to set as may be. Cut to the nearest mark, since nothing is
+ * trimmed.
+ */
+const stripSets = ({ unit, rule, plain }: Cutting, room: StripRoom): Way => {
+  const rows = rowsIn(unit);
+  const looks = rows.map((row) => lookOf(unit, row));
+  const slice = toNearestMark(length((unit.strips?.height ?? 0) + 2 * rule.seam), rule.ruler).size;
+  const cutAt = (place: number): Cut => {
+    const row = rows.findIndex((places) => places.includes(place));
+    const own = rows[row] as readonly number[];
+    const slices = room.units * looks.filter((look) => look === looks[row]).length;
+    const most = Math.max(1, Math.floor(Math.min(...own.map((one) => room.widths[one] as number)) / slice + 1e-9));
+    const each = Math.ceil(slices / Math.ceil(slices / most));
+    const { finished } = plain[place] as Cut;
+    const exact = length((unit.strips?.widths[own.indexOf(place)] ?? 0) + 2 * rule.seam);
+    const wide = toNearestMark(exact, rule.ruler).size;
+    return {
+      shape: 'rectangle',
+      finished,
+      exact: [length(each * slice), exact],
+      size: [length(each * slice), wide],
+      gives: each,
+      template: null,
+      perSet: own.filter((one) => roleAt(unit, one) === roleAt(unit, place)).length,
+    };
+  };
+  const cuts = unit.patches.map((_, place) => cutAt(place));
+  const names = unit.patches.map((_, place) => roleAt(unit, place));
+  const perUnit = looks.filter((look) => look === looks[0]).length;
+  return {
+    name: 'strip-sets',
+    trimmed: false,
+    cuts,
+    roles: names.map((name) => names.indexOf(name)),
+    gives: (cuts[0]?.gives ?? 1) / perUnit,
+  };
+};
+
+/** Places of a unit row by row. */
+export const rowsIn = ({ patches, strips }: Unit): readonly (readonly number[])[] => {
+  const across = strips?.widths.length ?? patches.length;
+  return Array.from({ length: patches.length / across }, (_, row) =>
+    Array.from({ length: across }, (_cell, column) => row * across + column),
+  );
+};
+
+/** Rows that come from one strip set look alike, from the left or from the right. */
+const lookOf = ({ fabrics, strips }: Unit, row: readonly number[]): string => {
+  const cells = row.map((place, i) => `${fabrics[place]} ${strips?.widths[i]?.toFixed(6)}`);
+  return [cells.join(), cells.toReversed().join()].toSorted()[0] as string;
+};
+
+const roleAt = (unit: Unit, place: number): string => {
+  const row = rowsIn(unit).find((places) => places.includes(place)) as readonly number[];
+  const width = unit.strips?.widths[row.indexOf(place)]?.toFixed(6);
+  return `${lookOf(unit, row)}: ${unit.fabrics[place]} ${width}`;
+};
+
 /** Parts of a unit that its way makes by themselves, then the unit: sets of patches that no other seam may divide. */
-export const wholeIn = ({ patches }: Unit, { name }: Way): readonly (readonly number[])[] =>
-  name === 'from-half-squares' ? [patches.slice(0, 2), patches.slice(2), patches] : [patches];
+export const wholeIn = (unit: Unit, { name }: Way): readonly (readonly number[])[] => {
+  const { patches } = unit;
+  if (name === 'from-half-squares') return [patches.slice(0, 2), patches.slice(2), patches];
+  if (name !== 'strip-sets') return [patches];
+  const rows = rowsIn(unit).map((row) => row.map((place) => patches[place] as number));
+  return rows.length === 1 ? rows : [...rows, patches];
+};

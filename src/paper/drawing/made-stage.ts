@@ -2,7 +2,7 @@
 // edges or showing beside, what is drawn, sewn and cut.
 import type { StepWay } from '#craft';
 import { length } from '#craft/measure';
-import { stageFor } from '#craft/ways';
+import { type Line, type Stage, stageFor } from '#craft/ways';
 import { boxOf, type Polygon } from '#ground/plane';
 import { signOf } from '#paper/cloth';
 import { ink, inkOn, patchEdgePt, softInk } from './ink.ts';
@@ -20,8 +20,9 @@ const peepPt = 3.5;
 /** @param of.seam the allowance, in the document's unit; null where the step is sewn as every other */
 export const drawMadeStage = (of: StepPicture & { readonly made: StepWay; readonly seam: number }): Drawing | null => {
   const { block, made, signs } = of;
-  const stage = stageFor({ ...made, seam: length(of.seam) });
-  if (stage === null) return null;
+  const whole = stageFor({ ...made, seam: length(of.seam) });
+  if (whole === null) return null;
+  const stage = shortened(whole);
   const clothAt = (place: number) => patchAt(block, made.unit.patches[place] as number);
   const all = [...stage.under, ...stage.over].flatMap(({ outline }) => outline);
   const frame = fitted({
@@ -34,7 +35,7 @@ export const drawMadeStage = (of: StepPicture & { readonly made: StepWay; readon
   const over = stage.over.map(({ place, outline }) => ({ patch: clothAt(place), outline: onPaper(outline) }));
   const bounds = boxOf([...under, ...over].flatMap(({ outline }) => outline));
   const fillOf = (fabric: string) => signOf(signs, fabric).colour;
-  const whole = over.map(({ patch, outline }) => ({ text: patch.piece, outline: aside(outline), fill: ink }));
+  const names = over.map(({ patch, outline }) => ({ text: patch.piece, outline: aside(outline), fill: ink }));
   const covered = boxOf(over.flatMap(({ outline }) => outline));
   const isCovered = covered.width > 0.9 * bounds.width - peepPt && covered.height > 0.9 * bounds.height - peepPt;
   return picture({
@@ -57,7 +58,7 @@ export const drawMadeStage = (of: StepPicture & { readonly made: StepWay; readon
       ),
       group({ class: 'step-next' }, [
         ...over.map(({ patch, outline }) => wrongSideUp([outline], fillOf(patch.fabric))),
-        ...drawLabels({ labels: whole, bounds, tooSmall: 'leave-out' }),
+        ...drawLabels({ labels: names, bounds, tooSmall: 'leave-out' }),
       ]),
       ...(isCovered
         ? []
@@ -85,6 +86,29 @@ export const drawMadeStage = (of: StepPicture & { readonly made: StepWay; readon
     ],
   });
 };
+
+/** Of a strip set its end, so long that a few cuts are seen. */
+const shortened = (stage: Stage): Stage => {
+  if (stage.slices === undefined) return stage;
+  const box = boxOf([...stage.under, ...stage.over].flatMap(({ outline }) => outline));
+  const most = Math.min(box.width, mostStripShare * box.height);
+  const short = (line: Line): Line => [
+    { x: Math.min(line[0].x, most), y: line[0].y },
+    { x: Math.min(line[1].x, most), y: line[1].y },
+  ];
+  const shortFace = (face: Stage['under']): Stage['under'] =>
+    face.map(({ place, outline }) => ({ place, outline: outline.map((p) => ({ x: Math.min(p.x, most), y: p.y })) }));
+  return {
+    ...stage,
+    under: shortFace(stage.under),
+    over: shortFace(stage.over),
+    sewn: stage.sewn.map(short),
+    cut: stage.cut.filter(([from]) => from.x < most - 1e-6),
+  };
+};
+
+/** Of its height. */
+const mostStripShare = 2.2;
 
 /** Beside the middle, where the lines meet. */
 const aside = (outline: Polygon): Polygon => {

@@ -58,6 +58,7 @@ export const blockHead = (of: HeadOf, at: { readonly block: BlockPlan; readonly 
     remarks: [
       ...scrappyRemark(block),
       ...turnedRemark(of, block),
+      ...madeRemark(block),
       ...grainRemark(block),
       ...slantRemark(block),
       ...otherWayRemark(block),
@@ -149,6 +150,13 @@ const turnsOf = (
 /** What slanted edges ask for. */
 export const slantText =
   'Lay slanted edges under the needle without pulling: they stretch. Where a slanted seam ends, small points stand out past the edge after pressing: cut them off even with it.';
+
+/** How the pictures of units that are made together are read. */
+export const madeText =
+  'Units made several at a time lie at the machine as they are cut: the thin line is drawn with a pencil, dashes are sewn, and dashes with dots are cut afterwards.';
+
+const madeRemark = ({ steps }: BlockPlan): readonly string[] =>
+  steps.some(({ made }) => made !== undefined && made.way.name !== 'singly') ? [madeText] : [];
 
 const slantRemark = ({ patches }: BlockPlan): readonly string[] =>
   patches.some(({ points }) => points.some((point, i) => isSlant(point, points[(i + 1) % points.length] ?? point)))

@@ -5,7 +5,7 @@ import type { ClothSigns } from '#paper/cloth';
 import { asFirstPlaced, drawBoard, drawMachine, drawStep } from '#paper/drawing';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
-import { type BlockHead, blockHead, boardAlt, type Counts, slantText } from './block-head.ts';
+import { type BlockHead, blockHead, boardAlt, type Counts, madeText, slantText } from './block-head.ts';
 import { columnPt } from './measure.ts';
 import { blocksOfAll, type SizedPlan } from './sized.ts';
 import { type StepWords, stepWords } from './step-words.ts';
@@ -49,8 +49,9 @@ export const blockPages = (of: ChapterOf): readonly BlockPages[] =>
       // said once, at the first block that has them; on paper the lines hold slanted edges
       remarks: chapter.remarks.filter(
         (remark) =>
-          remark !== slantText ||
-          (!isOnPaper && all.slice(0, index).every((before) => !before.chapter.remarks.includes(slantText))),
+          (remark !== slantText && remark !== madeText) ||
+          (!(isOnPaper && remark === slantText) &&
+            all.slice(0, index).every((before) => !before.chapter.remarks.includes(remark))),
       ),
     }));
 

@@ -68,7 +68,9 @@ const shapeText = ({ shape, count, gives, outlines }: ClothPiece): string => {
       return 'box round the template';
     default:
       // sewn first and cut apart then
-      return gives > 1 && outlines.length === 0 ? `${shape}, for ${count * gives} pieces` : shape;
+      return gives > 1 && outlines.length === 0
+        ? `${shape === 'square' ? 'square' : 'strip'}, for ${count * gives} pieces`
+        : shape;
   }
 };
 

@@ -19,8 +19,9 @@ export const cutText = ({ cut }: { readonly cut: Cut }, plan: QuiltPlan): string
     case 'template':
       return `template, from ${size}`;
     default:
+      // of units made together one piece of cloth gives several patches
       return cut.perSet !== undefined && cut.gives > 1
-        ? `${cut.shape} ${size} for ${cut.gives}`
+        ? `${cut.shape === 'square' ? 'square' : 'strip'} ${size} for ${cut.gives}`
         : `${cut.shape} ${size}`;
   }
 };

@@ -1,7 +1,7 @@
 // A step of a block whose units are made together, in words: what is marked, laid, sewn and cut, and how many come of it.
 import type { BlockPlan, PlannedStep, QuiltPlan, StepWay } from '#craft';
 import { length } from '#craft/measure';
-import { stageFor } from '#craft/ways';
+import { layingsOf, type Stage, stageFor } from '#craft/ways';
 import { toNumber } from '#ground/exact';
 import { checkSize, lengthOnPaper } from '#paper/lengths';
 import { capital, wayText } from '#paper/words';
@@ -38,14 +38,19 @@ export const madeWords = (plan: QuiltPlan, of: MadeStep): StepWords => {
   const stage = stageFor({ ...made, seam: length(seam) });
   const [under, over] = namesOf(of);
   const each = made.units / block.count;
-  const layings = of.counts.map((count) => (stage?.perSet ?? 1) * Math.ceil((count * each) / made.way.gives));
+  const layings = of.counts.map((count) =>
+    stage === null ? count * each : layingsOf(stage, { way: made.way, units: count * each }),
+  );
   const gives = stage?.pressed.length ?? 1;
   const heading = `${under} and ${over}, ${wayText(made.way.name)}`;
   const press = pressText(step);
   const size = checkSize(step.unfinished, plan.quilt);
-  const measures = made.isLast ? trimText(step, size) : 'Do not trim yet.';
-  const made_ = gives === 1 ? '' : ` ${countsText(layings)} such pairs give ${countsText(layings, gives)}.`;
-  const machine = `${howText(of, { under, over, seam: lengthOnPaper(seam, plan.quilt.unit) })}${made_}`;
+  const isSeen =
+    made.isLast || made.way.name === 'sew-and-flip' || (stage?.slices !== undefined && stage.cut.length > 0);
+  const measures = isSeen ? trimText(step, size) : stage?.slices ? '' : 'Do not trim yet.';
+  const given = gives === 1 ? '' : givenText(layings, gives);
+  const strips = stage?.slices ? stripText({ plan, stage, layings }) : '';
+  const machine = `${howText(of, { under, over, seam: lengthOnPaper(seam, plan.quilt.unit) })}${given}${strips}`;
   return {
     heading: capital(heading),
     make: `make ${countsText(of.counts, step.perBlock)}`,
@@ -87,7 +92,25 @@ const howText = (
         : `Lay two ${over} on opposite corners of ${under}, right sides together; they overlap in the middle. Draw a line from corner to corner across both; ${both}`;
     case 'sew-and-flip':
       return `Draw a line from corner to corner on the wrong side of ${over}. Lay it on the corner of ${under} as drawn, right sides together, and sew on the line. Cut both off ${seam} outside the line.`;
+    case 'strip-sets':
+      return `Lay the strips ${over} on ${under}, right sides together, long edges even, and sew along them.`;
     case 'singly':
       return '';
   }
+};
+
+/** "12 such pairs give 24." */
+const givenText = (layings: Counts, gives: number): string =>
+  layings.every((count) => count === 1)
+    ? ` One such pair gives ${gives}.`
+    : ` ${countsText(layings)} such pairs give ${countsText(layings, gives)}.`;
+
+/** How many strip sets, and what is cut from each when its last seam is pressed. */
+const stripText = (of: { readonly plan: QuiltPlan; readonly stage: Stage; readonly layings: Counts }): string => {
+  const { cut, slices } = of.stage;
+  const sets = ` Make ${countsText(of.layings)} such ${of.layings.every((count) => count === 1) ? 'set' : 'sets'}.`;
+  const [first] = cut;
+  if (first === undefined || slices === undefined) return sets;
+  const width = lengthOnPaper(first[0].x, of.plan.quilt.unit);
+  return `${sets} Press, then cut ${slices.each} slices ${width} wide from each.`;
 };

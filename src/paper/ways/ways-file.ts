@@ -75,6 +75,9 @@ const names = {
   'flying-geese': 'geese',
   'square-in-square': 'squares in a square',
   'sewn-corners': 'sewn corners',
+  rails: 'rows of strips',
+  'four-patch': 'four-patches',
+  'nine-patch': 'nine-patches',
 } as const;
 
 /** Lengths are plain doubles in the document's unit. */

@@ -8,6 +8,9 @@ const units: Readonly<Record<UnitKind, readonly [one: string, many: string]>> = 
   'flying-geese': ['flying goose', 'flying geese'],
   'square-in-square': ['square in a square', 'squares in a square'],
   'sewn-corners': ['unit with sewn corners', 'units with sewn corners'],
+  rails: ['row of strips', 'rows of strips'],
+  'four-patch': ['four-patch', 'four-patches'],
+  'nine-patch': ['nine-patch', 'nine-patches'],
 };
 
 export const unitText = (unit: UnitKind): string => units[unit][0];
@@ -20,7 +23,8 @@ const ways: Readonly<Record<WayName, string>> = {
   'eight-at-a-time': 'eight at a time',
   'from-half-squares': 'from half-squares',
   'four-at-a-time': 'four at a time',
-  'sew-and-flip': 'by sewing and flipping corners',
+  'sew-and-flip': 'by flipped corners',
+  'strip-sets': 'by strip sets',
 };
 
 /** After "made". */
