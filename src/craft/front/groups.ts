@@ -42,6 +42,8 @@ export const unitGroups = (plan: QuiltPlan): readonly UnitGroup[] => {
   const natures = naturesOf(plan.quilt);
   const rule: CutRule = { seam: length(toNumber(plan.quilt.seam)), ruler: plan.quilt.ruler };
   for (const block of plan.blocks) {
+    // on paper a block has one way
+    if (block.foundations !== null) continue;
     const place = { ...placeOf(plan, block), natures, rule };
     for (const unit of unitsOfPlanned(block)) {
       const fabrics = toldCloths(unit.kind, unit.fabrics);
