@@ -16,7 +16,10 @@ export interface GridDrawing {
   readonly kind: 'grid';
   readonly grid: number;
   readonly cloths: readonly (ClothRole & {
-    /** Corners of each patch as "x,y x,y x,y". */
+    /**
+     * Corners of each patch as "x,y x,y x,y". Where an arc leads to a corner its centre follows: "x,y)cx,cy" clockwise, "x,y(cx,cy"
+     * the other way.
+     */
     readonly patches: readonly string[];
   })[];
 }

@@ -1,5 +1,6 @@
-// The collection: blocks with straight edges that the trade has long used, drawn by us.
+// The collection: blocks that the trade has long used, drawn by us.
 import type { CollectionBlock } from './block.ts';
+import { curved } from './curved.ts';
 import { eightPointed } from './eight-pointed.ts';
 import { fourPatches } from './four-patches.ts';
 import { logCabins } from './log-cabins.ts';
@@ -18,6 +19,7 @@ export const collection: readonly CollectionBlock[] = [
   ...mitred,
   ...eightPointed,
   ...logCabins,
+  ...curved,
 ];
 
 const byId: ReadonlyMap<string, CollectionBlock> = new Map(collection.map((block) => [block.id, block]));

@@ -1,7 +1,15 @@
 // A block of the collection brought to a size: the shape that a document would have spelt out.
 import type { CabinDrawing, CollectionBlock, GridDrawing } from '#craft/collection';
 import { div, fromDecimal, mul, type Rational, rational } from '#ground/exact';
-import type { CollectionDesign, GridPatch, GridPoint, LogCabinDesign, PatchesDesign } from './quilt.ts';
+import type {
+  CollectionDesign,
+  GridArc,
+  GridPatch,
+  GridPoint,
+  GridRun,
+  LogCabinDesign,
+  PatchesDesign,
+} from './quilt.ts';
 import type { ExactSize } from './size.ts';
 
 /** Exact as far as the drawing is; the eight-pointed family's grid is a decimal of fifteen places. */
@@ -15,16 +23,26 @@ const gridShape = (drawing: GridDrawing, size: ExactSize): PatchesDesign => {
     size,
     grid: [grid, grid],
     patches: drawing.cloths.flatMap(({ tone, letter, patches }) =>
-      patches.map((corners): GridPatch => ({ tone, letter, corners: cornersFrom(corners) })),
+      patches.map((outline): GridPatch => ({ tone, letter, ...runFrom(outline) })),
     ),
   };
 };
 
-const cornersFrom = (text: string): readonly GridPoint[] =>
-  text.split(' ').map((corner): GridPoint => {
-    const [x = '', y = ''] = corner.split(',');
-    return [fromDecimal(Number(x)), fromDecimal(Number(y))];
-  });
+const runFrom = (text: string): GridRun => {
+  const written = text.split(' ').map((entry) => /^([^()]+)(?:([()])(.+))?$/.exec(entry) ?? []);
+  const corners = written.map(([, corner = '']) => pointFrom(corner));
+  const arcs = written.flatMap(([, , way, centre], i): readonly GridArc[] =>
+    centre === undefined
+      ? []
+      : [{ edge: (i + corners.length - 1) % corners.length, centre: pointFrom(centre), clockwise: way === ')' }],
+  );
+  return arcs.length === 0 ? { corners } : { corners, arcs };
+};
+
+const pointFrom = (text: string): GridPoint => {
+  const [x = '', y = ''] = text.split(',');
+  return [fromDecimal(Number(x)), fromDecimal(Number(y))];
+};
 
 const cabinShape = ({ grid, centre, logWidth, order, rounds }: CabinDrawing, size: ExactSize): LogCabinDesign => {
   const across = div(size[0], rational(grid));

@@ -9,8 +9,10 @@ export interface Arc {
   readonly clockwise: boolean;
 }
 
-/** The arc through both ends exactly: the centre moves to the nearest place that is equally far from them. */
+/** The arc through both ends: where its centre is not equally far from them it moves to the nearest place that is. */
 export const arcThrough = ({ from, to, centre, clockwise }: Arc): Arc => {
+  const far = [distance(from, centre), distance(to, centre)] as const;
+  if (Math.abs(far[0] - far[1]) < 1e-14 * far[0]) return { from, to, centre, clockwise };
   const middle = at((from.x + to.x) / 2, (from.y + to.y) / 2);
   const [nx, ny] = [from.y - to.y, to.x - from.x];
   const share = ((centre.x - middle.x) * nx + (centre.y - middle.y) * ny) / (nx * nx + ny * ny);

@@ -6,12 +6,43 @@ import { numberText } from './svg.ts';
 export const pathOf = (polygons: readonly Polygon[]): string =>
   polygons
     .map((polygon) => {
-      const [first, ...rest] = polygon;
+      const [first, ...rest] = thinned(polygon);
       if (first === undefined) return '';
       const corners = rest.map((p) => `L${numberText(p.x)} ${numberText(p.y)}`).join('');
       return `M${numberText(first.x)} ${numberText(first.y)}${corners}Z`;
     })
     .join('');
+
+/** Outlines with more corners than this have chords for arcs. */
+const mostCorners = 24;
+/** Chords are left out where what is left lies no further from them, in points: less than a hundredth of a millimetre. Our own figure. */
+const chordPt = 0.02;
+
+/** In a small picture an arc needs fewer chords than in a large one. */
+const thinned = (polygon: Polygon): Polygon => {
+  if (polygon.length <= mostCorners) return polygon;
+  const kept: Point[] = [];
+  for (let from = 0; from < polygon.length; ) {
+    kept.push(polygon[from] as Point);
+    let to = from + 1;
+    while (to + 1 < polygon.length && isNearChord(polygon, from, to + 1)) to++;
+    from = to;
+  }
+  return kept;
+};
+
+const isNearChord = (polygon: Polygon, from: number, to: number): boolean => {
+  const [a, b] = [polygon[from] as Point, polygon[to] as Point];
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const long = Math.hypot(dx, dy);
+  for (let i = from + 1; i < to; i++) {
+    const p = polygon[i] as Point;
+    const along = (p.x - a.x) * dx + (p.y - a.y) * dy;
+    if (along < 0 || along > long * long) return false;
+    if (Math.abs((p.x - a.x) * dy - (p.y - a.y) * dx) > chordPt * long) return false;
+  }
+  return true;
+};
 
 /** Scaled about the origin, then moved. */
 export interface Frame {
