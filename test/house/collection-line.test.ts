@@ -30,8 +30,9 @@ describe('seamstead blocks', () => {
   it('lists every block with its names, patches and joining, and writes nothing', async () => {
     const { exit, out, err } = await run('blocks');
     assert.deepEqual([exit, err], [0, '']);
-    // by hand: 29 blocks, two lines each
-    assert.equal(out.trimEnd().split('\n').length, 58);
+    // by hand: 30 blocks, two lines each
+    assert.equal(out.trimEnd().split('\n').length, 60);
+    assert.match(out, /^drunkards-path .* 2 patches, curved seams$/m);
     assert.match(
       out,
       /^churn-dash +Churn Dash, also Monkey Wrench, Hole in the Barn Door +17 patches, straight seams$/m,
@@ -44,7 +45,7 @@ describe('seamstead blocks', () => {
     assert.equal(exit, 0);
     assert.match(out, /Written to .*: a picture of each block, as SVG and PNG/);
     const files = readdirSync(join(folder, 'pictures'));
-    assert.equal(files.length, 58);
+    assert.equal(files.length, 60);
     assert.match(readFileSync(join(folder, 'pictures/spool.svg'), 'utf8'), /^<svg .*<title>Spool<\/title>/);
     const { width, height } = PNG.sync.read(readFileSync(join(folder, 'pictures/spool.png')));
     assert.deepEqual([width, height], [720, 720]);

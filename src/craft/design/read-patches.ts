@@ -2,15 +2,14 @@
 // patches tile the block is drafting's question.
 
 import { cornerTolerance } from '#craft/limits';
-import { arcThrough, chordPoints } from '#ground/arc';
 import { toNumber } from '#ground/exact';
 import { outlineFault } from '#ground/outline';
-import { at, distance, type Point } from '#ground/plane';
 import type { WrittenBlock, WrittenPatches } from './document.ts';
 import type { GridRun, PatchesDesign } from './quilt.ts';
 import { readCounts, readSize } from './read-grid.ts';
-import { gridArc, readRun } from './read-run.ts';
+import { readRun } from './read-run.ts';
 import type { Reading, Spot } from './reading.ts';
+import { runInChords } from './run-in-chords.ts';
 
 export const readPatches = (
   block: WrittenBlock & { readonly patches: WrittenPatches },
@@ -54,7 +53,7 @@ const isOutline = ({ outline, grid, block, path, reading }: OutlineAt): boolean 
     reading.report({ code: 'design/too-few', path: `${path}/points`, what: 'corners', found, least });
     return false;
   }
-  const { points, cornerOf } = inChords(outline, slack);
+  const { points, cornerOf } = runInChords(outline, grid);
   const fault = outlineFault(points, slack);
   if (fault === null) return true;
   if (fault.kind === 'no-area') {
@@ -66,19 +65,4 @@ const isOutline = ({ outline, grid, block, path, reading }: OutlineAt): boolean 
     reading.report({ code: 'design/corner-twice', path: `${path}/points/${b}`, block, corners: [a, b] });
   else reading.report({ code: 'design/crosses-itself', path, block, edges: [a, b] });
   return false;
-};
-
-/** The outline as a polygon, chords for its arcs, and the corner that each of its points is or comes after. */
-const inChords = (
-  { corners, arcs = [] }: GridRun,
-  slack: number,
-): { readonly points: readonly Point[]; readonly cornerOf: readonly number[] } => {
-  const byEdge = new Map(arcs.map((arc) => [arc.edge, gridArc(corners, arc)]));
-  const points = corners.map(([x, y], i) => {
-    const corner = at(toNumber(x), toNumber(y));
-    const arc = byEdge.get(i);
-    const hasLength = arc !== undefined && distance(arc.from, arc.to) > slack;
-    return hasLength ? [corner, ...chordPoints(arcThrough(arc), 100 * slack)] : [corner];
-  });
-  return { points: points.flat(), cornerOf: points.flatMap((run, i) => run.map(() => i)) };
 };

@@ -1,13 +1,14 @@
 // Points one after another on a block's grid: the outline of a patch, or a seam. An arc in place of a point is the edge that
 // leads there from the point before it.
 import { cornerTolerance } from '#craft/limits';
-import { type Arc, arcExtremes, arcThrough } from '#ground/arc';
+import { arcExtremes, arcThrough } from '#ground/arc';
 import { compare, div, type Rational, toNumber } from '#ground/exact';
 import { at, distance } from '#ground/plane';
 import type { WrittenRun } from './document.ts';
 import type { GridArc, GridPoint, GridRun } from './quilt.ts';
 import { isOnGrid, readPlace } from './read-grid.ts';
 import type { Spot } from './reading.ts';
+import { gridArc } from './run-in-chords.ts';
 import type { ExactSize } from './size.ts';
 
 export interface RunSpot extends Spot {
@@ -96,14 +97,6 @@ const isSound = (arc: GridArc, spot: ArcSpot): boolean => {
   reading.report({ code: 'design/arc-outside', path, block, found: pair(beyond), grid: pairOf(grid) });
   return false;
 };
-
-/** In doubles, on the grid, as it is written. */
-export const gridArc = (corners: readonly GridPoint[], { edge, centre, clockwise }: GridArc): Arc => ({
-  from: point(corners[edge] as GridPoint),
-  to: point(corners[(edge + 1) % corners.length] as GridPoint),
-  centre: point(centre),
-  clockwise,
-});
 
 const point = ([x, y]: GridPoint) => at(toNumber(x), toNumber(y));
 

@@ -4,8 +4,11 @@ import { cornerTolerance } from '#craft/limits';
 import type { Polygon } from '#ground/plane';
 
 export interface DrawnPatch {
+  /** Chords stand for arcs. */
   readonly points: Polygon;
   readonly tone: string;
+  /** There are arcs among its edges: only as it lies, as long as its points are these, does the document know it. */
+  readonly curved?: true;
 }
 
 export interface Drawn {

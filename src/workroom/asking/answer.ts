@@ -149,7 +149,12 @@ export interface DrawnAnswer {
   /** Finished, without a frame, in the document's unit. */
   readonly size: readonly [width: number, height: number];
   readonly grid: readonly [across: number, down: number];
-  readonly patches: readonly { readonly points: readonly number[]; readonly tone: string }[];
+  readonly patches: readonly {
+    /** Chords stand for arcs. */
+    readonly points: readonly number[];
+    readonly tone: string;
+    readonly curved?: true;
+  }[];
   /** Where the block is given in another form: the cloth of each of these tones, by colouring. */
   readonly colourings: Readonly<Record<string, Readonly<Record<string, ToneFabric>>>>;
   readonly bare: readonly (readonly number[])[];

@@ -1,8 +1,9 @@
 // A block as patches on its grid, whatever form the document gives it in: what one drafts on, with what lies bare or double.
-import { type BlockDesign, type PatchesDesign, readQuilt, type ToneFabric } from '#craft/design';
+import { type BlockDesign, type PatchesDesign, readQuilt, runInChords, type ToneFabric } from '#craft/design';
 import { type DraftedBlock, draftBlock, fabricsOf, type Patch } from '#craft/drafting';
 import { type Drawn, faultsOf, mostSquares } from '#craft/redrawing';
 import { toNumber } from '#ground/exact';
+import { clockwise } from '#ground/outline';
 import { at } from '#ground/plane';
 import type { JsonObject } from '#workroom/editing';
 import { alone } from './alone.ts';
@@ -38,7 +39,7 @@ const answerOf = (drawn: Drawn, of: Pick<DrawnAnswer, 'size' | 'colourings'>): D
   return {
     ...of,
     grid: drawn.grid,
-    patches: drawn.patches.map(({ points, tone }) => ({ points: flat(points), tone })),
+    patches: drawn.patches.map((patch) => ({ ...patch, points: flat(patch.points) })),
     bare: bare.map(flat),
     double: double.map(({ points }) => flat(points)),
   };
@@ -46,9 +47,10 @@ const answerOf = (drawn: Drawn, of: Pick<DrawnAnswer, 'size' | 'colourings'>): D
 
 const asListed = ({ grid, patches }: PatchesDesign): Drawn => ({
   grid: [toNumber(grid[0]), toNumber(grid[1])],
-  patches: patches.map(({ corners, tone }) => ({
+  patches: patches.map(({ tone, ...outline }) => ({
     tone,
-    points: corners.map(([x, y]) => at(toNumber(x), toNumber(y))),
+    points: clockwise(runInChords(outline, grid).points),
+    ...(outline.arcs === undefined ? {} : { curved: true }),
   })),
 });
 
@@ -58,6 +60,7 @@ const draftedAnswer = (block: DraftedBlock, shape: Shape, colourings: BlockDesig
   const patches = block.patches.map((patch) => ({
     tone: toneOf(patch),
     points: patch.points.map(({ x, y }) => at((x * grid[0]) / block.size[0], (y * grid[1]) / block.size[1])),
+    ...(patch.arcs === undefined ? {} : { curved: true as const }),
   }));
   const full = Object.entries(colourings).map(([name, colouring]) => {
     const entries = block.patches.map((patch): readonly [string, ToneFabric] => {

@@ -40,7 +40,7 @@ const pointOf = (written: Corner): Point | null => {
 /** As the worker tells a block of any form. */
 export const drawnFrom = ({ grid, patches }: DrawnAnswer): Drawn => ({
   grid,
-  patches: patches.map(({ points, tone }) => ({ tone, points: pointsOf(points) })),
+  patches: patches.map((patch) => ({ ...patch, points: pointsOf(patch.points) })),
 });
 
 export const pointsOf = (flat: readonly number[]): readonly Point[] =>
@@ -73,10 +73,12 @@ export interface Redrawn {
 /** The block is a drawing of patches from here on, whatever form it had. */
 export const putPatches = (block: Block, { before, patches, grid = before.grid, colourings }: Redrawn): void => {
   const was = block.patches?.list ?? [];
-  const places = new Map(before.patches.map((patch, index) => [patch, was[index]] as const));
-  const list = patches.map(
-    (patch) => places.get(patch) ?? { points: patch.points.map(writtenPoint), tone: patch.tone },
-  );
+  const places = new Map(before.patches.map(({ points }, index) => [points, was[index]] as const));
+  const list = patches.map(({ points, tone }) => {
+    const own = places.get(points);
+    if (own === undefined) return { points: points.map(writtenPoint), tone };
+    return own.tone === tone ? own : { ...own, tone };
+  });
   if (block.patches !== undefined && grid === before.grid) {
     block.patches.list = list;
     return;
@@ -109,6 +111,49 @@ export const giveSize = (block: Block, [width, height]: readonly [number, number
 };
 
 const tidied = (length: number): number => Number(length.toFixed(9));
+
+/**
+ * Whether the document can have the drawing so: patches with curved edges keep their shape there. They may be given another tone, or
+ * taken out, and seams may be ruled across a block that is drawn by its seams.
+ */
+export const keepsCurves = (
+  block: Block,
+  of: { readonly before: Drawn; readonly patches: readonly DrawnPatch[]; readonly seams?: Partial<Reseamed> },
+): boolean => {
+  const { before, patches, seams } = of;
+  const bent = before.patches.filter(({ curved }) => curved);
+  if (bent.length === 0) return true;
+  if (block.drawing !== undefined && seams !== undefined) return (seams.out ?? []).every(isOnLine(block.drawing));
+  if (block.patches === undefined) return false;
+  const known = new Set(before.patches.map(({ points }) => points));
+  const kept = new Set(patches.map(({ points }) => points));
+  const isTakenOut = patches.every(({ points }) => known.has(points));
+  return isTakenOut || (bent.every(({ points }) => kept.has(points)) && patches.every(isWhole(known)));
+};
+
+/** Neither a part of a curved patch, nor one moved away. */
+const isWhole =
+  (known: ReadonlySet<DrawnPatch['points']>) =>
+  ({ curved, points }: DrawnPatch): boolean =>
+    curved === undefined || known.has(points);
+
+/** Whether a stretch lies on a straight seam. */
+const isOnLine =
+  (drawing: Written) =>
+  ([a, b]: Side): boolean => {
+    const slack = slackOf(drawing.grid.map(placeOf) as [number, number]);
+    return drawing.seams.some((seam) =>
+      seam.slice(1).some((to, i) => {
+        const ends = [endOf(seam[i] as Corner), pointOf(to)] as const;
+        if (ends[0] === null || ends[1] === null) return false;
+        const line: Side = [ends[0], ends[1]];
+        return isOnSide(a, line, slack) && isOnSide(b, line, slack);
+      }),
+    );
+  };
+
+/** Where a seam is at one of its points, though an arc led there. */
+const endOf = (corner: Corner): Point | null => pointOf(Array.isArray(corner) ? corner : corner.to);
 
 /** All places on as many more or fewer squares: the drawing stays as it is, its lines lie closer. */
 export const regridded = ({ grid, patches }: Drawn, to: Drawn['grid']): readonly DrawnPatch[] =>
@@ -162,8 +207,14 @@ const withoutStretches = (seam: Seam, out: readonly Side[], slack: number): read
     open = [];
   };
   for (const [i, to] of seam.slice(1).entries()) {
-    const [a, b] = [pointOf(seam[i] as Corner), pointOf(to)];
+    const [a, b] = [endOf(seam[i] as Corner), endOf(to)];
     if (a === null || b === null) return [seam];
+    if (!Array.isArray(to)) {
+      // an arc is never taken out in part, and none is asked for whole
+      if (open.length === 0) open = [writtenPoint(a)];
+      open.push(to);
+      continue;
+    }
     for (const [from, end] of keptOf([a, b], out, slack)) {
       const last = open.at(-1);
       const joins = last !== undefined && isNear(pointOf(last) ?? at(-1, -1), from, slack);

@@ -4,10 +4,13 @@ import { type Drawn, type DrawnPatch, laidOn, slackOf } from '#craft/redrawing';
 import type { JsonObject } from '#workroom/editing';
 import { useQuilt, useRoom } from '#workroom/room';
 import type { Block } from './block-edits.ts';
-import { pointsOf, putPatches, putSeams, type Reseamed, regridded, regridSeams } from './drawing-edits.ts';
+import { keepsCurves, pointsOf, putPatches, putSeams, type Reseamed, regridded, regridSeams } from './drawing-edits.ts';
 import { type ToneChoice, toneChoices, usualTone } from './tones.ts';
 import { useBlockEdit } from './use-block-edit.ts';
 import { type DrawnState, useDrawn } from './use-drawn.ts';
+
+const curvesStay =
+  'A patch with a curved edge keeps its shape here. Give it another tone or take it out; its arcs stand in the document.';
 
 export interface Redrawing extends DrawnState {
   /** The block's; undefined where none is drawn on. */
@@ -78,6 +81,10 @@ export const useRedrawing = (block: Block | undefined, asked: JsonObject): Redra
         tell('A block has one patch at least: lay another before this one is taken out.');
         return false;
       }
+      if (block !== undefined && !keepsCurves(block, { before: drawn, patches, ...(seams ? { seams } : {}) })) {
+        tell(curvesStay);
+        return false;
+      }
       edit(what, (own) => {
         if (own.drawing !== undefined && seams !== undefined)
           putSeams(own.drawing, { grid: drawn.grid, patches, ...seams });
@@ -85,11 +92,15 @@ export const useRedrawing = (block: Block | undefined, asked: JsonObject): Redra
       });
       return true;
     },
-    [drawn, answer, isFresh, id, edit, tell],
+    [block, drawn, answer, isFresh, id, edit, tell],
   );
 
   const regrid = (grid: Drawn['grid']): void => {
     if (drawn === null || id === undefined || !isFresh) return;
+    if (drawn.patches.some(({ curved }) => curved)) {
+      tell('A block with curved edges keeps its grid: the centres of its arcs lie on it.');
+      return;
+    }
     edit('Divide the block otherwise', (own) => {
       const colourings = answer?.colourings ?? {};
       if (own.drawing !== undefined) regridSeams(own.drawing, grid);
