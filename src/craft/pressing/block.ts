@@ -40,12 +40,9 @@ export const studyBlock = (
   block: Pick<PiecedBlock, 'steps' | 'seams'>,
   size: readonly [number, number],
 ): StudiedBlock => {
-  const slack = 3 * cornerTolerance * Math.max(...size);
-  const { seams } = block;
-  const ends = seams.flatMap((seam) => endsOf(seam, (end): StepEnd => ({ step: seam.step, end })));
-  const spots = spotsOn(seams, ends, slack);
+  const slack = slackOf(size);
+  const { spots, ends, rim } = spotsInBlock(block, size);
   const [across, down] = size;
-  const isOnRim = ({ x, y }: Point): boolean => x < slack || y < slack || x > across - slack || y > down - slack;
   // what the edges of the next blocks will run over
   const edges = [
     [at(0, 0), at(across, 0)],
@@ -57,8 +54,22 @@ export const studyBlock = (
   return {
     steps: studiedSteps({ ...block, spots, points: pointsOf(sidesOf([...spots, ...onEdges])) }),
     spots,
-    rim: ends.filter((end) => isOnRim(end.at)),
+    rim,
   };
+};
+
+const slackOf = (size: readonly [number, number]): number => 3 * cornerTolerance * Math.max(...size);
+
+/** Where its seams come together, and the ends that reach its edge; of a block as it faces in the quilt if its seams are so. */
+export const spotsInBlock = (
+  { seams }: Pick<PiecedBlock, 'seams'>,
+  size: readonly [number, number],
+): Pick<StudiedBlock, 'spots' | 'rim'> & { readonly ends: readonly SeamEnd<StepEnd>[] } => {
+  const slack = slackOf(size);
+  const [across, down] = size;
+  const ends = seams.flatMap((seam) => endsOf(seam, (end): StepEnd => ({ step: seam.step, end })));
+  const isOnRim = ({ x, y }: Point): boolean => x < slack || y < slack || x > across - slack || y > down - slack;
+  return { spots: spotsOn(seams, ends, slack), ends, rim: ends.filter((end) => isOnRim(end.at)) };
 };
 
 const studiedSteps = (of: {

@@ -1,14 +1,15 @@
 // Pressing: every seam of the blocks and of the top gets its way, so that as many as can nest where they meet.
-import { cornerTolerance } from '#craft/limits';
 import { type PiecedBlock, type TopSeam, topSeams } from '#craft/piecing';
-import { type PlacedBlock, pointInTop, type SetTop } from '#craft/setting';
+import type { SetTop } from '#craft/setting';
 import type { Point } from '#ground/plane';
-import { type StepEnd, type StudiedBlock, studyBlock } from './block.ts';
+import { type StudiedBlock, studyBlock } from './block.ts';
 import type { PressTask, TopMeeting, TopWhose, Variants } from './model.ts';
 import { doNest, type Press } from './press.ts';
-import { endsOf, type Meeting, type SeamEnd, type Spot, spotsOn } from './spots.ts';
+import type { Meeting, SeamEnd } from './spots.ts';
+import { type InTop, spotsInTop } from './spots-in-top.ts';
 import { type PressedInVariants, pressInVariants } from './variants.ts';
 
+export { meetingPlacesIn, meetingPlacesOf } from './places.ts';
 export type { Press } from './press.ts';
 
 /** Blocks of one entry: of one design and colouring, mirrored or not. */
@@ -79,46 +80,14 @@ export const planPressing = (of: { readonly entries: readonly EntryToPress[]; re
   });
   const seams = topSeams(set);
   const runs = runsOf(seams);
-  const spots = spotsInTop({ ...of, blocks, seams, entryOf });
+  const rims = entries.map(({ size }, entry) => ({ size, rim: (blocks[entry] as StudiedBlock).rim }));
+  const spots = spotsInTop({ set, rims, seams, entryOf });
   const met = spots.flatMap(({ at, meetings }) =>
     meetings.map((meeting) => ({ at, ...betweenOf(meeting, seams, runs) })),
   );
   const task: PressTask = { blocks, entryOf, runs: runs.variables, between: met };
   const found = pressInVariants(task);
   return result({ entries, task, met, seams, runs, found });
-};
-
-/** An end in the top: a block's, or that of one of the top's own seams. */
-type InTop = { readonly placed: number; readonly step: number } | { readonly seam: number };
-
-const spotsInTop = (of: {
-  readonly entries: readonly EntryToPress[];
-  readonly set: SetTop;
-  readonly blocks: readonly StudiedBlock[];
-  readonly seams: readonly TopSeam[];
-  readonly entryOf: readonly number[];
-}): readonly Spot<InTop>[] => {
-  const { entries, set, blocks, seams, entryOf } = of;
-  const own = seams.flatMap((seam, i) => endsOf(seam, (): InTop => ({ seam: i })));
-  const ofBlocks = set.placed.flatMap((block, placed) => {
-    const entry = entryOf[placed] as number;
-    const { size } = entries[entry] as EntryToPress;
-    return (blocks[entry] as StudiedBlock).rim.map((end) => endInTop(block, { placed, size, end }));
-  });
-  return spotsOn(seams, [...own, ...ofBlocks], 3 * cornerTolerance * Math.max(set.width, set.height));
-};
-
-const endInTop = (
-  block: PlacedBlock,
-  of: { readonly placed: number; readonly size: readonly [number, number]; readonly end: SeamEnd<StepEnd> },
-): SeamEnd<InTop> => {
-  const { placed, size, end } = of;
-  const at = pointInTop(block, size, end.at);
-  const wayOf = (way: Point): Point => {
-    const to = pointInTop(block, size, { x: end.at.x + way.x, y: end.at.y + way.y });
-    return { x: to.x - at.x, y: to.y - at.y };
-  };
-  return { at, into: wayOf(end.into), toward: wayOf(end.toward), of: { placed, step: end.of.step } };
 };
 
 interface Runs {

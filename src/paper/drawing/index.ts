@@ -14,6 +14,7 @@ export { drawMachine } from './machine.ts';
 export { isAnyEdge } from './machine-marks.ts';
 export { drawNested } from './nested.ts';
 export { cutOutline, drawPiece } from './piece.ts';
+export { drawPressedBlock, drawPressedTop } from './pressed.ts';
 export { printWay } from './print-arrow.ts';
 export { drawQuilt } from './quilt.ts';
 export { drawQuilting } from './quilting.ts';

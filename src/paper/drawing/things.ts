@@ -4,10 +4,10 @@ import { outlineOfPlaced, type PlacedBlock, type PlacedStrip, type TopThing, tur
 import type { Polygon } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
-import { ink } from './ink.ts';
+import { ink, thread } from './ink.ts';
 import { entriesOf } from './placed.ts';
 import { placedBlock } from './quilt.ts';
-import { framed, pathOf } from './shape.ts';
+import { type Frame, framed, pathOf } from './shape.ts';
 import { element, numberText } from './svg.ts';
 
 export interface ThingPen {
@@ -38,7 +38,27 @@ export const drawThing = (pen: ThingPen, thing: TopThing): readonly string[] => 
   const placed = placedAt(plan, thing.block);
   const block = placedBlock(pen, thing.block);
   const isMarked = pen.pointers === 'drawn' && Math.min(...placed.size) * scale >= 16;
-  return isMarked ? [block, topPointer(placed, scale)] : [block];
+  return [
+    block,
+    ...(isMarked ? [topPointer(placed, scale)] : []),
+    ...otherWayMark(plan, thing.block, { scale, x: 0, y: 0 }),
+  ];
+};
+
+/** A ring in the middle of a block that is pressed the other way. */
+export const otherWayMark = (plan: QuiltPlan, place: number, { scale, x, y }: Frame): readonly string[] => {
+  if (plan.top.pressing.variants[place] !== 1) return [];
+  const { at, size } = placedAt(plan, place);
+  return [
+    element('circle', {
+      cx: (at[0] + size[0] / 2) * scale + x,
+      cy: (at[1] + size[1] / 2) * scale + y,
+      r: Math.min(5, Math.min(...size) * scale * 0.16),
+      fill: '#ffffff',
+      stroke: thread,
+      'stroke-width': 1.6,
+    }),
+  ];
 };
 
 export const outlineInTop = (plan: QuiltPlan, thing: TopThing): Polygon =>

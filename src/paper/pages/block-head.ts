@@ -10,6 +10,7 @@ import { inWords } from '#paper/words';
 import { briefName } from './brief-name.ts';
 import { cutText } from './cut-text.ts';
 import { marksOfPiece } from './marks.ts';
+import { blockNestingLines } from './pressing.ts';
 import { countsText, type SizedPlan } from './sized.ts';
 
 export interface BlockHead {
@@ -61,7 +62,7 @@ export const blockHead = (of: HeadOf, at: { readonly block: BlockPlan; readonly 
       ...madeRemark(block),
       ...grainRemark(block),
       ...slantRemark(block),
-      ...otherWayRemark(block),
+      ...blockNestingLines(block),
       ...(block.joining === 'straight' && block.leastUnits === 'searched'
         ? ['The order was found by a search: there may be one with fewer different units.']
         : []),
@@ -92,14 +93,6 @@ const clothsText = (of: HeadOf, block: BlockPlan, piece: PlannedPiece): string =
     ? `${named(piece.fabric)} · ${briefName(signOf(of.signs, piece.fabric).name)}`
     : piece.fabrics.map(({ fabric, count }) => `${count}\u00a0of\u00a0${named(fabric)}`).join(', ');
 };
-
-/** Blocks of two ways are made apart. */
-const otherWayRemark = ({ count, pressing: { otherWay } }: BlockPlan): readonly string[] =>
-  otherWay === 0
-    ? []
-    : [
-        `${otherWay} of the ${count} ${otherWay === 1 ? 'is' : 'are'} pressed the other way at some steps, so that seams nest with those of the neighbours.`,
-      ];
 
 const scrappyRemark = ({ pieces }: BlockPlan): readonly string[] => {
   const labels = pieces.filter(({ fabrics }) => fabrics.length > 1).map(({ label }) => label);

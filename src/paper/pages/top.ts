@@ -8,6 +8,7 @@ import type { Picture } from './album.ts';
 import { shown } from './album.ts';
 import { cutText } from './cut-text.ts';
 import { measurePt } from './measure.ts';
+import { topNestingLines } from './pressing.ts';
 import { borderParts } from './top-borders.ts';
 import { madeText } from './top-names.ts';
 import type { TopChapter, TopPart } from './top-part.ts';
@@ -39,6 +40,7 @@ export const topIntro = (plan: QuiltPlan): readonly string[] => [
         'The small pointer in a block marks the edge that is at the top of its board: turn the block so that it points as drawn.',
       ]
     : []),
+  ...topNestingLines(plan),
   ...elsewhere(plan),
 ];
 

@@ -26,6 +26,7 @@ export type {
   PieceSeen,
 } from './seen-cutting.ts';
 export type { FinishFigures, FinishPart, FinishSeen, FinishTopic } from './seen-finish.ts';
+export type { PressingSeen } from './seen-pressing.ts';
 export type { EntryLine, EntryPart, EntrySeen, StepLine, StepSeen } from './seen-sewing.ts';
 export type { VersionCloth, VersionSeen } from './seen-version.ts';
 export { standIn } from './stand-in.ts';

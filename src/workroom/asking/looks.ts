@@ -3,6 +3,7 @@ import type { QuiltPlan } from '#craft';
 import { seeCutSteps } from './seen-cut-steps.ts';
 import { seeCutting } from './seen-cutting.ts';
 import { seeFinish } from './seen-finish.ts';
+import { seePressing } from './seen-pressing.ts';
 import { seePrints } from './seen-prints.ts';
 import { seeEntry, seeSewing, seeStep } from './seen-sewing.ts';
 import { seeVersion } from './seen-version.ts';
@@ -11,6 +12,7 @@ const looks = {
   cutting: seeCutting,
   cutSteps: seeCutSteps,
   finish: seeFinish,
+  pressing: seePressing,
   prints: seePrints,
   sewing: seeSewing,
   sewingEntry: seeEntry,

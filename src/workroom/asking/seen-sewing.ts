@@ -4,7 +4,6 @@ import type { BlockPlan, PlannedStep, QuiltPlan, TopStep } from '#craft';
 import { toNumber } from '#ground/exact';
 import { clothSignsFor } from '#paper/cloth';
 import {
-  asFirstPlaced,
   awayFrom,
   type Drawing,
   drawBlock,
@@ -35,9 +34,7 @@ import {
   topStepName,
   topStepWords,
 } from '#paper/pages';
-
-/** How an entry is called in addresses: no id of a block holds its sign. */
-const topEntry = '~top';
+import { blockOfEntry, keyOfEntry, topEntry } from './entries.ts';
 
 export interface EntryLine {
   readonly key: string;
@@ -63,7 +60,7 @@ export interface StepLine {
 /** Every entry with its steps' headings, in the order of sewing. */
 export const seeSewing = (plan: QuiltPlan, _all: Readonly<Record<never, never>>): readonly EntryLine[] => [
   ...plan.blocks.map((block): EntryLine => {
-    const key = keyOf(block);
+    const key = keyOfEntry(block);
     return {
       key,
       kind: 'block',
@@ -91,9 +88,6 @@ export const seeSewing = (plan: QuiltPlan, _all: Readonly<Record<never, never>>)
     }),
   },
 ];
-
-const keyOf = ({ id, colouring, mirror }: Pick<BlockPlan, 'id' | 'colouring' | 'mirror'>): string =>
-  [id, ...(colouring === 'default' && !mirror ? [] : [colouring]), ...(mirror ? ['mirrored'] : [])].join('~');
 
 const seamsOf = (steps: readonly { readonly total: number }[]): number =>
   steps.reduce((all, { total }) => all + total, 0);
@@ -126,7 +120,7 @@ export const seeEntry = (plan: QuiltPlan, { entry }: EntryLook): EntrySeen | 'no
     );
     return { entry, head: null, reading: topIntro(plan), board: topPicture({ plan, signs }), parts };
   }
-  const block = blockOf(plan, entry);
+  const block = blockOfEntry(plan, entry);
   if (block === null) return 'nowhere';
   const head = blockHead({ plan, sizes: [], signs }, { block, counts: [block.count] });
   const alt = boardAlt({ plan, signs }, block);
@@ -182,16 +176,11 @@ export const seeStep = (plan: QuiltPlan, look: StepLook): StepSeen | 'nowhere' =
     const step = plan.top.steps[look.step - 1];
     return step === undefined ? 'nowhere' : topStepSeen(plan, step, fits[look.letters]);
   }
-  const block = blockOf(plan, look.entry);
+  const block = blockOfEntry(plan, look.entry);
   const step = block?.steps[look.step - 1];
   return block === null || step === undefined
     ? 'nowhere'
     : blockStepSeen(plan, { block, step, entry: look.entry, fit: fits[look.letters] });
-};
-
-const blockOf = (plan: QuiltPlan, entry: string): BlockPlan | null => {
-  const block = plan.blocks.find((one) => keyOf(one) === entry);
-  return block === undefined ? null : asFirstPlaced(plan, block);
 };
 
 const blockStepSeen = (

@@ -46,6 +46,11 @@ export const EntryPage = ({ sewing, entry }: { readonly sewing: Sewing; readonly
                 {open.step.number === 1 ? 'Begin' : `Go on at step ${open.step.number}`}: {open.step.heading}
               </a>
             )}
+            {entry.steps.length > 0 && (
+              <a className="quiet-key" href={sewing.pressingAddress({ entry: entry.key, chosen: null, way: 'first' })}>
+                How it is pressed
+              </a>
+            )}
             {entry.steps.length === 0 && (
               <p className="quiet">
                 {head !== null && head.pieces.length === 0

@@ -20,6 +20,31 @@ export const sewPlaceIn = ([entry, step, ...how]: Within): SewPlace => ({
   type: how.includes('large') ? 'large' : 'usual',
 });
 
+/** The picture of how an entry is pressed: nothing chosen, or one of its steps; and which way of two. */
+export interface PressingPlace {
+  readonly entry: string;
+  readonly chosen: number | null;
+  readonly way: 'first' | 'other';
+}
+
+/** Null where the address is none of pressing. */
+export const pressingPlaceIn = ([entry, what, ...more]: Within): PressingPlace | null => {
+  if (entry === undefined || what !== 'pressing') return null;
+  const chosen = more.find((word) => /^[1-9]\d{0,4}$/.test(word));
+  return {
+    entry,
+    chosen: chosen === undefined ? null : Number(chosen),
+    way: more.includes('other-way') ? 'other' : 'first',
+  };
+};
+
+export const withinPressing = ({ entry, chosen, way }: PressingPlace): Within => [
+  entry,
+  'pressing',
+  ...(way === 'other' ? ['other-way'] : []),
+  ...(chosen === null ? [] : [String(chosen)]),
+];
+
 export const withinOf = ({ entry, step, sight, type }: SewPlace): Within => [
   ...(entry === null ? [] : [entry]),
   ...(entry === null || step === null ? [] : [String(step)]),

@@ -4,13 +4,15 @@ import { useQuilt, type Within } from '#workroom/room';
 import { EntryPage } from './entry-page.tsx';
 import { EntryStrip } from './entry-strip.tsx';
 import { Overview } from './overview.tsx';
-import { sewPlaceIn } from './sew-address.ts';
+import { PressingPage } from './pressing-page.tsx';
+import { pressingPlaceIn, sewPlaceIn } from './sew-address.ts';
 import { StepPlayer } from './step-player.tsx';
 import { useSewing } from './use-sewing.ts';
 
 export const SewView = ({ within }: { readonly within: Within }) => {
   const written = JSON.stringify(within);
   const place = useMemo(() => sewPlaceIn(JSON.parse(written) as Within), [written]);
+  const pressing = useMemo(() => pressingPlaceIn(JSON.parse(written) as Within), [written]);
   const sewing = useSewing();
   const { problems } = useQuilt();
   if (sewing === null) {
@@ -26,6 +28,14 @@ export const SewView = ({ within }: { readonly within: Within }) => {
   const step = entry?.steps.find(({ number }) => number === place.step);
   if (entry !== undefined && step !== undefined) {
     return <StepPlayer sewing={sewing} place={place} entry={entry} step={step} />;
+  }
+  if (entry !== undefined && pressing !== null) {
+    return (
+      <>
+        <EntryStrip sewing={sewing} here={entry.key} />
+        <PressingPage sewing={sewing} entry={entry} place={pressing} />
+      </>
+    );
   }
   return (
     <>

@@ -2,7 +2,7 @@
 import { useCallback, useMemo } from 'react';
 import type { EntryLine, StepLine } from '#workroom/compute';
 import { go, quiltAddress, useKeptValue, useLook, useQuilt, useRoom } from '#workroom/room';
-import { type SewPlace, withinOf } from './sew-address.ts';
+import { type PressingPlace, type SewPlace, withinOf, withinPressing } from './sew-address.ts';
 import { type Counted, counted, countOf, type Sewn, sewnOf, sumOf } from './sewn.ts';
 
 const all = {};
@@ -19,6 +19,7 @@ export interface Sewing {
   /** Where one was last. */
   readonly last: () => Sewn['last'];
   readonly addressOf: (place: SewPlace) => string;
+  readonly pressingAddress: (place: PressingPlace) => string;
   readonly goTo: (place: SewPlace) => void;
 }
 
@@ -30,6 +31,10 @@ export const useSewing = (): Sewing | null => {
   // where one is, is kept too, and changes nothing that is shown
   const { counts } = useKeptValue(kept);
   const addressOf = useCallback((place: SewPlace) => quiltAddress(id, 'sew', ...withinOf(place)), [id]);
+  const pressingAddress = useCallback(
+    (place: PressingPlace) => quiltAddress(id, 'sew', ...withinPressing(place)),
+    [id],
+  );
   const { say } = useRoom();
   const count = useCallback(
     (step: Counted, to: number) => {
@@ -59,9 +64,10 @@ export const useSewing = (): Sewing | null => {
       arrived,
       last: () => kept.now().last,
       addressOf,
+      pressingAddress,
       goTo: (place) => go(addressOf(place)),
     };
-  }, [entries, counts, kept, count, arrived, addressOf]);
+  }, [entries, counts, kept, count, arrived, addressOf, pressingAddress]);
 };
 
 const soFarWords = (done: number, total: number): string =>

@@ -1,0 +1,191 @@
+// How a block, or the top, is pressed: an arrow across every seam, a dot where seams that meet nest, a crossed ring where they do
+// not. One step may be chosen: its seams are then drawn along their length.
+import type { BlockPlan, PlannedStep, QuiltPlan } from '#craft';
+import { topSeams } from '#craft/piecing';
+import { meetingPlacesIn, meetingPlacesOf, type Press } from '#craft/pressing';
+import type { Point, Polygon } from '#ground/plane';
+import type { ClothSigns } from '#paper/cloth';
+import { signOf } from '#paper/cloth';
+import { arrow } from './arrow.ts';
+import { ink, paler, patchEdgePt, softInk, thread } from './ink.ts';
+import { entriesOf, entryKey } from './placed.ts';
+import { type Frame, framed, pathOf } from './shape.ts';
+import { type Drawing, element, group, numberText, picture } from './svg.ts';
+import { otherWayMark, outlineInTop } from './things.ts';
+import { clothPaths, shapesInTop } from './top-shapes.ts';
+
+interface PressedPicture {
+  readonly signs: ClothSigns;
+  readonly fitPt: readonly [width: number, height: number];
+  /** Number of the step that is looked at; null for none. */
+  readonly chosen: number | null;
+  readonly alt: string;
+}
+
+/** Cloth is pale, so that arrows and dots stand out. */
+const clothShare = 0.45;
+const padPt = 6;
+
+/** @param of.way of a block that is pressed in two ways, which of them is drawn */
+export const drawPressedBlock = (
+  of: PressedPicture & { readonly block: BlockPlan; readonly way: 'first' | 'other' },
+): Drawing => {
+  const { block, signs, chosen } = of;
+  const { frame, widthPt, heightPt } = framedIn(of.fitPt, block.finished);
+  const loose = block.pressing.loose.map(({ at }) => at);
+  const places = meetingPlacesIn(block);
+  const seams = block.seams.map(({ step, path, heading }): PressedSeam => {
+    const { number, pressTo, otherWay } = block.steps[step] as PlannedStep;
+    return { path, heading, press: of.way === 'other' ? (otherWay ?? pressTo) : pressTo, step: number };
+  });
+  return picture({
+    widthPt,
+    heightPt,
+    alt: of.alt,
+    parts: [
+      ...block.patches.map(({ fabric, points }) =>
+        element('path', {
+          d: pathOf([framed(points, frame)]),
+          fill: paler(signOf(signs, fabric).colour, clothShare),
+          stroke: softInk,
+          'stroke-width': patchEdgePt,
+          'stroke-linejoin': 'round',
+        }),
+      ),
+      ...seamMarks({ seams, frame, chosen }),
+      ...meetingMarks({ places, loose, frame }),
+    ],
+  });
+};
+
+/** The seams of the top itself; those inside its blocks are drawn with the blocks. */
+export const drawPressedTop = (of: PressedPicture & { readonly plan: QuiltPlan }): Drawing => {
+  const { plan, signs, chosen } = of;
+  const { set, pressing } = plan.top;
+  const { frame, widthPt, heightPt } = framedIn(of.fitPt, [set.width, set.height]);
+  const entries = entriesOf(plan);
+  const blockAt = set.placed.map((placed) => entries.get(entryKey(placed))?.index ?? 0);
+  const things = [...set.placed.map((_, block) => ({ block })), ...set.strips.map((_, strip) => ({ strip }))];
+  const shapesOf = shapesInTop(plan, signs, things);
+  const shapes = things.flatMap(shapesOf).map((shape) => ({ ...shape, points: framed(shape.points, frame) }));
+  const seams = topSeams(set).map(
+    (seam, i): PressedSeam => ({ ...seam, press: pressing.presses[i] as Press, step: null }),
+  );
+  return picture({
+    widthPt,
+    heightPt,
+    alt: of.alt,
+    parts: [
+      ...clothPaths({ shapes, signs, share: clothShare }),
+      element('path', {
+        d: pathOf(things.map((thing) => framed(outlineInTop(plan, thing), frame))),
+        fill: 'none',
+        stroke: softInk,
+        'stroke-width': patchEdgePt,
+        'stroke-linejoin': 'round',
+      }),
+      ...seamMarks({ seams, frame, chosen }),
+      ...meetingMarks({
+        places: meetingPlacesOf({ set, blocks: plan.blocks, blockAt }),
+        loose: pressing.between.loose.map(({ at }) => at),
+        frame,
+      }),
+      ...set.placed.flatMap((_, place) => otherWayMark(plan, place, frame)),
+    ],
+  });
+};
+
+const framedIn = (
+  fitPt: readonly [number, number],
+  [width, height]: readonly [number, number],
+): { readonly frame: Frame; readonly widthPt: number; readonly heightPt: number } => {
+  const scale = Math.min((fitPt[0] - 2 * padPt) / width, (fitPt[1] - 2 * padPt) / height);
+  return {
+    frame: { scale, x: padPt, y: padPt },
+    widthPt: width * scale + 2 * padPt,
+    heightPt: height * scale + 2 * padPt,
+  };
+};
+
+interface PressedSeam {
+  readonly path: Polygon;
+  readonly heading: number;
+  readonly press: Press;
+  /** Number of its step; null in the top. */
+  readonly step: number | null;
+}
+
+const longestArrowPt = 13;
+const shortestArrowPt = 5;
+
+const seamMarks = (of: {
+  readonly seams: readonly PressedSeam[];
+  readonly frame: Frame;
+  readonly chosen: number | null;
+}): readonly string[] =>
+  of.seams.map(({ path, heading, press, step }) => {
+    const laid = framed(path, of.frame);
+    const isChosen = of.chosen !== null && step === of.chosen;
+    const line = laid.map((p, i) => `${i === 0 ? 'M' : 'L'}${numberText(p.x)} ${numberText(p.y)}`).join('');
+    const along = element('path', {
+      d: line,
+      fill: 'none',
+      stroke: isChosen ? thread : 'transparent',
+      'stroke-width': isChosen ? 2.4 : 9,
+      'stroke-linecap': 'round',
+    });
+    const { at, away, longPt } = middleOf(laid, heading);
+    const reach = Math.min(longestArrowPt, Math.max(shortestArrowPt, longPt * 0.5)) / 2;
+    const toward = press === 0 ? -1 : 1;
+    const end = (by: number): Point => ({ x: at.x + away.x * by, y: at.y + away.y * by });
+    const mark = arrow({
+      from: end(-toward * reach),
+      to: end(toward * reach),
+      heads: press === 'open' ? 'both' : 'one',
+      colour: isChosen || of.chosen === null ? thread : softInk,
+    });
+    return group({ class: 'pressed-seam', ...(step === null ? {} : { 'data-thing': step }) }, [along, mark]);
+  });
+
+/** The middle of the longest leg, and the way to the second part there. */
+const middleOf = (
+  path: Polygon,
+  heading: number,
+): { readonly at: Point; readonly away: Point; readonly longPt: number } => {
+  const legs = path.slice(1).map((b, i) => ({ a: path[i] as Point, b }));
+  const longOf = ({ a, b }: (typeof legs)[number]): number => Math.hypot(b.x - a.x, b.y - a.y);
+  // the seams of a whole row would have their arrows in one line with those that end on them: off the middle
+  const leg = legs.reduce((one, other) => (longOf(other) > longOf(one) * (1 + 1e-6) ? other : one));
+  const share = 0.5 - offMiddle;
+  const radians = (heading * Math.PI) / 180;
+  return {
+    at: { x: leg.a.x + (leg.b.x - leg.a.x) * share, y: leg.a.y + (leg.b.y - leg.a.y) * share },
+    away: { x: Math.cos(radians), y: Math.sin(radians) },
+    longPt: longOf(leg),
+  };
+};
+
+/** Share of a seam by which its arrow stands off its middle, where seams often meet. */
+const offMiddle = 0.12;
+
+const meetingMarks = (of: {
+  readonly places: readonly Point[];
+  readonly loose: readonly Point[];
+  readonly frame: Frame;
+}): readonly string[] => {
+  const keyOf = ({ x, y }: Point): string => `${numberText(x * of.frame.scale)} ${numberText(y * of.frame.scale)}`;
+  const isLoose = new Set(of.loose.map(keyOf));
+  const places = new Map(of.places.map((at) => [keyOf(at), at]));
+  return [...places].map(([key, at]) => {
+    const [{ x, y }] = framed([at], of.frame) as readonly [Point];
+    if (!isLoose.has(key)) {
+      return element('circle', { cx: x, cy: y, r: 2.2, fill: ink, stroke: '#ffffff', 'stroke-width': 1 });
+    }
+    const r = 3.6;
+    const d = `M${numberText(x - r * 0.6)} ${numberText(y - r * 0.6)}l${numberText(r * 1.2)} ${numberText(r * 1.2)}m0 ${numberText(-r * 1.2)}l${numberText(-r * 1.2)} ${numberText(r * 1.2)}`;
+    return (
+      element('circle', { cx: x, cy: y, r, fill: '#ffffff', stroke: ink, 'stroke-width': 1 }) +
+      element('path', { d, stroke: ink, 'stroke-width': 1.1, fill: 'none' })
+    );
+  });
+};

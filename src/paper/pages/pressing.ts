@@ -1,0 +1,97 @@
+// How seams nest, in words: how many places there are, how many nest, and why the others do not.
+import type { BlockPlan, PlannedStep, QuiltPlan } from '#craft';
+import type { WhyLoose } from '#craft/pressing';
+import { never } from '#ground/outcome';
+import { inWords } from '#paper/words';
+import { partName, pressText } from './naming.ts';
+
+interface Share {
+  readonly meetings: number;
+  readonly nested: number;
+}
+
+/** "At 14 places seams meet across another: they nest at 12 of them." */
+export const shareText = ({ meetings, nested }: Share): string => {
+  if (meetings === 0) return 'No seams meet across another.';
+  if (meetings === 1)
+    return `At one place seams meet across another: they ${nested === 1 ? 'nest' : 'do not nest'} there.`;
+  const far = nested === meetings ? (meetings === 2 ? 'both' : 'all') : nested === 0 ? 'none' : `${nested}`;
+  return `At ${meetings} places seams meet across another: they nest at ${far} of them.`;
+};
+
+/** What the pages of a block say of it; nothing where none meet. */
+export const blockNestingLines = ({ pressing, count }: BlockPlan): readonly string[] => [
+  ...(pressing.meetings === 0 ? [] : [[shareText(pressing), ...looseTexts(pressing.loose)].join(' ')]),
+  ...otherWayLine(pressing.otherWay, count),
+];
+
+const otherWayLine = (otherWay: number, count: number): readonly string[] =>
+  otherWay === 0
+    ? []
+    : [
+        `${otherWay} of the ${count} ${otherWay === 1 ? 'is' : 'are'} pressed the other way at some steps, so that seams nest with those of the neighbours: they have a ring in the picture of the top. Make them apart.`,
+      ];
+
+type LooseHere = BlockPlan['pressing']['loose'][number];
+
+/** "Not where steps 6 and 7 meet under step 10: …" */
+const looseTexts = (loose: readonly LooseHere[]): readonly string[] => {
+  const byWhy = new Map<WhyLoose, Set<string>>();
+  for (const { steps, over, why } of loose) {
+    const [low, high] = [Math.min(...steps), Math.max(...steps)];
+    const met = low === high ? `copies of step ${low}` : `steps ${low} and ${high}`;
+    const known = byWhy.get(why) ?? new Set();
+    byWhy.set(why, known.add(`${met} under step ${over}`));
+  }
+  return [...byWhy].map(([why, places]) => `Not where ${inWords([...places])} meet: ${whyText(why)}.`);
+};
+
+export const whyText = (why: WhyLoose): string => {
+  switch (why) {
+    case 'one-seam':
+      return 'it is one seam, which lies the same way in both';
+    case 'open':
+      return 'one of them is pressed open';
+    case 'kept':
+      return 'both are pressed outward, whatever meets';
+    case 'another':
+      return 'to nest there would cost another place';
+    default:
+      return never(why);
+  }
+};
+
+/** What the chapter on the top says: between blocks, and the whole. */
+export const topNestingLines = ({ top }: QuiltPlan): readonly string[] => {
+  const { between, all, proven } = top.pressing;
+  if (all.meetings === 0) return [];
+  const counts = new Map<WhyLoose, number>();
+  for (const { why } of between.loose) counts.set(why, (counts.get(why) ?? 0) + 1);
+  const reasons = [...counts].map(([why, count]) => `${count} ${count === 1 ? 'does' : 'do'} not: ${whyText(why)}.`);
+  const rings = top.pressing.variants.some((variant) => variant === 1)
+    ? ['A ring in a block marks those that are pressed the other way.']
+    : [];
+  return [
+    [
+      ...(between.meetings === 0
+        ? []
+        : [`Between blocks, rows and borders: ${lowered(shareText(between))}`, ...reasons]),
+      `In the whole quilt ${all.nested} of ${all.meetings} nest${proven ? ', and no other choice nests more' : '; found by a search'}.`,
+      ...rings,
+    ].join(' '),
+  ];
+};
+
+const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
+/** Of a step: which way, and why. */
+export const pressReason = (step: PlannedStep): string => `${pressText(step)} ${whyPressed(step)}`;
+
+const whyPressed = ({ wish, pressTo, join }: PlannedStep): string => {
+  if (wish.why === 'outward') return 'Away from the middle of the block.';
+  if (wish.why === 'hollow') return 'To the hollow side of the curve, where its clips open.';
+  if (pressTo === 'open') return 'So many seams run together there that it lies flattest open.';
+  if (pressTo !== wish.toward)
+    return `So seams nest, or lie flatter; alone it would go toward ${partName(join[wish.toward])}.`;
+  return wish.why === 'darker' ? 'The cloth there is darker.' : 'There it lies flatter.';
+};
