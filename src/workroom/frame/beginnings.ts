@@ -36,6 +36,7 @@ export const demoQuilts: readonly DemoQuilt[] = [
   { file: 'lantern-lane', title: 'Lantern Lane', words: 'Stars on point, a toothed border' },
   { file: 'twelve-fields', title: 'Twelve Fields', words: 'A sampler in sections' },
   { file: 'heron-hanging', title: 'Heron Hanging', words: 'Log cabins in centimetres' },
+  { file: 'kettle-bank', title: 'Kettle Bank', words: 'Pineapples on paper foundations' },
 ];
 
 export const demoText = async (file: string): Promise<string> => {
