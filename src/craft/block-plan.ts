@@ -1,6 +1,7 @@
 // The blocks of a plan: one entry per block, colouring and mirror image that the top uses, with its
 // pieces cut to size and its steps numbered and counted over the whole quilt.
 import { type BlockSize, blockDrift, rulerSizes } from '#craft/accuracy';
+import { type Advice, adviceFor } from '#craft/advice';
 import { type Cut, type CutRule, patchCut, straightOnEdge } from '#craft/cutting';
 import type { BlockDesign, Colouring, Quilt } from '#craft/design';
 import { type DraftedBlock, draftBlock, fabricsOf, mirrored, mirroredSide, outlineOf } from '#craft/drafting';
@@ -23,7 +24,7 @@ import type { PlacedBlock, SetTop } from '#craft/setting';
 import { layingsOf, stageFor, wholeIn } from '#craft/ways';
 import type { Arc, Outline } from '#ground/arc';
 import { at, boxOf, type Point, type Polygon } from '#ground/plane';
-import type { Recall } from '#ground/recall';
+import { noRecall, type Recall } from '#ground/recall';
 import { mirroredSections, onPaper, paperCut, paperMarks } from './foundation-plan.ts';
 import type { Natures } from './natures.ts';
 import type { Note } from './notes.ts';
@@ -120,6 +121,7 @@ export const planBlocks = (of: {
   readonly drawn: DrawnCloths;
   readonly natures: Natures;
   readonly rule: CutRule;
+  readonly memory?: Recall;
 }): BlockPlans => {
   const known = new Set<string>();
   const notes: Note[] = [];
@@ -127,7 +129,11 @@ export const planBlocks = (of: {
     const { entry, design, block, foundations, plain, made, pieced, lists, places } = one;
     const isNew = !known.has(pieceKey(entry));
     known.add(pieceKey(entry));
-    if (isNew) notes.push(...piecingNotes(design, pieced, block), ...plain.made.notTaken.map(notTakenNote));
+    if (isNew)
+      notes.push(
+        ...piecingNotes({ design, pieced, block, memory: of.memory }),
+        ...plain.made.notTaken.map(notTakenNote),
+      );
     const plan = entryPlan({
       design,
       entry,
@@ -479,28 +485,64 @@ const turnedOver = ({ from, to, centre, clockwise }: Arc, over: (p: Point) => Po
   clockwise: !clockwise,
 });
 
-const piecingNotes = (design: BlockDesign, pieced: PiecedBlock, block: DraftedBlock): readonly Note[] => {
+interface NotedBlock {
+  readonly design: BlockDesign;
+  readonly pieced: PiecedBlock;
+  readonly block: DraftedBlock;
+  readonly memory: Recall | undefined;
+}
+
+const piecingNotes = (of: NotedBlock): readonly Note[] => {
+  const { design, pieced, block } = of;
   const { path, id } = design;
   const notes: Note[] = [];
   if (pieced.joining !== 'straight') {
     const corners = pieced.steps.reduce((all, step) => all + step.corners * step.perBlock, 0);
     const seamsOf = (kind: SewingStep['kind']): number =>
       pieced.steps.reduce((all, step) => all + (step.kind === kind ? step.perBlock : 0), 0);
+    const partial = seamsOf('partial-begin');
+    const { joining } = pieced;
     notes.push({
       code: 'piecing/not-straight',
       level: 'note',
       path,
       block: id,
-      joining: pieced.joining,
+      joining,
       corners,
-      partial: seamsOf('partial-begin'),
+      partial,
       curved: seamsOf('curved'),
     });
+    const advice = adviceOn(of);
+    if (advice) {
+      const { lines, more, isLeast } = advice;
+      notes.push({
+        code: 'piecing/lines-to-add',
+        level: 'note',
+        path,
+        block: id,
+        lines,
+        more,
+        corners,
+        partial,
+        isLeast,
+      });
+    }
   }
   if (pieced.joining === 'straight' && pieced.leastUnits === 'searched') {
     notes.push({ code: 'piecing/searched', level: 'note', path, block: id, patches: block.patches.length });
   }
   return notes;
+};
+
+/** None for curves: a straight line added joins nothing that is curved. */
+const adviceOn = ({ block, memory = noRecall }: NotedBlock): Advice | null => {
+  const slack = cornerTolerance * Math.max(...block.size);
+  const core = block.patches.slice(0, block.patches.length - (block.added ?? []).length);
+  if (core.some(({ arcs = [] }) => arcs.length > 0)) return null;
+  const outlines = core.map((patch) => outlineOf(patch, slack));
+  const { x, y } = boxOf(outlines.flat());
+  const own = outlines.map((points) => points.map((p) => at(p.x - x, p.y - y)));
+  return memory.recall(JSON.stringify(['advised', own]), () => adviceFor(own, slack));
 };
 
 const elsewhereNotes = ({ finished, unfinished }: BlockPlan, { path, id, shape }: BlockDesign): readonly Note[] =>

@@ -1,5 +1,6 @@
 // What the maker should know of a plan that could be made all the same: facts with a code and a place.
 // Wording is paper's.
+import type { AddedLine } from '#craft/advice';
 import type { UnitKind, WayName } from '#craft/design';
 import type { Length } from '#craft/measure';
 import type { StripRole } from '#craft/setting';
@@ -167,6 +168,22 @@ export type Note =
       readonly partial: number;
       /** Seams along curves, in one block. */
       readonly curved: number;
+    }
+  | {
+      /** Lines to add to a block so that straight seams alone join it. */
+      readonly code: 'piecing/lines-to-add';
+      readonly level: 'note';
+      readonly path: string;
+      readonly block: string;
+      /** From the block's upper left corner, without a frame that is sewn round it; the new seams of each line by themselves. */
+      readonly lines: readonly AddedLine[];
+      /** Pieces more than now. */
+      readonly more: number;
+      /** Inside corners and partial seams that are then gone. */
+      readonly corners: number;
+      readonly partial: number;
+      /** Whether fewer lines, or shorter ones where there are one or two, are proven not to do. */
+      readonly isLeast: boolean;
     }
   | {
       readonly code: 'piecing/searched';

@@ -177,7 +177,15 @@ const planRead = (
     rule,
   });
   const pressing = planPressing({ entries, set });
-  const planned = planBlocks({ quilt, entries, pressing: pressing.blocks, drawn: scraps.drawn, natures, rule });
+  const planned = planBlocks({
+    ...remembered,
+    quilt,
+    entries,
+    pressing: pressing.blocks,
+    drawn: scraps.drawn,
+    natures,
+    rule,
+  });
   const piecesOn = (of: Natures) =>
     piecesTaken({
       ...remembered,

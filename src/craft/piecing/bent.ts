@@ -40,14 +40,14 @@ const smallerPart = ({ parts: [first, second] }: SeamDivision): number => Math.m
  *
  * @source docs/formulas.md#joining-order
  */
-export const forcedCorners = (graph: PatchGraph, unit: readonly number[]): number => {
+export const forcedCorners = (graph: PatchGraph, unit: readonly number[]): readonly number[] => {
   const { inner, rim } = unitEdges(graph, new Set(unit));
   const met = new Set<number>();
   for (const e of inner) {
     const { from, to } = graph.edges[e] as PatchGraph['edges'][number];
     met.add(from).add(to);
   }
-  return [...met].filter((corner) => !rim.has(corner) && !goesThrough(graph, corner)).length;
+  return [...met].filter((corner) => !rim.has(corner) && !goesThrough(graph, corner));
 };
 
 const goesThrough = (graph: PatchGraph, corner: number): boolean => {

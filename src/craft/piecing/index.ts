@@ -22,6 +22,7 @@ import type { SewnBlock } from './sewn.ts';
 import { stepsOf } from './steps.ts';
 import { planJoins } from './tree.ts';
 
+export { forcedCorners } from './bent.ts';
 export { checkTurn } from './check-size.ts';
 export { graphOf, outlineOfUnit } from './graph.ts';
 export { labelAt } from './labels.ts';

@@ -138,7 +138,7 @@ const promising = (task: JoinTask, unit: readonly number[]): readonly SeamDivisi
   const corners = new Map(
     found.map((division) => [
       division,
-      division.parts.reduce((all, part) => all + forcedCorners(graph, part), division.bends),
+      division.parts.reduce((all, part) => all + forcedCorners(graph, part).length, division.bends),
     ]),
   );
   const cornersOf = (division: SeamDivision) => corners.get(division) as number;

@@ -1,6 +1,6 @@
 // A drawing of patches, changed: seams ruled and taken out, patches laid, moved, mirrored, turned and repeated; and where it then
 // lies bare or double. Whether the patches tile the block to the last corner is drafting's question.
-export { type Cut, cutAlong } from './cut.ts';
+export { type Cut, cutAlong, cutOutline } from './cut.ts';
 export { joined, seamsBetween } from './join.ts';
 export { type Faults, faultsOf, laidOn } from './lay.ts';
 export {

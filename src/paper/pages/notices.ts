@@ -21,6 +21,7 @@ export const noticesOf = (plan: QuiltPlan): readonly string[] => {
 const left: ReadonlySet<Note['code']> = new Set([
   'piecing/searched',
   'piecing/not-straight',
+  'piecing/lines-to-add',
   'design/unused-tone',
   'design/unused-block',
 ]);

@@ -3,6 +3,7 @@ import type { Note } from '#craft';
 import { isReversed } from '#craft/fabric';
 import type { Unit } from '#craft/measure';
 import { never } from '#ground/outcome';
+import type { Point } from '#ground/plane';
 import { inWords } from './in-words.ts';
 import { amountText, lengthText, numberText, sizeText } from './length-text.ts';
 import { capital, counted, listed, quoted } from './named.ts';
@@ -91,6 +92,8 @@ export const noteText = (note: Note, unit: Unit): string => {
       return note.joining === 'set-in'
         ? `Block ${quoted(note.block)} is not sewn with straight seams alone: it has ${counted(note.corners, 'inside corner')} to set in. Stop those seams where the seam lines cross, an allowance from the edge.`
         : `Block ${quoted(note.block)} is not sewn with straight seams alone: ${note.partial === 1 ? 'one seam is' : `${note.partial} seams are`} sewn part-way first and closed at the end.`;
+    case 'piecing/lines-to-add':
+      return linesText(note, unit);
     case 'piecing/searched':
       return `Block ${quoted(note.block)} has ${note.patches} patches: its sewing order is the best one found, not proven to need the fewest different units.`;
     case 'design/unused-tone':
@@ -113,6 +116,17 @@ export const noteText = (note: Note, unit: Unit): string => {
     default:
       return never(note);
   }
+};
+
+type LinesToAdd = Extract<Note, { code: 'piecing/lines-to-add' }>;
+
+const linesText = ({ block, lines, more, isLeast }: LinesToAdd, unit: Unit): string => {
+  const seams = lines.flatMap((line) => line.seams);
+  const place = ({ x, y }: Point): string => `${lengthText(x, unit)} across, ${lengthText(y, unit)} down`;
+  const where = seams.map(([from, to]) => `from ${place(from)} to ${place(to)}`).join('; ');
+  const fewest = isLeast ? ', and fewer would not do' : '';
+  const [count, pieces] = [counted(lines.length, 'line'), counted(more, 'piece')];
+  return `${capital(count)} more in block ${quoted(block)} would let straight seams alone join it${lines.length > 1 ? fewest : ''}: ${where}. It then has ${pieces} more.`;
 };
 
 /** All pieces of one block that are off the marks in one notice: how far at most, each way. */

@@ -136,12 +136,24 @@ export interface BlockAnswer {
   /** How few foundations it can be pieced on; null where it cannot, or has too many patches. */
   readonly foundations: number | null;
   readonly joining: 'straight' | 'curved' | 'partial' | 'set-in';
+  /** Lines to add so that straight seams alone join it; null where they do already, and where none are found. */
+  readonly advice: BlockAdvice | null;
   readonly pieces: number;
   /** Seams of one block, those of units that are alike counted each. */
   readonly steps: number;
   readonly notes: readonly WorkroomNote[];
   /** Widths without the frame, near its own, at which every cut falls on a mark, itself among them if it is one. */
   readonly friendly: readonly (readonly [number, number])[];
+}
+
+export interface BlockAdvice {
+  /** Each from edge to edge, in the block without its frame: x, y, x, y in the document's unit. */
+  readonly seams: readonly (readonly [number, number, number, number])[];
+  readonly lines: number;
+  /** Pieces more; inside corners and partial seams gone. */
+  readonly more: number;
+  readonly corners: number;
+  readonly partial: number;
 }
 
 /** A block as patches on its grid. Outlines are x, y, x, y …, clockwise, in squares of the grid. */

@@ -80,6 +80,7 @@ export const askBlock = (document: JsonObject, id: string): Reply<BlockAnswer> =
       cloths: clothsOf(plan.quilt),
       unfinished: block.unfinished,
       joining: block.joining,
+      advice: adviceIn(plan),
       foundations: foundationsOf(block)?.sections.length ?? null,
       pieces: block.pieces.reduce((all, { perBlock }) => all + perBlock, 0),
       steps: block.steps.reduce((all, { perBlock }) => all + perBlock, 0),
@@ -87,6 +88,16 @@ export const askBlock = (document: JsonObject, id: string): Reply<BlockAnswer> =
       friendly: friendlySizes(plan, id),
     },
   };
+};
+
+const adviceIn = ({ notes }: QuiltPlan): BlockAnswer['advice'] => {
+  for (const note of notes) {
+    if (note.code !== 'piecing/lines-to-add') continue;
+    const { lines, more, corners, partial } = note;
+    const seams = lines.flatMap((line) => line.seams.map(([a, b]) => [a.x, a.y, b.x, b.y] as const));
+    return { seams, lines: lines.length, more, corners, partial };
+  }
+  return null;
 };
 
 /** A text as a document to open: with what is still to mend in it, or why it is none. */

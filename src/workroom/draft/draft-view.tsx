@@ -21,6 +21,7 @@ import { MakeDrawing } from './make-drawing.tsx';
 import { SizeFields } from './size-fields.tsx';
 import { TableTools } from './table-tools.tsx';
 import { ToneFields } from './tone-fields.tsx';
+import { useAdvice } from './use-advice.ts';
 import { useBlockEdit } from './use-block-edit.ts';
 import { useAsked, useBlocks } from './use-blocks.ts';
 import { useCarrying } from './use-carrying.ts';
@@ -47,6 +48,8 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
   const carrying = useCarrying(block);
   const change = useBlockEdit(block?.id);
   const size = useMemo(() => (block === undefined ? null : writtenSize(block, document.unit)), [block, document.unit]);
+  const answer = state?.reply?.ok === true ? state.reply.value : null;
+  const advised = useAdvice({ table, answer, size });
   const here = block?.id;
   // biome-ignore lint/correctness/useExhaustiveDependencies: what is chosen belongs to the block that was left
   useEffect(() => setChosen(null), [here]);
@@ -98,12 +101,7 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
     <div className="view-parts">
       <div className="stage">
         {block !== undefined && size !== null && table.drawn !== null ? (
-          <DraftingTable
-            block={block}
-            table={table}
-            size={size}
-            answer={state?.reply?.ok === true ? state.reply.value : null}
-          />
+          <DraftingTable block={block} table={table} size={size} answer={answer} advised={advised?.runs ?? []} />
         ) : scene === null ? (
           <p className="empty" role="status">
             {state?.reply?.ok === false
@@ -147,7 +145,7 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
                   <LooseSeams block={block} problems={state.reply.problems} />
                 </>
               ) : (
-                <Verdict answer={good} block={block} uses={usesOf(document, block.id)} />
+                <Verdict answer={good} block={block} uses={usesOf(document, block.id)} advised={advised} />
               )}
             </section>
             {table.drawn !== null ? (

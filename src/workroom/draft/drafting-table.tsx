@@ -23,6 +23,8 @@ export interface DraftingTableOf {
   readonly size: readonly [number, number];
   /** What follows from the block as it stands; null where it does not tile. */
   readonly answer: BlockAnswer | null;
+  /** Lines that would let straight seams alone join it, on the grid. */
+  readonly advised: readonly (readonly Point[])[];
 }
 
 /** How near the pointer must come to a corner or a seam, in CSS pixels; our own figure. */
@@ -30,7 +32,7 @@ const reachPx = 16;
 const shortWords: Readonly<Record<Tool, string>> = { choose: 'Choose', move: 'Move', rule: 'Seam', lay: 'Patch' };
 const tools: readonly Tool[] = ['choose', 'move', 'rule', 'lay'];
 
-export const DraftingTable = ({ block, table, size, answer }: DraftingTableOf) => {
+export const DraftingTable = ({ block, table, size, answer, advised }: DraftingTableOf) => {
   const { document, words } = useQuilt();
   const { drawn, tool } = table;
   const title = block.title || block.id;
@@ -47,8 +49,8 @@ export const DraftingTable = ({ block, table, size, answer }: DraftingTableOf) =
     const here = pointer ?? cursor;
     // patches that are moved show themselves where they stand: the hand is where the pointer is
     const isSeen = tool !== 'choose' && (tool !== 'move' || pointer !== null);
-    return overTable(shownOver({ drawn, size, tool, parts, told, chosen, run, here, isSeen, laying }));
-  }, [drawn, size, tool, parts, told, chosen, run, pointer, cursor, laying]);
+    return overTable(shownOver({ drawn, size, tool, parts, told, chosen, run, here, isSeen, laying, advised }));
+  }, [drawn, size, tool, parts, told, chosen, run, pointer, cursor, laying, advised]);
   if (scene === null || drawn === null) return null;
   const scale = [size[0] / drawn.grid[0], size[1] / drawn.grid[1]] as const;
   const onGrid = ([x, y]: readonly [number, number]): Point => at(x / scale[0], y / scale[1]);
@@ -101,6 +103,7 @@ interface Shown extends Pick<TableState, 'tool' | 'parts' | 'chosen' | 'run' | '
   readonly told: TableState['answer'];
   readonly here: Point;
   readonly isSeen: boolean;
+  readonly advised: DraftingTableOf['advised'];
 }
 
 const shownOver = (shown: Shown): Parameters<typeof overTable>[0] => {
@@ -112,6 +115,7 @@ const shownOver = (shown: Shown): Parameters<typeof overTable>[0] => {
     grid: tool === 'choose' ? 'faint' : 'shown',
     bare: told?.bare.map(pointsOf) ?? [],
     double: told?.double.map(pointsOf) ?? [],
+    advised: shown.advised,
     chosen: tool === 'move' ? chosen.flatMap((index) => [drawn.patches[index]?.points ?? []]) : [],
     run,
     next: nextOf({

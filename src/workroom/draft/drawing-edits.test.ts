@@ -212,7 +212,7 @@ test('a block drawn by its seams stays one when a seam is ruled, taken out or re
   const before = drawnFrom(toldOf(block));
   const slack = slackOf(before.grid);
   const run = [at(0, 5), at(4, 5)];
-  putSeams(drawing, { grid: before.grid, patches: cutAlong(before.patches, run, slack).patches, ruled: run });
+  putSeams(drawing, { grid: before.grid, patches: cutAlong(before.patches, run, slack).patches, ruled: [run] });
   assert.deepEqual(patchesOf(block), ['ember 24', 'oat 16', 'slate 12', 'slate 12']);
   assert.equal(drawing.seams.length, 3);
   assert.deepEqual(drawing.tonesAt[0], { at: [1, 1], tone: 'oat' });

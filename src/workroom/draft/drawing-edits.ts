@@ -176,17 +176,17 @@ export interface Reseamed {
   readonly grid: Drawn['grid'];
   /** The patches that the seams then make. */
   readonly patches: readonly DrawnPatch[];
-  /** A seam that is ruled. */
-  readonly ruled?: readonly Point[];
+  /** Seams that are ruled. */
+  readonly ruled?: readonly (readonly Point[])[];
   /** Stretches of seams that are taken out. */
   readonly out?: readonly Side[];
 }
 
 /** A block drawn by its seams stays one. */
-export const putSeams = (drawing: Written, { grid, patches, ruled, out = [] }: Reseamed): void => {
+export const putSeams = (drawing: Written, { grid, patches, ruled = [], out = [] }: Reseamed): void => {
   const slack = slackOf(grid);
   if (out.length > 0) drawing.seams = drawing.seams.flatMap((seam) => withoutStretches(seam, out, slack));
-  if (ruled !== undefined) drawing.seams.push(ruled.map(writtenPoint));
+  drawing.seams.push(...ruled.map((run) => run.map(writtenPoint)));
   const was = drawing.tonesAt;
   drawing.tonesAt = patches.map(({ points, tone }) => {
     const own = was.find((one) => {

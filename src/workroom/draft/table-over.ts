@@ -11,6 +11,8 @@ export interface ShownOver {
   readonly grid: 'shown' | 'faint';
   readonly bare: readonly (readonly Point[])[];
   readonly double: readonly (readonly Point[])[];
+  /** Lines that would let straight seams alone join the block. */
+  readonly advised: readonly (readonly Point[])[];
   readonly chosen: readonly (readonly Point[])[];
   readonly run: readonly Point[];
   /** Where the run would lead to, or the shape that would be laid. */
@@ -32,6 +34,8 @@ export const overTable = (shown: ShownOver): Over => ({
     gridLines(pen, shown);
     for (const points of shown.double) hatched(pen, points, 'overlap');
     for (const points of shown.bare) hatched(pen, points, 'gap');
+    for (const points of shown.advised) line(pen, points, { isClosed: false, lines: advisedLines });
+    if (shown.advised[0] !== undefined) beside(pen, shown.advised[0], 'line to add');
     for (const points of shown.chosen) line(pen, points, { isClosed: true, lines: chosenLines });
     if (shown.next.length > 1) line(pen, shown.next, { isClosed: shown.isClosed, lines: nextLines });
     if (shown.run.length > 1) line(pen, shown.run, { isClosed: false, lines: runLines });
@@ -54,6 +58,10 @@ const runLines: readonly Line[] = [
 const nextLines: readonly Line[] = [
   { width: 4, colour: white, dash: [] },
   { width: 2, colour: thread, dash: [7, 5] },
+];
+const advisedLines: readonly Line[] = [
+  { width: 6, colour: white, dash: [] },
+  { width: 2.5, colour: ink, dash: [10, 6] },
 ];
 const chosenLines: readonly Line[] = [
   { width: 6, colour: ink, dash: [] },
@@ -149,6 +157,15 @@ const label = (
   to.textAlign = 'center';
   to.textBaseline = 'middle';
   to.fillText(word, x, y + 1);
+};
+
+/** Words in the middle of a line, where they fit on it. */
+const beside = (pen: Pen, points: readonly Point[], word: string): void => {
+  const [[x, y], [u, v]] = [points[0], points.at(-1)].map((p) => pen.on(p as Point)) as [
+    readonly [number, number],
+    readonly [number, number],
+  ];
+  label(pen, word, { x: (x + u) / 2, y: (y + v) / 2, room: Math.hypot(u - x, v - y) });
 };
 
 const dot = ({ to, on }: Pen, p: Point, radius: number): void => {

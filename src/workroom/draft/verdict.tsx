@@ -2,6 +2,7 @@
 import type { QuiltDocument } from '#craft/design';
 import type { BlockAnswer } from '#workroom/compute';
 import { countWords, useQuilt } from '#workroom/room';
+import type { Advised } from './use-advice.ts';
 
 const joiningWords: Readonly<Record<BlockAnswer['joining'], string>> = {
   straight: 'Sews in straight seams.',
@@ -14,12 +15,16 @@ export interface VerdictOf {
   readonly answer: BlockAnswer | null;
   readonly block: QuiltDocument['blocks'][number];
   readonly uses: number;
+  /** Lines that would make it straight; null where there are none, or nothing is drawn on. */
+  readonly advised: Advised | null;
 }
 
-export const Verdict = ({ answer, block, uses }: VerdictOf) => {
+export const Verdict = ({ answer, block, uses, advised }: VerdictOf) => {
   const { words, edit } = useQuilt();
   if (answer === null) return null;
   const { picture, unfinished, joining, foundations, pieces, steps, notes } = answer;
+  // on the drafting table the lines are seen, and need no figures
+  const told = notes.filter(({ code }) => advised === null || code !== 'piecing/lines-to-add');
   return (
     <>
       <p role="status">{joiningWords[joining]}</p>
@@ -58,9 +63,17 @@ export const Verdict = ({ answer, block, uses }: VerdictOf) => {
           <span>Pieced on foundations: pieces are cut with room, sheets are printed</span>
         </label>
       )}
-      {notes.length > 0 && (
+      {advised !== null && (
+        <>
+          <p>{advised.words}</p>
+          <button type="button" onClick={advised.take}>
+            {advised.runs.length === 1 ? 'Add the line' : 'Add the lines'}
+          </button>
+        </>
+      )}
+      {told.length > 0 && (
         <ul className="notes">
-          {notes.map(({ text, level }) => (
+          {told.map(({ text, level }) => (
             <li key={text} className={level === 'warning' ? 'note is-warning' : 'note'}>
               {text}
             </li>
