@@ -128,10 +128,11 @@ export const planBlocks = (of: {
   const blocks = of.entries.map((one, index): BlockPlan => {
     const { entry, design, block, foundations, plain, made, pieced, lists, places } = one;
     const isNew = !known.has(pieceKey(entry));
-    known.add(pieceKey(entry));
+    const isFirst = !known.has(block.id);
+    known.add(pieceKey(entry)).add(block.id);
     if (isNew)
       notes.push(
-        ...piecingNotes({ design, pieced, block, memory: of.memory }),
+        ...piecingNotes({ design, pieced, block, isFirst, memory: of.memory }),
         ...plain.made.notTaken.map(notTakenNote),
       );
     const plan = entryPlan({
@@ -489,6 +490,8 @@ interface NotedBlock {
   readonly design: BlockDesign;
   readonly pieced: PiecedBlock;
   readonly block: DraftedBlock;
+  /** Of the colourings of its block: lines are the same for all of them. */
+  readonly isFirst: boolean;
   readonly memory: Recall | undefined;
 }
 
@@ -512,7 +515,7 @@ const piecingNotes = (of: NotedBlock): readonly Note[] => {
       partial,
       curved: seamsOf('curved'),
     });
-    const advice = adviceOn(of);
+    const advice = of.isFirst ? adviceOn(of) : null;
     if (advice) {
       const { lines, more, isLeast } = advice;
       notes.push({

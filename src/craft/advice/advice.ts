@@ -38,7 +38,7 @@ const mostLines = 6;
 /** Lines that are tried, ruled out and cut along, before the search for two ends; some tenths of a second. */
 const mostTried = 4_000;
 /** Ways followed side by side where more than two lines are needed. */
-const beam = 5;
+const beam = 12;
 
 /**
  * @param outlines of a block that is convex, without corners on straight sides; none of them curved
@@ -175,19 +175,19 @@ const stepByStep = (search: Search, start: State): State | null => {
       );
     });
     const ranked = next
-      .map((state) => ({ state, left: leftIn(state, slack) }))
-      .toSorted((a, b) => a.left - b.left || lengthOf(a.state.lines) - lengthOf(b.state.lines));
-    const done = ranked.find(({ state }) => state.stuck.length === 0);
-    if (done) return done.state;
+      .map((state) => ({ state, left: leftIn(state, slack), more: state.lines.flat().length }))
+      .toSorted((a, b) => a.left - b.left || a.more - b.more || lengthOf(a.state.lines) - lengthOf(b.state.lines));
+    const done = ranked.filter(({ state }) => state.stuck.length === 0).map(({ state }) => state);
+    if (done.length > 0) return done.reduce((a, b) => (isBetter(b, a, slack) ? b : a));
     ways = ranked.slice(0, beam).map(({ state }) => state);
     if (ways.length === 0) return null;
   }
   return null;
 };
 
-/** Corners that lines must still go through, and units that are stuck. */
+/** Corners that lines must still go through. */
 const leftIn = ({ stuck }: State, slack: number): number =>
-  stuck.reduce((all, unit) => all + 1 + 2 * cornersToRule(unit, slack).length, 0);
+  stuck.reduce((all, unit) => all + cornersToRule(unit, slack).length, 0);
 
 /** No fewer lines go through all corners that must lie on one: by the most of them that lie on any line. */
 const fewestFor = ({ stuck }: State, slack: number): number => {
