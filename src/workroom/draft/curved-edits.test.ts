@@ -117,8 +117,8 @@ test('a seam is ruled across a block that is drawn by curved seams, and taken ou
   const run = [at(0, 2), at(4, 2)];
   const { patches } = cutAlong(before.patches, run, slack);
   assert.equal(patches.length, 4);
-  assert.ok(keepsCurves(block, { before, patches, seams: { ruled: run } }));
-  putSeams(drawing, { grid: before.grid, patches, ruled: run });
+  assert.ok(keepsCurves(block, { before, patches, seams: { ruled: [run] } }));
+  putSeams(drawing, { grid: before.grid, patches, ruled: [run] });
   const now = drawnFrom(toldOf(block));
   assert.equal(now.patches.length, 4);
   const upper = now.patches.findIndex(({ points }) => points.some(({ x, y }) => x === 4 && y === 0));
