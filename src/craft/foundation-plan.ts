@@ -40,6 +40,7 @@ export const planFoundations = (of: {
         block: id,
         patches: patches.length,
         most: mostFoundationPatches,
+        curved: block.patches.some(({ arcs }) => arcs !== undefined),
       });
   }
   return problems.length > 0 ? refused(problems) : done(planned);

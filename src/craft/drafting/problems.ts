@@ -16,6 +16,8 @@ export type FoundationProblem = Omit<Spot, 'at'> & {
   readonly code: 'drafting/no-foundation';
   readonly patches: number;
   readonly most: number;
+  /** It has curved seams. */
+  readonly curved: boolean;
 };
 
 type CoverProblem =

@@ -1,7 +1,7 @@
 // Choosing one join for every form: what a choice costs, the search of all choices for a few patches, and the
 // search for better ones nearby for many.
 
-import { type Choice, formsIn, isCurved, type Join, type JoinTask, type JoinTree, type Ways } from './join.ts';
+import { type Choice, curvesOf, formsIn, type Join, type JoinTask, type JoinTree, type Ways } from './join.ts';
 import { laidOut } from './laid-out.ts';
 
 export interface ChoiceCost {
@@ -26,7 +26,7 @@ export const costOfChoice = (choice: Choice, root: number): ChoiceCost => {
     const join = choice.get(form) as Join;
     let corners = join.kind === 'seam' ? join.bends : 0;
     let rings = join.kind === 'ring' ? 1 : 0;
-    let curves = isCurved(join) ? 1 : 0;
+    let curves = curvesOf(join);
     let depth = 0;
     for (const branch of join.branches) {
       if ('patch' in branch) continue;

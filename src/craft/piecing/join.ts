@@ -44,8 +44,13 @@ export interface JoinTree {
   readonly leastUnits: 'proven' | 'searched';
 }
 
-/** Sewn over arcs. */
-export const isCurved = (join: Join): boolean => join.kind === 'seam' && join.arcs.length > 0;
+/**
+ * What a seam over arcs costs: as often as it has arcs, times their number, so that several short curves are preferred to one long
+ * one. All arcs of a drawing are sewn in any order. Our own measure.
+ */
+export const curveCost = (arcs: readonly Arc[]): number => arcs.length ** 2;
+
+export const curvesOf = (join: Join): number => (join.kind === 'seam' ? curveCost(join.arcs) : 0);
 
 export const patchesOf = (branch: Branch): readonly number[] => ('patch' in branch ? [branch.patch] : branch.patches);
 

@@ -1,10 +1,10 @@
-// The fewest inside corners, then the fewest partial seams, then the fewest curved ones, that a unit can be joined with, and every division that
+// The fewest inside corners, then the fewest partial seams, then the least costly curves, that a unit can be joined with, and every division that
 // leads there. Looks at every order of joining: for units of a few patches.
 
 import { chordsOf } from '#craft/chords';
 import { bentDivisions, mostBends } from './bent.ts';
 import { alongChord, type Division } from './division.ts';
-import type { JoinTask } from './join.ts';
+import { curveCost, type JoinTask } from './join.ts';
 import { ringsOf } from './ring.ts';
 import { sparing } from './whole.ts';
 
@@ -32,7 +32,7 @@ export const leastDivisions = (
     division.parts.map(troubleOf).reduce(sum, {
       corners: division.kind === 'seam' ? division.bends : 0,
       rings: division.kind === 'ring' ? 1 : 0,
-      curves: division.kind === 'seam' && division.arcs.length > 0 ? 1 : 0,
+      curves: division.kind === 'seam' ? curveCost(division.arcs) : 0,
     });
   const troubleOf = (unit: readonly number[]): Trouble => {
     if (unit.length === 1) return none;

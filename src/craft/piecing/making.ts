@@ -1,7 +1,7 @@
 // The best few ways to make each form, built up from the best few of every smaller one. What two parts share is
 // counted once; where they make it differently, the first part's way stands.
 
-import { type Choice, formsIn, isCurved, type Join, type Ways } from './join.ts';
+import { type Choice, curvesOf, formsIn, type Join, type Ways } from './join.ts';
 
 /** One way to make a form, all its parts included. */
 interface Making {
@@ -97,7 +97,7 @@ const costOf = (of: {
   const { join, units } = of;
   let corners = join.kind === 'seam' ? join.bends : 0;
   let rings = join.kind === 'ring' ? 1 : 0;
-  let curves = isCurved(join) ? 1 : 0;
+  let curves = curvesOf(join);
   let depth = 0;
   let lies = join.kind === 'seam' ? `${join.line.lie}` : '3';
   for (const branch of join.branches) {

@@ -80,8 +80,15 @@ export const draftingText = (problem: Drafting): { readonly what: string; readon
   }
 };
 
-const noFoundationText = (of: { readonly block: string; readonly patches: number; readonly most: number }): string => {
+const noFoundationText = (of: {
+  readonly block: string;
+  readonly patches: number;
+  readonly most: number;
+  readonly curved: boolean;
+}): string => {
   if (of.patches === 0) return `Block ${of.block} is made elsewhere: it has no pieces to lay on a foundation.`;
+  if (of.curved)
+    return `Block ${of.block} cannot be pieced on foundations: it has curved seams, and a patch is sewn to a foundation along a straight line.`;
   return of.patches > of.most
     ? `Block ${of.block} has ${of.patches} patches, and no more than ${of.most} are pieced on foundations.`
     : `Block ${of.block} cannot be pieced on foundations: not every one of its seams runs from edge to edge.`;
