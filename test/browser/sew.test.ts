@@ -5,9 +5,12 @@ import assert from 'node:assert/strict';
 import { readdirSync } from 'node:fs';
 import { after, before, describe, it } from 'node:test';
 import type { Page } from 'playwright-core';
-import { planQuilt, type QuiltPlan } from '#craft';
+import { type BlockPlan, planQuilt, type QuiltPlan } from '#craft';
+import { diagnose, type Verdict } from '#craft/diagnosis';
+import { length } from '#craft/measure';
 import { example } from '#documents';
 import { clothSignsFor, patternPages } from '#paper';
+import { adviceOn } from '#paper/diagnosis';
 import { checkLength } from '#paper/lengths';
 import { topStepWords } from '#paper/pages';
 import { kept, type Opened, openDemo, openWorkroom } from './page.ts';
@@ -137,6 +140,46 @@ const atStep = (page: Page, step: number): Promise<unknown> =>
 
 /** The part of the address after the view. */
 const within = (page: Page): string => /\/sew\/?(.*)$/.exec(decodeURIComponent(page.url()))?.[1] ?? '';
+
+/** What students with a habit or a slip measure of the first four steps, and what they are told. */
+const students: readonly (readonly [Verdict['kind'], readonly (readonly [string, string])[]])[] = [
+  [
+    'wide',
+    [
+      ['4 7/16', '3 1/2'],
+      ['4 7/16', '4 7/16'],
+      ['5 3/8', '4 7/16'],
+      ['5 3/8', '5 3/8'],
+    ],
+  ],
+  [
+    'narrow',
+    [
+      ['4 5/8', '3 1/2'],
+      ['4 5/8', '4 5/8'],
+      ['5 3/4', '4 5/8'],
+      ['5 3/4', '5 3/4'],
+    ],
+  ],
+  [
+    'cut',
+    [
+      ['4 1/2', '3 1/2'],
+      ['4 1/2', '4 3/4'],
+      ['5 1/2', '4 3/4'],
+      ['5 1/2', '5 3/4'],
+    ],
+  ],
+  [
+    'true',
+    [
+      ['4 1/2', '3 1/2'],
+      ['4 1/2', '4 1/2'],
+      ['5 1/2', '4 1/2'],
+      ['5 1/2', '5 1/2'],
+    ],
+  ],
+];
 
 describe('sew', () => {
   let opened: Opened;
@@ -360,6 +403,47 @@ describe('sew', () => {
     }
     assert.equal(await page.locator('.sew-laid .is-next').count(), 1);
     assert.equal(await page.locator('.sew-laid .is-later').count(), 11);
+    await context.close();
+  });
+
+  it('sizes that came out wrong are written down and answered in two sentences and a picture; kept, mended and left by keys', async () => {
+    const { page, context, faults } = await opened.page();
+    await toSew(page, opened.local);
+    await page.getByRole('link', { name: /^Begin/ }).click();
+    await atStep(page, 1);
+    await page.keyboard.press('w');
+    await page.getByRole('heading', { name: 'Log cabin came out the wrong size' }).waitFor();
+    assert.equal(within(page), 'cabin/size');
+    const write = async (label: string, text: string): Promise<void> => {
+      const field = page.getByRole('textbox', { name: label, exact: true });
+      await field.fill(text);
+      await field.press('Enter');
+    };
+    const block = planOf('harvest-home-throw').blocks[0] as BlockPlan;
+    for (const [student, sizes] of students) {
+      for (const [step, [width, height]] of sizes.entries()) {
+        await write(`Width after step ${step + 1}`, width);
+        await write(`Height after step ${step + 1}`, height);
+      }
+      const measured = sizes.map(([width, height], step) => `${step + 1}: ${width} x ${height}`).join('; ');
+      const found = diagnose({ block, seam: length(0.25), unit: 'in', measured });
+      assert.ok(found.ok && found.value.verdict.kind === student, measured);
+      const { what, mend } = adviceOn(found.value);
+      // the words of the command, with its picture
+      await page.locator('.sew-wrong-what', { hasText: `${what} ${mend}` }).waitFor();
+      await page.getByRole('img', { name: /^The unit after step 4/ }).waitFor();
+    }
+    await write('Width after step 2', 'four');
+    const refused = page.getByRole('textbox', { name: 'Width after step 2', exact: true });
+    assert.equal(await refused.getAttribute('aria-invalid'), 'true');
+    await page.getByText('The width “four” is not a length.').waitFor();
+    await page.reload();
+    await page.getByText('The width “four” is not a length.').waitFor();
+    await page.getByRole('button', { name: 'Take all sizes out' }).click();
+    await page.getByText('The answer stands here as soon as a size is written down.').waitFor();
+    await page.keyboard.press('Escape');
+    await atStep(page, 1);
+    assert.deepEqual(faults, []);
     await context.close();
   });
 

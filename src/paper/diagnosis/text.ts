@@ -14,20 +14,21 @@ export const diagnosisText = (title: string, diagnosis: Diagnosis): string => {
     ...wrapped(`${what} ${mend}`, '  '),
     '',
     heading('Measured'),
-    ...columns(sizeRows(diagnosis)),
+    ...columns(measuredRows(diagnosis)),
     ...wrapped(
       `Read to ${lengthText(diagnosis.fineness, diagnosis.unit)}; the turn of the cloth at a pressed seam counts as part of the seam.`,
       '  ',
     ),
     ...(saved.length === 0 ? [] : ['', heading('What can be saved'), ...saved.flatMap((line) => wrapped(line, '  '))]),
-    ...(diagnosis.verdict.kind === 'too-few' ? [] : ['', heading('How likely'), ...columns(rankRows(diagnosis))]),
+    ...(diagnosis.verdict.kind === 'too-few' ? [] : ['', heading('How likely'), ...columns(likelyRows(diagnosis))]),
     '',
   ].join('\n');
 };
 
 const wayWords = { across: 'wide', down: 'high' } as const;
 
-const sizeRows = ({ sizes, unit }: Diagnosis): readonly (readonly string[])[] =>
+/** "after step 4", "4⅜ in wide", "should be 4½ in", "⅛ in too small". */
+export const measuredRows = ({ sizes, unit }: Diagnosis): readonly (readonly string[])[] =>
   sizes.map((size) => [
     `after step ${size.step + 1}`,
     `${lengthText(size.size, unit)} ${wayWords[size.way]}`,
@@ -40,7 +41,8 @@ const offText = ({ off }: MeasuredSize, unit: Unit): string => {
   return `${lengthText(Math.abs(off), unit)} too ${off > 0 ? 'large' : 'small'}`;
 };
 
-const rankRows = (diagnosis: Diagnosis): readonly (readonly string[])[] =>
+/** "87 %", "C cut ⅛ in too large": the likeliest first. */
+export const likelyRows = (diagnosis: Diagnosis): readonly (readonly string[])[] =>
   diagnosis.ranked.map((weighed) => [`${Math.round(100 * weighed.share)} %`, explanationText(weighed, diagnosis)]);
 
 export const seamTestText = (found: SeamTestFound, seam: Length, unit: Unit): string => {

@@ -38,3 +38,4 @@ export { mitreCorner, topAway } from './top-seam.ts';
 export { drawTopStep } from './top-step.ts';
 export { trueBoard } from './true-board.ts';
 export { drawValueLadder, lightToDark } from './value-ladder.ts';
+export { drawWrongSize } from './wrong-size.ts';

@@ -28,6 +28,7 @@ export type {
 export type { FinishFigures, FinishPart, FinishSeen, FinishTopic } from './seen-finish.ts';
 export type { PressingSeen } from './seen-pressing.ts';
 export type { EntryLine, EntryPart, EntrySeen, StepLine, StepSeen } from './seen-sewing.ts';
+export type { SizesSeen, SizesTold, WrittenSize } from './seen-sizes.ts';
 export type { VersionCloth, VersionSeen } from './seen-version.ts';
 export { standIn } from './stand-in.ts';
 export { type Variant, type Weighed, type Weighing, weigh } from './weighed.ts';

@@ -6,6 +6,7 @@ import { seeFinish } from './seen-finish.ts';
 import { seePressing } from './seen-pressing.ts';
 import { seePrints } from './seen-prints.ts';
 import { seeEntry, seeSewing, seeStep } from './seen-sewing.ts';
+import { seeSizes } from './seen-sizes.ts';
 import { seeVersion } from './seen-version.ts';
 
 const looks = {
@@ -17,6 +18,7 @@ const looks = {
   sewing: seeSewing,
   sewingEntry: seeEntry,
   sewingStep: seeStep,
+  sizes: seeSizes,
   version: seeVersion,
 };
 

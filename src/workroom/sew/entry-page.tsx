@@ -5,6 +5,7 @@ import { useLook, useQuilt } from '#workroom/room';
 import { LivePicture } from './live-picture.tsx';
 import { StepList } from './step-list.tsx';
 import { firstOpen, type Sewing } from './use-sewing.ts';
+import { canBeMeasured } from './wrong-size.ts';
 
 export const EntryPage = ({ sewing, entry }: { readonly sewing: Sewing; readonly entry: EntryLine }) => {
   const { answer } = useQuilt();
@@ -79,6 +80,11 @@ export const EntryPage = ({ sewing, entry }: { readonly sewing: Sewing; readonly
         <aside className="side" aria-label="Steps">
           <section>
             <h2>Steps</h2>
+            {canBeMeasured(entry) && (
+              <p>
+                <a href={sewing.wrongSizeOf(entry.key)}>It came out the wrong size</a>
+              </p>
+            )}
             <StepList sewing={sewing} entry={entry} here={null} place={{ sight: 'both', type: 'usual' }} isSettled />
           </section>
         </aside>

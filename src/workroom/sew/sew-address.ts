@@ -45,6 +45,13 @@ export const withinPressing = ({ entry, chosen, way }: PressingPlace): Within =>
   ...(chosen === null ? [] : [String(chosen)]),
 ];
 
+/** Where the sizes of an entry are written down that came out wrong. */
+export const wrongSizeWithin = (entry: string): Within => [entry, wrongSize];
+
+export const isWrongSize = ([, step]: Within): boolean => step === wrongSize;
+
+const wrongSize = 'size';
+
 export const withinOf = ({ entry, step, sight, type }: SewPlace): Within => [
   ...(entry === null ? [] : [entry]),
   ...(entry === null || step === null ? [] : [String(step)]),

@@ -5,9 +5,11 @@ import { EntryPage } from './entry-page.tsx';
 import { EntryStrip } from './entry-strip.tsx';
 import { Overview } from './overview.tsx';
 import { PressingPage } from './pressing-page.tsx';
-import { pressingPlaceIn, sewPlaceIn } from './sew-address.ts';
+import { isWrongSize, pressingPlaceIn, sewPlaceIn } from './sew-address.ts';
 import { StepPlayer } from './step-player.tsx';
 import { useSewing } from './use-sewing.ts';
+import { canBeMeasured } from './wrong-size.ts';
+import { WrongSizePage } from './wrong-size-page.tsx';
 
 export const SewView = ({ within }: { readonly within: Within }) => {
   const written = JSON.stringify(within);
@@ -25,6 +27,8 @@ export const SewView = ({ within }: { readonly within: Within }) => {
     );
   }
   const entry = sewing.entries.find(({ key }) => key === place.entry);
+  if (entry !== undefined && isWrongSize(within) && canBeMeasured(entry))
+    return <WrongSizePage key={entry.key} sewing={sewing} entry={entry} />;
   const step = entry?.steps.find(({ number }) => number === place.step);
   if (entry !== undefined && step !== undefined) {
     return <StepPlayer sewing={sewing} place={place} entry={entry} step={step} />;

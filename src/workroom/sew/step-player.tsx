@@ -12,6 +12,7 @@ import { StepPictures } from './step-pictures.tsx';
 import { fillScreen, useFilledScreen } from './use-filled-screen.ts';
 import { useSewCommands } from './use-sew-commands.ts';
 import { type Sewing, type StepPlace, stepAfter } from './use-sewing.ts';
+import { canBeMeasured } from './wrong-size.ts';
 
 export interface StepPlayerOf {
   readonly sewing: Sewing;
@@ -66,6 +67,11 @@ export const StepPlayer = memo(({ sewing, place, entry, step }: StepPlayerOf) =>
           {seen !== null && <LaidOut sewing={sewing} place={place} entry={entry} seen={seen} />}
           <section>
             <h2>Steps of {entry.kind === 'top' ? 'the top' : entry.title}</h2>
+            {canBeMeasured(entry) && (
+              <p>
+                <a href={sewing.wrongSizeOf(entry.key)}>It came out the wrong size</a>
+              </p>
+            )}
             <StepList sewing={sewing} entry={entry} here={step.number} place={place} isSettled={seen !== null} />
           </section>
         </aside>

@@ -2,9 +2,11 @@
 import { useMemo } from 'react';
 import { type Command, useCommands } from '#workroom/commands';
 import type { EntryLine, StepLine } from '#workroom/compute';
+import { go } from '#workroom/room';
 import type { SewPlace, SewSight } from './sew-address.ts';
 import { fillScreen } from './use-filled-screen.ts';
 import type { Sewing, StepPlace } from './use-sewing.ts';
+import { canBeMeasured } from './wrong-size.ts';
 
 export interface SewCommandsOf {
   readonly sewing: Sewing;
@@ -82,6 +84,14 @@ export const useSewCommands = ({ sewing, place, entry, step, before, after, show
         seeing('board', 'See it on the board', 'B'),
         seeing('machine', 'See it at the machine', 'M'),
         seeing('both', 'See it on the board and at the machine', 'V'),
+        {
+          id: 'wrong size',
+          part: 'Sew',
+          words: 'It came out the wrong size',
+          keys: ['W'],
+          isOff: !canBeMeasured(entry),
+          run: () => go(sewing.wrongSizeOf(entry.key)),
+        },
         { id: 'show again', part: 'Sew', words: 'Show the turn again', keys: ['R'], run: showAgain },
         {
           id: 'large type',

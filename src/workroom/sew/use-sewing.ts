@@ -2,7 +2,7 @@
 import { useCallback, useMemo } from 'react';
 import type { EntryLine, StepLine } from '#workroom/compute';
 import { go, quiltAddress, useKeptValue, useLook, useQuilt, useRoom } from '#workroom/room';
-import { type PressingPlace, type SewPlace, withinOf, withinPressing } from './sew-address.ts';
+import { type PressingPlace, type SewPlace, withinOf, withinPressing, wrongSizeWithin } from './sew-address.ts';
 import { type Counted, counted, countOf, type Sewn, sewnOf, sumOf } from './sewn.ts';
 
 const all = {};
@@ -20,6 +20,7 @@ export interface Sewing {
   readonly last: () => Sewn['last'];
   readonly addressOf: (place: SewPlace) => string;
   readonly pressingAddress: (place: PressingPlace) => string;
+  readonly wrongSizeOf: (entry: string) => string;
   readonly goTo: (place: SewPlace) => void;
 }
 
@@ -35,6 +36,7 @@ export const useSewing = (): Sewing | null => {
     (place: PressingPlace) => quiltAddress(id, 'sew', ...withinPressing(place)),
     [id],
   );
+  const wrongSizeOf = useCallback((entry: string) => quiltAddress(id, 'sew', ...wrongSizeWithin(entry)), [id]);
   const { say } = useRoom();
   const count = useCallback(
     (step: Counted, to: number) => {
@@ -65,9 +67,10 @@ export const useSewing = (): Sewing | null => {
       last: () => kept.now().last,
       addressOf,
       pressingAddress,
+      wrongSizeOf,
       goTo: (place) => go(addressOf(place)),
     };
-  }, [entries, counts, kept, count, arrived, addressOf, pressingAddress]);
+  }, [entries, counts, kept, count, arrived, addressOf, pressingAddress, wrongSizeOf]);
 };
 
 const soFarWords = (done: number, total: number): string =>

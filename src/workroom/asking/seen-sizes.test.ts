@@ -1,0 +1,52 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { planQuilt } from '#craft';
+import { example } from '#documents';
+import { lookAt } from './looks.ts';
+import type { WrittenSize } from './seen-sizes.ts';
+
+const planned = planQuilt(example('harvest-home-throw'), { budget: { steps: 0 } });
+assert.ok(planned.ok);
+const plan = planned.value;
+
+const seenOf = (written: readonly WrittenSize[]) => {
+  const seen = structuredClone(lookAt(plan, 'sizes', { entry: 'cabin', written }));
+  assert.ok(seen !== 'nowhere');
+  return seen;
+};
+
+test('before anything is written every step says what it should measure, and nothing is told', () => {
+  const { steps, told, problems } = seenOf([]);
+  assert.deepEqual([steps.length, told, problems], [12, null, []]);
+  // by hand: a centre of 3 and a log of 1, and two allowances of 1/4
+  assert.deepEqual([steps[0]?.across, steps[0]?.down], ['4½\u00a0in', '3½\u00a0in']);
+});
+
+test('what cannot be read is told at its step, whatever is written beside it', () => {
+  const { problems, told } = seenOf([
+    { step: 1, across: '4 1/2; 3: 4', down: '' },
+    { step: 4, across: '', down: 'x' },
+    { step: 5, across: '', down: '5 1/2' },
+  ]);
+  assert.deepEqual([problems.map(({ step }) => step), told], [[1, 4], null]);
+});
+
+test('a log that is too wide is ringed, with the line to trim to at its edge and its seam to sew again', () => {
+  const { told } = seenOf([
+    { step: 1, across: '4 1/2', down: '3 1/2' },
+    { step: 2, across: '4 1/2', down: '4 3/4' },
+    { step: 3, across: '5 1/2', down: '4 3/4' },
+    { step: 4, across: '5 1/2', down: '5 3/4' },
+  ]);
+  assert.match(told?.what ?? '', /^Piece C is cut about ¼ in too large, or the seam of step 2 took ⅛ in too little;/);
+  assert.match(
+    told?.picture.alt ?? '',
+    /^The unit after step 4, C ringed, the seams to sew again dashed: step 2, a dash/,
+  );
+  assert.match(told?.picture.svg ?? '', /5¾ in, should be 5½ in/);
+});
+
+test('the top and what the quilt does not have are not measured here', () => {
+  assert.equal(lookAt(plan, 'sizes', { entry: '~top', written: [] }), 'nowhere');
+  assert.equal(lookAt(plan, 'sizes', { entry: 'none', written: [] }), 'nowhere');
+});

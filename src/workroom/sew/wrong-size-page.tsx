@@ -1,0 +1,180 @@
+// "It came out the wrong size": what was measured after any steps is written down, and answered in two sentences and a picture, with
+// what can be saved.
+import { useEffect, useMemo } from 'react';
+import { type Command, useCommands } from '#workroom/commands';
+import type { EntryLine, SizesSeen, SizesTold, WrittenSize } from '#workroom/compute';
+import { go, quiltAddress, useKeptValue, useLook, useQuilt, useRoom } from '#workroom/room';
+import { EntryStrip } from './entry-strip.tsx';
+import { LivePicture } from './live-picture.tsx';
+import { SizeField } from './size-field.tsx';
+import type { Sewing } from './use-sewing.ts';
+import { measuredOf, written } from './wrong-size.ts';
+
+const none: readonly WrittenSize[] = [];
+
+export const WrongSizePage = ({ sewing, entry }: { readonly sewing: Sewing; readonly entry: EntryLine }) => {
+  const { id } = useQuilt();
+  const { say } = useRoom();
+  const kept = measuredOf(id);
+  const measured = useKeptValue(kept);
+  const sizes = measured[entry.key] ?? none;
+  const look = useMemo(() => ({ entry: entry.key, written: sizes }), [entry.key, sizes]);
+  const found = useLook('sizes', look);
+  const seen = found === null || found === 'nowhere' || found.entry !== entry.key ? null : found;
+  const told = seen?.told ?? null;
+  const answer = told === null ? null : `${told.what} ${told.mend}`;
+  useEffect(() => {
+    if (answer !== null) say(answer);
+  }, [answer, say]);
+  const back = backTo(sewing, entry);
+  useCommands(
+    useMemo(
+      (): readonly Command[] => [
+        {
+          id: 'back to sewing',
+          part: 'Sew',
+          words: 'Back to the steps',
+          keys: ['Escape'],
+          run: () => go(back),
+        },
+      ],
+      [back],
+    ),
+  );
+  return (
+    <>
+      <EntryStrip sewing={sewing} here={entry.key} />
+      {seen === null ? (
+        <p className="empty" role="status">
+          Looking up what it should measure …
+        </p>
+      ) : (
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, and keys must be able to scroll it
+        <section className="sew-page sew-wrong" aria-label="It came out the wrong size" tabIndex={0}>
+          <div className="sew-wrong-head">
+            <p>
+              <a href={back}>Back to the steps</a>
+            </p>
+            <h2>{seen.title} came out the wrong size</h2>
+            <p>
+              Press the unit, lay it flat as the board shows it, and measure through its middle from raw edge to raw
+              edge. Write down what you find after any steps, the more the better.
+            </p>
+          </div>
+          <div className="sew-wrong-form">
+            <SizesTable seen={seen} sizes={sizes} onTake={(of) => kept.put(written(kept.now(), entry.key, of))} />
+            {sizes.length > 0 && (
+              <button
+                type="button"
+                onClick={() => {
+                  const { [entry.key]: _gone, ...others } = kept.now();
+                  kept.put(others);
+                  say('All sizes taken out');
+                }}
+              >
+                Take all sizes out
+              </button>
+            )}
+          </div>
+          <div className="sew-wrong-told">
+            {told === null ? <Waiting seen={seen} /> : <Told told={told} />}
+            <p className="quiet">
+              <a href={quiltAddress(id, 'print')}>Print</a> has the seam test: three strips at true size, to set the
+              guide by.
+            </p>
+          </div>
+        </section>
+      )}
+    </>
+  );
+};
+
+/** The step where one was last, if it is of this block; else its first page. */
+const backTo = (sewing: Sewing, entry: EntryLine): string => {
+  const [key, step] = sewing.last() ?? [];
+  return sewing.addressOf({
+    entry: entry.key,
+    step: key === entry.key ? (step ?? null) : null,
+    sight: 'both',
+    type: 'usual',
+  });
+};
+
+const Waiting = ({ seen }: { readonly seen: SizesSeen }) =>
+  seen.problems.length > 0 ? (
+    <p>There is no answer while a size cannot be read.</p>
+  ) : (
+    <p className="quiet">The answer stands here as soon as a size is written down.</p>
+  );
+
+interface TableOf {
+  readonly seen: SizesSeen;
+  readonly sizes: readonly WrittenSize[];
+  readonly onTake: (of: { readonly step: number; readonly way: 'across' | 'down'; readonly text: string }) => void;
+}
+
+const SizesTable = ({ seen, sizes, onTake }: TableOf) => (
+  <ol className="sew-wrong-steps">
+    {seen.steps.map(({ number, heading, across, down }) => {
+      const own = sizes.find(({ step }) => step === number);
+      const problem = seen.problems.find(({ step }) => step === number);
+      const problemId = `size-problem-${number}`;
+      const field = (way: 'across' | 'down', name: string, should: string) => (
+        <SizeField
+          label={`${name} after step ${number}`}
+          name={name}
+          should={should}
+          own={own?.[way] ?? ''}
+          problemId={problem === undefined ? null : problemId}
+          onTake={(text) => onTake({ step: number, way, text })}
+        />
+      );
+      return (
+        <li key={number} className={problem === undefined ? undefined : 'has-problem'}>
+          <span className="sew-wrong-step">
+            <strong>{number}</strong> {heading}
+          </span>
+          {field('across', 'Width', across)}
+          {field('down', 'Height', down)}
+          {problem !== undefined && (
+            <span className="field-problem" id={problemId} role="alert">
+              ◆ {problem.what} {problem.mend}
+            </span>
+          )}
+        </li>
+      );
+    })}
+  </ol>
+);
+
+const Told = ({ told }: { readonly told: SizesTold }) => (
+  <>
+    <p className="sew-wrong-what">
+      {told.what} <strong>{told.mend}</strong>
+    </p>
+    <LivePicture picture={told.picture} className="is-paper sew-wrong-picture" />
+    {told.saved.length > 0 && (
+      <section className="sew-part" aria-label="What can be saved">
+        <h3>What can be saved</h3>
+        <ul>
+          {told.saved.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      </section>
+    )}
+    {told.likely.length > 1 && (
+      <section className="sew-part" aria-label="How likely">
+        <h3>How likely</h3>
+        <ul>
+          {told.likely.map(([share, words]) => (
+            <li key={words}>
+              {share}: {words}
+            </li>
+          ))}
+        </ul>
+      </section>
+    )}
+    <p className="quiet">Read to {told.readTo}. The turn of the cloth at a pressed seam counts as part of the seam.</p>
+  </>
+);
