@@ -11,6 +11,7 @@ import { deep, everyClass, flat, kitSized, printGaps, printPurchases, quiltSized
 import { printReference } from './layouts/reference.ts';
 import { printSheets } from './layouts/sheet-sized.ts';
 import { examplePlans, printPlans } from './plans.ts';
+import { printPressing } from './pressing.ts';
 import { printPrinting } from './printing/speed.ts';
 
 const { values, positionals } = parseArgs({
@@ -35,6 +36,7 @@ const solver = await openSolver();
 
 const parts: readonly { readonly name: string; readonly title: string; readonly run: () => unknown }[] = [
   { name: 'plans', title: 'Plans of the example quilts', run: () => printPlans(solver) },
+  { name: 'pressing', title: 'Seams that nest in the example quilts', run: () => printPressing() },
   { name: 'joining', title: 'Orders of joining', run: () => printJoining() },
   { name: 'printing', title: 'Printed patterns', run: () => printPrinting() },
   {

@@ -204,6 +204,8 @@ export interface TopStep {
   readonly measure: 'width' | 'height' | null;
   /** What the step joins as it lies in the top: the first part's things, then the second's. */
   readonly things: readonly [readonly TopThing[], readonly TopThing[]];
+  /** All seams that it sews, by their places in `pressing.presses`; none for a mitre. */
+  readonly seams: readonly number[];
 }
 
 export interface FabricPlan {

@@ -151,5 +151,6 @@ const topStep = (of: {
     of: join.of,
     measure: join.measure,
     things: join.things,
+    seams: join.seams,
   };
 };

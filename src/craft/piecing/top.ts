@@ -47,6 +47,8 @@ export interface TopJoin {
   /** What to measure through the middle in three places before the added part is cut. */
   readonly measure: 'width' | 'height' | null;
   readonly things: readonly [readonly TopThing[], readonly TopThing[]];
+  /** All seams that it sews, as `topSeams` has them; none for a mitre. */
+  readonly seams: readonly number[];
 }
 
 /** A seam of the top as it lies there. */
@@ -79,7 +81,7 @@ interface Joining {
   readonly seam: Length;
   readonly slack: number;
   readonly sashed: boolean;
-  readonly pressOf: (seam: TopSeam) => TopJoin['press'];
+  readonly pressOf: (seam: TopSeam) => { readonly press: TopJoin['press']; readonly seam: number };
   /** Two placed blocks of one sign, turned alike, are one and the same. */
   readonly signOfBlock: (placed: number) => string;
   readonly steps: TopJoin[];
@@ -107,7 +109,7 @@ export const joinTop = (
   const { presses, variants } = top;
   let sewn = 0;
   return joins(top, {
-    pressOf: () => presses[sewn++] as TopJoin['press'],
+    pressOf: () => ({ press: presses[sewn] as TopJoin['press'], seam: sewn++ }),
     signOfBlock: (placed) => `${variants[placed] as number}`,
   });
 };
@@ -119,7 +121,7 @@ export const topSeams = (set: SetTop): readonly TopSeam[] => {
   joins(plain, {
     pressOf: (seam) => {
       seams.push(seam);
-      return 1;
+      return { press: 1, seam: seams.length - 1 };
     },
     signOfBlock: (placed) => `${placed}`,
   });
@@ -228,7 +230,7 @@ const sewn = (on: Joining, sewing: Sewing): Unit => {
   const { side, angle, stage, wish, of, across, measure } = sewing;
   const first = seenFrom(on, sewing.first, angle);
   const second = seenFrom(on, sewing.second, angle);
-  const press = on.pressOf({
+  const { press, seam } = on.pressOf({
     path: seamAlong(first.extent, second.extent, side).map((p) => turnedBy(p, angle)),
     heading: wholeTurn(headingOf[side] + angle),
     stage,
@@ -256,10 +258,11 @@ const sewn = (on: Joining, sewing: Sewing): Unit => {
       of,
       measure,
       things: [first.things, second.things],
+      seams: [seam],
     });
   } else {
     const known = on.steps[same] as TopJoin;
-    on.steps[same] = { ...known, perBlock: known.perBlock + 1 };
+    on.steps[same] = { ...known, perBlock: known.perBlock + 1, seams: [...known.seams, seam] };
   }
   const things = [...first.things, ...second.things];
   return { part: { unit: step }, sign: `#${step}`, angle, extent, outline, things, before: side };
@@ -291,6 +294,7 @@ const mitred = (on: Joining, of: { readonly whole: Unit; readonly ring: BorderRi
       of: of.of,
       measure: null,
       things: [whole.things.filter((thing) => !isSame(thing, second)), [second]],
+      seams: [],
     });
     closed = { ...closed, part: { unit }, sign: `#${unit}`, before: side };
   }

@@ -1,6 +1,6 @@
 // One block by itself: its spots, what reaches its edge, and what each way to press a step would cost in bulk and show-through.
 import { cornerTolerance } from '#craft/limits';
-import type { PiecedBlock, SeamInPlace, SewingStep } from '#craft/piecing';
+import type { PressWish, SeamInPlace } from '#craft/piecing';
 import { at, type Point } from '#ground/plane';
 import type { Press } from './press.ts';
 import { endsOf, type SeamEnd, type Spot, spotsOn } from './spots.ts';
@@ -9,6 +9,12 @@ import { endsOf, type SeamEnd, type Spot, spotsOn } from './spots.ts';
 export interface StepEnd {
   readonly step: number;
   readonly end: 0 | 1;
+}
+
+/** What pressing asks of a block that is pieced. */
+export interface SewnSeams {
+  readonly steps: readonly { readonly wish: PressWish; readonly perBlock: number }[];
+  readonly seams: readonly SeamInPlace[];
 }
 
 export interface StudiedBlock {
@@ -36,10 +42,7 @@ const cost = { lightness: 4, bulk: 40, point: 240, tie: 1 } as const;
 const manySeams = 8;
 const costOfMany = 400;
 
-export const studyBlock = (
-  block: Pick<PiecedBlock, 'steps' | 'seams'>,
-  size: readonly [number, number],
-): StudiedBlock => {
+export const studyBlock = (block: SewnSeams, size: readonly [number, number]): StudiedBlock => {
   const slack = slackOf(size);
   const { spots, ends, rim } = spotsInBlock(block, size);
   const [across, down] = size;
@@ -62,7 +65,7 @@ const slackOf = (size: readonly [number, number]): number => 3 * cornerTolerance
 
 /** Where its seams come together, and the ends that reach its edge; of a block as it faces in the quilt if its seams are so. */
 export const spotsInBlock = (
-  { seams }: Pick<PiecedBlock, 'seams'>,
+  { seams }: Pick<SewnSeams, 'seams'>,
   size: readonly [number, number],
 ): Pick<StudiedBlock, 'spots' | 'rim'> & { readonly ends: readonly SeamEnd<StepEnd>[] } => {
   const slack = slackOf(size);
@@ -73,7 +76,7 @@ export const spotsInBlock = (
 };
 
 const studiedSteps = (of: {
-  readonly steps: readonly SewingStep[];
+  readonly steps: SewnSeams['steps'];
   readonly seams: readonly SeamInPlace[];
   readonly spots: readonly Spot<StepEnd>[];
   readonly points: readonly PointAt[];
@@ -95,7 +98,7 @@ const studiedSteps = (of: {
   }
   for (const { step, part } of points) addTo(step, part, cost.point);
   for (const { step } of seams) {
-    const { wish } = steps[step] as SewingStep;
+    const { wish } = steps[step] as SewnSeams['steps'][number];
     addTo(step, wish.toward === 0 ? 1 : 0, cost.lightness * Math.round(wish.darker) + cost.tie);
   }
   return steps.map(({ wish, perBlock }, step): StudiedStep => {

@@ -1,8 +1,8 @@
 // Pressing: every seam of the blocks and of the top gets its way, so that as many as can nest where they meet.
-import { type PiecedBlock, type TopSeam, topSeams } from '#craft/piecing';
+import { type TopSeam, topSeams } from '#craft/piecing';
 import type { SetTop } from '#craft/setting';
 import type { Point } from '#ground/plane';
-import { type StudiedBlock, studyBlock } from './block.ts';
+import { type SewnSeams, type StudiedBlock, studyBlock } from './block.ts';
 import type { PressTask, TopMeeting, TopWhose, Variants } from './model.ts';
 import { doNest, type Press } from './press.ts';
 import type { Meeting, SeamEnd } from './spots.ts';
@@ -14,7 +14,7 @@ export type { Press } from './press.ts';
 
 /** Blocks of one entry: of one design and colouring, mirrored or not. */
 export interface EntryToPress {
-  readonly pieced: Pick<PiecedBlock, 'steps' | 'seams'>;
+  readonly pieced: SewnSeams;
   readonly size: readonly [number, number];
   /** Indexes into the top's placed blocks. */
   readonly places: readonly number[];
@@ -174,7 +174,7 @@ const pressIn = (run: Press, along: 0 | 1): Press =>
 
 const looseIn = (
   { spots, steps }: StudiedBlock,
-  { seams }: Pick<PiecedBlock, 'seams'>,
+  { seams }: SewnSeams,
   presses: readonly Press[],
 ): Pick<BlockPressing, 'meetings' | 'nested' | 'loose'> => {
   const met = spots.flatMap(({ at, over, meetings }) => meetings.map(({ ends, nests }) => ({ at, over, ends, nests })));

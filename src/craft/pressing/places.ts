@@ -1,11 +1,11 @@
 // For pictures: the points at which seams meet, in a block and in the top.
-import { type PiecedBlock, topSeams } from '#craft/piecing';
+import { topSeams } from '#craft/piecing';
 import type { SetTop } from '#craft/setting';
 import type { Point } from '#ground/plane';
-import { spotsInBlock } from './block.ts';
+import { type SewnSeams, spotsInBlock } from './block.ts';
 import { spotsInTop } from './spots-in-top.ts';
 
-interface FacedBlock extends Pick<PiecedBlock, 'seams'> {
+interface FacedBlock extends Pick<SewnSeams, 'seams'> {
   /** Mirrored already, with its seams, where its entry is. */
   readonly finished: readonly [number, number];
 }

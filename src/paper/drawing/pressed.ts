@@ -68,8 +68,9 @@ export const drawPressedTop = (of: PressedPicture & { readonly plan: QuiltPlan }
   const things = [...set.placed.map((_, block) => ({ block })), ...set.strips.map((_, strip) => ({ strip }))];
   const shapesOf = shapesInTop(plan, signs, things);
   const shapes = things.flatMap(shapesOf).map((shape) => ({ ...shape, points: framed(shape.points, frame) }));
+  const stepOf = new Map(plan.top.steps.flatMap(({ number, seams }) => seams.map((seam) => [seam, number] as const)));
   const seams = topSeams(set).map(
-    (seam, i): PressedSeam => ({ ...seam, press: pressing.presses[i] as Press, step: null }),
+    (seam, i): PressedSeam => ({ ...seam, press: pressing.presses[i] as Press, step: stepOf.get(i) as number }),
   );
   return picture({
     widthPt,
@@ -111,8 +112,8 @@ interface PressedSeam {
   readonly path: Polygon;
   readonly heading: number;
   readonly press: Press;
-  /** Number of its step; null in the top. */
-  readonly step: number | null;
+  /** Number of its step. */
+  readonly step: number;
 }
 
 const longestArrowPt = 13;
@@ -125,7 +126,7 @@ const seamMarks = (of: {
 }): readonly string[] =>
   of.seams.map(({ path, heading, press, step }) => {
     const laid = framed(path, of.frame);
-    const isChosen = of.chosen !== null && step === of.chosen;
+    const isChosen = step === of.chosen;
     const line = laid.map((p, i) => `${i === 0 ? 'M' : 'L'}${numberText(p.x)} ${numberText(p.y)}`).join('');
     const along = element('path', {
       d: line,
@@ -144,7 +145,7 @@ const seamMarks = (of: {
       heads: press === 'open' ? 'both' : 'one',
       colour: isChosen || of.chosen === null ? thread : softInk,
     });
-    return group({ class: 'pressed-seam', ...(step === null ? {} : { 'data-thing': step }) }, [along, mark]);
+    return group({ class: 'pressed-seam', 'data-thing': step }, [along, mark]);
   });
 
 /** The middle of the longest leg, and the way to the second part there. */

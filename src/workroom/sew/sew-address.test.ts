@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { sewPlaceIn, withinOf } from './sew-address.ts';
+import { pressingPlaceIn, sewPlaceIn, withinOf, withinPressing } from './sew-address.ts';
 
 test('every place in the sewing has an address that leads back to it', () => {
   const usual = { sight: 'both', type: 'usual' } as const;
@@ -23,4 +23,17 @@ test('what is as usual is not written', () => {
 test('what is no number of a step is the entry', () => {
   for (const step of ['0', '-1', '1.5', 'x', '1e3', '999999'])
     assert.equal(sewPlaceIn(['cabin', step]).step, null, step);
+});
+
+test('every sight of the pressing has an address that leads back to it, and is no step', () => {
+  for (const place of [
+    { entry: 'cabin', chosen: null, way: 'first' },
+    { entry: '~top', chosen: 12, way: 'first' },
+    { entry: 'star~dusk', chosen: 3, way: 'other' },
+  ] as const) {
+    assert.deepEqual(pressingPlaceIn(withinPressing(place)), place);
+    assert.equal(sewPlaceIn(withinPressing(place)).step, null);
+  }
+  assert.equal(pressingPlaceIn(['cabin', '3']), null);
+  assert.equal(pressingPlaceIn(['cabin']), null);
 });
