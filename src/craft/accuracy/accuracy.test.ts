@@ -166,3 +166,17 @@ test('a log cabin is best trimmed half-way: what is taken off there and what wan
   near(trimming.trimmed / trimming.untrimmed, Math.SQRT1_2, 0.06);
   assert.equal(trimming.oversize, 0.125);
 });
+
+test('what is sewn on a printed sheet has no size to measure, and adds nothing to the seams of what its sheets are joined to', () => {
+  const pineapple = blockOf({ from: 'pineapple', size: '12', piecing: 'foundation', colourings: { default: tones } });
+  assert.deepEqual(sizeModels(pineapple, quarter), []);
+  // by the drawing: a sawtooth star takes sheets joined by seams; only these are crossed
+  const star = blockOf({ from: 'sawtooth-star', size: '12', piecing: 'foundation', colourings: { default: tones } });
+  const models = sizeModels(star, quarter);
+  const joined = star.steps.flatMap(({ kind }, step) => (kind === 'foundation' ? [] : [step]));
+  assert.ok(models.length > 0 && joined.length > 0 && joined.length < star.steps.length);
+  for (const { step, seams } of models) {
+    assert.ok(joined.includes(step));
+    assert.ok(seams.every((seam) => seam.step !== null && joined.includes(seam.step)));
+  }
+});

@@ -23,6 +23,8 @@ export interface SewnStep {
   readonly join: readonly [string, string];
   readonly patches: readonly [readonly number[], readonly number[]];
   readonly unfinished: readonly [Length, Length];
+  /** Along a line of a printed sheet, which keeps it true. */
+  readonly onPaper?: unknown;
 }
 
 /** Patches of the unit that a step makes, in rising order. */

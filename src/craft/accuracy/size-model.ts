@@ -46,7 +46,7 @@ export interface SeamTerm {
 
 /**
  * Models of every check size of a block, across and down, in the order of its steps. A size is missing only where no straight
- * way within the unit joins its ends (a unit with inside corners).
+ * way within the unit joins its ends (a unit with inside corners), and of steps on a foundation, whose lines keep it true.
  *
  * @source docs/formulas.md#accuracy
  */
@@ -59,6 +59,7 @@ export const sizeModels = (block: SewnBlock, seam: Length): readonly SizeModel[]
     block.patches.map(({ arcs }) => arcs ?? []),
   );
   return block.steps.flatMap((made, step) => {
+    if (made.onPaper !== undefined) return [];
     const unit = unitOf(made);
     const steps = seamSteps(block, step);
     const { points: outline, arcs } = outlineOfUnit(graph, new Set(unit), slack);
@@ -66,7 +67,9 @@ export const sizeModels = (block: SewnBlock, seam: Length): readonly SizeModel[]
       const path = sizePath({ outlines, unit, outline, seam, slack, way: measured });
       if (path === null) return [];
       const cuts = cutTerms(block, path.crossed, { ends: path.ends, along: measured.along });
-      const seams = seamTerms(path.crossed, steps, measured.along);
+      const seams = seamTerms(path.crossed, steps, measured.along).filter(
+        (seam) => seam.step === null || block.steps[seam.step]?.onPaper === undefined,
+      );
       const expected = tidy(drawn + offMarks(block, cuts));
       return [{ step, way, drawn, expected, cuts, seams, line: [path.from, path.to] }];
     });

@@ -41,7 +41,7 @@ const readingText = (problem: ReadingProblem): Omit<ProblemText, 'where'> => {
       };
     case 'diagnosis/no-model':
       return {
-        what: `The ${wayWords[problem.way]} after step ${problem.step + 1} goes over an inside corner, and says nothing of its seams.`,
+        what: `The ${wayWords[problem.way]} after step ${problem.step + 1} goes over an inside corner, or is kept by a printed sheet, and says nothing of its seams.`,
         mend: 'Leave it out, and measure the unit the other way or after another step.',
       };
     default:

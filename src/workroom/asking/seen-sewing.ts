@@ -35,6 +35,7 @@ import {
   topStepWords,
 } from '#paper/pages';
 import { blockOfEntry, keyOfEntry, topEntry } from './entries.ts';
+import { isTold } from './seen-sizes.ts';
 
 export interface EntryLine {
   readonly key: string;
@@ -43,6 +44,8 @@ export interface EntryLine {
   /** Of blocks; the top is one. */
   readonly count: number;
   readonly seams: number;
+  /** Of a block: whether sizes measured on the way tell of its seams. */
+  readonly isTold: boolean;
   readonly steps: readonly StepLine[];
 }
 
@@ -67,6 +70,7 @@ export const seeSewing = (plan: QuiltPlan, _all: Readonly<Record<never, never>>)
       title: titleOf(plan, block),
       count: block.count,
       seams: seamsOf(block.steps),
+      isTold: isTold(block),
       steps: block.steps.map((step) => ({
         number: step.number,
         heading: stepWords(plan, { block, step, counts: [block.count] }).heading,
@@ -82,6 +86,7 @@ export const seeSewing = (plan: QuiltPlan, _all: Readonly<Record<never, never>>)
     title: 'The top',
     count: 1,
     seams: seamsOf(plan.top.steps),
+    isTold: false,
     steps: plan.top.steps.map((step) => {
       const { heading, place } = topStepName(plan, step);
       return { number: step.number, heading, place, total: step.total, key: countKey(topEntry, step) };

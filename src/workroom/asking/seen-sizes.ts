@@ -49,7 +49,7 @@ export interface SizesTold {
 
 export const seeSizes = (plan: QuiltPlan, { entry, written }: SizesLook): SizesSeen | 'nowhere' => {
   const block = blockOfEntry(plan, entry);
-  if (block === null || block.steps.length === 0) return 'nowhere';
+  if (block === null || !isTold(block)) return 'nowhere';
   const { unit } = plan.quilt;
   const listed = written.filter(({ across, down }) => `${across}${down}`.trim() !== '');
   const found =
@@ -59,7 +59,8 @@ export const seeSizes = (plan: QuiltPlan, { entry, written }: SizesLook): SizesS
   return {
     entry,
     title: titleOf(plan, block),
-    steps: block.steps.map((step) => ({
+    // on a printed sheet the lines keep sizes true
+    steps: block.steps.filter(hasSize).map((step) => ({
       number: step.number,
       heading: stepWords(plan, { block, step, counts: [block.count] }).heading,
       across: checkLength(step.unfinished[0], plan.quilt),
@@ -138,3 +139,8 @@ const altOf = (
     ...(of.again.length === 0 ? [] : [`the seams to sew again dashed: step ${of.again.join(', ')}`]),
     ...(of.isTrimmed ? ['a dashed line to trim to'] : []),
   ].join(', ');
+
+const hasSize = ({ onPaper }: PlannedStep): boolean => onPaper === undefined;
+
+/** Whether sizes after some of its steps tell of its seams. */
+export const isTold = ({ steps }: Pick<BlockPlan, 'steps'>): boolean => steps.some(hasSize);

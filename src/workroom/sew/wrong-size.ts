@@ -37,7 +37,7 @@ export const written = (
   return { ...measured, [entry]: kept.toSorted((a, b) => a.step - b.step) };
 };
 
-/** Blocks that are sewn of pieces: the top is measured as its borders go on. */
-export const canBeMeasured = ({ kind, steps }: EntryLine): boolean => kind === 'block' && steps.length > 0;
+/** Blocks whose sizes tell of their seams: the top is measured as its borders go on, and printed sheets keep what is sewn on them. */
+export const canBeMeasured = ({ isTold }: EntryLine): boolean => isTold;
 
 export const measuredOf = keptBeside({ name: 'measured', read: measuredIn });
