@@ -30,5 +30,6 @@ export type { PressingSeen } from './seen-pressing.ts';
 export type { EntryLine, EntryPart, EntrySeen, StepLine, StepSeen } from './seen-sewing.ts';
 export type { SizesSeen, SizesTold, WrittenSize } from './seen-sizes.ts';
 export type { VersionCloth, VersionSeen } from './seen-version.ts';
+export { seeWays, type WaysGroup, type WaysPoint, type WaysSeen } from './seen-ways.ts';
 export { standIn } from './stand-in.ts';
 export { type Variant, type Weighed, type Weighing, weigh } from './weighed.ts';

@@ -1,7 +1,17 @@
 // Asks the workers, newest first: an edit is answered by the first good layouts at once, and by the best ones when the maker
 // rests. A search that an edit has overtaken is ended; an answer older than what is shown is dropped.
 import { proxy, type Remote, transfer, wrap } from 'comlink';
-import type { FoundAnswer, Look, LookName, QuiltAnswer, Reply, Seen, Weighed, Weighing } from '#workroom/asking';
+import type {
+  FoundAnswer,
+  Look,
+  LookName,
+  QuiltAnswer,
+  Reply,
+  Seen,
+  WaysSeen,
+  Weighed,
+  Weighing,
+} from '#workroom/asking';
 import type { JsonObject } from '#workroom/editing';
 import { pageSolver } from './page-solver.ts';
 import { withoutPhotos } from './without-photos.ts';
@@ -41,6 +51,15 @@ export interface Planner extends AskedBeside {
   readonly weigh: (
     weighing: Weighing,
     hear: { readonly tell: (weighed: Weighed) => void; readonly done: () => void },
+  ) => () => void;
+  /**
+   * Finds the ways to make the units of a quilt that are worth choosing, beside all else; asking anew ends it.
+   *
+   * @returns ends it
+   */
+  readonly ways: (
+    document: JsonObject,
+    hear: { readonly tell: (seen: WaysSeen) => void; readonly done: () => void },
   ) => () => void;
   /** Another quilt comes onto the desk. */
   readonly forget: () => void;
@@ -84,6 +103,8 @@ export const openPlanner = (): Planner => {
   let kept: { readonly number: number; readonly document: JsonObject } | null = null;
   let weigher: Hand | null = null;
   let isWeighing = false;
+  /** Hears nothing while it looks for ways: it is let go when another question comes. */
+  let wayfinder: Hand | null = null;
   const watchers = new Set<() => void>();
 
   const become = (next: Partial<PlannerState>): void => {
@@ -167,6 +188,33 @@ export const openPlanner = (): Planner => {
     }
   };
 
+  const endWays = (): void => {
+    wayfinder?.end();
+    wayfinder = null;
+  };
+
+  const findWays: Planner['ways'] = (document, hear) => {
+    endWays();
+    const hand = hire();
+    wayfinder = hand;
+    const isHeard = (): boolean => wayfinder === hand;
+    void hand.door
+      .ways(
+        withoutPhotos(document),
+        proxy((seen: WaysSeen) => {
+          if (isHeard()) hear.tell(seen);
+        }),
+      )
+      .then(() => {
+        if (!isHeard()) return;
+        endWays();
+        hear.done();
+      });
+    return () => {
+      if (isHeard()) endWays();
+    };
+  };
+
   const answerNext = async (): Promise<void> => {
     isAsking = true;
     try {
@@ -218,6 +266,7 @@ export const openPlanner = (): Planner => {
       void weighOut(weighing, hear);
       return endWeighing;
     },
+    ways: findWays,
     block: (document, id) => beside().door.block(withoutPhotos(document), id),
     drawn: (document, id) => beside().door.drawn(withoutPhotos(document), id),
     text: (text) => beside().door.text(text),
@@ -230,6 +279,7 @@ export const openPlanner = (): Planner => {
     forget: () => {
       endSearch();
       endWeighing();
+      endWays();
       asked += 1;
       oldest = asked;
       waiting = null;
@@ -241,6 +291,7 @@ export const openPlanner = (): Planner => {
       quick.end();
       searcher?.end();
       weigher?.end();
+      endWays();
       other?.end();
     },
   };

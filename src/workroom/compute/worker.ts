@@ -19,6 +19,7 @@ import type {
   Reply,
   Seen,
   TextReply,
+  WaysSeen,
   Weighed,
   Weighing,
 } from '#workroom/asking';
@@ -35,6 +36,7 @@ import {
   lookAt,
   planBest,
   planFirst,
+  seeWays,
   standIn,
   weigh,
 } from '#workroom/asking';
@@ -60,6 +62,8 @@ export interface Door {
     from: MessagePort,
     tell: (weighed: Weighed) => void,
   ): Promise<void>;
+  /** Plans choices of ways to make one after another; the worker hears nothing until it is done. */
+  ways(document: JsonObject, tell: (seen: WaysSeen) => void): void;
   /** Null where that plan is not kept. */
   look<Name extends LookName>(number: number, name: Name, look: Look<Name>): Seen<Name> | null;
   /** A quilt that is not the one on the desk, for its picture: its plan is not kept. */
@@ -140,6 +144,15 @@ const door: Door = {
     if (searched === null || !planned.ok) return;
     const plan = { ...planned.value, ...searched };
     for (const weighed of weigh({ ...weighing, plan, solver: await openedSolver(compiled) })) tell(weighed);
+  },
+  ways: (document, tell) => {
+    const planned = planFirst(document);
+    if (!planned.ok) return;
+    const search = seeWays(planned.value);
+    for (let at = search.next(); ; at = search.next()) {
+      tell(at.value);
+      if (at.done === true) return;
+    }
   },
   look: (number, name, look) => (kept.plan === null || kept.number !== number ? null : lookAt(kept.plan, name, look)),
   picture: askQuilt,

@@ -14,6 +14,7 @@ import {
   useRoom,
   type Within,
 } from '#workroom/room';
+import { WaysView, waysPlace } from '#workroom/ways';
 import { clothOver } from './cloth-over.ts';
 import { type ClothScene, clothLabel, pieceWords, sceneOfCloth } from './cloth-scene.ts';
 import { CutSteps } from './cut-steps.tsx';
@@ -27,7 +28,10 @@ const none: readonly number[] = [];
 /** What is chosen: a piece on the cloth, or a place in the quilt whose pieces are then lit. */
 type Chosen = { readonly key: string; readonly cloth: string } | { readonly spot: Spot; readonly cloth: string } | null;
 
-export const CutView = ({ within }: { readonly within: Within }) => {
+export const CutView = ({ within }: { readonly within: Within }) =>
+  within[0] === waysPlace ? <WaysView picked={within[1] ?? null} /> : <ClothsView within={within} />;
+
+const ClothsView = ({ within }: { readonly within: Within }) => {
   const [cloth = null, part = 'layout', step = null] = within;
   const { id, document, answer, problems } = useQuilt();
   const { say, preferences } = useRoom();
@@ -251,6 +255,9 @@ const ClothList = ({
           </li>
         ))}
       </ul>
+      <a className="cut-to-ways" href={quiltAddress(id, 'cut', waysPlace)}>
+        Ways to make
+      </a>
       {seen.total.map((line) => (
         <p key={line} className="quiet">
           {line}

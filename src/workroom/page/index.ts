@@ -15,6 +15,7 @@ import './set.css';
 import './draft.css';
 import './colour.css';
 import './cut.css';
+import './ways.css';
 import './sew.css';
 import './finish.css';
 import './print.css';

@@ -1,13 +1,14 @@
 // The whole of the sewing: where to begin or go on, and every block and the top by its picture.
 import { useMemo } from 'react';
 import { SmallPicture, sceneOfBlock, sceneOfQuilt } from '#workroom/drawing';
-import { countWords, timeWords, useQuilt } from '#workroom/room';
+import { countWords, quiltAddress, timeWords, useQuilt } from '#workroom/room';
+import { waysPlace } from '#workroom/ways';
 import { firstOpen, type Sewing, type StepPlace } from './use-sewing.ts';
 
 const picturePx = 132;
 
 export const Overview = ({ sewing }: { readonly sewing: Sewing }) => {
-  const { answer, words } = useQuilt();
+  const { id, answer, words } = useQuilt();
   const [sewn, all] = sewing.seams;
   const open = placeOf(sewing) ?? firstOpen(sewing, sewing.entries);
   const picture = answer?.picture ?? null;
@@ -40,6 +41,7 @@ export const Overview = ({ sewing }: { readonly sewing: Sewing }) => {
             {sewing.last() === null ? 'Begin' : 'Go on'}: {open.entry.title}, step {open.step.number}
           </a>
         )}
+        <a href={quiltAddress(id, 'cut', waysPlace)}>Ways to make the units of this quilt</a>
         <p className="quiet">
           Large type, at each step, fills a tablet beside the machine. Where its screen goes dark, set it to stay on
           longer.

@@ -1,0 +1,2 @@
+// Where the ways stand at Cut: no id of a cloth holds the sign.
+export const waysPlace = '~ways';
