@@ -29,7 +29,7 @@ export interface PlotScale {
 export const scaleOf = (points: readonly WaysPoint[]): PlotScale => {
   const range = (values: readonly number[]): readonly [number, number] => {
     const [low, high] = [Math.min(...values), Math.max(...values)];
-    const room = high - low < 1e-9 ? Math.max(1, 0.02 * high) : 0.08 * (high - low);
+    const room = high - low < 1e-9 ? Math.max(1, 0.02 * high) : 0.1 * (high - low);
     return [low - room, high + room];
   };
   return { cloth: range(points.map(({ cloth }) => cloth)), minutes: range(points.map(({ minutes }) => minutes)) };
@@ -81,7 +81,7 @@ const apart = (
     });
     for (const one of marks) {
       one.x = Math.min(width - edge.right, Math.max(edge.left + mark, one.x));
-      one.y = Math.min(height - edge.bottom - mark, Math.max(edge.top, one.y));
+      one.y = Math.min(height - edge.bottom - mark - 12, Math.max(edge.top, one.y));
     }
   }
   return marks.map(({ x, y }) => [x, y] as const);

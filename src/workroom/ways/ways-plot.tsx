@@ -52,7 +52,7 @@ export const WaysPlot = memo(({ seen, picked, addressOf }: WaysPlotOf) => {
             </g>
           ))}
           <text className="ways-axis-name" x={width - edge.right + 24} y={height - 12} textAnchor="end">
-            cloth, {words.unit} in all
+            all cloth, {words.unit}
           </text>
           <text className="ways-axis-name" x={8} y={14}>
             hours
