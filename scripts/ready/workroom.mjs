@@ -10,7 +10,7 @@ import { alone } from './alone.mjs';
 import { installPackages } from './packages.mjs';
 
 const layers = ['ground', 'craft', 'paper', 'wire', 'solver', 'workroom'];
-const demos = ['harvest-home-throw', 'lantern-lane', 'twelve-fields', 'heron-hanging', 'kettle-bank'];
+const demos = ['harvest-home-throw', 'lantern-lane', 'twelve-fields', 'heron-hanging', 'kettle-bank', 'mill-pond'];
 const demoFile = (demo) => `examples/${demo}.quilt.json`;
 
 /**

@@ -58,8 +58,31 @@ const outlinesIn = (drawn: readonly Drawn[], of: { readonly isDashed: boolean; r
 const cutEdge = { isDashed: false, widthPt: 0.75 };
 const seamLine = { isDashed: true, widthPt: 0.6 };
 
+/** Outlines with more corners than this have chords for arcs; a picture may have fewer chords than the plan. */
+const mostCorners = 24;
+
+/** How far a place is from an outline, in points. */
+const fromOutline = ([x, y]: At, outline: readonly At[]): number =>
+  Math.min(
+    ...outline.map(([ax, ay], i) => {
+      const [bx, by] = outline[(i + 1) % outline.length] as At;
+      const [dx, dy] = [bx - ax, by - ay];
+      const along = ((x - ax) * dx + (y - ay) * dy) / (dx * dx + dy * dy);
+      const share = Math.min(1, Math.max(0, along));
+      return Math.hypot(x - ax - dx * share, y - ay - dy * share);
+    }),
+  );
+
+/** The same of outlines with arcs: how far any corner of either is from the other, their boxes laid on each other. */
+const offCurve = (found: readonly At[], meant: readonly At[]): number => {
+  const [a, b] = [boxOf(found), boxOf(meant)];
+  const moved = found.map(([x, y]): At => [x - a.left + b.left, y - a.top + b.top]);
+  return Math.max(...moved.map((p) => fromOutline(p, meant)), ...meant.map((p) => fromOutline(p, moved)));
+};
+
 /** How far the worst corner is off once the outlines lie on each other as well as they can without a turn, in points. */
 const offBy = (found: readonly At[], meant: readonly At[]): number => {
+  if (meant.length > mostCorners) return offCurve(found, meant);
   if (found.length !== meant.length) return Number.POSITIVE_INFINITY;
   const mean = (k: 0 | 1): number => found.reduce((sum, p, i) => sum + p[k] - (meant[i] as At)[k], 0) / found.length;
   const [dx, dy] = [mean(0), mean(1)];
@@ -210,6 +233,7 @@ const withTemplates: Readonly<Record<string, () => QuiltPlan>> = {
   'an attic window of 30 in, over several sheets': () => planned(attic(30)),
   'an attic window of 40 cm': () => planned(attic(40, { unit: 'cm' })),
   'twelve fields': () => planOf('twelve-fields.quilt.json'),
+  'mill pond, with curves': () => planOf('mill-pond.quilt.json'),
 };
 
 const attic = (size: number, more: Written = {}): Written =>
@@ -238,6 +262,21 @@ const boardBlocks = (plan: QuiltPlan): readonly BlockPlan[] =>
 const besideLine = ([x, y]: At, [ax, ay]: At, [bx, by]: At): number =>
   Math.abs((bx - ax) * (y - ay) - (by - ay) * (x - ax)) / Math.hypot(bx - ax, by - ay);
 
+/** Nowhere less than the allowance, and nowhere more but at corners. */
+const assertCurvedAllowance = (
+  of: { readonly seam: readonly At[]; readonly cut: readonly At[]; readonly allowance: number },
+  named: string,
+): void => {
+  for (const p of of.cut) {
+    const found = fromOutline(p, of.seam);
+    assert.ok(found > of.allowance - 0.1 * mmPt, `${named}: the cut edge comes as near as ${found}`);
+  }
+  for (const p of of.seam) {
+    const found = fromOutline(p, of.cut);
+    assert.ok(Math.abs(found - of.allowance) < 0.1 * mmPt, `${named}: an allowance of ${found}, not ${of.allowance}`);
+  }
+};
+
 const assertBoard = (plan: QuiltPlan, block: BlockPlan, figures: readonly Figure[], named: string): void => {
   const scale = perUnit(plan);
   const allowance = toNumber(plan.quilt.seam) * scale;
@@ -251,6 +290,10 @@ const assertBoard = (plan: QuiltPlan, block: BlockPlan, figures: readonly Figure
       assert.ok(off < 0.1 * mmPt, `${named}, ${patch.piece}: the seam line is off by ${off / mmPt} mm`);
       // the cut edge runs an allowance outside of the seam line, side by side
       const cut = cuts[k]?.[i] ?? [];
+      if (patch.arcs !== undefined) {
+        assertCurvedAllowance({ seam, cut, allowance }, `${named}, ${patch.piece}`);
+        return;
+      }
       seam.forEach((p, side) => {
         const q = seam[(side + 1) % seam.length] as At;
         const beside = [p, q].map((end) => besideLine(end, cut[side] as At, cut[(side + 1) % cut.length] as At));

@@ -5,7 +5,7 @@ export { type Row, rowOutlines } from './angled-row.ts';
 export { amountToBuy, lengthHeld, neededFor, type Purchase, type PurchaseTask, shopStepFor, unitsIn } from './buy.ts';
 export { type CheckTask, checkLayout, type LayoutFault } from './check-layout.ts';
 export type * from './cloth.ts';
-export { tightestHollow } from './curved.ts';
+export { cutEdge, tightestHollow } from './curved.ts';
 export { cutFor, halfSquareFor, patchCut, quarterSquareFor, rectangleCut } from './cut.ts';
 export type { Easing } from './eased-layout.ts';
 export { type EndsTask, type LaidWithEnds, planWithEnds } from './ends.ts';

@@ -1,7 +1,9 @@
 // The board of a block at true size: every piece as it is cut, allowance and all, in its place and clear of the others, so that
 // the cut pieces can be laid on it.
 import type { BlockPlan, PlannedPatch } from '#craft';
-import { at, boxOf, grown, type Polygon } from '#ground/plane';
+import { cutEdge } from '#craft/cutting';
+import { length } from '#craft/measure';
+import { at, boxOf, grown, type Point, type Polygon } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { movedApart } from './apart.ts';
@@ -27,16 +29,22 @@ export const trueBoard = (of: {
   const places = block.patches.map(({ points }) => points);
   const clear = clearPt / scale / 2;
   const moved = movedApart({
-    outlines: places.map((place) => grown(place, of.seam + clear)),
+    outlines: block.patches.map((patch) => cutOf(patch, of.seam + clear)),
     places,
     middle: at(block.finished[0] / 2, block.finished[1] / 2),
   });
   const box = boxOf(moved.flat());
   const frame = { scale, x: padPt - box.x * scale, y: padPt - box.y * scale };
-  const laid = moved.map((outline) => ({
-    cut: framed(grown(outline, -clear), frame),
-    seam: framed(grown(outline, -clear - of.seam), frame),
-  }));
+  const laid = block.patches.map((patch, i) => {
+    const from = cutOf(patch, of.seam + clear)[0] as Point;
+    const to = moved[i]?.[0] as Point;
+    const there = (points: Polygon): Polygon =>
+      framed(
+        points.map((p) => at(p.x + to.x - from.x, p.y + to.y - from.y)),
+        frame,
+      );
+    return { cut: there(cutOf(patch, of.seam)), seam: there(patch.points) };
+  });
   const line = (outline: Polygon, stroke: string, width: number, dashes?: string): string =>
     element('path', {
       d: pathOf([outline]),
@@ -61,6 +69,10 @@ export const trueBoard = (of: {
     ),
   };
 };
+
+/** Grown by an allowance: of a patch with curved sides as it is cut. */
+const cutOf = ({ points, arcs }: PlannedPatch, by: number): Polygon =>
+  arcs === undefined ? grown(points, by) : cutEdge({ points, arcs }, length(by)).points;
 
 /** "B · A": the piece and the letter of its cloth; "B" alone of a scrappy piece, whose cloth changes from block to block. */
 const labelOf = (

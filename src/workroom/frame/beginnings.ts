@@ -37,6 +37,7 @@ export const demoQuilts: readonly DemoQuilt[] = [
   { file: 'twelve-fields', title: 'Twelve Fields', words: 'A sampler in sections' },
   { file: 'heron-hanging', title: 'Heron Hanging', words: 'Log cabins in centimetres' },
   { file: 'kettle-bank', title: 'Kettle Bank', words: 'Pineapples on paper foundations' },
+  { file: 'mill-pond', title: 'Mill Pond', words: 'Rings and shells in curved seams' },
 ];
 
 export const demoText = async (file: string): Promise<string> => {
