@@ -24,6 +24,7 @@ import { planJoins } from './tree.ts';
 
 export { forcedCorners } from './bent.ts';
 export { checkTurn } from './check-size.ts';
+export { formSorter } from './congruence.ts';
 export { graphOf, outlineOfUnit } from './graph.ts';
 export { labelAt } from './labels.ts';
 export { type Lying, machineTurn, wholeTurn } from './machine.ts';

@@ -9,6 +9,7 @@ export const chapters = [
   'cutting',
   'pieces',
   'blocks',
+  'chains',
   'top',
   'finishing',
   'templates',
@@ -31,6 +32,7 @@ export const patternChapters: readonly Chapter[] = chapters.filter((chapter) => 
 
 /** Sheets to work on rather than to read, printed when they are asked for. */
 const onRequest: readonly Chapter[] = [
+  'chains',
   'seam-test',
   'boards',
   'foundations',

@@ -10,6 +10,7 @@ import { type Amounts, amountsOf } from './amounts.ts';
 import type { BlockPages } from './block.ts';
 import { blockPages } from './block.ts';
 import { cautions } from './cautions.ts';
+import { type ChainsPage, chainsPage } from './chains.ts';
 import { type Chapter, usualChapters } from './chapters.ts';
 import type { ClothToBuy } from './cloth.ts';
 import { clothToBuy, swatchesFor, valueLadder } from './cloth.ts';
@@ -74,6 +75,8 @@ export interface PatternFacts {
   readonly corrections: readonly Correction[];
   readonly cutting: readonly ClothCutting[];
   readonly blocks: readonly BlockPages[];
+  /** Null when its chapter is not wanted, and where nothing is sewn in chains. */
+  readonly chains: ChainsPage | null;
   /** Null when its chapter is not wanted. */
   readonly top: TopPages | null;
   readonly finish: readonly FinishPart[];
@@ -128,6 +131,7 @@ export const factsOf = (of: {
     corrections: has('corrections') ? correctionsOf(plan) : [],
     cutting: has('cutting') ? cuttingCharts({ plan, signs, swatches, album }) : [],
     blocks: has('blocks') ? blockPages({ plan, sizes, signs, album }) : [],
+    chains: has('chains') ? chainsPage({ plan, signs, album }) : null,
     top: has('top') ? topPages({ plan, signs, album }) : null,
     finish,
     templates: has('templates') ? templateSheets({ plan, signs, album }) : [],

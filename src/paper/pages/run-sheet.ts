@@ -1,6 +1,7 @@
-// The educator's run sheet for a block: what lies on the table, which units are sewn beforehand, and step by step what is
+// The educator's run sheet for a block: what lies on the table, which units are sewn beforehand (no more than showing every step takes), and step by step what is
 // shown, measured and said. Minutes are our own estimate, as all minutes of a plan.
 import type { BlockPlan, PlannedPiece, PlannedStep, QuiltPlan } from '#craft';
+import { samplesFor } from '#craft/chains';
 import { lessonMinutesOf } from '#craft/finishing';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
@@ -20,8 +21,13 @@ export interface RunSheet {
   readonly minutes: string;
   readonly board: Picture;
   readonly table: readonly string[];
-  /** Sewn and pressed before class: one for each step. */
-  readonly stepOuts: readonly { readonly unit: string; readonly shows: string; readonly size: string }[];
+  /** Sewn and pressed before class, the fewest that let every step be shown at once. */
+  readonly stepOuts: readonly {
+    readonly unit: string;
+    readonly count: string;
+    readonly shows: string;
+    readonly size: string;
+  }[];
   /** What all of them are cut from. */
   readonly cut: readonly {
     readonly label: string;
@@ -55,7 +61,7 @@ const runSheetOf = (of: SheetsOf, block: BlockPlan, place: number): RunSheet => 
   const { plan, signs, album } = of;
   const title = entryTitle(plan, { block: block.id, colouring: block.colouring, mirror: block.mirror });
   const minutes = block.steps.map((step) => lessonMinutesOf({ seam: step.seam, unit: plan.quilt.unit }));
-  const stepOuts = block.steps.filter(isNew);
+  const stepOuts = samplesFor(block).map(({ step, count }) => ({ step: block.steps[step] as PlannedStep, count }));
   const prompts = promptsOf(block);
   return {
     title,
@@ -71,18 +77,20 @@ const runSheetOf = (of: SheetsOf, block: BlockPlan, place: number): RunSheet => 
       }),
     ),
     table: [
-      `The board of one ${title} laid out, every piece with its label, and one more set cut to sew from.`,
-      'The step-outs below in order, each pinned to its number.',
+      `The board of one ${title} laid out, every piece with its label, and one more set cut to sew from: every step is sewn once, in turn.`,
+      ...(stepOuts.length > 0 ? ['The units sewn beforehand in order, each pinned to its number.'] : []),
       'Machine, iron and board where the class sees them; ruler, two strips to try the seam on, pins, a closed cutter on its mat.',
     ],
-    stepOuts: stepOuts.map((step) => ({
+    stepOuts: stepOuts.map(({ step, count }) => ({
       unit: partName(step.makes),
+      count: String(count),
       shows: stepHeading(step, partnerOf(block, step)),
       size: checkSize(step.unfinished, plan.quilt),
     })),
     cut: block.pieces.flatMap((piece) => {
       const count = stepOuts.reduce(
-        (sum, step) => sum + patchesIn(step).filter((i) => isOf(block, i, piece.label)).length,
+        (sum, { step, count: times }) =>
+          sum + times * patchesIn(step).filter((i) => isOf(block, i, piece.label)).length,
         0,
       );
       return count === 0
@@ -114,10 +122,6 @@ const clothText = (signs: ClothSigns, { fabric, fabrics }: PlannedPiece): string
 
 /** To look at the quilt, the board and the cut pieces together. */
 const opening = 5;
-
-/** A unit that an earlier step makes too is not sewn twice; one that is half sewn is shown at the machine. */
-const isNew = (step: PlannedStep, i: number, all: readonly PlannedStep[]): boolean =>
-  step.kind !== 'partial-begin' && all.findIndex(({ makes }) => makes === step.makes) === i;
 
 const patchesIn = ({ patches }: PlannedStep): readonly number[] => [...patches[0], ...patches[1]];
 

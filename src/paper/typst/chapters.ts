@@ -115,6 +115,29 @@ export const chaptersTypst = `
   ]
 ]
 
+// one line of pictures after another, a round together where it can be
+#let chains(c) = if c != none [
+  = ${chapterTitles.chains}
+  With the whole quilt cut, the same unit is sewn for all of its blocks in one chain. Sew all chains of a round without cutting the thread between the pieces; then snip them apart, press them, measure one of each, and go on with the next round. The picture shows one block of those that take the unit; where a block has it turned, it is the same unit.
+  #for r in c.rounds {
+    block(sticky: true, above: 16pt, below: 4pt, heading(level: 2, { r.title; h(1fr); text(font: sans, size: 9pt, weight: 400, fill: soft, r.sum) }))
+    let told(b) = block(width: 100%, stroke: (top: 0.5pt + line), inset: (top: 5pt, bottom: 3pt),
+      grid(columns: (18pt, 112pt, 1fr), column-gutter: 6pt,
+        text(font: serif, weight: 600, size: 12pt, fill: thread, b.number),
+        picture(b.picture),
+        {
+          set par(leading: 0.5em, spacing: 0.5em)
+          set text(size: 9pt)
+          par(strong[Make #b.make.])
+          for m in b.members { par(m) }
+          par({ text(fill: soft, b.press); [ ]; strong(b.measures) })
+        }))
+    for two in r.batches.chunks(2) {
+      block(breakable: false, above: 0pt, below: 0pt, grid(columns: (1fr, 1fr), column-gutter: gutter, ..two.map(told)))
+    }
+  }
+]
+
 #let top(name, t) = {
   [
     #heading(level: 1, name)

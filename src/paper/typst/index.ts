@@ -9,7 +9,7 @@ const mainTypst = `
 #import "/hand.typ": hand
 #import "/cover.typ": cloths, cover
 #import "/sheets.typ": colouring, colourways, corrections, glossary, handoutHead, labels, pieceKey, quiltLooks, runSheet, swatchPage
-#import "/chapters.typ": blockPages, boards, cautionsInBrief, cutting, foundations, parts, seamTest, templates, top
+#import "/chapters.typ": blockPages, boards, cautionsInBrief, chains, cutting, foundations, parts, seamTest, templates, top
 #let facts = json("/facts.json")
 #set document(title: facts.title, author: if facts.designer == "" { () } else { facts.designer }, date: none)
 #show: body => hand(facts.title, sys.inputs.at("paper", default: "us-letter"), facts.handout != none, body)
@@ -27,6 +27,7 @@ const mainTypst = `
   },
   pieces: () => pieceKey(facts.pieceKey, facts.sizeHeads),
   blocks: () => for b in facts.blocks { blockPages(b, facts.sizeHeads) },
+  chains: () => chains(facts.chains),
   top: () => {
     top(named("${chapterTitles.top}"), facts.top)
     for s in facts.sizes { top("${chapterTitles.top}: " + s.title, s.top) }

@@ -116,10 +116,14 @@ export const sheetsTypst = `
       list(..s.table)
     })
   == Sew beforehand
-  #block(sticky: true)[One of each, sewn and pressed, to show every stage. Right: what to cut for them, besides the sets for board and sewing.]
-  #grid(columns: (1fr, 1fr), column-gutter: gutter,
-    ruled(columns: (auto, 1fr, auto), ([Unit], [Shows], [Measures]), s.stepOuts.map(o => (strong(o.unit), o.shows, o.size))),
-    ruled(columns: if s.cut.any(c => c.cloth.clusters().len() > 16) { (auto, 1fr, 1fr, auto) } else { (auto, auto, 1fr, auto) }, ([Piece], [Cloth], [Cut], [Pieces]), s.cut.map(c => (strong(c.label), c.cloth, c.cut, c.count))))
+  #if s.stepOuts.len() == 0 [
+    Nothing: every step goes on from the unit of the step before, or from pieces.
+  ] else [
+    #block(sticky: true)[Sewn and pressed, so that every step can be shown without waiting: the class sees each unit sewn once, and these are those that steps take besides. Right: what to cut for them, besides the sets for board and sewing.]
+    #grid(columns: (1fr, 1fr), column-gutter: gutter,
+      ruled(columns: (auto, auto, 1fr, auto), ([Unit], [Sew], [Shows], [Measures]), s.stepOuts.map(o => (strong(o.unit), o.count, o.shows, o.size))),
+      ruled(columns: if s.cut.any(c => c.cloth.clusters().len() > 16) { (auto, 1fr, 1fr, auto) } else { (auto, auto, 1fr, auto) }, ([Piece], [Cloth], [Cut], [Pieces]), s.cut.map(c => (strong(c.label), c.cloth, c.cut, c.count))))
+  ]
   == In class
   #ruled(columns: (auto, 1fr, auto, 1.3fr, auto), align: left + top, ([Step], [Show], [Measures], [Say], [Min.]),
     s.rows.map(r => (strong(r.number), r.show, r.measure, r.say, r.minutes)))

@@ -9,6 +9,7 @@ export const chapterTitles = {
   cutting: 'Cutting',
   pieces: 'Piece key',
   blocks: 'The blocks, step by step',
+  chains: 'Sewing in chains',
   top: 'The top',
   finishing: 'Finishing',
   templates: 'Templates',

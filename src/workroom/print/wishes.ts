@@ -56,7 +56,7 @@ export const chaptersByStop: readonly { readonly stop: string; readonly chapters
   { stop: 'The quilt', chapters: ['cover', 'quilt'] },
   { stop: 'Colour', chapters: ['colourways', 'swatches', 'colouring'] },
   { stop: 'Cut', chapters: ['cloth', 'cutting', 'pieces', 'templates', 'labels'] },
-  { stop: 'Sew', chapters: ['blocks', 'seam-test', 'boards', 'foundations', 'top'] },
+  { stop: 'Sew', chapters: ['blocks', 'chains', 'seam-test', 'boards', 'foundations', 'top'] },
   { stop: 'Finish', chapters: ['finishing'] },
   { stop: 'Teach', chapters: ['run-sheet', 'glossary', 'cautions', 'corrections'] },
 ];
