@@ -29,7 +29,13 @@ export interface QuiltPlan {
   readonly fabrics: readonly FabricPlan[];
   readonly finish: FinishPlan;
   readonly cost: CostPlan;
-  readonly time: { readonly seams: number; readonly minutes: number };
+  /** Minutes in all, and of them what cutting and what sewing take; an estimate, by the table of the document. */
+  readonly time: {
+    readonly seams: number;
+    readonly minutes: number;
+    readonly cutting: number;
+    readonly sewing: number;
+  };
   /** For the seams of blocks and top. */
   readonly thread: Thread;
   readonly notes: readonly Note[];

@@ -14,12 +14,11 @@ import {
 } from '#craft/design';
 import { blockDrafter, type DraftedBlock, type DraftingProblem } from '#craft/drafting';
 import { type Likeness, likenessOf, strictestOf } from '#craft/fabric';
-import { minutesOf, threadFor } from '#craft/finishing';
+import { threadFor } from '#craft/finishing';
 import { length, type Unit } from '#craft/measure';
 import { planPressing } from '#craft/pressing';
 import { type SettingProblem, setTop } from '#craft/setting';
 import type { IntegerSolver } from '#craft/strips';
-import { madeMinutes } from '#craft/ways';
 import { toNumber } from '#ground/exact';
 import { done, type Outcome, refused } from '#ground/outcome';
 import type { Recall } from '#ground/recall';
@@ -36,10 +35,11 @@ import { motifNotes } from './motif-notes.ts';
 import { type Natures, naturesOf } from './natures.ts';
 import type { Note } from './notes.ts';
 import { pathsOf, piecesTaken } from './pieces-taken.ts';
-import type { PlannedStep, QuiltPlan } from './plan.ts';
+import type { QuiltPlan } from './plan.ts';
 import { printCostNotes } from './print-cost.ts';
 import { printSlantNotes } from './print-slant.ts';
 import { clothsSewnAs, planScraps } from './scrap-plan.ts';
+import { minutesOfPlan } from './step-minutes.ts';
 import { thinPieces } from './thin-pieces.ts';
 import { tightCurves } from './tight-curves.ts';
 import { topMarkNotes } from './top-marks.ts';
@@ -54,6 +54,7 @@ export type * from './plan.ts';
 export { type Recutting, recut } from './recut.ts';
 export { type Refinishing, refinish } from './refinish.ts';
 export { replan } from './replan.ts';
+export { blockStepMinutes, topStepMinutes } from './step-minutes.ts';
 export { toldCloths, wayOf } from './unit-ways.ts';
 export { type ValuesNear, valuesNear } from './value-sight.ts';
 
@@ -305,36 +306,18 @@ const sashingNotes = ({ top }: Quilt): readonly Note[] =>
 const unusedToneNotes = (quilt: Quilt): readonly Note[] =>
   unusedTones(quilt).map((unused) => ({ code: 'design/unused-tone', level: 'warning', ...unused }));
 
-/** Squares cut apart count once; of what nests in strips or pairs every piece is cut by itself. */
-const cutsOf = ({ count, gives, outlines }: QuiltPlan['fabrics'][number]['pieces'][number]): number =>
-  outlines.length > 0 ? count * gives : count;
-
 type Unsewn = Omit<QuiltPlan, 'time' | 'thread'>;
 
 const sewingOf = (plan: Unsewn): Pick<QuiltPlan, 'time' | 'thread'> => {
   const steps = [...plan.blocks.flatMap((b) => b.steps), ...plan.top.steps];
-  const seams = steps.reduce((all, step) => all + step.total, 0);
-  const seam = length(toNumber(plan.quilt.seam));
-  const { unit } = plan.quilt;
-  // units made together are laid, sewn and pressed otherwise than seam by seam
-  const together = plan.blocks.flatMap((block) => block.steps).filter(({ made }) => made && made.way.name !== 'singly');
-  const apart = steps.filter((step) => !together.includes(step as PlannedStep));
-  const made = plan.blocks
-    .flatMap((block) => block.steps)
-    .reduce((all, step) => all + (step.made ? madeMinutes({ ...step.made, seam, measure: unit }) : 0), 0);
-  const seamLength = length(steps.reduce((all, step) => all + step.total * step.seam, 0));
-  const pieces = plan.fabrics.flatMap((f) => f.pieces).reduce((all, piece) => all + cutsOf(piece), 0);
+  const { cutting, sewing } = minutesOfPlan(plan);
   return {
     time: {
-      seams,
-      minutes:
-        minutesOf({
-          pieces,
-          seams: apart.reduce((all, step) => all + step.total, 0),
-          seamLength: length(apart.reduce((all, step) => all + step.total * step.seam, 0)),
-          unit,
-        }) + Math.round(made),
+      seams: steps.reduce((all, step) => all + step.total, 0),
+      minutes: Math.round(cutting + sewing),
+      cutting: Math.round(cutting),
+      sewing: Math.round(sewing),
     },
-    thread: threadFor(seamLength),
+    thread: threadFor(length(steps.reduce((all, step) => all + step.total * step.seam, 0))),
   };
 };

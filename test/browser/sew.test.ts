@@ -434,9 +434,9 @@ describe('sew', () => {
       await page.getByRole('img', { name: /^The unit after step 4/ }).waitFor();
     }
     await write('Width after step 2', 'four');
+    await page.getByText('The width “four” is not a length.').waitFor();
     const refused = page.getByRole('textbox', { name: 'Width after step 2', exact: true });
     assert.equal(await refused.getAttribute('aria-invalid'), 'true');
-    await page.getByText('The width “four” is not a length.').waitFor();
     await page.reload();
     await page.getByText('The width “four” is not a length.').waitFor();
     await page.getByRole('button', { name: 'Take all sizes out' }).click();

@@ -39,6 +39,9 @@ const count = z.int().min(1).max(limits.sheetsAtHand);
 const pair = z.tuple([length, length]);
 const price = z.number().min(0).max(1_000_000);
 
+/** Our own limit: an hour for any one movement of the hands. */
+const minutes = z.number().min(0).max(60).optional();
+
 const bought = z.union(
   [
     z.enum(['yardage', 'fat-quarter', 'fat-eighth']),
@@ -344,6 +347,19 @@ export const quiltDocument = closed({
     fold: z.boolean().optional(),
   }).optional(),
   currency: z.string().max(limits.idCharacters).optional(),
+  minutes: closed({
+    cut: minutes,
+    fold: minutes,
+    lay: minutes,
+    chain: minutes,
+    seam: minutes,
+    inch: minutes,
+    press: minutes,
+    trim: minutes,
+    match: minutes,
+    draw: minutes,
+    part: minutes,
+  }).optional(),
   draw: z.int().min(1).max(limits.draws).optional(),
   fabrics: z.array(fabric).min(1).max(limits.fabrics),
   blocks: z.array(block).min(1).max(limits.blocks),

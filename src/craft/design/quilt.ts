@@ -4,6 +4,7 @@
 import type { Print, PrintRuns } from '#craft/fabric';
 import type { BedName } from '#craft/finishing';
 import type { Unit } from '#craft/measure';
+import type { MinutesTable } from '#craft/minutes';
 import type { Rational } from '#ground/exact';
 import type { Method } from './methods.ts';
 
@@ -40,6 +41,8 @@ export interface Quilt {
   readonly sizes: readonly SizeDesign[];
   /** Ways to make that are chosen for units of the whole quilt; missing for none. */
   readonly methods?: readonly Method[];
+  /** Of the table of minutes what a shop has measured; missing for none of it. */
+  readonly minutes?: Partial<MinutesTable>;
 }
 
 export interface Colourway {

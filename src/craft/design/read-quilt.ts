@@ -3,6 +3,7 @@
 
 import { limits, widest } from '#craft/limits';
 import { usualSewing } from '#craft/measure';
+import type { MinutesTable } from '#craft/minutes';
 import { done, type Outcome, refused } from '#ground/outcome';
 import { boundProblems } from './bounds.ts';
 import { type QuiltDocument, quiltDocument } from './document.ts';
@@ -120,6 +121,11 @@ const readMeaning = (document: QuiltDocument): Meaning => {
     colourways,
     sizes,
     ...methods,
+    ...(document.minutes === undefined ? {} : { minutes: minutesWritten(document.minutes) }),
   };
   return { quilt, problems };
 };
+
+/** What is written alone: an undefined figure is none. */
+const minutesWritten = (written: NonNullable<QuiltDocument['minutes']>): Partial<MinutesTable> =>
+  Object.fromEntries(Object.entries(written).filter(([, value]) => value !== undefined));

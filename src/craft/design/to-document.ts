@@ -47,6 +47,7 @@ export const toDocument = (quilt: Quilt): QuiltDocument => {
       ...(quilt.onFold ? { fold: true } : {}),
     },
     currency,
+    ...(quilt.minutes === undefined ? {} : { minutes: { ...quilt.minutes } }),
     ...(quilt.draw === 1 ? {} : { draw: quilt.draw }),
     fabrics: quilt.fabrics.map(toFabric),
     blocks: quilt.blocks.map(toBlock),

@@ -6,6 +6,7 @@ import { type Cut, type CutRule, cutFor } from '#craft/cutting';
 import { mayTrim, type UnitKind, type WayName, waysOfKind } from '#craft/design';
 import { cornerTolerance } from '#craft/limits';
 import { type Length, length } from '#craft/measure';
+import { type MinutesTable, minutesWith } from '#craft/minutes';
 import { deviationOf, joinsOf, madeMinutes, outlinesOf, type Unit, unitsIn, type Way, wayFor } from '#craft/ways';
 import { toNumber } from '#ground/exact';
 
@@ -58,7 +59,7 @@ export const unitGroups = (plan: QuiltPlan): readonly UnitGroup[] => {
   }
   const care = usualCare(plan.quilt.unit);
   return [...found.values()]
-    .map((one) => groupOf(one, { care, rule, measure: plan.quilt.unit }))
+    .map((one) => groupOf(one, { care, rule, measure: plan.quilt.unit, table: minutesWith(plan.quilt.minutes) }))
     .filter(({ options, closed }) => options.length > 1 || closed.length > 0);
 };
 
@@ -82,6 +83,7 @@ interface Measuring {
   readonly care: Care;
   readonly rule: CutRule;
   readonly measure: 'in' | 'cm';
+  readonly table: MinutesTable;
 }
 
 const placeOf = ({ quilt }: QuiltPlan, block: BlockPlan): Pick<Place, 'lists' | 'tones' | 'motifs'> => {
@@ -122,12 +124,7 @@ const groupOf = (found: Found, of: Measuring): UnitGroup => {
   };
 };
 
-/** Our own estimate of the time to cut one piece, as for the whole quilt. */
-const minutesAPiece = 0.3;
-const minutesASeam = 1;
-const minutesAnInch = 0.02;
-
-const singlyTaken = ({ unit, makers }: Found, { care, rule, measure }: Measuring): WayOption => {
+const singlyTaken = ({ unit, makers }: Found, { care, rule, measure, table }: Measuring): WayOption => {
   const way = wayFor({ unit, name: 'singly', trimmed: false, rule, room: { units: 1, widths: [] } });
   if (typeof way === 'string') throw new Error('every unit can be cut singly');
   const cuts = outlinesOf(unit).map((outline) => cutFor(outline, rule));
@@ -135,7 +132,7 @@ const singlyTaken = ({ unit, makers }: Found, { care, rule, measure }: Measuring
   return {
     way: 'singly',
     trimmed: false,
-    minutes: units * seamMinutes(unit, measure) + units * pieceMinutes(cuts),
+    minutes: units * seamMinutes(unit, measure, table) + units * pieceMinutes(cuts, table),
     area: units * areaOf(cuts),
     deviation: length(deviationOf(unit, way, care)),
   };
@@ -160,22 +157,23 @@ const optionOf = ({ unit, makers }: Found, ways: readonly Way[], of: Measuring):
         isLast,
         seam,
         measure: of.measure,
+        minutes: of.table,
       });
     });
-    if (way.name === 'singly') minutes += maker.units * seamMinutes(maker.unit, of.measure);
-    if (way.name === 'strip-sets') minutes += maker.units * rowMinutes(maker.unit, of.measure);
+    if (way.name === 'singly') minutes += maker.units * seamMinutes(maker.unit, of.measure, of.table);
+    if (way.name === 'strip-sets') minutes += maker.units * rowMinutes(maker.unit, of.measure, of.table);
     const seen = new Set<number>();
     way.cuts.forEach((cut, place) => {
       const role = way.roles[place] as number;
       if (cut === null || cut.perSet === undefined) {
         const own = cut ?? (plain[place] as Cut);
-        minutes += maker.units * pieceMinutes([own]);
+        minutes += maker.units * pieceMinutes([own], of.table);
         area += maker.units * areaOf([own]);
       } else if (!seen.has(role)) {
         seen.add(role);
         const patches = maker.units * way.roles.filter((one) => one === role).length;
         const pieces = cut.perSet * Math.ceil(patches / (cut.perSet * cut.gives));
-        minutes += pieces * minutesAPiece;
+        minutes += pieces * of.table.cut;
         area += pieces * cut.size[0] * cut.size[1];
       }
     });
@@ -189,21 +187,23 @@ const optionOf = ({ unit, makers }: Found, ways: readonly Way[], of: Measuring):
   };
 };
 
-const pieceMinutes = (cuts: readonly Cut[]): number => cuts.reduce((all, { gives }) => all + minutesAPiece / gives, 0);
+const pieceMinutes = (cuts: readonly Cut[], table: MinutesTable): number =>
+  cuts.reduce((all, { gives }) => all + table.cut / gives, 0);
+
+/** Of plain seams, their chain and their matches not counted: they are alike whichever way is taken. */
+const plainSeams = (seams: number, inches: number, { lay, seam, press, inch }: MinutesTable): number =>
+  seams * (lay + seam + press) + inches * inch;
 
 const areaOf = (cuts: readonly Cut[]): number =>
   cuts.reduce((all, { size, gives }) => all + (size[0] * size[1]) / gives, 0);
 
-const seamMinutes = (unit: Unit, measure: 'in' | 'cm'): number => {
-  const seams = unit.patches.length - 1;
-  const inch = measure === 'in' ? 1 : 2.54;
-  return seams * (minutesASeam + (minutesAnInch * lengthsOf(unit)) / seams / inch);
-};
+const seamMinutes = (unit: Unit, measure: 'in' | 'cm', table: MinutesTable): number =>
+  plainSeams(unit.patches.length - 1, lengthsOf(unit) / (measure === 'in' ? 1 : 2.54), table);
 
 /** Rows of a grid are joined one by one. */
-const rowMinutes = ({ size, strips, patches }: Unit, measure: 'in' | 'cm'): number => {
+const rowMinutes = ({ size, strips, patches }: Unit, measure: 'in' | 'cm', table: MinutesTable): number => {
   const rows = patches.length / (strips?.widths.length ?? patches.length);
-  return (rows - 1) * (minutesASeam + (minutesAnInch * size[0]) / (measure === 'in' ? 1 : 2.54));
+  return plainSeams(rows - 1, ((rows - 1) * size[0]) / (measure === 'in' ? 1 : 2.54), table);
 };
 
 /** Of all its inner seams together: half of what its patches go round, less its own edge. */

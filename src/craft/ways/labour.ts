@@ -1,5 +1,6 @@
 // What making units together asks of the hands, stage by stage, and how long that takes: an estimate of our own, not measured.
 import type { Length, Unit as Measure } from '#craft/measure';
+import type { MinutesTable } from '#craft/minutes';
 import { distance } from '#ground/plane';
 import { layingsOf, type Stage, stageFor } from './stages.ts';
 import type { Unit } from './unit.ts';
@@ -18,12 +19,6 @@ export interface Labour {
   readonly trimmed: number;
 }
 
-/**
- * Our own estimate, in minutes: to lay two parts together and take them up, to draw a line, to sew a seam and an inch of it, to cut
- * apart along a line, to press one, and to trim one to size. Laying, sewing and pressing together are the one minute of a plain seam.
- */
-const ownEstimate = { laying: 0.4, drawn: 0.2, sewn: 0.1, inch: 0.02, cut: 0.1, pressed: 0.5, trimmed: 0.4 } as const;
-
 /** Of all layings of a stage. */
 export const labourOf = (stage: Stage, of: { readonly way: Way; readonly units: number }): Labour => {
   const layings = layingsOf(stage, of);
@@ -39,14 +34,15 @@ export const labourOf = (stage: Stage, of: { readonly way: Way; readonly units: 
   };
 };
 
-export const labourMinutes = (labour: Labour, unit: Measure): number =>
-  labour.layings * ownEstimate.laying +
-  labour.drawn * ownEstimate.drawn +
-  labour.sewn * ownEstimate.sewn +
-  (labour.sewnLength / (unit === 'in' ? 1 : 2.54)) * ownEstimate.inch +
-  labour.cut * ownEstimate.cut +
-  labour.pressed * ownEstimate.pressed +
-  labour.trimmed * ownEstimate.trimmed;
+export const labourMinutes = (labour: Labour, unit: Measure, table: MinutesTable): number =>
+  table.chain +
+  labour.layings * table.lay +
+  labour.drawn * table.draw +
+  labour.sewn * table.seam +
+  (labour.sewnLength / (unit === 'in' ? 1 : 2.54)) * table.inch +
+  labour.cut * table.part +
+  labour.pressed * table.press +
+  labour.trimmed * table.trim;
 
 /** Minutes of one step of units made together; of units only cut with room, what trimming them at the end takes. */
 export const madeMinutes = (of: {
@@ -57,8 +53,9 @@ export const madeMinutes = (of: {
   readonly isLast: boolean;
   readonly seam: Length;
   readonly measure: Measure;
+  readonly minutes: MinutesTable;
 }): number => {
   const stage = stageFor(of);
-  if (stage !== null) return labourMinutes(labourOf(stage, of), of.measure);
-  return of.isLast && of.way.trimmed ? of.units * ownEstimate.trimmed : 0;
+  if (stage !== null) return labourMinutes(labourOf(stage, of), of.measure, of.minutes);
+  return of.isLast && of.way.trimmed ? of.units * of.minutes.trim : 0;
 };

@@ -1,12 +1,12 @@
 // What a block is before its first seam: its name, how many to make, its pieces, and what is unusual about it.
-import type { BlockPlan, PlannedPiece, QuiltPlan } from '#craft';
+import { type BlockPlan, blockStepMinutes, type PlannedPiece, type QuiltPlan } from '#craft';
 import { never } from '#ground/outcome';
 import type { Point } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { entryTitle } from '#paper/cutting';
 import { sizeOnPaper } from '#paper/lengths';
-import { inWords } from '#paper/words';
+import { counted, inWords } from '#paper/words';
 import { briefName } from './brief-name.ts';
 import { cutText } from './cut-text.ts';
 import { marksOfPiece } from './marks.ts';
@@ -44,7 +44,7 @@ export const blockHead = (of: HeadOf, at: { readonly block: BlockPlan; readonly 
   const title = titleOf(of.plan, block);
   return {
     title,
-    make: `Make ${countsText(counts)}`,
+    make: `Make ${countsText(counts)}${eachText(of.plan, block)}`,
     size: `${sizeOnPaper(block.finished, unit)} finished, ${sizeOnPaper(block.unfinished, unit)} before it is set`,
     pieces: block.pieces.map((piece) => ({
       label: piece.label,
@@ -68,6 +68,14 @@ export const blockHead = (of: HeadOf, at: { readonly block: BlockPlan; readonly 
         : []),
     ],
   };
+};
+
+/** ", about 15 minutes of sewing each"; nothing of a block that is not sewn. */
+const eachText = (plan: QuiltPlan, block: BlockPlan): string => {
+  if (block.steps.length === 0 || block.count === 0) return '';
+  const all = block.steps.reduce((sum, step) => sum + blockStepMinutes(plan, block, step), 0);
+  const minutes = Math.max(1, Math.round(all / block.count));
+  return `, about ${counted(minutes, 'minute')} of sewing${block.count === 1 ? '' : ' each'}`;
 };
 
 export const titleOf = (plan: QuiltPlan, { id, colouring, mirror }: BlockPlan): string =>

@@ -67,7 +67,7 @@ test('blocks stand once, with as many as each size takes', () => {
   // by hand: 4 × 5 and 2 × 2 blocks of two pieces joined by one seam
   const [block, ...more] = facts.blocks;
   assert.equal(more.length, 0);
-  assert.equal(block?.make, 'Make 20 · 4');
+  assert.equal(block?.make, 'Make 20 · 4, about 1 minute of sewing each');
   assert.deepEqual(
     block?.pieces.map(({ count }) => count),
     ['20 · 4', '20 · 4'],

@@ -1,13 +1,25 @@
 // The plan as the file that other programs read ("seamstead-plan", version 1): field names and meanings
 // are a contract, numbers are plain doubles in the document's unit, never rounded for looks.
 
-import type { BlockPlan, FabricPlan, PlannedPiece, PlannedStep, QuiltPlan, StepWay, TopPiece, TopStep } from '#craft';
+import {
+  type BlockPlan,
+  blockStepMinutes,
+  type FabricPlan,
+  type PlannedPiece,
+  type PlannedStep,
+  type QuiltPlan,
+  type StepWay,
+  type TopPiece,
+  type TopStep,
+  topStepMinutes,
+} from '#craft';
 import type { Cut, StripWay } from '#craft/cutting';
 import type { TopPressing } from '#craft/pressing';
 import type { PlacedStrip } from '#craft/setting';
 import { toNumber } from '#ground/exact';
 import { signedArea } from '#ground/plane';
 import { noteText } from '#paper/words';
+import { accuracyEntries } from './accuracy.ts';
 import { directionsEntry } from './directions.ts';
 import { lineEntries, outlineEntries, pair } from './runs.ts';
 
@@ -36,9 +48,9 @@ export const toPlanFile = (plan: QuiltPlan): unknown => ({
     strips: plan.top.set.strips.map(topStrip),
     pieces: plan.top.pieces.map(topPiece),
     pressing: topPressing(plan.top.pressing),
-    steps: plan.top.steps.map(topStep),
+    steps: plan.top.steps.map((one) => ({ ...topStep(one), minutes: tenths(topStepMinutes(plan, one)) })),
   },
-  blocks: plan.blocks.map(blockEntry),
+  blocks: plan.blocks.map((block) => blockEntry(plan, block)),
   fabrics: plan.fabrics.map((fabric) => fabricEntry(plan, fabric)),
   finish: plan.finish,
   cost: plan.cost,
@@ -55,26 +67,37 @@ export const toPlanFile = (plan: QuiltPlan): unknown => ({
 /** The same plan gives the same bytes. */
 export const planFileText = (plan: QuiltPlan): string => `${JSON.stringify(toPlanFile(plan), null, 2)}\n`;
 
-const blockEntry = (block: BlockPlan): unknown => ({
-  id: block.id,
-  title: block.title,
-  colouring: block.colouring,
-  mirror: block.mirror,
-  count: block.count,
-  finished: block.finished,
-  unfinished: block.unfinished,
-  joining: block.joining,
-  leastUnits: block.leastUnits,
-  ...(block.foundations ? { foundations: foundationsEntry(block.foundations) } : {}),
-  patches: block.patches.map(({ piece, fabric, points, arcs = [] }) => ({
-    piece,
-    fabric,
-    points: outlineEntries({ points, arcs }),
-  })),
-  pieces: block.pieces.map(piece),
-  pressing: { ...block.pressing, loose: block.pressing.loose.map((one) => ({ ...one, at: pair(one.at) })) },
-  steps: block.steps.map(step),
-});
+const blockEntry = (plan: QuiltPlan, block: BlockPlan): unknown => {
+  const accuracy = accuracyEntries(plan, block);
+  return {
+    id: block.id,
+    title: block.title,
+    colouring: block.colouring,
+    mirror: block.mirror,
+    count: block.count,
+    finished: block.finished,
+    unfinished: block.unfinished,
+    joining: block.joining,
+    leastUnits: block.leastUnits,
+    ...(block.foundations ? { foundations: foundationsEntry(block.foundations) } : {}),
+    patches: block.patches.map(({ piece, fabric, points, arcs = [] }) => ({
+      piece,
+      fabric,
+      points: outlineEntries({ points, arcs }),
+    })),
+    pieces: block.pieces.map(piece),
+    pressing: { ...block.pressing, loose: block.pressing.loose.map((one) => ({ ...one, at: pair(one.at) })) },
+    trimming: accuracy.trimming,
+    steps: block.steps.map((one, i) => ({
+      ...step(one),
+      accuracy: accuracy.steps[i],
+      minutes: tenths(blockStepMinutes(plan, block, one)),
+    })),
+  };
+};
+
+/** An estimate has no more places. */
+const tenths = (minutes: number): number => Math.round(10 * minutes) / 10;
 
 const piece = ({ label, fabric, fabrics, tone, perBlock, cut }: PlannedPiece): unknown => ({
   label,
@@ -124,7 +147,7 @@ const foundationsEntry = ({ sections, joins, least }: NonNullable<BlockPlan['fou
   least,
 });
 
-const step = (of: PlannedStep): unknown => ({
+const step = (of: PlannedStep): object => ({
   id: of.id,
   number: of.number,
   join: of.join,
@@ -196,7 +219,7 @@ const topPressing = ({ all, between, proven }: TopPressing): unknown => {
   };
 };
 
-const topStep = (of: TopStep): unknown => ({
+const topStep = (of: TopStep): object => ({
   id: of.id,
   number: of.number,
   join: of.join,

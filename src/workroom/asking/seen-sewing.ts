@@ -1,6 +1,13 @@
 // What is sewn, in order: the blocks as they are made, then the top; and of one of them its steps, in the words and pictures of the
 // printed pattern.
-import type { BlockPlan, PlannedStep, QuiltPlan, TopStep } from '#craft';
+import {
+  type BlockPlan,
+  blockStepMinutes,
+  type PlannedStep,
+  type QuiltPlan,
+  type TopStep,
+  topStepMinutes,
+} from '#craft';
 import { toNumber } from '#ground/exact';
 import { clothSignsFor } from '#paper/cloth';
 import {
@@ -56,6 +63,8 @@ export interface StepLine {
   readonly place: string;
   /** Times that it is sewn in the quilt. */
   readonly total: number;
+  /** For all of them, an estimate. */
+  readonly minutes: number;
   /** What is counted of it: it is another step when it joins other parts. */
   readonly key: string;
 }
@@ -76,6 +85,7 @@ export const seeSewing = (plan: QuiltPlan, _all: Readonly<Record<never, never>>)
         heading: stepWords(plan, { block, step, counts: [block.count] }).heading,
         place: '',
         total: step.total,
+        minutes: blockStepMinutes(plan, block, step),
         key: countKey(key, step),
       })),
     };
@@ -89,7 +99,8 @@ export const seeSewing = (plan: QuiltPlan, _all: Readonly<Record<never, never>>)
     isTold: false,
     steps: plan.top.steps.map((step) => {
       const { heading, place } = topStepName(plan, step);
-      return { number: step.number, heading, place, total: step.total, key: countKey(topEntry, step) };
+      const minutes = topStepMinutes(plan, step);
+      return { number: step.number, heading, place, total: step.total, minutes, key: countKey(topEntry, step) };
     }),
   },
 ];

@@ -43,7 +43,11 @@ export const countWords = (count: number, one: string, many: string): string => 
 
 /** "9 h", "40 min": an estimate needs no more. */
 export const timeWords = (minutes: number): string =>
-  minutes < 90 ? `${Math.round(minutes / 5) * 5} min` : `${Math.round(minutes / 60)} h`;
+  minutes < 10
+    ? `${Math.max(1, Math.round(minutes))} min`
+    : minutes < 90
+      ? `${Math.round(minutes / 5) * 5} min`
+      : `${Math.round(minutes / 60)} h`;
 
 /** "10:42", or the day where it was another. */
 export const clockWords = (atMs: number, nowMs: number): string => {

@@ -79,7 +79,11 @@ const linesOf = ({ kind, count, steps, seams }: Sewing['entries'][number]): read
   ...(kind === 'block' ? [`${count} to make`] : []),
   ...(steps.length === 0
     ? ['no seams']
-    : [countWords(steps.length, 'step', 'steps'), countWords(seams, 'seam', 'seams')]),
+    : [
+        countWords(steps.length, 'step', 'steps'),
+        countWords(seams, 'seam', 'seams'),
+        `about ${timeWords(steps.reduce((all, { minutes }) => all + minutes, 0))}`,
+      ]),
 ];
 
 const doneWords = (sewing: Sewing, { steps, seams }: Sewing['entries'][number]): string => {

@@ -2,7 +2,7 @@
 // type alone, to be read beside the machine.
 import { memo, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { EntryLine, StepLine, StepSeen } from '#workroom/compute';
-import { quiltAddress, useLook, useMedia, usePreferences, useQuilt, useRoom } from '#workroom/room';
+import { quiltAddress, timeWords, useLook, useMedia, usePreferences, useQuilt, useRoom } from '#workroom/room';
 import { EntryStrip } from './entry-strip.tsx';
 import { LivePicture } from './live-picture.tsx';
 import type { SewPlace, SewSight } from './sew-address.ts';
@@ -67,6 +67,10 @@ export const StepPlayer = memo(({ sewing, place, entry, step }: StepPlayerOf) =>
           {seen !== null && <LaidOut sewing={sewing} place={place} entry={entry} seen={seen} />}
           <section>
             <h2>Steps of {entry.kind === 'top' ? 'the top' : entry.title}</h2>
+            <p className="quiet">
+              Step {step.number} takes about {timeWords(step.minutes)}
+              {step.total > 1 ? `, all ${step.total} in a chain` : ''}.
+            </p>
             {canBeMeasured(entry) && (
               <p>
                 <a href={sewing.wrongSizeOf(entry.key)}>It came out the wrong size</a>

@@ -1,0 +1,75 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { blockStepMinutes, topStepMinutes } from '#craft';
+import { length } from '#craft/measure';
+import { example, planned, quilt } from '#documents';
+import { cuttingMinutes } from './cutting-minutes.ts';
+import { matchesOn, seamMinutes } from './seam-minutes.ts';
+import { minutesWith, usualMinutes } from './table.ts';
+
+const near = (found: number, expected: number): void => assert.ok(Math.abs(found - expected) < 1e-9, `${found}`);
+
+test('a chain is begun once: all in one take less than one by one, by a beginning for each but the first', () => {
+  const step = { seam: length(9), matches: 0 };
+  const chained = seamMinutes({ ...step, total: 36 }, usualMinutes, 'in');
+  const alone = 36 * seamMinutes({ ...step, total: 1 }, usualMinutes, 'in');
+  near(alone - chained, 35 * usualMinutes.chain);
+  // by hand, from our own table: 0.5 + 36 · (0.4 + 0.1 + 9 · 0.02 + 0.5)
+  near(chained, 0.5 + 36 * 1.18);
+});
+
+test('a seam of 22.86 cm takes as long as one of 9 in, and no seam no time', () => {
+  const step = { total: 4, matches: 2 };
+  near(
+    seamMinutes({ ...step, seam: length(22.86) }, usualMinutes, 'cm'),
+    seamMinutes({ ...step, seam: length(9) }, usualMinutes, 'in'),
+  );
+  assert.equal(seamMinutes({ seam: length(9), total: 0, matches: 0 }, usualMinutes, 'in'), 0);
+});
+
+test('seams that meet across the new one are matched: one in a four patch, none where only one part has a seam', () => {
+  const square = (x: number, y: number, wide = 1) => [
+    { x, y },
+    { x: x + wide, y },
+    { x: x + wide, y: y + 1 },
+    { x, y: y + 1 },
+  ];
+  const line = [
+    { x: 0, y: 1 },
+    { x: 2, y: 1 },
+  ];
+  const first = [square(0, 0), square(1, 0)];
+  assert.equal(matchesOn({ line, first, second: [square(0, 1), square(1, 1)], slack: 1e-6 }), 1);
+  assert.equal(matchesOn({ line, first, second: [square(0, 1, 2)], slack: 1e-6 }), 0);
+});
+
+test('what a shop has measured stands in place of our estimate, the rest stays', () => {
+  const table = minutesWith({ cut: 0.1 });
+  assert.deepEqual(table, { ...usualMinutes, cut: 0.1 });
+  near(cuttingMinutes({ pieces: 100, strips: 8 }, table), 10 + 8 * usualMinutes.fold);
+});
+
+test('the minutes of all steps together are those of sewing, and a table of the document moves them', () => {
+  const document = example('bramble-lane');
+  const plan = planned(document as never);
+  const steps = [
+    ...plan.blocks.flatMap((block) => block.steps.map((step) => blockStepMinutes(plan, block, step))),
+    ...plan.top.steps.map((step) => topStepMinutes(plan, step)),
+  ];
+  assert.equal(Math.round(steps.reduce((all, minutes) => all + minutes, 0)), plan.time.sewing);
+  assert.ok(Math.abs(plan.time.cutting + plan.time.sewing - plan.time.minutes) <= 1);
+  const slow = planned({ ...document, minutes: { press: usualMinutes.press + 1 } } as never);
+  // one minute more for each seam that is pressed
+  assert.ok(Math.abs(slow.time.sewing - plan.time.sewing - plan.time.seams) <= 1);
+  assert.equal(slow.time.cutting, plan.time.cutting);
+});
+
+test('a document with no block to sew takes no sewing', () => {
+  const plan = planned(
+    quilt({
+      blocks: [{ id: 'panel', size: '9', made: 'elsewhere' }],
+      top: { rows: [[{ block: 'panel' }]] },
+    }),
+  );
+  assert.equal(plan.time.sewing, 0);
+});

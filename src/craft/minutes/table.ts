@@ -1,0 +1,41 @@
+// The table of minutes. Our own estimate throughout, not measured: a shop should put in its own figures.
+
+export interface MinutesTable {
+  /** To cut one piece. */
+  readonly cut: number;
+  /** To fold, lay straight and measure off one strip before it is cut into pieces. */
+  readonly fold: number;
+  /** To lay two parts together and take them up. */
+  readonly lay: number;
+  /** To begin a chain, however many are fed in one after another, and to cut it apart. */
+  readonly chain: number;
+  /** To put under the foot, and an inch of seam. */
+  readonly seam: number;
+  readonly inch: number;
+  readonly press: number;
+  /** To bring one unit to its size. */
+  readonly trim: number;
+  /** To pin or nest one place where seams meet across the new one. */
+  readonly match: number;
+  /** To draw one line, and to cut one unit apart along it. */
+  readonly draw: number;
+  readonly part: number;
+}
+
+/** In a plain seam laying, sewing and pressing are one minute together. */
+export const usualMinutes: MinutesTable = {
+  cut: 0.3,
+  fold: 1,
+  lay: 0.4,
+  chain: 0.5,
+  seam: 0.1,
+  inch: 0.02,
+  press: 0.5,
+  trim: 0.4,
+  match: 0.1,
+  draw: 0.2,
+  part: 0.1,
+};
+
+/** The usual table with what a shop has measured in its place. */
+export const minutesWith = (own: Partial<MinutesTable> | undefined): MinutesTable => ({ ...usualMinutes, ...own });
