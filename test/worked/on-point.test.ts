@@ -215,14 +215,25 @@ test('a fill may lie inside a run that a neighbour makes high', () => {
 });
 
 test('sections that are made alike are made together', () => {
-  // by hand: two pairs of one over the other, then one seam between them
+  // by hand: two pairs of one over the other, then a strip between them
   const pair = { down: [{ block: 'small' }, { block: 'small' }] };
-  const top = sections({ across: [pair, pair] }, [plainBlock('small', 4, 4)]);
+  const apart = sections({ across: [pair, { strip: 'dark', width: 1 }, pair] }, [plainBlock('small', 4, 4)]);
   assert.deepEqual(
-    top.steps.map(({ join, perBlock }) => [...join, perBlock]),
+    apart.steps.map(({ join, perBlock }) => [...join, perBlock]),
     [
       ['small', 'small', 2],
-      ['#1', '#1', 1],
+      ['#1', 'A', 1],
+      ['#2', '#1', 1],
+    ],
+  );
+  // side by side their seams meet, and are pressed by turns so that they nest: two pairs, each made once
+  const together = sections({ across: [pair, pair] }, [plainBlock('small', 4, 4)]);
+  assert.deepEqual(
+    together.steps.map(({ join, pressTo, perBlock }) => [...join, pressTo, perBlock]),
+    [
+      ['small', 'small', 1, 1],
+      ['small', 'small', 0, 1],
+      ['#1', '#2', 1, 1],
     ],
   );
 });
