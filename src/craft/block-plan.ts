@@ -19,7 +19,7 @@ import {
   type SewingStep,
   wholeTurn,
 } from '#craft/piecing';
-import type { BlockPressing, Press } from '#craft/pressing';
+import { type BlockPressing, isSpun, type Press, pressInMirror } from '#craft/pressing';
 import type { PlacedBlock, SetTop } from '#craft/setting';
 import { layingsOf, stageFor, wholeIn } from '#craft/ways';
 import type { Arc, Outline } from '#ground/arc';
@@ -144,7 +144,9 @@ export const planBlocks = (of: {
       cut: cutOf(of.drawn, places),
       pieced: entry.mirror ? inMirror(pieced, block) : pieced,
       made,
-      pressing: of.pressing[index] as BlockPressing,
+      pressing: entry.mirror
+        ? mirroredPressing(of.pressing[index] as BlockPressing)
+        : (of.pressing[index] as BlockPressing),
       rule: of.rule,
       foundations: foundations && entry.mirror ? mirroredSections(foundations, block.size[0]) : foundations,
       natures: of.natures,
@@ -384,6 +386,12 @@ const wayOfStep = (
   };
 };
 
+const mirroredPressing = (pressing: BlockPressing): BlockPressing => ({
+  ...pressing,
+  presses: pressing.presses.map(pressInMirror),
+  other: pressing.other && { ...pressing.other, presses: pressing.other.presses.map(pressInMirror) },
+});
+
 /** @param of.mirrored the block's width, where what lies in it is to be seen in the mirror */
 const blockNesting = (of: {
   readonly pieced: PiecedBlock;
@@ -436,7 +444,7 @@ const plannedStep = (of: {
     kind: step.kind,
     corners: step.corners,
     seam: step.seam,
-    press: press === 'open' ? 'open' : join[press],
+    press: press === 'open' ? 'open' : isSpun(press) ? 'spin' : join[press],
     pressTo: press,
     wish: step.wish,
     otherWay: other === press ? null : other,

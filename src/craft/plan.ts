@@ -9,7 +9,7 @@ import type { BattingPackage, BedName, EvenLines, Thread } from '#craft/finishin
 import type { Sections } from '#craft/foundation';
 import type { Length } from '#craft/measure';
 import type { PressWish, SeamInPlace } from '#craft/piecing';
-import type { Press, TopPressing, WhyLoose } from '#craft/pressing';
+import type { Press, SidePress, TopPressing, WhyLoose } from '#craft/pressing';
 import type { SetTop, StripRole, TopThing } from '#craft/setting';
 import type { Unit, Way } from '#craft/ways';
 import type { Arc } from '#ground/arc';
@@ -113,7 +113,7 @@ export interface PlannedStep {
   /** Inside corners that the seam goes round. */
   readonly corners: number;
   readonly seam: Length;
-  /** A name out of `join`, or "open". */
+  /** A name out of `join`, "open" or "spin". */
   readonly press: string;
   /** Which of the two parts `press` means: needed where both have one name. */
   readonly pressTo: Press;
@@ -192,7 +192,7 @@ export interface TopStep {
   readonly kind: 'straight' | 'partial-close';
   readonly seam: Length;
   readonly press: string;
-  readonly pressTo: Press;
+  readonly pressTo: SidePress;
   readonly unfinished: readonly [Length, Length];
   readonly perBlock: number;
   readonly total: number;

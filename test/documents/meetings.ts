@@ -6,6 +6,8 @@ export interface Met {
   readonly seams: readonly [number, number];
   /** For each: 1 where its second part lies onward along the seam that runs over both, else -1. */
   readonly ways: readonly [1 | -1, 1 | -1];
+  /** For each: 1 where an allowance that runs clockwise round the middle of its own seam lies onward, else -1. */
+  readonly clockwise: readonly [1 | -1, 1 | -1];
 }
 
 interface Laid {
@@ -20,6 +22,7 @@ interface End {
   readonly turn: number;
   readonly seam: number;
   readonly way: 1 | -1;
+  readonly clockwise: 1 | -1;
 }
 
 /** @param size of the whole: what lies nearer than a hundred-thousandth of it is one place */
@@ -49,7 +52,9 @@ const endsOn = (seams: readonly Laid[], a: Point, b: Point, near: number): reado
       // walked inward from its first end, the second part lies on the hand of the seam; from its last, on the other
       const hand = isRightHanded(laid) === (end === 0) ? 1 : -1;
       const way = hand * (dx * t.y - dy * t.x) < 0 ? 1 : -1;
-      return [{ along, side: Math.sign(side), turn: Math.atan2(dy, dx), seam, way }];
+      // outward from its middle is against (dx, dy); clockwise from there, y down, is (dy, -dx)
+      const clockwise = dy * t.x - dx * t.y > 0 ? 1 : -1;
+      return [{ along, side: Math.sign(side), turn: Math.atan2(dy, dx), seam, way, clockwise }];
     }),
   );
 };
@@ -71,13 +76,22 @@ const metAt = (ends: readonly End[]): readonly Met[] => {
   return (lines.length > 0 ? lines : alone).map(([one, other]) => ({
     seams: [one.seam, other.seam],
     ways: [one.way, other.way],
+    clockwise: [one.clockwise, other.clockwise],
   }));
 };
 
+type Pressed = 0 | 1 | 'open' | 'clockwise' | 'counterclockwise';
+
 /** @param presses by seam */
-export const nestedOf = (met: readonly Met[], presses: readonly (0 | 1 | 'open')[]): number =>
-  met.filter(({ seams: [a, b], ways }) => {
-    const [p, q] = [presses[a], presses[b]];
-    if (p === 'open' || q === 'open') return false;
-    return (p === 1 ? ways[0] : -ways[0]) !== (q === 1 ? ways[1] : -ways[1]);
+export const nestedOf = (met: readonly Met[], presses: readonly Pressed[]): number =>
+  met.filter(({ seams, ways, clockwise }) => {
+    const [p, q] = seams.map((seam, i) => alongOf(presses[seam] as Pressed, ways[i] as 1 | -1, clockwise[i] as 1 | -1));
+    return p !== 0 && q !== 0 && p !== q;
   }).length;
+
+/** 1: onward along the seam that runs over, -1: back, 0: both. */
+const alongOf = (press: Pressed, way: 1 | -1, clockwise: 1 | -1): number => {
+  if (press === 'open') return 0;
+  if (press === 'clockwise') return clockwise;
+  return press === 'counterclockwise' ? -clockwise : press === 1 ? way : -way;
+};

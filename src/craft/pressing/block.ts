@@ -2,13 +2,14 @@
 import { cornerTolerance } from '#craft/limits';
 import type { PressWish, SeamInPlace } from '#craft/piecing';
 import { at, type Point } from '#ground/plane';
-import type { Press } from './press.ts';
+import type { SidePress } from './press.ts';
 import { endsOf, type SeamEnd, type Spot, spotsOn } from './spots.ts';
 
-/** Whose end it is: a step's, at the first or the last point of its seam. */
+/** Whose end it is: a step's. */
 export interface StepEnd {
   readonly step: number;
-  readonly end: 0 | 1;
+  /** The way at this end when the seam is spun clockwise: 1 toward its second part. */
+  readonly clockwise: 1 | -1;
 }
 
 /** What pressing asks of a block that is pieced. */
@@ -20,13 +21,15 @@ export interface SewnSeams {
 export interface StudiedBlock {
   readonly steps: readonly StudiedStep[];
   readonly spots: readonly Spot<StepEnd>[];
+  /** By seam, as spots name it: its step. */
+  readonly overOf: readonly number[];
   /** Seams that end on the block's outer edge. */
   readonly rim: readonly SeamEnd<StepEnd>[];
 }
 
 /** What a step may be pressed to, and what each of that costs one block: only told apart where as much nests. */
 export interface StudiedStep {
-  readonly presses: readonly Press[];
+  readonly presses: readonly SidePress[];
   readonly costs: readonly number[];
 }
 
@@ -57,6 +60,7 @@ export const studyBlock = (block: SewnSeams, size: readonly [number, number]): S
   return {
     steps: studiedSteps({ ...block, spots, points: pointsOf(sidesOf([...spots, ...onEdges])) }),
     spots,
+    overOf: block.seams.map(({ step }) => step),
     rim,
   };
 };
@@ -70,7 +74,7 @@ export const spotsInBlock = (
 ): Pick<StudiedBlock, 'spots' | 'rim'> & { readonly ends: readonly SeamEnd<StepEnd>[] } => {
   const slack = slackOf(size);
   const [across, down] = size;
-  const ends = seams.flatMap((seam) => endsOf(seam, (end): StepEnd => ({ step: seam.step, end })));
+  const ends = seams.flatMap((seam) => endsOf(seam, (clockwise): StepEnd => ({ step: seam.step, clockwise })));
   const isOnRim = ({ x, y }: Point): boolean => x < slack || y < slack || x > across - slack || y > down - slack;
   return { spots: spotsOn(seams, ends, slack), ends, rim: ends.filter((end) => isOnRim(end.at)) };
 };

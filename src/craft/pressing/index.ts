@@ -4,13 +4,14 @@ import type { SetTop } from '#craft/setting';
 import type { Point } from '#ground/plane';
 import { type SewnSeams, type StudiedBlock, studyBlock } from './block.ts';
 import type { PressTask, TopMeeting, TopWhose, Variants } from './model.ts';
-import { doNest, type Press } from './press.ts';
+import { doNest, type Press, type SidePress, wayAt } from './press.ts';
+import { withSpins } from './spin.ts';
 import type { Meeting, SeamEnd } from './spots.ts';
 import { type InTop, spotsInTop } from './spots-in-top.ts';
 import { type PressedInVariants, pressInVariants } from './variants.ts';
 
 export { meetingPlacesIn, meetingPlacesOf } from './places.ts';
-export type { Press } from './press.ts';
+export { isSpun, type Press, pressInMirror, type SidePress } from './press.ts';
 
 /** Blocks of one entry: of one design and colouring, mirrored or not. */
 export interface EntryToPress {
@@ -60,14 +61,14 @@ export type WhyLoose = 'one-seam' | 'open' | 'kept' | 'another';
 
 export interface TopPressing {
   /** By seam of the top, in the order of joining, mitres left out. */
-  readonly presses: readonly Press[];
+  readonly presses: readonly SidePress[];
   /** By placed block: 1 where it is pressed its entry's other way. */
   readonly variants: Variants;
   /** Between blocks, rows, sashes and borders. */
   readonly between: Share & { readonly loose: readonly Loose[] };
   /** Of the whole quilt, inside its blocks too. */
   readonly all: Share;
-  /** Whether no other choice nests more. */
+  /** Whether no other choice of sides nests more. */
   readonly proven: boolean;
 }
 
@@ -86,7 +87,10 @@ export const planPressing = (of: { readonly entries: readonly EntryToPress[]; re
     meetings.map((meeting) => ({ at, ...betweenOf(meeting, seams, runs) })),
   );
   const task: PressTask = { blocks, entryOf, runs: runs.variables, between: met };
-  const found = pressInVariants(task);
+  // a spun centre may do away with the need for two ways
+  const found = pressInVariants(task)
+    .map((one) => withSpins(task, one))
+    .reduce((alike, two) => (two.pressed.nested > alike.pressed.nested ? two : alike));
   return result({ entries, task, met, seams, runs, found });
 };
 
@@ -121,8 +125,7 @@ const runsOf = (seams: readonly TopSeam[]): Runs => {
 /** A run that is pressed its way presses a seam toward its first part where that lies there: then alike is unlike. */
 const betweenOf = ({ ends, nests }: Meeting<InTop>, seams: readonly TopSeam[], runs: Runs): TopMeeting => {
   const turned = ends.filter(({ of }) => 'seam' in of && seams[of.seam]?.wish.along === 0).length % 2 === 1;
-  const whoseOf = ({ of }: SeamEnd<InTop>): TopWhose =>
-    'seam' in of ? { run: runs.of[of.seam] as number } : { placed: of.placed, step: of.step };
+  const whoseOf = ({ of }: SeamEnd<InTop>): TopWhose => ('seam' in of ? { run: runs.of[of.seam] as number } : of);
   return {
     whose: [whoseOf(ends[0]), whoseOf(ends[1])],
     nests: turned ? (nests === 'alike' ? 'unlike' : 'alike') : nests,
@@ -160,7 +163,7 @@ const result = (of: {
   return {
     blocks,
     top: {
-      presses: seams.map(({ wish }, seam) => pressIn(pressed.runs[runs.of[seam] as number] as Press, wish.along)),
+      presses: seams.map(({ wish }, seam) => pressIn(pressed.runs[runs.of[seam] as number] as SidePress, wish.along)),
       variants,
       between: { meetings: met.length, nested: met.length - loose.length, loose },
       all: { meetings, nested: pressed.nested },
@@ -169,7 +172,7 @@ const result = (of: {
   };
 };
 
-const pressIn = (run: Press, along: 0 | 1): Press =>
+const pressIn = (run: SidePress, along: 0 | 1): SidePress =>
   run === 'open' ? 'open' : run === 1 ? along : along === 1 ? 0 : 1;
 
 const looseIn = (
@@ -181,7 +184,7 @@ const looseIn = (
   const loose = met.flatMap(({ at, over, ends: [a, b], nests }): readonly LooseInBlock[] => {
     const own = [a.of.step, b.of.step] as const;
     const [p, q] = [presses[own[0]] as Press, presses[own[1]] as Press];
-    if (doNest(nests, p, q)) return [];
+    if (doNest(nests, wayAt(p, a.of.clockwise), wayAt(q, b.of.clockwise))) return [];
     const isKept = own.every((step) => steps[step]?.presses.length === 1);
     const why = whyLoose({ presses: [p, q], isOneSeam: own[0] === own[1], nests, isKept });
     return [{ at, steps: own, over: seams[over]?.step as number, why }];
@@ -196,18 +199,21 @@ const whyBetween = (
 ): WhyLoose | null => {
   const whose = meeting.whose.map((one) => {
     if ('run' in one) {
-      return { press: pressed.runs[one.run] as Press, name: `${one.run}`, ways: task.runs[one.run]?.presses.length };
+      const press: Press = pressed.runs[one.run] as SidePress;
+      return { press, way: wayAt(press, 1), name: `${one.run}`, ways: task.runs[one.run]?.presses.length };
     }
     const entry = task.entryOf[one.placed] as number;
     const variant = variants[one.placed] as 0 | 1;
+    const press = pressed.steps[entry]?.[variant][one.step] as Press;
     return {
-      press: pressed.steps[entry]?.[variant][one.step] as Press,
+      press,
+      way: wayAt(press, one.clockwise),
       name: `${entry} ${variant} ${one.step}`,
       ways: task.blocks[entry]?.steps[one.step]?.presses.length,
     };
   });
   const [a, b] = whose as [(typeof whose)[number], (typeof whose)[number]];
-  if (doNest(meeting.nests, a.press, b.press)) return null;
+  if (doNest(meeting.nests, a.way, b.way)) return null;
   return whyLoose({
     presses: [a.press, b.press],
     isOneSeam: a.name === b.name,

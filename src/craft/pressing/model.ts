@@ -1,11 +1,11 @@
 // The choice of all presses as one: a variable for every step of a block (for each of its two ways, where it has two) and for
 // every run of seams in the top. Most meetings nested first, then least against the wishes.
 import { type Chosen, leastCost, type PairCost } from '#ground/choices';
-import type { StudiedBlock } from './block.ts';
-import { doNest, type Press } from './press.ts';
+import type { StepEnd, StudiedBlock } from './block.ts';
+import { doNest, type Press, type SidePress, wayAt } from './press.ts';
 
 /** A seam in the top: a placed block's step, or a run of the top's own. */
-export type TopWhose = { readonly placed: number; readonly step: number } | { readonly run: number };
+export type TopWhose = (StepEnd & { readonly placed: number }) | { readonly run: number };
 
 export interface TopMeeting {
   readonly whose: readonly [TopWhose, TopWhose];
@@ -17,7 +17,7 @@ export interface PressTask {
   readonly blocks: readonly StudiedBlock[];
   /** The entry of every placed block. */
   readonly entryOf: readonly number[];
-  readonly runs: readonly { readonly presses: readonly Press[]; readonly costs: readonly number[] }[];
+  readonly runs: readonly { readonly presses: readonly SidePress[]; readonly costs: readonly number[] }[];
   readonly between: readonly TopMeeting[];
 }
 
@@ -27,7 +27,7 @@ export type Variants = readonly (0 | 1)[];
 export interface Pressed {
   /** By entry, variant and step; a variant that no block takes is empty. */
   readonly steps: readonly (readonly [readonly Press[], readonly Press[]])[];
-  readonly runs: readonly Press[];
+  readonly runs: readonly SidePress[];
   /** Of all meetings in and between blocks. */
   readonly nested: number;
   /** Whether no other choice has more nested for these variants, and as many with less against the wishes. */
@@ -51,7 +51,7 @@ export const pressAll = (task: PressTask, variants: Variants): Pressed => {
   const pairs: PairCost[] = [];
   for (const { a, b, nests, count } of tallies) {
     const [first, second] = [layout.variables[a], layout.variables[b]] as [Variable, Variable];
-    const priceOf = (p: Press, q: Press): number => (doNest(nests, p, q) ? 0 : worth * count);
+    const priceOf = (p: SidePress, q: SidePress): number => (doNest(nests, sideOf(p), sideOf(q)) ? 0 : worth * count);
     if (a !== b) {
       pairs.push({ a, b, cost: first.presses.map((p) => second.presses.map((q) => priceOf(p, q))) });
       continue;
@@ -66,7 +66,7 @@ export const pressAll = (task: PressTask, variants: Variants): Pressed => {
 };
 
 interface Variable {
-  readonly presses: readonly Press[];
+  readonly presses: readonly SidePress[];
   readonly costs: readonly number[];
   /** Blocks that it stands for. */
   readonly times: number;
@@ -133,6 +133,9 @@ const tallied = (tallies: readonly Tally[]): readonly Tally[] => {
   return [...known.values()];
 };
 
+/** To a side it is the same at both ends. */
+const sideOf = (press: SidePress) => wayAt(press, 1);
+
 const pressedAs = (of: {
   readonly task: PressTask;
   readonly layout: Layout;
@@ -140,7 +143,7 @@ const pressedAs = (of: {
   readonly tallies: readonly Tally[];
 }): Pressed => {
   const { task, layout, chosen, tallies } = of;
-  const presses = layout.variables.map((one, i) => one.presses[chosen.values[i] as number] as Press);
+  const presses = layout.variables.map((one, i) => one.presses[chosen.values[i] as number] as SidePress);
   return {
     steps: task.blocks.map(({ steps }, entry) => {
       const [first, second] = layout.firstOf[entry] as readonly [number, number];
@@ -149,7 +152,8 @@ const pressedAs = (of: {
     }),
     runs: presses.slice(layout.firstRun),
     nested: tallies.reduce(
-      (all, { a, b, nests, count }) => all + (doNest(nests, presses[a] as Press, presses[b] as Press) ? count : 0),
+      (all, { a, b, nests, count }) =>
+        all + (doNest(nests, sideOf(presses[a] as SidePress), sideOf(presses[b] as SidePress)) ? count : 0),
       0,
     ),
     proven: chosen.proven,

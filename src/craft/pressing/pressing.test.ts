@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import type { BlockPlan } from '#craft';
 import { collection } from '#craft/collection';
 import { type Met, meetingsFound, nestedOf, planned, quilt } from '#documents';
-import type { Press } from './press.ts';
+import { isSpun, type Press } from './press.ts';
 
 const nestedWith = ({ seams }: BlockPlan, met: readonly Met[], presses: readonly Press[]): number =>
   nestedOf(
@@ -33,7 +33,11 @@ const compare = (block: BlockPlan): void => {
   const presses = block.steps.map(({ pressTo }) => pressTo);
   assert.equal(block.pressing.meetings, met.length, `${block.id}: meetings`);
   assert.equal(block.pressing.nested, nestedWith(block, met, presses), `${block.id}: nested as told`);
-  assert.equal(block.pressing.nested, mostNested(met, block), `${block.id}: nested at most`);
+  const most = mostNested(met, block);
+  // a spun seam may nest where none pressed to one side does
+  if (presses.every((press) => !isSpun(press)))
+    assert.equal(block.pressing.nested, most, `${block.id}: nested at most`);
+  else assert.ok(block.pressing.nested >= most, `${block.id}: nested ${block.pressing.nested}, to sides ${most}`);
   assert.equal(block.pressing.loose.length, met.length - block.pressing.nested);
   const darker = block.steps.map(({ wish }) => wish.toward);
   assert.ok(block.pressing.nested >= nestedWith(block, met, darker), `${block.id}: all to the darker side nests more`);

@@ -7,7 +7,7 @@ import type { StepEnd } from './block.ts';
 import { endsOf, type SeamEnd, type Spot, spotsOn } from './spots.ts';
 
 /** An end in the top: a block's, or that of one of the top's own seams. */
-export type InTop = { readonly placed: number; readonly step: number } | { readonly seam: number };
+export type InTop = (StepEnd & { readonly placed: number }) | { readonly seam: number };
 
 export interface Rim {
   readonly size: readonly [number, number];
@@ -40,5 +40,5 @@ const endInTop = (
     const to = pointInTop(block, size, { x: end.at.x + way.x, y: end.at.y + way.y });
     return { x: to.x - at.x, y: to.y - at.y };
   };
-  return { at, into: wayOf(end.into), toward: wayOf(end.toward), of: { placed, step: end.of.step } };
+  return { at, into: wayOf(end.into), toward: wayOf(end.toward), of: { placed, ...end.of } };
 };

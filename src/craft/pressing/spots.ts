@@ -37,8 +37,12 @@ export interface Meeting<Whose> {
   readonly nests: 'alike' | 'unlike';
 }
 
-/** Both ends of a seam, first and last. */
-export const endsOf = <Whose>(seam: LaidSeam, whose: (end: 0 | 1) => Whose): readonly SeamEnd<Whose>[] => {
+/**
+ * Both ends of a seam, first and last.
+ *
+ * @param whose is told whether there, seen from the middle of the seam, the second part lies clockwise (1) or counterclockwise (-1)
+ */
+export const endsOf = <Whose>(seam: LaidSeam, whose: (clockwise: 1 | -1) => Whose): readonly SeamEnd<Whose>[] => {
   const { path } = seam;
   const hand = handOf(seam);
   const legs = [
@@ -49,7 +53,7 @@ export const endsOf = <Whose>(seam: LaidSeam, whose: (end: 0 | 1) => Whose): rea
     const into = unit(at, next);
     // the last leg is walked backwards
     const by = end === 0 ? hand : -hand;
-    return { at, into, toward: { x: -into.y * by, y: into.x * by }, of: whose(end as 0 | 1) };
+    return { at, into, toward: { x: -into.y * by, y: into.x * by }, of: whose(by === 1 ? -1 : 1) };
   });
 };
 

@@ -2,7 +2,7 @@
 // worth while? Which block takes which way is a search; how each way is pressed is then chosen as one.
 
 import { type Pressed, type PressTask, pressAll, type TopMeeting, type TopWhose, type Variants } from './model.ts';
-import { doNest, type Press } from './press.ts';
+import { doNest, type Press, type Way, wayAt } from './press.ts';
 
 export interface PressedInVariants {
   readonly variants: Variants;
@@ -17,15 +17,16 @@ const leastShare = 0.25;
 /** Times that blocks are looked at again, one by one. */
 const rounds = 3;
 
-export const pressInVariants = (task: PressTask): PressedInVariants => {
+/** All blocks of an entry alike, and where that nests more, in two ways: the ways that nest most last. */
+export const pressInVariants = (task: PressTask): readonly PressedInVariants[] => {
   const plain: Variants = task.entryOf.map(() => 0);
   const once = pressAll(task, plain);
   const candidates = worthTrying(task, once);
-  if (candidates.size === 0) return { variants: plain, pressed: once, proven: once.proven };
+  const alike: PressedInVariants = { variants: plain, pressed: once, proven: once.proven && candidates.size === 0 };
+  if (candidates.size === 0) return [alike];
   const all = improved(task, byTurns(task, candidates));
   const kept = [...candidates].reduce((best, entry) => withoutIdle(task, best, entry), all);
-  const best = kept.pressed.nested > once.nested ? kept : { variants: plain, pressed: once };
-  return { ...best, proven: false };
+  return kept.pressed.nested > once.nested ? [alike, { ...kept, proven: false }] : [alike];
 };
 
 /** Entries with a seam that does not nest with one of another block, and that has two ways. */
@@ -45,10 +46,10 @@ const worthTrying = (task: PressTask, pressed: Pressed): ReadonlySet<number> => 
 
 const waysOf =
   (task: PressTask, pressed: Pressed) =>
-  (whose: TopWhose, variant: 0 | 1): Press =>
+  (whose: TopWhose, variant: 0 | 1): Way =>
     'run' in whose
-      ? (pressed.runs[whose.run] as Press)
-      : (pressed.steps[task.entryOf[whose.placed] as number]?.[variant][whose.step] as Press);
+      ? wayAt(pressed.runs[whose.run] as Press, 1)
+      : wayAt(pressed.steps[task.entryOf[whose.placed] as number]?.[variant][whose.step] as Press, whose.clockwise);
 
 /** Blocks of one entry that meet take their two ways by turns, as far as that goes. */
 const byTurns = (task: PressTask, candidates: ReadonlySet<number>): Variants => {
@@ -93,7 +94,7 @@ const improved = (task: PressTask, begun: Variants): Try => {
       const other = variants[placed] === 0 ? 1 : 0;
       if (best.pressed.steps[task.entryOf[placed] as number]?.[other].length === 0) return;
       const nestedAs = (variant: 0 | 1): number => {
-        const wayOf = (whose: TopWhose): Press =>
+        const wayOf = (whose: TopWhose): Way =>
           ways(whose, 'run' in whose ? 0 : whose.placed === placed ? variant : (variants[whose.placed] as 0 | 1));
         return meetings.filter(({ whose: [a, b], nests }) => doNest(nests, wayOf(a), wayOf(b))).length;
       };

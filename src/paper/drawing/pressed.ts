@@ -2,7 +2,7 @@
 // not. One step may be chosen: its seams are then drawn along their length.
 import type { BlockPlan, PlannedStep, QuiltPlan } from '#craft';
 import { topSeams } from '#craft/piecing';
-import { meetingPlacesIn, meetingPlacesOf, type Press } from '#craft/pressing';
+import { isSpun, meetingPlacesIn, meetingPlacesOf, type Press } from '#craft/pressing';
 import type { Point, Polygon } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
@@ -135,6 +135,10 @@ const seamMarks = (of: {
       'stroke-width': isChosen ? 2.4 : 9,
       'stroke-linecap': 'round',
     });
+    if (isSpun(press)) {
+      const halves = spunArrows({ path: laid, press, colour: isChosen || of.chosen === null ? thread : softInk });
+      return group({ class: 'pressed-seam', 'data-thing': step }, [along, ...halves]);
+    }
     const { at, away, longPt } = middleOf(laid, heading);
     const reach = Math.min(longestArrowPt, Math.max(shortestArrowPt, longPt * 0.5)) / 2;
     const toward = press === 0 ? -1 : 1;
@@ -147,6 +151,25 @@ const seamMarks = (of: {
     });
     return group({ class: 'pressed-seam', 'data-thing': step }, [along, mark]);
   });
+
+/** One on each half, run round the middle. */
+const spunArrows = (of: {
+  readonly path: Polygon;
+  readonly press: 'clockwise' | 'counterclockwise';
+  readonly colour: string;
+}): readonly string[] => {
+  const [a, b] = [of.path[0], of.path.at(-1)] as [Point, Point];
+  const longPt = Math.hypot(b.x - a.x, b.y - a.y);
+  const by = of.press === 'clockwise' ? 1 : -1;
+  const right = { x: (-(b.y - a.y) / longPt) * by, y: ((b.x - a.x) / longPt) * by };
+  const reach = Math.min(longestArrowPt, Math.max(shortestArrowPt, longPt * 0.25)) / 2;
+  return [0.24, 0.76].map((share) => {
+    const toward = share > 0.5 ? 1 : -1;
+    const on = { x: a.x + (b.x - a.x) * share, y: a.y + (b.y - a.y) * share };
+    const end = (far: number): Point => ({ x: on.x + right.x * far * toward, y: on.y + right.y * far * toward });
+    return arrow({ from: end(-reach), to: end(reach), heads: 'one', colour: of.colour });
+  });
+};
 
 /** The middle of the longest leg, and the way to the second part there. */
 const middleOf = (

@@ -1,6 +1,7 @@
 // How parts and places are named in the directions: "unit 4", "to the left of", "toward the A on the right".
 import type { PlannedStep } from '#craft';
 import type { Side } from '#craft/design';
+import { isSpun } from '#craft/pressing';
 import { never } from '#ground/outcome';
 import { isAnyEdge } from '#paper/drawing';
 import { capital } from '#paper/words';
@@ -29,7 +30,7 @@ interface Joining {
   readonly kind?: PlannedStep['kind'];
   readonly join: readonly [string, string];
   readonly side: Side;
-  readonly pressTo: 0 | 1 | 'open';
+  readonly pressTo: PlannedStep['pressTo'];
 }
 
 /**
@@ -48,6 +49,11 @@ export const stepHeading = ({ join, side, kind }: Joining, partner: number | nul
 /** "Press toward F." */
 export const pressText = ({ join, side, pressTo }: Joining): string => {
   if (pressTo === 'open') return 'Press the seam open.';
+  if (isSpun(pressTo)) {
+    const [front, back] =
+      pressTo === 'clockwise' ? ['clockwise', 'counterclockwise'] : ['counterclockwise', 'clockwise'];
+    return `Spin the seam: where the others cross it, open a few stitches inside the allowance, and from there press one half to each side, so that all run round one way: ${front} as seen on the board, ${back} from the back.`;
+  }
   const name = partName(join[pressTo]);
   if (join[0] !== join[1]) return `Press toward ${name}.`;
   return `Press toward the ${name} ${besideWords[pressTo === 1 ? side : opposite[side]]}.`;

@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { planned, quilt } from '#documents';
+import { pressText } from './naming.ts';
 import { blockNestingLines, shareText, topNestingLines } from './pressing.ts';
 
 test('how many places nest is said in whole sentences', () => {
@@ -44,7 +45,7 @@ test('nine patches side by side take two ways by turns, and are told apart', () 
   ]);
   // by hand: two seams over each of the two edges of both rows, four over the long seam and the corner of four blocks
   assert.deepEqual(topNestingLines(plan), [
-    'Between blocks, rows and borders: at 9 places seams meet across another: they nest at all of them. In the whole quilt 25 of 25 nest, and no other choice nests more. A ring in a block marks those that are pressed the other way.',
+    'Between blocks, rows and borders: at 9 places seams meet across another: they nest at all of them. In the whole quilt 25 of 25 nest, and no other choice of sides nests more. A ring in a block marks those that are pressed the other way.',
   ]);
 });
 
@@ -54,5 +55,17 @@ test('of one that cannot nest the steps and the reason are named', () => {
   assert.match(
     blockNestingLines(block)[0] ?? '',
     /^At 11 places .* nest at 9 of them\. Not where copies of step \d+ under step \d+( and copies of step \d+ under step \d+)? meet: it is one seam, which lies the same way in both\.$/,
+  );
+});
+
+test('four-patches side by side are spun, all alike, and the words say which way round from either side', () => {
+  const [block] = gridOf('four-patch', 3).blocks;
+  assert.ok(block);
+  assert.equal(block.pressing.otherWay, 0);
+  const last = block.steps.at(-1);
+  assert.ok(last);
+  assert.match(
+    pressText(last),
+    /^Spin the seam: .*: (clockwise as seen on the board, counterclockwise|counterclockwise as seen on the board, clockwise) from the back\.$/,
   );
 });

@@ -1,6 +1,6 @@
 // How seams nest, in words: how many places there are, how many nest, and why the others do not.
 import type { BlockPlan, PlannedStep, QuiltPlan } from '#craft';
-import type { WhyLoose } from '#craft/pressing';
+import { isSpun, type WhyLoose } from '#craft/pressing';
 import { never } from '#ground/outcome';
 import { inWords } from '#paper/words';
 import { partName, pressText } from './naming.ts';
@@ -76,7 +76,7 @@ export const topNestingLines = ({ top }: QuiltPlan): readonly string[] => {
       ...(between.meetings === 0
         ? []
         : [`Between blocks, rows and borders: ${lowered(shareText(between))}`, ...reasons]),
-      `In the whole quilt ${all.nested} of ${all.meetings} nest${proven ? ', and no other choice nests more' : '; found by a search'}.`,
+      `In the whole quilt ${all.nested} of ${all.meetings} nest${proven ? ', and no other choice of sides nests more' : '; found by a search'}.`,
       ...rings,
     ].join(' '),
   ];
@@ -91,6 +91,7 @@ const whyPressed = ({ wish, pressTo, join }: PlannedStep): string => {
   if (wish.why === 'outward') return 'Away from the middle of the block.';
   if (wish.why === 'hollow') return 'To the hollow side of the curve, where its clips open.';
   if (pressTo === 'open') return 'So many seams run together there that it lies flattest open.';
+  if (isSpun(pressTo)) return 'All that meet there run round with it, so it lies flat and nests.';
   if (pressTo !== wish.toward)
     return `So seams nest, or lie flatter; alone it would go toward ${partName(join[wish.toward])}.`;
   return wish.why === 'darker' ? 'The cloth there is darker.' : 'There it lies flatter.';

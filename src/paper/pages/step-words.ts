@@ -46,9 +46,10 @@ export const stepWords = (
 /** Where some blocks of the entry are pressed otherwise. */
 const otherWayText = ({ pressing }: BlockPlan, step: PlannedStep): string => {
   if (step.otherWay === null) return '';
-  const way = pressText({ ...step, pressTo: step.otherWay })
+  const [first = '', ...rest] = pressText({ ...step, pressTo: step.otherWay })
     .replace(/^Press /, '')
     .replace(/\.$/, '');
+  const way = `${first.toLowerCase()}${rest.join('')}`;
   return ` For ${pressing.otherWay === 1 ? 'the one block' : `the ${pressing.otherWay} blocks`} pressed the other way: ${way}.`;
 };
 
