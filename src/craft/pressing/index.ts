@@ -10,6 +10,7 @@ import type { Meeting, SeamEnd } from './spots.ts';
 import { type InTop, spotsInTop } from './spots-in-top.ts';
 import { type PressedInVariants, pressInVariants } from './variants.ts';
 
+export { spotsInBlock } from './block.ts';
 export { meetingPlacesIn, meetingPlacesOf } from './places.ts';
 export { isSpun, type Press, pressInMirror, type SidePress } from './press.ts';
 

@@ -25,6 +25,7 @@ export { drawSeamTest } from './seam-test.ts';
 export { drawSections } from './sections.ts';
 export { drawSheets } from './sheets.ts';
 export { drawSleeve } from './sleeve.ts';
+export { drawSpunBack } from './spun-back.ts';
 export type { StepPicture } from './step.ts';
 export { drawStep } from './step.ts';
 export { drawStripAlone } from './strip-alone.ts';

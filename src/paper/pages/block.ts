@@ -2,11 +2,12 @@
 import type { BlockPlan, PlannedStep, QuiltPlan } from '#craft';
 import { toNumber } from '#ground/exact';
 import type { ClothSigns } from '#paper/cloth';
-import { asFirstPlaced, drawBoard, drawMachine, drawStep } from '#paper/drawing';
+import { asFirstPlaced, drawBoard, drawMachine, drawSpunBack, drawStep } from '#paper/drawing';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
 import { type BlockHead, blockHead, boardAlt, type Counts, madeText, slantText } from './block-head.ts';
 import { columnPt } from './measure.ts';
+import { spunBackAlt } from './pressing.ts';
 import { blocksOfAll, type SizedPlan } from './sized.ts';
 import { type StepWords, stepWords } from './step-words.ts';
 
@@ -21,6 +22,8 @@ export interface StepCard extends Omit<StepWords, 'boardAlt' | 'machineAlt'> {
   readonly number: string;
   readonly board: Picture;
   readonly machineView: Picture;
+  /** Of a spun seam: from the back. */
+  readonly back?: Picture;
 }
 
 interface ChapterOf {
@@ -99,7 +102,9 @@ const stepCard = (
   const fitPt = (width: number) => [width, stepHighPt(block)] as const;
   const drawn = { block, step, signs: of.signs, ruler: of.plan.quilt };
   const name = `block-${at.place}-step-${step.number}`;
+  const back = drawSpunBack({ block, step, sidePt: 62, alt: spunBackAlt(step) });
   return {
+    ...(back === null ? {} : { back: shown(of.album, `${name}-back`, back) }),
     number: String(step.number),
     heading,
     make,

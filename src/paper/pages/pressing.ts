@@ -96,3 +96,7 @@ const whyPressed = ({ wish, pressTo, join }: PlannedStep): string => {
     return `So seams nest, or lie flatter; alone it would go toward ${partName(join[wish.toward])}.`;
   return wish.why === 'darker' ? 'The cloth there is darker.' : 'There it lies flatter.';
 };
+
+/** Of the picture from the back, for readers who listen. */
+export const spunBackAlt = ({ number }: PlannedStep): string =>
+  `Step ${number} from the back, pressed: all seams that cross there lie one way round, and their ends open into a small patch.`;

@@ -78,7 +78,11 @@ export const chaptersTypst = `
   set text(size: 9pt)
   set par(leading: 0.5em, spacing: 0.5em)
   par(text(fill: soft, s.machine))
-  par[#s.press #strong(s.measures)]
+  if "back" in s {
+    grid(columns: (1fr, auto), column-gutter: 8pt, par[#s.press #strong(s.measures)], picture(s.back))
+  } else {
+    par[#s.press #strong(s.measures)]
+  }
 })
 
 // two abreast; the last two rows stay together, so that no step stands alone on a page

@@ -1,8 +1,16 @@
 // How a block or the top is pressed, as a whole: every seam with its arrow, where seams meet and whether they nest, and why.
 import type { QuiltPlan } from '#craft';
 import { clothSignsFor } from '#paper/cloth';
-import { type Drawing, drawPressedBlock, drawPressedTop } from '#paper/drawing';
-import { blockNestingLines, pressReason, stepWords, titleOf, topNestingLines, topStepWords } from '#paper/pages';
+import { type Drawing, drawPressedBlock, drawPressedTop, drawSpunBack } from '#paper/drawing';
+import {
+  blockNestingLines,
+  pressReason,
+  spunBackAlt,
+  stepWords,
+  titleOf,
+  topNestingLines,
+  topStepWords,
+} from '#paper/pages';
 import { blockOfEntry, topEntry } from './entries.ts';
 
 export interface PressingLook {
@@ -19,6 +27,8 @@ export interface PressingSeen extends PressingLook {
   /** Whether some blocks are pressed the other way. */
   readonly ways: 1 | 2;
   readonly share: readonly string[];
+  /** Of a chosen step that is spun, from the back; else null. */
+  readonly back: Drawing | null;
   readonly steps: readonly { readonly number: number; readonly heading: string; readonly press: string }[];
 }
 
@@ -34,6 +44,7 @@ export const seePressing = (plan: QuiltPlan, look: PressingLook): PressingSeen |
       title: 'The top',
       picture: drawPressedTop({ plan, signs, fitPt: fit, chosen: look.chosen, alt }),
       ways: 1,
+      back: null,
       share,
       steps: plan.top.steps.map((step) => {
         const { heading, press } = topStepWords({ plan, signs }, step);
@@ -44,6 +55,7 @@ export const seePressing = (plan: QuiltPlan, look: PressingLook): PressingSeen |
   const block = blockOfEntry(plan, look.entry);
   if (block === null || block.patches.length === 0) return 'nowhere';
   const share = blockNestingLines(block);
+  const chosen = block.steps.find(({ number }) => number === look.chosen);
   const title = titleOf(plan, block);
   const alt = `${title} with an arrow across every seam, the way that it is pressed. ${share.join(' ')}`;
   return {
@@ -51,6 +63,7 @@ export const seePressing = (plan: QuiltPlan, look: PressingLook): PressingSeen |
     title,
     picture: drawPressedBlock({ block, signs, fitPt: fit, chosen: look.chosen, way: look.way, alt }),
     ways: block.pressing.otherWay > 0 ? 2 : 1,
+    back: chosen === undefined ? null : drawSpunBack({ block, step: chosen, sidePt: 110, alt: spunBackAlt(chosen) }),
     share,
     steps: block.steps.map((step) => ({
       number: step.number,

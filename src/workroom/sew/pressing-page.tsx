@@ -64,6 +64,12 @@ export const PressingPage = ({ sewing, entry, place }: PressingPageOf) => {
           <p role="status" className="sew-pressed-here">
             {here === undefined ? '' : `Step ${here.number}, ${here.heading}. ${here.press}`}
           </p>
+          {seen.back !== null && (
+            <figure className="sew-pressed-back">
+              <LivePicture picture={seen.back} className="is-paper" />
+              <figcaption className="quiet">From the back</figcaption>
+            </figure>
+          )}
           <a href={sewing.addressOf({ entry: entry.key, step: null, sight: 'both', type: 'usual' })}>
             Back to {entry.title}
           </a>
