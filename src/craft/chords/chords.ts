@@ -2,7 +2,7 @@
 // edge of the unit and through no patch. Units of a straight-seam block are convex, so a line that
 // crosses none of the unit's patches meets the unit in a single seam.
 import { type Arc, edgesOf } from '#ground/arc';
-import { distance, type Point, type Polygon } from '#ground/plane';
+import { distance, offLine, type Point, type Polygon } from '#ground/plane';
 
 export interface SeamLine {
   readonly from: Point;
@@ -34,7 +34,7 @@ export const drawingOf = (
   slack: number,
   arcs: readonly (readonly Arc[])[] = [],
 ): Drawing => {
-  const known = new Map<string, number>();
+  const known = new Map<string, number[]>();
   const lines: SeamLine[] = [];
   const linesOf = patches.map((points, patch) => {
     const mine = new Set<number>();
@@ -42,9 +42,10 @@ export const drawingOf = (
       if (arc !== null) continue;
       const line = seamLine(from, to);
       const key = lineKey(line, slack);
-      const index = known.get(key) ?? lines.length;
+      const near = known.get(key) ?? [];
+      const index = near.find((one) => isAlong(lines[one] as SeamLine, line, slack)) ?? lines.length;
       if (index === lines.length) {
-        known.set(key, index);
+        known.set(key, [...near, index]);
         lines.push(line);
       }
       mine.add(index);
@@ -115,6 +116,10 @@ export const seamLine = (a: Point, b: Point): SeamLine => {
   const place = lie === 0 ? a.y : lie === 1 ? a.x : (a.x * (b.y - a.y) - a.y * (b.x - a.x)) / (b.y - a.y);
   return { from, to, lie, place };
 };
+
+/** Whether the ends of one line lie on the other as nearly as its seam's patches must. */
+const isAlong = (line: SeamLine, { from, to }: SeamLine, slack: number): boolean =>
+  [from, to].every((p) => Math.abs(offLine(line.from, line.to, p)) < 2 * slack);
 
 const lineKey = (line: SeamLine, slack: number): string => {
   const long = distance(line.from, line.to);
