@@ -10,7 +10,16 @@ import { alone } from './alone.mjs';
 import { installPackages } from './packages.mjs';
 
 const layers = ['ground', 'craft', 'paper', 'wire', 'solver', 'workroom'];
-const demos = ['harvest-home-throw', 'lantern-lane', 'twelve-fields', 'heron-hanging', 'kettle-bank', 'mill-pond'];
+const demos = [
+  'harvest-home-throw',
+  'lantern-lane',
+  'twelve-fields',
+  'heron-hanging',
+  'kettle-bank',
+  'mill-pond',
+  'weir-street',
+  'lamp-street',
+];
 const demoFile = (demo) => `examples/${demo}.quilt.json`;
 
 /**

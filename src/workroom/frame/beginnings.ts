@@ -37,6 +37,8 @@ export const demoQuilts: readonly DemoQuilt[] = [
   { file: 'twelve-fields', title: 'Twelve Fields', words: 'A sampler in sections' },
   { file: 'heron-hanging', title: 'Heron Hanging', words: 'Log cabins in centimetres' },
   { file: 'kettle-bank', title: 'Kettle Bank', words: 'Pineapples on paper foundations' },
+  { file: 'weir-street', title: 'Weir Street', words: 'Strips turning about a square, a partial seam' },
+  { file: 'lamp-street', title: 'Lamp Street', words: 'Eight-pointed stars, corners set in' },
   { file: 'mill-pond', title: 'Mill Pond', words: 'Rings and shells in curved seams' },
 ];
 
