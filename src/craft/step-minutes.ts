@@ -21,7 +21,8 @@ export const blockStepMinutes = ({ quilt }: Pick<QuiltPlan, 'quilt'>, block: Blo
   const [first, second] = step.patches.map((part) => part.map((patch) => block.patches[patch]?.points ?? []));
   const slack = 4 * cornerTolerance * Math.max(...block.finished);
   const matches = matchesOn({ line: step.line, first: first ?? [], second: second ?? [], slack }) + step.corners;
-  return together + seamMinutes({ ...step, matches }, table, unit);
+  const eased = step.kind === 'curved' ? step.total * table.curve : 0;
+  return together + eased + seamMinutes({ ...step, matches }, table, unit);
 };
 
 /** One step of the top; where rows are joined, what stands side by side in both meets. */

@@ -357,6 +357,7 @@ export const quiltDocument = closed({
     press: minutes,
     trim: minutes,
     match: minutes,
+    curve: minutes,
     draw: minutes,
     part: minutes,
   }).optional(),

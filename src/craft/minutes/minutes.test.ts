@@ -64,6 +64,19 @@ test('the minutes of all steps together are those of sewing, and a table of the 
   assert.equal(slow.time.cutting, plan.time.cutting);
 });
 
+test('a curved seam takes longer by what it is matched, pinned and eased', () => {
+  const document = example('mill-pond');
+  const plan = planned(document as never);
+  const curved = plan.blocks.flatMap(({ steps }) => steps).filter(({ kind }) => kind === 'curved');
+  // by hand: two in each of four shells, one in each of twelve rings
+  assert.equal(
+    curved.reduce((all, { total }) => all + total, 0),
+    20,
+  );
+  const plain = planned({ ...document, minutes: { curve: 0 } } as never);
+  assert.ok(Math.abs(plan.time.sewing - plain.time.sewing - 20 * usualMinutes.curve) <= 1);
+});
+
 test('a document with no block to sew takes no sewing', () => {
   const plan = planned(
     quilt({

@@ -17,6 +17,8 @@ export interface MinutesTable {
   readonly trim: number;
   /** To pin or nest one place where seams meet across the new one. */
   readonly match: number;
+  /** To match, pin and ease one curved seam, besides. */
+  readonly curve: number;
   /** To draw one line, and to cut one unit apart along it. */
   readonly draw: number;
   readonly part: number;
@@ -33,6 +35,7 @@ export const usualMinutes: MinutesTable = {
   press: 0.5,
   trim: 0.4,
   match: 0.1,
+  curve: 3,
   draw: 0.2,
   part: 0.1,
 };
