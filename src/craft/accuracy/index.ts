@@ -5,10 +5,9 @@ export { type BlockDrift, blockDrift } from './drift.ts';
 export { type BlockSize, type RulerSizes, rulerSizes } from './ruler-sizes.ts';
 export { scaled } from './scaled.ts';
 export type { SewnBlock } from './sewn-block.ts';
-export { anywhere, atLimits, type Sewer, type Simulated, sewByChance, simulate } from './simulated.ts';
+export { anywhere, type Sewer, sewByChance } from './simulated.ts';
 export {
   type CutTerm,
-  cutSensitivity,
   type SeamTerm,
   type SizeModel,
   sensitivity,

@@ -3,12 +3,11 @@
 export {
   type Diagnosis,
   diagnose,
-  diagnosisOf,
   type MeasuredSize,
 } from './diagnose.ts';
 export type { Explanation } from './explanations.ts';
 export type { NextMeasure } from './next-measure.ts';
-export { parseReadings, type Reading, type ReadingProblem } from './readings.ts';
+export type { Reading, ReadingProblem } from './readings.ts';
 export type { Both, Rescue } from './rescue.ts';
 export {
   readSeamTest,
