@@ -16,7 +16,7 @@ test('squares are counted, and the triangles that they give', () => {
   const rows = lines(cuttingCsv(planOf(specimenDocument)));
   // by hand: two flies of four brick triangles, so 4 squares of 1 + 7/8 in (finished leg 1, seam 1/4, in common use) give 8
   assert.ok(
-    rows.includes('A,Brick,A1,1.875,1.875,"square, cut once corner to corner",4,8,Shoo fly A'),
+    rows.includes('A,Brick,A1,1.875,1.875,"square, cut once corner to corner",4,8,Shoo fly B'),
     rows.join('\n'),
   );
 });

@@ -49,7 +49,7 @@ test('a square that is cut apart into triangles says so', () => {
   // by hand: the brick triangles of the shoo fly are half-squares with legs of 1 in
   const lines = summaryText(planOf(specimenDocument)).split('\n');
   const line = lines.find((one) => one.startsWith('  A1  '));
-  assert.match(line ?? '', /Shoo fly A, cut once corner to corner$/);
+  assert.match(line ?? '', /Shoo fly B, cut once corner to corner$/);
 });
 
 test('sections are counted as such, a pieced border and its spacers as one, a bias binding by its square', () => {

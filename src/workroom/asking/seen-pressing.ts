@@ -32,7 +32,8 @@ export interface PressingSeen extends PressingLook {
   readonly steps: readonly { readonly number: number; readonly heading: string; readonly press: string }[];
 }
 
-const fit = [420, 420] as const;
+/** The smaller the room, the larger the arrows on the screen; the top has many. */
+const fits = { block: [230, 230], top: [330, 330] } as const;
 
 export const seePressing = (plan: QuiltPlan, look: PressingLook): PressingSeen | 'nowhere' => {
   const signs = clothSignsFor(plan);
@@ -42,7 +43,7 @@ export const seePressing = (plan: QuiltPlan, look: PressingLook): PressingSeen |
     return {
       ...look,
       title: 'The top',
-      picture: drawPressedTop({ plan, signs, fitPt: fit, chosen: look.chosen, alt }),
+      picture: drawPressedTop({ plan, signs, fitPt: fits.top, chosen: look.chosen, alt }),
       ways: 1,
       back: null,
       share,
@@ -61,7 +62,7 @@ export const seePressing = (plan: QuiltPlan, look: PressingLook): PressingSeen |
   return {
     ...look,
     title,
-    picture: drawPressedBlock({ block, signs, fitPt: fit, chosen: look.chosen, way: look.way, alt }),
+    picture: drawPressedBlock({ block, signs, fitPt: fits.block, chosen: look.chosen, way: look.way, alt }),
     ways: block.pressing.otherWay > 0 ? 2 : 1,
     back: chosen === undefined ? null : drawSpunBack({ block, step: chosen, sidePt: 110, alt: spunBackAlt(chosen) }),
     share,
