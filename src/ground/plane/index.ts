@@ -132,15 +132,21 @@ export const grown = (polygon: Polygon, by: number): Polygon => {
 };
 
 /**
- * Drawn in by `by` on every side, for pictures: a corner moves no further than `most` times that, or a tip without any angle would
- * be drawn in without end.
+ * Drawn in by `by` on every side, for pictures: a corner moves no further than `most` times that along the longer of its two sides, or a
+ * tip without any angle would be drawn in without end. The polygon runs clockwise on screen.
  */
 export const drawnIn = (polygon: Polygon, by: number, most = 8): Polygon =>
   grown(polygon, -by).map((p, i) => {
     const corner = polygon[i] as Point;
-    const moved = distance(corner, p);
-    const share = moved > most * by ? (most * by) / moved : 1;
-    return at(corner.x + (p.x - corner.x) * share, corner.y + (p.y - corner.y) * share);
+    if (distance(corner, p) <= most * by) return p;
+    const before = polygon[(i + polygon.length - 1) % polygon.length] as Point;
+    const after = polygon[(i + 1) % polygon.length] as Point;
+    const isIn = distance(before, corner) > distance(corner, after);
+    const [from, to] = isIn ? [before, corner] : [corner, after];
+    const long = distance(from, to);
+    const along = at((to.x - from.x) / long, (to.y - from.y) / long);
+    const back = (isIn ? -1 : 1) * most * by;
+    return at(corner.x - along.y * by + along.x * back, corner.y + along.x * by + along.y * back);
   });
 
 /** The convex outline round points, clockwise on screen, without corners on a straight side (Andrew's monotone chain, from memory). */

@@ -8,7 +8,7 @@ import { drawLabels } from './label.ts';
 import { machineFrame, machineRoom, turnedToMachine, turnMark, wrongSide, wrongSideUp } from './machine-marks.ts';
 import { drawPatches, patchLabels } from './patches.ts';
 import { awayFrom, crossingOf, patchAt } from './seam.ts';
-import { framed, pathOf } from './shape.ts';
+import { framed, leftOf, pathOf } from './shape.ts';
 import type { StepPicture } from './step.ts';
 import { stopMarks } from './step-marks.ts';
 import { mostStepScale } from './step-scale.ts';
@@ -34,6 +34,7 @@ export const drawCurvedMachine = (of: StepPicture & { readonly seam: number }): 
   const unit = below.map((patch, i) => ({ patch, outline: framed(belowShapes[i] ?? [], frame) }));
   const top = aboveShapes.map((shape) => framed(shape, frame));
   const [line, edge] = [framed(step.line.map(turned), frame), framed(step.line.map(folded), frame)];
+  const mark = framed([turned(middle)], frame)[0] as Point;
   const topColours = above.map((patch) => signOf(signs, patch.fabric).colour);
   return picture({
     widthPt: of.fitPt[0],
@@ -49,17 +50,22 @@ export const drawCurvedMachine = (of: StepPicture & { readonly seam: number }): 
       group({ class: 'step-next' }, [
         ...top.map((outline, i) => wrongSideUp([outline], topColours[i])),
         ...drawLabels({
-          labels: above.map((patch, i) => ({ text: patch.piece, outline: top[i] ?? [], fill: ink })),
+          labels: above
+            .map((patch, i) => ({ text: patch.piece, outline: leftOf(mark.x - clearPt, top[i] ?? []), fill: ink }))
+            .filter(({ outline }) => outline.length > 0),
           bounds: boxOf(line),
           tooSmall: 'leave-out',
         }),
       ]),
       group({ class: 'step-seam' }, [dashes(line), ...[0, -1].map((end) => meeting(edge.at(end), line.at(end)))]),
-      group({ class: 'step-stops' }, stopMarks(framed([turned(middle)], frame))),
+      group({ class: 'step-stops' }, stopMarks([mark])),
       group({ class: 'step-turn' }, [turnMark(step, of.fitPt[0] / 2)]),
     ],
   });
 };
+
+/** How near to the mark of the middle no letter stands, in points. */
+const clearPt = 5;
 
 const drawn = (points: Polygon): string =>
   points.map(({ x, y }, i) => `${i === 0 ? 'M' : 'L'}${numberText(x)} ${numberText(y)}`).join('');

@@ -21,7 +21,7 @@ import {
 import { drawMadeStage } from './made-stage.ts';
 import { drawPatches, patchLabels } from './patches.ts';
 import { awayFromLeg, firstLeg, patchAt, sewnOf, stopsOf } from './seam.ts';
-import { framed } from './shape.ts';
+import { framed, leftOf } from './shape.ts';
 import type { StepPicture } from './step.ts';
 import { stopMarks } from './step-marks.ts';
 import { mostStepScale } from './step-scale.ts';
@@ -98,11 +98,3 @@ const uncovered = (outline: Polygon, by: readonly Polygon[]): Polygon => {
     box.x + box.width > covers.x + 0.5 && box.y < covers.y + covers.height - 0.5 && box.y + box.height > covers.y + 0.5;
   return isUnder ? leftOf(covers.x, outline) : outline;
 };
-
-const leftOf = (edge: number, outline: Polygon): Polygon =>
-  outline.flatMap((to, i): Polygon => {
-    const from = outline.at(i - 1) as Point;
-    const crosses = from.x <= edge !== to.x <= edge;
-    const crossing = () => ({ x: edge, y: from.y + ((edge - from.x) / (to.x - from.x)) * (to.y - from.y) });
-    return [...(crosses ? [crossing()] : []), ...(to.x <= edge ? [to] : [])];
-  });

@@ -90,3 +90,12 @@ export const isInside = (outline: Polygon, p: Point): boolean => {
   }
   return inside;
 };
+
+/** What of an outline lies left of an upright line. */
+export const leftOf = (edge: number, outline: Polygon): Polygon =>
+  outline.flatMap((to, i): Polygon => {
+    const from = outline.at(i - 1) as Point;
+    const crosses = from.x <= edge !== to.x <= edge;
+    const crossing = () => ({ x: edge, y: from.y + ((edge - from.x) / (to.x - from.x)) * (to.y - from.y) });
+    return [...(crosses ? [crossing()] : []), ...(to.x <= edge ? [to] : [])];
+  });
