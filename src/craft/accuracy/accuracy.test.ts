@@ -180,3 +180,24 @@ test('what is sewn on a printed sheet has no size to measure, and adds nothing t
     assert.ok(seams.every((seam) => seam.step !== null && joined.includes(seam.step)));
   }
 });
+
+test('units made together are measured when they are cut apart, and add nothing to their block once they are trimmed', () => {
+  const star = (methods: readonly object[]): BlockPlan =>
+    blockOf({ from: 'sawtooth-star', size: '8', colourings: { default: tones }, methods });
+  const singly = star([]);
+  const way = { unit: 'flying-geese', size: [4, 2], way: 'four-at-a-time' };
+  const exact = star([{ ...way, trimmed: false }]);
+  const trimmed = star([{ ...way, trimmed: true }]);
+  for (const block of [exact, trimmed]) {
+    const stages = block.steps.flatMap(({ made }, step) => (made && !made.isLast ? [step] : []));
+    assert.ok(stages.length > 0);
+    assert.deepEqual(
+      sizeModels(block, quarter).filter(({ step }) => stages.includes(step)),
+      [],
+    );
+  }
+  // by the drawing: the middle row has a goose at either end, each with a height of √2 allowances, and two seams beside the centre
+  near(sensitivity(wholeSize(singly, 'across')).allowance, 4 + 2 * Math.SQRT2);
+  near(sensitivity(wholeSize(exact, 'across')).allowance, 4 + 2 * Math.SQRT2);
+  near(sensitivity(wholeSize(trimmed, 'across')).allowance, 4);
+});

@@ -25,7 +25,12 @@ export interface SewnStep {
   readonly unfinished: readonly [Length, Length];
   /** Along a line of a printed sheet, which keeps it true. */
   readonly onPaper?: unknown;
+  /** A stage of making units together; only at the last is there a unit to measure. */
+  readonly made?: { readonly way: { readonly trimmed: boolean }; readonly isLast: boolean };
 }
+
+/** Whatever was sewn before, what comes of the step has its size: a sheet keeps it, or it is trimmed to it. */
+export const isKeptTrue = ({ onPaper, made }: SewnStep): boolean => onPaper !== undefined || made?.way.trimmed === true;
 
 /** Patches of the unit that a step makes, in rising order. */
 export const unitOf = ({ patches: [first, second] }: SewnStep): readonly number[] =>

@@ -7,7 +7,7 @@ import { checkTurn, graphOf, outlineOfUnit } from '#craft/piecing';
 import type { Arc } from '#ground/arc';
 import { boxOf, type Point, type Polygon, turned } from '#ground/plane';
 import { type SeamSteps, seamSteps } from './seam-steps.ts';
-import { type SewnBlock, type SewnPatch, type SewnStep, unitOf } from './sewn-block.ts';
+import { isKeptTrue, type SewnBlock, type SewnPatch, type SewnStep, unitOf } from './sewn-block.ts';
 import { type Crossed, type MeasuredWay, sizePath } from './size-path.ts';
 
 export type Way = 'across' | 'down';
@@ -46,7 +46,8 @@ export interface SeamTerm {
 
 /**
  * Models of every check size of a block, across and down, in the order of its steps. A size is missing only where no straight
- * way within the unit joins its ends (a unit with inside corners), and of steps on a foundation, whose lines keep it true.
+ * way within the unit joins its ends (a unit with inside corners), of steps on a foundation, whose lines keep it true, and of stages
+ * before units that are made together are cut apart. What is trimmed to its size adds nothing to what it goes into.
  *
  * @source docs/formulas.md#accuracy
  */
@@ -59,16 +60,19 @@ export const sizeModels = (block: SewnBlock, seam: Length): readonly SizeModel[]
     block.patches.map(({ arcs }) => arcs ?? []),
   );
   return block.steps.flatMap((made, step) => {
-    if (made.onPaper !== undefined) return [];
+    if (made.onPaper !== undefined || made.made?.isLast === false) return [];
     const unit = unitOf(made);
     const steps = seamSteps(block, step);
     const { points: outline, arcs } = outlineOfUnit(graph, new Set(unit), slack);
     return waysOf({ outline, arcs, seam, slack }, made).flatMap(({ way, measured, drawn }) => {
       const path = sizePath({ outlines, unit, outline, seam, slack, way: measured });
       if (path === null) return [];
-      const cuts = cutTerms(block, path.crossed, { ends: path.ends, along: measured.along });
+      const isTrue = (one: number): boolean => isKeptTrue(block.steps[one] as SewnStep);
+      const cuts = cutTerms(block, path.crossed, { ends: path.ends, along: measured.along }).filter(
+        ({ patch }) => !steps.stepsOf(patch).some((one) => isTrue(one) && block.steps[one]?.onPaper === undefined),
+      );
       const seams = seamTerms(path.crossed, steps, measured.along).filter(
-        (seam) => seam.step === null || block.steps[seam.step]?.onPaper === undefined,
+        (seam) => seam.step === null || !isTrue(seam.step),
       );
       const expected = tidy(drawn + offMarks(block, cuts));
       return [{ step, way, drawn, expected, cuts, seams, line: [path.from, path.to] }];
