@@ -16,7 +16,7 @@ export const everyWayUpTo = 9;
  */
 const thrift: readonly Thrift[] = [
   { forms: 450, chords: Number.POSITIVE_INFINITY, small: 0 },
-  { forms: 900, chords: 2, small: 6 },
+  { forms: 900, chords: 2, small: 6, upTo: 120 },
   { forms: 1_800, chords: 2, small: 3 },
   { forms: 3_000, chords: 1, small: 3 },
   { forms: Number.POSITIVE_INFINITY, chords: 1, small: 0 },
@@ -28,6 +28,8 @@ interface Thrift {
   readonly chords: number;
   /** Units of up to so many patches have all their chords tried all the same. */
   readonly small: number;
+  /** For blocks of no more patches: larger ones would meet too many forms. */
+  readonly upTo?: number;
 }
 
 /** Bent seams tried for one form, and forms after which only the first is. */
@@ -39,6 +41,7 @@ export const waysToJoin = (task: JoinTask, unit: readonly number[]): Ways => {
   if (unit.length <= everyWayUpTo)
     return grown({ task, unit, divide: leastDivisions(task), forms: Number.POSITIVE_INFINITY }) as Ways;
   for (const how of thrift) {
+    if (unit.length > (how.upTo ?? unit.length)) continue;
     const ways = grown({ task, unit, divide: divideAlong(task, how), forms: how.forms });
     if (ways) return ways;
   }
