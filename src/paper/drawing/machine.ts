@@ -20,7 +20,7 @@ import {
 } from './machine-marks.ts';
 import { drawMadeStage } from './made-stage.ts';
 import { drawPatches, patchLabels } from './patches.ts';
-import { awayFromLeg, firstLeg, patchAt, sewnOf, stopsOf } from './seam.ts';
+import { awayFromLeg, firstLeg, openEnd, patchAt, sewnOf, stopsOf } from './seam.ts';
 import { framed, leftOf } from './shape.ts';
 import type { StepPicture } from './step.ts';
 import { stopMarks } from './step-marks.ts';
@@ -84,7 +84,10 @@ const drawStraightMachine = (of: StepPicture & { readonly seam: number }): Drawi
         }),
       ]),
       group({ class: 'step-seam' }, [seamLine(framed(sewnOf(block, step).map(turned), frame))]),
-      group({ class: 'step-stops' }, stopMarks(framed(stopsOf(step).filter(isOnLeg).map(turned), frame))),
+      group(
+        { class: 'step-stops' },
+        stopMarks(framed([...stopsOf(step).filter(isOnLeg), ...openEnd(block, step)].map(turned), frame)),
+      ),
       group({ class: 'step-turn' }, [turnMark(step, of.fitPt[0] / 2)]),
     ],
   });

@@ -110,6 +110,13 @@ export const sewnOf = (block: BlockPlan, step: PlannedStep): Leg => {
 /** Where sewing stops on a mark: at inside corners that a piece is set into later, and at all corners and ends of a seam that is set in. */
 export const stopsOf = ({ kind, line, stopsAt }: PlannedStep): Polygon => (kind === 'set-in' ? line : stopsAt);
 
+/** Where a seam that is left open part-way stops, within it. */
+export const openEnd = (block: BlockPlan, step: PlannedStep): Polygon => {
+  if (step.kind !== 'partial-begin') return [];
+  const whole = firstLeg(step.line);
+  return sewnOf(block, step).filter((end) => !whole.includes(end));
+};
+
 const squareOf = ([a, b]: Leg): Point => {
   const whole = Math.hypot(b.x - a.x, b.y - a.y);
   return { x: -(b.y - a.y) / whole, y: (b.x - a.x) / whole };

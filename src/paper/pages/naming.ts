@@ -130,7 +130,7 @@ export const kindText = (
     case 'curved':
       return ' Match the other marks and the ends too; pin, and count the pins. Sew slowly along the curve, easing the hollow edge on top to the one below, and take out each pin before the needle comes to it. Where the hollow allowance pulls, clip it half-way to the seam.';
     case 'partial-begin':
-      return ` Sew only the half of the seam that ends where both have a corner; leave the other half open: ${partner === null ? 'a later step' : `step ${partner}`} closes it.`;
+      return ` Sew only the half of the seam that ends where both have a corner, up to the ring; leave the other half open: ${partner === null ? 'a later step' : `step ${partner}`} closes it.`;
     case 'partial-close':
       return ` Sew the half that ${partner === null ? 'was' : `step ${partner}`} left open, from edge to stitches.`;
     case 'set-in':
