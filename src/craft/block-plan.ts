@@ -194,15 +194,17 @@ const pieceWithWays = (
   const { design, block, lists } = of;
   const joinedWith = (made: readonly MadeUnit[]): PiecedBlock => {
     const marks = wayMarks(made, block.patches.length);
-    return pieceBlock({
-      block,
-      fabrics: lists.map((list, i) => sewnAs(list) + motifMark(design, block.patches[i]?.tone) + marks[i]),
-      lightness: (name) => of.lightness(unmarked(name)),
-      likeness: (name) => of.likeness(unmarked(name)),
-      seam: of.rule.seam,
-      whole: made.flatMap(({ unit, way }) => wholeIn(unit, way)),
-      ...(of.memory ? { memory: of.memory } : {}),
-    });
+    const fabrics = lists.map((list, i) => sewnAs(list) + motifMark(design, block.patches[i]?.tone) + marks[i]);
+    const lightness = (name: string): number => of.lightness(unmarked(name));
+    const likeness = (name: string): Likeness => of.likeness(unmarked(name));
+    const whole = made.flatMap(({ unit, way }) => wholeIn(unit, way));
+    const { memory = noRecall } = of;
+    const { seam } = of.rule;
+    const cloths = fabrics.map((name) => [name, lightness(name), likeness(name)]);
+    const { size, patches, added } = block;
+    return memory.recall(JSON.stringify(['pieced', size, patches, added, cloths, seam, whole]), () =>
+      pieceBlock({ block, fabrics, lightness, likeness, seam, whole, memory }),
+    );
   };
   let made = madeUnits(of);
   let joined = joinedWith(made.made);

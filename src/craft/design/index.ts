@@ -5,7 +5,7 @@ export type { Expected } from './expected.ts';
 export type { Feature } from './feature.ts';
 export { foundText } from './found.ts';
 export { schemaText } from './json-schema.ts';
-export { type Method, mayTrim, type UnitKind, unitKinds, type WayName, waysOfKind } from './methods.ts';
+export { type Method, mayTrim, type UnitKind, type WayName, waysOfKind } from './methods.ts';
 export { atNewestVersion, type Migration, newestVersion } from './migrations.ts';
 export { pointer } from './pointer.ts';
 export type { DesignProblem } from './problems.ts';

@@ -41,8 +41,8 @@ export interface FrontTask {
   readonly memory?: Recall;
 }
 
-/** Our own figure: on the sampler of the examples about three seconds. */
-export const usualFrontSteps = 48;
+/** Our own figure: on the sampler of the examples some two and a half seconds of processor time. */
+export const usualFrontSteps = 40;
 
 /**
  * One `next()` plans one choice; each gives the front so far, the last one all that was found.
