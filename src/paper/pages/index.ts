@@ -20,7 +20,7 @@ export { amountMoreText, moneyMoreText } from './more-text.ts';
 export { nestedDrawings } from './nested.ts';
 export type { PatternPages, PatternWishes } from './pattern.ts';
 export { patternPages } from './pattern.ts';
-export { blockNestingLines, pressReason, shareText, spunBackAlt, topNestingLines } from './pressing.ts';
+export { blockNestingLines, pressReason, spunBackAlt, topNestingLines } from './pressing.ts';
 export { endNamesOf, sheetNamesOf } from './sheet-names.ts';
 export type { SizedPlan } from './sized.ts';
 export { skillOf } from './skill.ts';
