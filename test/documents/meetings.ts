@@ -51,7 +51,7 @@ const endsOn = (seams: readonly Laid[], a: Point, b: Point, near: number): reado
       if (off > near || along < near || along > long - near || Math.abs(side) < 0.0175) return [];
       // walked inward from its first end, the second part lies on the hand of the seam; from its last, on the other
       const hand = isRightHanded(laid) === (end === 0) ? 1 : -1;
-      const way = hand * (dx * t.y - dy * t.x) < 0 ? 1 : -1;
+      const way = hand * (dx * t.y - dy * t.x) > 0 ? 1 : -1;
       // outward from its middle is against (dx, dy); clockwise from there, y down, is (dy, -dx)
       const clockwise = dy * t.x - dx * t.y > 0 ? 1 : -1;
       return [{ along, side: Math.sign(side), turn: Math.atan2(dy, dx), seam, way, clockwise }];

@@ -20,18 +20,29 @@ const uprights = (
 const numbersIn = (svg: string, pattern: RegExp): readonly number[] =>
   [...svg.matchAll(pattern)].map(([, figure]) => Number(figure));
 
-test('two sheets of a gauge join where no mark and no label stands', () => {
+test('of a gauge on several sheets each mark lies on one of them with all of its label', () => {
   const [first] = tiles;
   assert.ok(first && tiles.length === 2);
   const [join = 0] = numbersIn(first.drawing.svg, /<path d="M([\d.]+) 0L/g);
   assert.ok(join > 0);
-  const marks = uprights(whole.parts);
-  assert.equal(marks.length, 6);
-  // half of what the sheets share lies on either side of the join
-  for (const { x } of marks) assert.ok(Math.abs(join - x) > whole.overlapPt / 2, `${join} at the mark ${x}`);
-  // a label stands left of its mark: its right end at the mark, no wider than drawn
-  for (const { x, text, sizePt } of whole.labels)
-    assert.ok(Math.abs(join - x) > (text.length * sizePt * 0.56) / 2, `${join} at the label ${text}`);
+  assert.equal(uprights(whole.parts).length, 6);
+  // half of what the sheets share lies on either side of the join; a label stands left of its mark
+  const [endOfFirst, startOfNext] = [join + whole.overlapPt / 2, join - whole.overlapPt / 2];
+  for (const { x, text, sizePt } of whole.labels) {
+    const half = textWidthPt(text, sizePt) / 2;
+    assert.ok(x + half + 3 < endOfFirst || x - half > startOfNext, `${text} is parted at ${join}`);
+  }
+});
+
+test('a mark just past the room of the first sheet has its label beside it on the next', () => {
+  // 6.604 in are 475 pt, and a little margin: past the 468 pt of a Letter page's column
+  const long = gauge({
+    marks: [5.47, 5.82, 6.604, 8.985, 12.5].map((at) => ({ at, text: `about ${at} in: 2, 3` })),
+    scale: 72,
+  });
+  const widest = Math.max(...long.labels.map(({ text, sizePt }) => textWidthPt(text, sizePt)));
+  assert.ok(long.overlapPt > widest + 3);
+  assert.ok(drawTiles({ whole: long, fitPt: [468, 600], alt: () => 'a sheet' }).length > 1);
 });
 
 test('the diamonds of a gauge stand below its labels, clear of each other', () => {

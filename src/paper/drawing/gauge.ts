@@ -40,7 +40,8 @@ export const gauge = (of: { readonly marks: readonly GaugeMark[]; readonly scale
     widthPt: long + 2 * padPt,
     heightPt: heightPt + padPt,
     labelsAre: 'at-marks',
-    overlapPt: 18,
+    // a mark lies on one sheet with all of its label
+    overlapPt: Math.max(...marks.map(({ text }) => textWidthPt(text, sizePt))) + 12,
     clear: placed.map(({ x }) => ({ from: x - 3, to: x + 3 })),
     diamondsAt: [0.22, 0.74].map((share) => (labelsPt + footPt * share) / (heightPt + padPt)) as [number, number],
     outlines: [bar],

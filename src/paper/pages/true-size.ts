@@ -3,7 +3,7 @@ import type { BlockPlan, QuiltPlan } from '#craft';
 import { toNumber } from '#ground/exact';
 import type { ClothSigns } from '#paper/cloth';
 import { entryTitle } from '#paper/cutting';
-import { drawTiles, gauge, trueBoard, type WholeDrawing } from '#paper/drawing';
+import { drawTiles, gauge, isTrimmed, trueBoard, type WholeDrawing } from '#paper/drawing';
 import { checkLength } from '#paper/lengths';
 import { inWords } from '#paper/words';
 import type { Album, Picture } from './album.ts';
@@ -72,7 +72,7 @@ const boardSheets = (of: SheetsOf, block: BlockPlan, place: number): readonly Tr
 
 const gaugeSheets = (of: SheetsOf, block: BlockPlan, place: number): readonly TrueSheet[] => {
   const steps = new Map<string, { at: number; numbers: Set<string> }>();
-  for (const step of block.steps) {
+  for (const step of block.steps.filter(isTrimmed)) {
     for (const side of step.unfinished) {
       const text = checkLength(side, of.plan.quilt);
       const mark = steps.get(text) ?? { at: side, numbers: new Set<string>() };
