@@ -73,7 +73,7 @@ const printedSteps = (plan: QuiltPlan): readonly Printed[] => {
       card: { heading, make, machine, press, measures },
       pictures: null,
       must: {
-        board: isSlant ? [] : step.unfinished.map((length) => checkLength(length, plan.quilt)),
+        board: (isSlant ? step.unfinished.slice(1) : step.unfinished).map((length) => checkLength(length, plan.quilt)),
         machine: step.stage === 'mitre' || turn === 0 ? [] : [`${eighths[turn / 45]} turn`],
       },
     };

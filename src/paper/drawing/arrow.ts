@@ -47,7 +47,7 @@ export const arrow = (of: {
   );
 };
 
-/** A dimension line below (level) or beside (upright) what it measures, with its figure. */
+/** A dimension line below (level) or beside what it measures, with its figure; a slanted one at its right. */
 export const dimension = (of: {
   readonly from: Point;
   readonly to: Point;
@@ -57,13 +57,28 @@ export const dimension = (of: {
   const { from, to } = of;
   const level = from.y === to.y;
   const tick = 2.5;
-  const ticks = level
-    ? [from, to].map((p) => `M${numberText(p.x)} ${numberText(p.y - tick)}V${numberText(p.y + tick)}`)
-    : [from, to].map((p) => `M${numberText(p.x - tick)} ${numberText(p.y)}H${numberText(p.x + tick)}`);
+  const isSlanted = !level && from.x !== to.x;
+  const long = Math.hypot(to.x - from.x, to.y - from.y);
+  const square = { x: (-(to.y - from.y) / long) * tick, y: ((to.x - from.x) / long) * tick };
+  const ticks = isSlanted
+    ? [from, to].map(
+        ({ x, y }) =>
+          `M${numberText(x - square.x)} ${numberText(y - square.y)}L${numberText(x + square.x)} ${numberText(y + square.y)}`,
+      )
+    : level
+      ? [from, to].map((p) => `M${numberText(p.x)} ${numberText(p.y - tick)}V${numberText(p.y + tick)}`)
+      : [from, to].map((p) => `M${numberText(p.x - tick)} ${numberText(p.y)}H${numberText(p.x + tick)}`);
   const d = `M${numberText(from.x)} ${numberText(from.y)}L${numberText(to.x)} ${numberText(to.y)}${ticks.join('')}`;
   const sizePt = of.sizePt ?? 8;
   const text = level
     ? lettering({ text: of.text, x: (from.x + to.x) / 2, y: from.y + sizePt * 0.95, sizePt, fill: softInk })
-    : lettering({ text: of.text, x: from.x + 4, y: (from.y + to.y) / 2, sizePt, fill: softInk, anchor: 'start' });
+    : lettering({
+        text: of.text,
+        x: (from.x + to.x) / 2 + 4,
+        y: (from.y + to.y) / 2,
+        sizePt,
+        fill: softInk,
+        anchor: 'start',
+      });
   return element('path', { d, stroke: softInk, 'stroke-width': hairlinePt * 1.6, fill: 'none' }) + text;
 };

@@ -3,6 +3,7 @@
 
 import type { PlannedStep } from '#craft';
 import { isSpun } from '#craft/pressing';
+import { turnedBy } from '#craft/setting';
 import type { Box, Point, Polygon } from '#ground/plane';
 import { arrow, dimension } from './arrow.ts';
 import { textWidthPt, thread } from './ink.ts';
@@ -48,6 +49,29 @@ export const checkSizes = (bounds: Box, [across, down]: readonly [across: string
     dimension({ from: { x: bounds.x, y: under }, to: { x: bounds.x + bounds.width, y: under }, text: across }),
     dimension({ from: { x: beside, y: bounds.y }, to: { x: beside, y: bounds.y + bounds.height }, text: down }),
   ];
+};
+
+interface Slanted {
+  readonly outlines: readonly Polygon[];
+  /** Of the row's frame, clockwise. */
+  readonly angle: Parameters<typeof turnedBy>[1];
+}
+
+/** How wide a row is that runs slantwise, at its right end. */
+export const slantedSize = (of: Slanted & { readonly text: string }): string => {
+  const [from, to] = rightEnd(of, marginPt + 2.5);
+  return dimension({ from, to, text: of.text });
+};
+
+/** The edge beyond a row's right end, as wide as the row. */
+export const rightEnd = ({ outlines, angle }: Slanted, gap = 0): readonly [Point, Point] => {
+  const [right, down] = [turnedBy({ x: 1, y: 0 }, angle), turnedBy({ x: 0, y: 1 }, angle)];
+  const points = outlines.flat();
+  const places = (way: Point): readonly number[] => points.map(({ x, y }) => x * way.x + y * way.y);
+  const beyond = Math.max(...places(right)) + gap;
+  const across = places(down);
+  const at = (u: number): Point => ({ x: right.x * beyond + down.x * u, y: right.y * beyond + down.y * u });
+  return [at(Math.min(...across)), at(Math.max(...across))];
 };
 
 /** The outline stands clear of the cloth: a wide thread stroke, a narrower white one over it, the cloth on top. */

@@ -64,7 +64,7 @@ export const otherWayMark = (plan: QuiltPlan, place: number, { scale, x, y }: Fr
 export const outlineInTop = (plan: QuiltPlan, thing: TopThing): Polygon =>
   'strip' in thing ? stripAt(plan, thing.strip).points : outlineOfPlaced(placedAt(plan, thing.block));
 
-const stripAt = (plan: QuiltPlan, index: number): PlacedStrip => {
+export const stripAt = (plan: QuiltPlan, index: number): PlacedStrip => {
   const strip = plan.top.set.strips[index];
   if (strip === undefined) throw new Error(`the top has no strip ${index}`);
   return strip;

@@ -12,6 +12,7 @@ import {
   wrongSide,
   wrongSideUp,
 } from './machine-marks.ts';
+import { drawMitreMachine } from './mitre-machine.ts';
 import { framed } from './shape.ts';
 import { largerThanTop } from './step-scale.ts';
 import type { Drawing } from './svg.ts';
@@ -21,10 +22,9 @@ import { topAway, topSeam } from './top-seam.ts';
 import { type ClothShape, clothPaths, shapesInTop, topEdge } from './top-shapes.ts';
 import type { TopStepPicture } from './top-step.ts';
 
-/** @returns null for a mitre: the quilt is folded at the corner, and nothing is turned onto it */
-export const drawTopMachine = (of: TopStepPicture): Drawing | null => {
+export const drawTopMachine = (of: TopStepPicture): Drawing => {
   const { plan, step, signs } = of;
-  if (step.stage === 'mitre') return null;
+  if (step.stage === 'mitre') return drawMitreMachine(of);
   const away = topAway(step);
   const seam = topSeam(plan, step);
   const { turned, folded } = turnedToMachine(seam[0], away);

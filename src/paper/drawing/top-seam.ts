@@ -45,3 +45,14 @@ export const mitreSeam = (plan: QuiltPlan, step: TopStep): Leg => {
   const outer = { x: box.x + x * box.width, y: box.y + y * box.height };
   return [{ x: outer.x + (x === 0 ? wide : -wide), y: outer.y + (y === 0 ? wide : -wide) }, outer];
 };
+
+/** The two strips that meet at a mitre. */
+export const mitreStrips = (plan: QuiltPlan, step: TopStep): readonly { readonly strip: number }[] => {
+  const [inner, outer] = mitreSeam(plan, step);
+  const isAt = (p: Point, q: Point): boolean => Math.hypot(p.x - q.x, p.y - q.y) < 1e-6 * plan.top.set.width;
+  return step.things.flat().flatMap((thing) => {
+    if (!('strip' in thing)) return [];
+    const outline = outlineInTop(plan, thing);
+    return [inner, outer].every((end) => outline.some((p) => isAt(p, end))) ? [thing] : [];
+  });
+};

@@ -10,12 +10,12 @@ import { checkLength } from '#paper/lengths';
 import { ink, patchEdgePt } from './ink.ts';
 import { type Leg, straightCrossing } from './seam.ts';
 import { type Frame, fitted, framed, pathOf } from './shape.ts';
-import { boardRoom, checkSizes, pressArrow, standOff, threadOutline } from './step-marks.ts';
+import { boardRoom, checkSizes, pressArrow, rightEnd, slantedSize, standOff, threadOutline } from './step-marks.ts';
 import { largerThanTop } from './step-scale.ts';
 import type { Drawing } from './svg.ts';
 import { element, group, numberText, picture } from './svg.ts';
 import { outlineInTop, placedAt, topPointer } from './things.ts';
-import { mitreSeam, topAway, topSeam } from './top-seam.ts';
+import { mitreSeam, mitreStrips, topAway, topSeam } from './top-seam.ts';
 import { clothPaths, shapesInTop, topEdge } from './top-shapes.ts';
 
 export interface TopStepPicture {
@@ -34,10 +34,15 @@ export const drawTopStep = (of: TopStepPicture): Drawing => {
   const away = isMitre ? { x: 0, y: 0 } : topAway(step);
   const apart = standOff(away);
   const outlines = step.things.map((things) => things.map((thing) => outlineInTop(plan, thing)));
-  const into = boardRoom({ fitPt: of.fitPt, apart, down: isSlant ? null : down });
+  const wide = checkLength(step.unfinished[1], plan.quilt);
+  const room = boardRoom({ fitPt: of.fitPt, apart, down: isSlant ? wide : down });
+  // the line beyond a slanted row needs room above it too
+  const into = isSlant ? { ...room, y: room.y + slantPt, height: room.height - slantPt } : room;
   const { set } = plan.top;
   const most = largerThanTop * Math.min(into.width / set.width, into.height / set.height);
-  const frame = fitted({ box: boxOf(outlines.flat(2)), into, most });
+  const corners = outlines.flat(2);
+  const measured = isSlant ? rightEnd({ outlines: [corners], angle: step.angle as SlantAngle }) : [];
+  const frame = fitted({ box: boxOf([...corners, ...measured]), into, most });
   const shifted = (by: Point): Frame => ({ ...frame, x: frame.x + by.x, y: frame.y + by.y });
   const from = { x: Math.max(0, -apart.x), y: Math.max(0, -apart.y) };
   const frames = [shifted(from), shifted({ x: from.x + apart.x, y: from.y + apart.y })] as const;
@@ -56,7 +61,7 @@ export const drawTopStep = (of: TopStepPicture): Drawing => {
       group({ class: 'step-unit' }, drawn(step.things[0], frames[0])),
       group({ class: isMitre ? 'step-corner' : 'step-next' }, [
         threadOutline(isMitre ? stripsAt(plan, step).map((strip) => framed(strip, frames[0])) : second),
-        ...drawn(isMitre ? stripThings(plan, step) : step.things[1], frames[1]),
+        ...drawn(isMitre ? mitreStrips(plan, step) : step.things[1], frames[1]),
       ]),
       group({ class: 'step-press' }, [
         pressArrow({
@@ -68,10 +73,19 @@ export const drawTopStep = (of: TopStepPicture): Drawing => {
           letters: [],
         }),
       ]),
-      group({ class: 'step-size' }, isSlant ? [] : checkSizes(bounds, [across, down])),
+      group(
+        { class: 'step-size' },
+        isSlant
+          ? [slantedSize({ outlines: [...first, ...second], angle: step.angle as SlantAngle, text: wide })]
+          : checkSizes(bounds, [across, down]),
+      ),
     ],
   });
 };
+
+type SlantAngle = Parameters<typeof slantedSize>[0]['angle'];
+
+const slantPt = 9;
 
 /** Rows of blocks at the sides are measured as they are sewn, level, and drawn as they lie. */
 const sizeAsItLies = ({ unfinished: [across, down], angle }: TopStep): readonly [number, number] =>
@@ -82,18 +96,8 @@ const squareTo = ([a, b]: Leg): Point => {
   return { x: -(b.y - a.y) / whole, y: (b.x - a.x) / whole };
 };
 
-/** The two strips that meet at a mitre. */
-const stripThings = (plan: QuiltPlan, step: TopStep): readonly TopThing[] => {
-  const [inner, outer] = mitreSeam(plan, step);
-  const isAt = (p: Point, q: Point): boolean => Math.hypot(p.x - q.x, p.y - q.y) < 1e-6 * plan.top.set.width;
-  return step.things.flat().filter((thing) => {
-    const outline = outlineInTop(plan, thing);
-    return 'strip' in thing && [inner, outer].every((end) => outline.some((p) => isAt(p, end)));
-  });
-};
-
 const stripsAt = (plan: QuiltPlan, step: TopStep): readonly Polygon[] =>
-  stripThings(plan, step).map((thing) => outlineInTop(plan, thing));
+  mitreStrips(plan, step).map((thing) => outlineInTop(plan, thing));
 
 const drawThings = ({ plan, signs, step }: TopStepPicture) => {
   const shapesOf = shapesInTop(plan, signs, step.things.flat());

@@ -168,8 +168,7 @@ export interface StepSeen {
   /** Of each single piece that it joins: where it lies and how it was cut, as the table of the pieces has it. */
   readonly take: readonly string[];
   readonly board: Drawing;
-  /** Null for a mitre: the quilt is folded, and nothing laid onto it. */
-  readonly machine: Drawing | null;
+  readonly machine: Drawing;
   /** All pieces laid out, as far as they are sewn; each shape names its place in `taking`. */
   readonly laid: Drawing;
   /** By piece the step that takes it. */

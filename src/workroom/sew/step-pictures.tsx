@@ -17,17 +17,16 @@ export const StepPictures = ({ seen, sight, again }: StepPicturesOf) => {
     '--away-y': seen.away[1],
     '--turn': `${seen.turn}deg`,
   } as CSSProperties;
-  const isBoard = sight !== 'machine' || seen.machine === null;
   return (
-    <div className={`sew-pictures is-${seen.machine === null ? 'board' : sight}`}>
+    <div className={`sew-pictures is-${sight}`}>
       <div className="sew-pair">
-        {isBoard && (
+        {sight !== 'machine' && (
           <figure>
             <LivePicture picture={seen.board} className="sew-board" style={motion} again={again} />
             <figcaption>On the board</figcaption>
           </figure>
         )}
-        {sight !== 'board' && seen.machine !== null && (
+        {sight !== 'board' && (
           <figure>
             <LivePicture picture={seen.machine} className="sew-machine" style={motion} again={again} />
             <figcaption>At the machine</figcaption>

@@ -117,7 +117,7 @@ const StepCard = (of: StepCardOf) => {
             {entry.title} · step {step.number} of {entry.steps.length}
             {step.place === '' ? '' : ` · ${step.place}`} · <strong>{words.make}</strong>
           </p>
-          <SightKeys sewing={sewing} place={place} hasMachine={seen.machine !== null} />
+          <SightKeys sewing={sewing} place={place} />
         </div>
         <h2 ref={heading} className="sew-heading" tabIndex={-1}>
           {words.heading}
@@ -178,21 +178,20 @@ const sights: readonly (readonly [SewSight, string])[] = [
   ['machine', 'Machine'],
 ];
 
-const SightKeys = (of: { readonly sewing: Sewing; readonly place: SewPlace; readonly hasMachine: boolean }) => {
+const SightKeys = (of: { readonly sewing: Sewing; readonly place: SewPlace }) => {
   const { sewing, place } = of;
   const isLarge = place.type === 'large';
   return (
     <nav className="link-keys sew-sights" aria-label="How it is shown">
-      {of.hasMachine &&
-        sights.map(([sight, words]) => (
-          <a
-            key={sight}
-            href={sewing.addressOf({ ...place, sight })}
-            aria-current={sight === place.sight ? 'true' : undefined}
-          >
-            {words}
-          </a>
-        ))}
+      {sights.map(([sight, words]) => (
+        <a
+          key={sight}
+          href={sewing.addressOf({ ...place, sight })}
+          aria-current={sight === place.sight ? 'true' : undefined}
+        >
+          {words}
+        </a>
+      ))}
       <a
         href={sewing.addressOf({ ...place, type: isLarge ? 'usual' : 'large' })}
         onClick={isLarge ? undefined : fillScreen}
