@@ -33,7 +33,9 @@ const openCut = async (page: Page, at: string, file: string): Promise<string> =>
 };
 
 const cloths = async (page: Page): Promise<readonly string[]> =>
-  (await page.locator('.cut-cloths a').allInnerTexts()).map((text) => plain(text).replace(/\s*\n\s*/g, ': '));
+  (await page.locator('.cut-cloths a:not([href*="~ways"])').allInnerTexts()).map((text) =>
+    plain(text).replace(/\s*\n\s*/g, ': '),
+  );
 
 const inWords = (plan: QuiltPlan): readonly string[] => {
   const signs = clothSignsFor(plan);

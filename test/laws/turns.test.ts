@@ -43,7 +43,8 @@ const agreement = (block: BlockPlan, at: number, words: string): number | null =
   if ([...step.patches[0]].sort((a, b) => a - b).join() !== unit) return null;
   const place = Object.keys(saidWays).find((way) => new RegExp(`${way};`).test(words));
   if (place === undefined) return null;
-  const [a, b] = step.line as [Point, Point];
+  // a curve lies at the machine by its ends
+  const [a, b] = (step.kind === 'curved' ? [step.line[0], step.line.at(-1)] : step.line) as [Point, Point];
   const along = less(b, a);
   const square = { x: -along.y / Math.hypot(along.x, along.y), y: along.x / Math.hypot(along.x, along.y) };
   const isToward = dot(square, less(meanOf(block, step.patches[1]), a)) > 0;

@@ -109,7 +109,9 @@ const unitOutline = (block: SewnBlock, unit: readonly number[]): Outline => {
 const plainSeam = (hands: Hands, join: SeamJoin, outward: boolean): SeamOnBoard => {
   const [first, second] = ordered(hands.block, join, outward);
   const patches = [patchesOf(first), patchesOf(second)] as const;
-  const path = join.path ?? seamEnds({ ...hands.block, line: join.line, patches: patches[1] });
+  const path = join.path
+    ? fromLine(join.path, join, hands.block.slack)
+    : seamEnds({ ...hands.block, line: join.line, patches: patches[1] });
   const isCurved = join.bends === 0 && join.arcs.length > 0;
   const hollow = isCurved ? hollowHand(join.arcs) : null;
   return {
@@ -141,6 +143,13 @@ const isSquare = (outline: Polygon): boolean => {
     sides.every((side) => Math.abs(side - (sides[0] as number)) < near) &&
     Math.abs(first - second) < near
   );
+};
+
+/** Of a seam that goes round corners the stretch on its line is sewn first, wherever it is an end of the seam. */
+const fromLine = (path: Polygon, { line, bends }: SeamJoin, slack: number): Polygon => {
+  const isOn = (leg: readonly (Point | undefined)[]): boolean =>
+    leg.every((p) => p !== undefined && Math.abs(offLine(line.from, line.to, p)) < 3 * slack);
+  return bends > 0 && !isOn(path.slice(0, 2)) && isOn(path.slice(-2)) ? path.toReversed() : path;
 };
 
 const pathLength = (path: Polygon): number =>

@@ -4,7 +4,7 @@ import type { Point, Polygon } from '#ground/plane';
 import { boxOf } from '#ground/plane';
 import { signOf } from '#paper/cloth';
 import { hairlinePt, ink, paler, softInk } from './ink.ts';
-import { drawLabels } from './label.ts';
+import { clearOf, drawLabels, labelsInside } from './label.ts';
 import { machineFrame, machineRoom, turnedToMachine, turnMark, wrongSide, wrongSideUp } from './machine-marks.ts';
 import { drawPatches, patchLabels } from './patches.ts';
 import { awayFrom, crossingOf, patchAt } from './seam.ts';
@@ -36,6 +36,9 @@ export const drawCurvedMachine = (of: StepPicture & { readonly seam: number }): 
   const [line, edge] = [framed(step.line.map(turned), frame), framed(step.line.map(folded), frame)];
   const mark = framed([turned(middle)], frame)[0] as Point;
   const topColours = above.map((patch) => signOf(signs, patch.fabric).colour);
+  const labelsOnTop = above
+    .map((patch, i) => ({ text: patch.piece, outline: leftOf(mark.x - clearPt, top[i] ?? []), fill: ink }))
+    .filter(({ outline }) => outline.length > 0);
   return picture({
     widthPt: of.fitPt[0],
     heightPt: of.fitPt[1],
@@ -45,14 +48,16 @@ export const drawCurvedMachine = (of: StepPicture & { readonly seam: number }): 
       group({ class: 'step-unit' }, [
         allowanceBand(line, seam * frame.scale, topColours[0]),
         ...drawPatches({ laid: unit, signs, fill: 'colour' }),
-        ...drawLabels({ labels: patchLabels(unit, signs), bounds: boxOf(line), tooSmall: 'leave-out' }),
+        ...drawLabels({
+          labels: clearOf(patchLabels(unit, signs), labelsInside(labelsOnTop)),
+          bounds: boxOf(line),
+          tooSmall: 'leave-out',
+        }),
       ]),
       group({ class: 'step-next' }, [
         ...top.map((outline, i) => wrongSideUp([outline], topColours[i])),
         ...drawLabels({
-          labels: above
-            .map((patch, i) => ({ text: patch.piece, outline: leftOf(mark.x - clearPt, top[i] ?? []), fill: ink }))
-            .filter(({ outline }) => outline.length > 0),
+          labels: labelsOnTop,
           bounds: boxOf(line),
           tooSmall: 'leave-out',
         }),

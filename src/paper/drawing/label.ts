@@ -71,6 +71,17 @@ export const labelsInside = (labels: readonly Labelled[]): readonly Lettered[] =
     return place === null ? [] : [{ text, x: place.at.x, y: place.at.y, sizePt: place.sizePt, fill }];
   });
 
+/** Letters whose middles lie nearer than this run into each other. */
+const lettersApartPt = 11;
+
+/** Labels that stand clear of letters drawn over them; the others are left out. */
+export const clearOf = (labels: readonly Labelled[], letters: readonly Lettered[]): readonly Labelled[] =>
+  labels.filter((label) =>
+    labelsInside([label]).every(({ x, y }) =>
+      letters.every((one) => Math.hypot(one.x - x, one.y - y) > lettersApartPt),
+    ),
+  );
+
 /** Whether the label finds room inside its outline at the least size. */
 export const fitsInside = (label: Labelled): boolean => placeFor(label) !== null;
 

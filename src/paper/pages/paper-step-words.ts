@@ -30,8 +30,8 @@ export const paperStepWords = (of: {
     machine,
     press,
     measures,
-    boardAlt: `${title}, step ${step.number} on the board: ${heading}. ${press}`,
-    machineAlt: `${title}, step ${step.number} at the machine, the printed side of the sheet up: ${machine} The line to sew is dashed; patch ${on.laid}, which goes on, is hatched.`,
+    boardAlt: `${title}, step ${step.number} on the board: ${heading}, onto ${partName(under)}. ${press}${isTrimmed(step) ? ` When its sheet is cut out it measures ${of.measured}.` : ''}`,
+    machineAlt: `${title}, step ${step.number} at the machine: the printed side of the sheet is up. ${machine} The line to sew is dashed; patch ${on.laid}, which goes on, is hatched.`,
   };
 };
 

@@ -42,7 +42,10 @@ export const seamTestPage = ({ plan, album }: { readonly plan: QuiltPlan; readon
     picture: shown(album, 'seam-test', drawSeamTest({ test, seam, scale: pointsPer[unit], middle, total })),
     head: ['Middle', 'All three', 'Each seam takes', 'Move the guide'],
     rows: offBy[unit].map((off) => testRow({ off: length(off), test, seam, unit })),
-    blocks: blocksOf(plan).map((block) => trueness(plan, block, seam)),
+    // what is sewn on printed sheets keeps its size
+    blocks: blocksOf(plan)
+      .map((block) => trueness(plan, block, seam))
+      .filter(({ lines }) => lines.length > 0),
   };
 };
 

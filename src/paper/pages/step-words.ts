@@ -38,7 +38,7 @@ export const stepWords = (
     machine: `${machine}${manyText(step, counts)}`,
     press,
     measures: trims ? trimText(step, measures) : `${capital(partName(step.makes))} measures ${measures}.`,
-    boardAlt: `${title}, step ${step.number} on the board: ${heading}. ${press} After pressing it measures ${measures}.`,
+    boardAlt: `${title}, step ${step.number} on the board: ${heading}${step.kind === 'partial-close' ? ` on ${partName(step.join[0])}` : ''}. ${press} After pressing it measures ${measures}.`,
     machineAlt: `${title}, step ${step.number} at the machine: ${machine} The seam line is dashed along the right edge.`,
   };
 };

@@ -48,7 +48,7 @@ export const EntryPage = ({ sewing, entry }: { readonly sewing: Sewing; readonly
               </a>
             )}
             {entry.steps.length > 0 && (
-              <a className="quiet-key" href={sewing.pressingAddress({ entry: entry.key, chosen: null, way: 'first' })}>
+              <a className="lone-link" href={sewing.pressingAddress({ entry: entry.key, chosen: null, way: 'first' })}>
                 How it is pressed
               </a>
             )}
@@ -82,7 +82,9 @@ export const EntryPage = ({ sewing, entry }: { readonly sewing: Sewing; readonly
             <h2>Steps</h2>
             {canBeMeasured(entry) && (
               <p>
-                <a href={sewing.wrongSizeOf(entry.key)}>It came out the wrong size</a>
+                <a className="lone-link" href={sewing.wrongSizeOf(entry.key)}>
+                  It came out the wrong size
+                </a>
               </p>
             )}
             <StepList sewing={sewing} entry={entry} here={null} place={{ sight: 'both', type: 'usual' }} isSettled />

@@ -41,7 +41,9 @@ export const Overview = ({ sewing }: { readonly sewing: Sewing }) => {
             {sewing.last() === null ? 'Begin' : 'Go on'}: {open.entry.title}, step {open.step.number}
           </a>
         )}
-        <a href={quiltAddress(id, 'cut', waysPlace)}>Ways to make the units of this quilt</a>
+        <a className="lone-link" href={quiltAddress(id, 'cut', waysPlace)}>
+          Ways to make the units of this quilt
+        </a>
         <p className="quiet">
           Large type, at each step, fills a tablet beside the machine. Where its screen goes dark, set it to stay on
           longer.

@@ -70,7 +70,10 @@ export const PressingPage = ({ sewing, entry, place }: PressingPageOf) => {
               <figcaption className="quiet">From the back</figcaption>
             </figure>
           )}
-          <a href={sewing.addressOf({ entry: entry.key, step: null, sight: 'both', type: 'usual' })}>
+          <a
+            className="lone-link"
+            href={sewing.addressOf({ entry: entry.key, step: null, sight: 'both', type: 'usual' })}
+          >
             Back to {entry.title}
           </a>
         </div>

@@ -73,7 +73,9 @@ export const StepPlayer = memo(({ sewing, place, entry, step }: StepPlayerOf) =>
             </p>
             {canBeMeasured(entry) && (
               <p>
-                <a href={sewing.wrongSizeOf(entry.key)}>It came out the wrong size</a>
+                <a className="lone-link" href={sewing.wrongSizeOf(entry.key)}>
+                  It came out the wrong size
+                </a>
               </p>
             )}
             <StepList sewing={sewing} entry={entry} here={step.number} place={place} isSettled={seen !== null} />

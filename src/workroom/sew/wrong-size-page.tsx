@@ -53,7 +53,9 @@ export const WrongSizePage = ({ sewing, entry }: { readonly sewing: Sewing; read
         <section className="sew-page sew-wrong" aria-label="It came out the wrong size" tabIndex={0}>
           <div className="sew-wrong-head">
             <p>
-              <a href={back}>Back to the steps</a>
+              <a className="lone-link" href={back}>
+                Back to the steps
+              </a>
             </p>
             <h2>{seen.title} came out the wrong size</h2>
             <p>
