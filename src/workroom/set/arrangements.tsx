@@ -79,9 +79,11 @@ export const Arrangements = memo(({ chosen }: { readonly chosen: readonly string
       [block, scenes, take],
     ),
   );
-  if (block === null || scenes === undefined) return null;
+  if (block === null) return null;
+  // until they are known their room is kept, or the drawing would move under the hand
+  const isAwaited = scenes === undefined;
   return (
-    <section className="arrangements" aria-label="Arrangements">
+    <section className="arrangements" aria-label="Arrangements" aria-busy={isAwaited}>
       {document.blocks.length > 1 && (
         <label className="field arranged">
           <span>Arrange the block</span>
@@ -104,14 +106,19 @@ export const Arrangements = memo(({ chosen }: { readonly chosen: readonly string
       <ul>
         {kinds.map(([kind, words]) => {
           const scene = scenes?.get(kind);
-          return scene === undefined ? null : (
+          return scene === undefined && !isAwaited ? null : (
             <li key={kind}>
               <button
                 type="button"
+                disabled={isAwaited}
                 aria-pressed={top.arrangement?.kind === kind && top.arrangement.block === block}
                 onClick={() => take(kind, words)}
               >
-                <SmallPicture scene={scene} sidePx={picturePx} alt="" />
+                {scene === undefined ? (
+                  <span style={{ width: picturePx, height: picturePx }} />
+                ) : (
+                  <SmallPicture scene={scene} sidePx={picturePx} alt="" />
+                )}
                 {words}
               </button>
             </li>
