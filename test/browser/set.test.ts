@@ -284,6 +284,8 @@ describe('setting a quilt', () => {
       await page.keyboard.press('Enter');
       await page.getByRole('dialog').waitFor({ state: 'detached' });
     };
+    // what is not known yet cannot be chosen
+    await page.locator('.arrangements[aria-busy=false]').waitFor();
     await find('every place');
     assert.equal((await chosen(page)).length, 36);
     const was = await turns(page);
