@@ -90,8 +90,6 @@ export const openPlanner = (): Planner => {
     return other;
   };
   let searcher: Hand | null = null;
-  /** The number of what is searched for. */
-  let searching: number | null = null;
   let rest: ReturnType<typeof setTimeout> | undefined;
   let asked = 0;
   /** Answers to what was asked before this are of another quilt. */
@@ -126,33 +124,30 @@ export const openPlanner = (): Planner => {
 
   const endSearch = (): void => {
     clearTimeout(rest);
-    if (searching === null) return;
+    if (state.working !== 'best') return;
     // the worker cannot hear while it searches: it is let go, and another comes when it is needed
     searcher?.end();
     searcher = null;
-    searching = null;
   };
+  const isSearched = (number: number): boolean => number === asked && state.working === 'best';
 
   const search = async (document: JsonObject, number: number): Promise<void> => {
     const hand = searcher ?? hire();
     searcher = hand;
-    searching = number;
     become({ working: 'best' });
     // what is found goes past the page, which hears the figures alone
     const { port1, port2 } = new MessageChannel();
     const hear = (found: FoundAnswer): void => {
       takeIn(found, number);
-      if (found.care !== 'best' || searching !== number) return;
-      searching = null;
-      become({ working: null });
+      if (found.care === 'best' && isSearched(number)) become({ working: null });
     };
     try {
       await quick.door.follow(transfer(port1, [port1]), number, proxy(hear));
       const compiled = await solver();
-      if (searching === number) await hand.door.search(withoutPhotos(document), transfer(port2, [port2]), compiled);
+      if (isSearched(number)) await hand.door.search(withoutPhotos(document), transfer(port2, [port2]), compiled);
     } catch (error) {
       // the solver did not come, as where the server is gone: the first layouts stand, and the next search asks for it anew
-      if (searching === number) {
+      if (isSearched(number)) {
         endSearch();
         become({ working: null });
       }
@@ -223,14 +218,10 @@ export const openPlanner = (): Planner => {
         waiting = null;
         const bare = withoutPhotos(document);
         const reply = await quick.door.quilt(bare, number);
-        const isNewest = number === asked;
         if (number < oldest) continue;
-        const isSearched = isNewest && reply.ok;
-        become({
-          ...shown(reply, { number, document: bare }),
-          working: isSearched ? 'rest' : isNewest ? null : 'first',
-        });
-        if (isSearched) rest = setTimeout(() => void search(document, number), restMs);
+        const working = number < asked ? 'first' : reply.ok ? 'rest' : null;
+        become({ ...shown(reply, { number, document: bare }), working });
+        if (working === 'rest') rest = setTimeout(() => void search(document, number), restMs);
       }
     } finally {
       isAsking = false;
@@ -259,7 +250,7 @@ export const openPlanner = (): Planner => {
     },
     stopSearch: () => {
       endSearch();
-      if (state.working === 'best') become({ working: null });
+      if (state.working !== 'first') become({ working: null });
     },
     weigh: (weighing, hear) => {
       endWeighing();
