@@ -1,5 +1,5 @@
 // Choices with what each comes to: weighed when nothing else is searched for, one after another, and anew with every plan.
-import { useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
+import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import type { QuiltDocument } from '#craft/design';
 import { type Variant, type Weighed, withoutPhotos } from '#workroom/compute';
 import type { JsonObject } from '#workroom/editing';
@@ -28,32 +28,23 @@ export const useWeighed = (cloth: string): WeighedChoices => {
   const ofQuilt = useMemo(() => quiltChoices(document), [document]);
   const ofCloth = useMemo(() => clothChoices(document, cloth), [document, cloth]);
   const [found, setFound] = useState<{
-    readonly of: string;
     /** The plan it was weighed against. */
     readonly answer: unknown;
     readonly weighed: readonly Weighed[];
     readonly isDone: boolean;
-  }>({ of: '', answer: null, weighed: [], isDone: false });
-  /** What is known of choices that another cloth does not change; of the plan that stands. */
-  const stands = useRef<{ readonly answer: unknown; readonly known: Map<string, Weighed> }>({
-    answer: null,
-    known: new Map(),
-  });
-  const turn = useRef(0);
+  }>({ answer: null, weighed: [], isDone: false });
   // biome-ignore lint/correctness/useExhaustiveDependencies: another answer is another plan
   useEffect(() => {
     if (!isIdle) return;
-    turn.current += 1;
-    const of = `${turn.current}`;
-    if (stands.current.answer !== answer) stands.current = { answer, known: new Map() };
-    const { known } = stands.current;
-    setFound({ of, answer, weighed: [...known.values()], isDone: false });
+    // choices stay weighed while another cloth is looked at; changes of a purchase are that cloth's own
+    const known = found.answer === answer ? found.weighed.filter((one) => one.kind !== 'cloth') : [];
+    setFound({ answer, weighed: known, isDone: false });
+    let isLeft = false;
     let end = (): void => undefined;
     const tell = (weighed: Weighed): void => {
-      if (weighed.kind !== 'cloth') known.set(weighed.id, weighed);
-      setFound((now) => (now.of === of ? { ...now, weighed: [...now.weighed, weighed] } : now));
+      if (!isLeft) setFound((now) => ({ ...now, weighed: [...now.weighed, weighed] }));
     };
-    const wanted = [...ofCloth, ...ofQuilt].filter(({ id }) => !known.has(id));
+    const wanted = [...ofCloth, ...ofQuilt].filter(({ id }) => known.every((one) => one.id !== id));
     const rest = setTimeout(() => {
       end = planner.weigh(
         {
@@ -61,10 +52,16 @@ export const useWeighed = (cloth: string): WeighedChoices => {
           cloth,
           variants: wanted.filter(({ isQuick }) => !isQuick).map((choice) => variantOf(choice, document)),
         },
-        { tell, done: () => setFound((now) => (now.of === of ? { ...now, isDone: true } : now)) },
+        {
+          tell,
+          done: () => {
+            if (!isLeft) setFound((now) => ({ ...now, isDone: true }));
+          },
+        },
       );
     }, restMs);
     return () => {
+      isLeft = true;
       clearTimeout(rest);
       end();
     };
