@@ -214,7 +214,10 @@ const useArrangementScenes = (block: string | null, set: 'straight' | 'on-point'
       }
       setFound(scenes.size > 0 ? { scenes, own: lies } : null);
     };
-    draw().catch(() => undefined); // a block that cannot be arranged has no pictures
+    draw().catch(() => {
+      // a block that cannot be arranged has no pictures
+      if (!isLeft) setFound(null);
+    });
     return () => {
       isLeft = true;
     };
