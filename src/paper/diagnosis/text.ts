@@ -28,7 +28,7 @@ export const diagnosisText = (title: string, diagnosis: Diagnosis): string => {
 const wayWords = { across: 'wide', down: 'high' } as const;
 
 /** "after step 4", "4⅜ in wide", "should be 4½ in", "⅛ in too small". */
-export const measuredRows = ({ sizes, unit }: Diagnosis): readonly (readonly string[])[] =>
+const measuredRows = ({ sizes, unit }: Diagnosis): readonly (readonly string[])[] =>
   sizes.map((size) => [
     `after step ${size.step + 1}`,
     `${lengthText(size.size, unit)} ${wayWords[size.way]}`,

@@ -5,7 +5,7 @@ import { type Diagnosis, diagnose } from '#craft/diagnosis';
 import { length } from '#craft/measure';
 import { toNumber } from '#ground/exact';
 import { clothSignsFor } from '#paper/cloth';
-import { adviceOn, likelyRows, measuredRows, rescueTexts } from '#paper/diagnosis';
+import { adviceOn, likelyRows, rescueTexts } from '#paper/diagnosis';
 import { type Drawing, drawWrongSize } from '#paper/drawing';
 import { checkLength } from '#paper/lengths';
 import { stepWords, titleOf } from '#paper/pages';
@@ -41,7 +41,6 @@ export interface SizesTold {
   readonly what: string;
   readonly mend: string;
   readonly readTo: string;
-  readonly measured: readonly (readonly string[])[];
   readonly saved: readonly string[];
   readonly likely: readonly (readonly string[])[];
   readonly picture: Drawing;
@@ -87,7 +86,6 @@ const toldOf = (plan: QuiltPlan, block: BlockPlan, diagnosis: Diagnosis): SizesT
     what,
     mend,
     readTo: lengthText(diagnosis.fineness, diagnosis.unit),
-    measured: measuredRows(diagnosis),
     saved: rescueTexts(diagnosis),
     likely: diagnosis.verdict.kind === 'too-few' ? [] : likelyRows(diagnosis),
     picture: pictureOf(plan, block, diagnosis),
