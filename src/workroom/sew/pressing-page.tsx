@@ -40,13 +40,13 @@ export const PressingPage = ({ sewing, entry, place }: PressingPageOf) => {
       <section className="stage sew-page" aria-label={`How ${seen.title} is pressed`} tabIndex={0}>
         <div className="sew-pressed">
           <h2>{seen.title}, pressed</h2>
-          <LivePicture picture={seen.picture} className="is-paper is-wide" onThing={choose} />
+          <LivePicture picture={seen.picture} className="is-paper" onThing={choose} />
           <p className="quiet">
             An arrow points the way that a seam is pressed; two heads: open. A dot marks where seams meet and nest, a
             crossed ring where they do not.
           </p>
           {seen.ways === 2 && (
-            <p className="row-of-links">
+            <nav className="link-keys" aria-label="Which way it is pressed">
               {(['first', 'other'] as const).map((one) => (
                 <a
                   key={one}
@@ -56,7 +56,7 @@ export const PressingPage = ({ sewing, entry, place }: PressingPageOf) => {
                   {one === 'first' ? 'The first way' : 'The other way'}
                 </a>
               ))}
-            </p>
+            </nav>
           )}
           {seen.share.map((line) => (
             <p key={line}>{line}</p>

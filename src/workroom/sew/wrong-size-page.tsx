@@ -80,10 +80,10 @@ export const WrongSizePage = ({ sewing, entry }: { readonly sewing: Sewing; read
           </div>
           <div className="sew-wrong-told">
             {told === null ? <Waiting seen={seen} /> : <Told told={told} />}
-            <p className="quiet">
-              <a href={quiltAddress(id, 'print')}>Print</a> has the seam test: three strips at true size, to set the
-              guide by.
-            </p>
+            <p className="quiet">Print has the seam test: three strips at true size, to set the guide by.</p>
+            <a className="lone-link" href={quiltAddress(id, 'print')}>
+              To Print
+            </a>
           </div>
         </section>
       )}

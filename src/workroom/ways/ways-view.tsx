@@ -67,8 +67,10 @@ export const WaysView = ({ picked }: { readonly picked: string | null }) => {
   return (
     <div className="view-parts ways-view">
       <div className="stage ways-stage">
-        <p className="ways-back">
-          <a href={quiltAddress(id, 'cut')}>All cloths</a>
+        <p>
+          <a className="lone-link" href={quiltAddress(id, 'cut')}>
+            All cloths
+          </a>
         </p>
         <h2>Ways to make</h2>
         {seen.groups.every(({ ways }) => ways.length < 2) ? (
@@ -129,7 +131,9 @@ const PointTable = memo(
             {seen.points.map((point, i) => (
               <tr key={point.key} aria-current={point.key === picked ? 'true' : undefined}>
                 <th scope="row">
-                  <a href={addressOf(point.key)}>Choice {i + 1}</a>
+                  <a className="lone-link" href={addressOf(point.key)}>
+                    Choice {i + 1}
+                  </a>
                 </th>
                 <td>{words.length(point.cloth)}</td>
                 <td>{point.time}</td>
