@@ -51,7 +51,7 @@ export interface EntryLine {
   /** Of blocks; the top is one. */
   readonly count: number;
   readonly seams: number;
-  /** Of a block: whether sizes measured on the way tell of its seams. */
+  /** Whether sizes measured on the way tell of its seams: the top is measured as its borders go on. */
   readonly isTold: boolean;
   readonly steps: readonly StepLine[];
 }

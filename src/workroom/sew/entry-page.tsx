@@ -5,7 +5,6 @@ import { useLook, useQuilt } from '#workroom/room';
 import { LivePicture } from './live-picture.tsx';
 import { StepList } from './step-list.tsx';
 import { firstOpen, type Sewing } from './use-sewing.ts';
-import { canBeMeasured } from './wrong-size.ts';
 
 export const EntryPage = ({ sewing, entry }: { readonly sewing: Sewing; readonly entry: EntryLine }) => {
   const { answer } = useQuilt();
@@ -80,7 +79,7 @@ export const EntryPage = ({ sewing, entry }: { readonly sewing: Sewing; readonly
         <aside className="side" aria-label="Steps">
           <section>
             <h2>Steps</h2>
-            {canBeMeasured(entry) && (
+            {entry.isTold && (
               <p>
                 <a className="lone-link" href={sewing.wrongSizeOf(entry.key)}>
                   It came out the wrong size

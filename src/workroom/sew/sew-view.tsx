@@ -1,5 +1,6 @@
 // Sew: what is sewn, in order; one block or the top before its first seam; and one step after another.
 import { useMemo } from 'react';
+import type { EntryLine } from '#workroom/compute';
 import { useQuilt, type Within } from '#workroom/room';
 import { EntryPage } from './entry-page.tsx';
 import { EntryStrip } from './entry-strip.tsx';
@@ -7,14 +8,12 @@ import { Overview } from './overview.tsx';
 import { PressingPage } from './pressing-page.tsx';
 import { isWrongSize, pressingPlaceIn, sewPlaceIn } from './sew-address.ts';
 import { StepPlayer } from './step-player.tsx';
-import { useSewing } from './use-sewing.ts';
-import { canBeMeasured } from './wrong-size.ts';
+import { type Sewing, useSewing } from './use-sewing.ts';
 import { WrongSizePage } from './wrong-size-page.tsx';
 
 export const SewView = ({ within }: { readonly within: Within }) => {
   const written = JSON.stringify(within);
   const place = useMemo(() => sewPlaceIn(JSON.parse(written) as Within), [written]);
-  const pressing = useMemo(() => pressingPlaceIn(JSON.parse(written) as Within), [written]);
   const sewing = useSewing();
   const { problems } = useQuilt();
   if (sewing === null) {
@@ -27,19 +26,9 @@ export const SewView = ({ within }: { readonly within: Within }) => {
     );
   }
   const entry = sewing.entries.find(({ key }) => key === place.entry);
-  if (entry !== undefined && isWrongSize(within) && canBeMeasured(entry))
-    return <WrongSizePage key={entry.key} sewing={sewing} entry={entry} />;
   const step = entry?.steps.find(({ number }) => number === place.step);
   if (entry !== undefined && step !== undefined) {
     return <StepPlayer sewing={sewing} place={place} entry={entry} step={step} />;
-  }
-  if (entry !== undefined && pressing !== null) {
-    return (
-      <>
-        <EntryStrip sewing={sewing} here={entry.key} />
-        <PressingPage sewing={sewing} entry={entry} place={pressing} />
-      </>
-    );
   }
   return (
     <>
@@ -49,7 +38,23 @@ export const SewView = ({ within }: { readonly within: Within }) => {
           The quilt has no such block to sew. These are all that it has.
         </p>
       )}
-      {entry === undefined ? <Overview sewing={sewing} /> : <EntryPage sewing={sewing} entry={entry} />}
+      {entry === undefined ? <Overview sewing={sewing} /> : <OfEntry sewing={sewing} entry={entry} within={within} />}
     </>
   );
+};
+
+/** What there is to see of a block or the top beside its steps. */
+const OfEntry = ({
+  sewing,
+  entry,
+  within,
+}: {
+  readonly sewing: Sewing;
+  readonly entry: EntryLine;
+  readonly within: Within;
+}) => {
+  const pressing = pressingPlaceIn(within);
+  if (pressing !== null) return <PressingPage sewing={sewing} entry={entry} place={pressing} />;
+  if (isWrongSize(within) && entry.isTold) return <WrongSizePage key={entry.key} sewing={sewing} entry={entry} />;
+  return <EntryPage sewing={sewing} entry={entry} />;
 };

@@ -12,7 +12,6 @@ import { StepPictures } from './step-pictures.tsx';
 import { fillScreen, useFilledScreen } from './use-filled-screen.ts';
 import { useSewCommands } from './use-sew-commands.ts';
 import { type Sewing, type StepPlace, stepAfter } from './use-sewing.ts';
-import { canBeMeasured } from './wrong-size.ts';
 
 export interface StepPlayerOf {
   readonly sewing: Sewing;
@@ -71,7 +70,7 @@ export const StepPlayer = memo(({ sewing, place, entry, step }: StepPlayerOf) =>
               Step {step.number} takes about {timeWords(step.minutes)}
               {step.total > 1 ? `, all ${step.total} in a chain` : ''}.
             </p>
-            {canBeMeasured(entry) && (
+            {entry.isTold && (
               <p>
                 <a className="lone-link" href={sewing.wrongSizeOf(entry.key)}>
                   It came out the wrong size

@@ -6,7 +6,6 @@ import { go } from '#workroom/room';
 import type { SewPlace, SewSight } from './sew-address.ts';
 import { fillScreen } from './use-filled-screen.ts';
 import type { Sewing, StepPlace } from './use-sewing.ts';
-import { canBeMeasured } from './wrong-size.ts';
 
 export interface SewCommandsOf {
   readonly sewing: Sewing;
@@ -89,7 +88,7 @@ export const useSewCommands = ({ sewing, place, entry, step, before, after, show
           part: 'Sew',
           words: 'It came out the wrong size',
           keys: ['W'],
-          isOff: !canBeMeasured(entry),
+          isOff: !entry.isTold,
           run: () => go(sewing.wrongSizeOf(entry.key)),
         },
         { id: 'show again', part: 'Sew', words: 'Show the turn again', keys: ['R'], run: showAgain },

@@ -4,7 +4,6 @@ import { useEffect, useMemo } from 'react';
 import { type Command, useCommands } from '#workroom/commands';
 import type { EntryLine, SizesSeen, SizesTold, WrittenSize } from '#workroom/compute';
 import { go, quiltAddress, useKeptValue, useLook, useQuilt, useRoom } from '#workroom/room';
-import { EntryStrip } from './entry-strip.tsx';
 import { LivePicture } from './live-picture.tsx';
 import { SizeField } from './size-field.tsx';
 import type { Sewing } from './use-sewing.ts';
@@ -41,53 +40,51 @@ export const WrongSizePage = ({ sewing, entry }: { readonly sewing: Sewing; read
       [back],
     ),
   );
+  if (seen === null) {
+    return (
+      <p className="empty" role="status">
+        Looking up what it should measure …
+      </p>
+    );
+  }
   return (
-    <>
-      <EntryStrip sewing={sewing} here={entry.key} />
-      {seen === null ? (
-        <p className="empty" role="status">
-          Looking up what it should measure …
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, and keys must be able to scroll it
+    <section className="sew-page sew-wrong" aria-label="It came out the wrong size" tabIndex={0}>
+      <div className="sew-wrong-head">
+        <p>
+          <a className="lone-link" href={back}>
+            Back to the steps
+          </a>
         </p>
-      ) : (
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, and keys must be able to scroll it
-        <section className="sew-page sew-wrong" aria-label="It came out the wrong size" tabIndex={0}>
-          <div className="sew-wrong-head">
-            <p>
-              <a className="lone-link" href={back}>
-                Back to the steps
-              </a>
-            </p>
-            <h2>{seen.title} came out the wrong size</h2>
-            <p>
-              Press the unit, lay it flat as the board shows it, and measure through its middle from raw edge to raw
-              edge. Write down what you find after any steps, the more the better.
-            </p>
-          </div>
-          <div className="sew-wrong-form">
-            <SizesTable seen={seen} sizes={sizes} onTake={(of) => kept.put(written(kept.now(), entry.key, of))} />
-            {sizes.length > 0 && (
-              <button
-                type="button"
-                onClick={() => {
-                  const { [entry.key]: _gone, ...others } = kept.now();
-                  kept.put(others);
-                  say('All sizes taken out');
-                }}
-              >
-                Take all sizes out
-              </button>
-            )}
-          </div>
-          <div className="sew-wrong-told">
-            {told === null ? <Waiting seen={seen} /> : <Told told={told} />}
-            <p className="quiet">Print has the seam test: three strips at true size, to set the guide by.</p>
-            <a className="lone-link" href={quiltAddress(id, 'print')}>
-              To Print
-            </a>
-          </div>
-        </section>
-      )}
-    </>
+        <h2>{seen.title} came out the wrong size</h2>
+        <p>
+          Press the unit, lay it flat as the board shows it, and measure through its middle from raw edge to raw edge.
+          Write down what you find after any steps, the more the better.
+        </p>
+      </div>
+      <div className="sew-wrong-form">
+        <SizesTable seen={seen} sizes={sizes} onTake={(of) => kept.put(written(kept.now(), entry.key, of))} />
+        {sizes.length > 0 && (
+          <button
+            type="button"
+            onClick={() => {
+              const { [entry.key]: _gone, ...others } = kept.now();
+              kept.put(others);
+              say('All sizes taken out');
+            }}
+          >
+            Take all sizes out
+          </button>
+        )}
+      </div>
+      <div className="sew-wrong-told">
+        {told === null ? <Waiting seen={seen} /> : <Told told={told} />}
+        <p className="quiet">Print has the seam test: three strips at true size, to set the guide by.</p>
+        <a className="lone-link" href={quiltAddress(id, 'print')}>
+          To Print
+        </a>
+      </div>
+    </section>
   );
 };
 

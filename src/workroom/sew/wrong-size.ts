@@ -1,5 +1,5 @@
 // Sizes that were measured of a block, as they are written down: kept in this browser for each quilt, never in the quilt.
-import type { EntryLine, WrittenSize } from '#workroom/compute';
+import type { WrittenSize } from '#workroom/compute';
 import { keptBeside, parsed } from '#workroom/room';
 
 /** By entry. */
@@ -36,8 +36,5 @@ export const written = (
   const kept = `${now.across}${now.down}`.trim() === '' ? others : [...others, now];
   return { ...measured, [entry]: kept.toSorted((a, b) => a.step - b.step) };
 };
-
-/** Blocks whose sizes tell of their seams: the top is measured as its borders go on, and printed sheets keep what is sewn on them. */
-export const canBeMeasured = ({ isTold }: EntryLine): boolean => isTold;
 
 export const measuredOf = keptBeside({ name: 'measured', read: measuredIn });
