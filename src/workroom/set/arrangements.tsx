@@ -110,9 +110,9 @@ export const Arrangements = memo(({ chosen }: { readonly chosen: readonly string
             <li key={kind}>
               <button
                 type="button"
-                disabled={isAwaited}
+                aria-disabled={isAwaited}
                 aria-pressed={top.arrangement?.kind === kind && top.arrangement.block === block}
-                onClick={() => take(kind, words)}
+                onClick={isAwaited ? undefined : () => take(kind, words)}
               >
                 {scene === undefined ? (
                   <span style={{ width: picturePx, height: picturePx }} />
