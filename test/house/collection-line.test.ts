@@ -3,28 +3,14 @@ import assert from 'node:assert/strict';
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { Readable, Writable } from 'node:stream';
 import { after, describe, it } from 'node:test';
 import { PNG } from 'pngjs';
-import { main } from '#cli';
+import { runCommand } from './run-command.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'seamstead-collection-'));
 after(() => rmSync(folder, { recursive: true, force: true }));
 
-const run = async (...argv: readonly string[]) => {
-  const texts = ['', ''];
-  const [stdout, stderr] = [0, 1].map(
-    (which) =>
-      new Writable({
-        write: (chunk: Buffer, _, done) => {
-          texts[which] += chunk.toString();
-          done();
-        },
-      }),
-  ) as [Writable, Writable];
-  const exit = await main({ argv, stdin: Readable.from([]), stdout, stderr });
-  return { exit, out: texts[0] as string, err: texts[1] as string };
-};
+const run = (...argv: readonly string[]) => runCommand(argv);
 
 describe('seamstead blocks', () => {
   it('lists every block with its names, patches and joining, and writes nothing', async () => {

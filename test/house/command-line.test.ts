@@ -9,6 +9,7 @@ import { Readable, Writable } from 'node:stream';
 import { after, describe, it } from 'node:test';
 import { fileURLToPath } from 'node:url';
 import { main } from '#cli';
+import { type Ended, Paper, runCommand as run } from './run-command.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const pair = join(root, 'examples/orchard-pair.quilt.json');
@@ -16,38 +17,6 @@ const broken = (name: string): string => join(root, `examples/broken/${name}.qui
 
 const folder = mkdtempSync(join(tmpdir(), 'seamstead-line-'));
 after(() => rmSync(folder, { recursive: true, force: true }));
-
-interface Ended {
-  readonly exit: number;
-  readonly out: string;
-  readonly err: string;
-}
-
-/** Collects what is written; `isTTY` makes it a terminal that a person looks at. */
-class Paper extends Writable {
-  readonly isTTY: boolean;
-  text = '';
-
-  constructor(isTTY: boolean) {
-    super();
-    this.isTTY = isTTY;
-  }
-
-  override _write(chunk: Buffer, _encoding: string, done: () => void): void {
-    this.text += chunk.toString();
-    done();
-  }
-}
-
-const run = async (
-  argv: readonly string[],
-  at: { readonly stdin?: string | Buffer; readonly isWatched?: boolean } = {},
-): Promise<Ended> => {
-  const stdout = new Paper(false);
-  const stderr = new Paper(at.isWatched ?? false);
-  const exit = await main({ argv, stdin: Readable.from([Buffer.from(at.stdin ?? '')]), stdout, stderr });
-  return { exit, out: stdout.text, err: stderr.text };
-};
 
 /** No end that a maker can bring about shows where in our code it came to pass. */
 const saysNoTrace = ({ out, err }: Ended): void =>

@@ -2,33 +2,19 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { Readable, Writable } from 'node:stream';
 import { describe, it } from 'node:test';
 import { fileURLToPath } from 'node:url';
-import { main } from '#cli';
 import { type BlockPlan, planQuilt } from '#craft';
 import { anywhere, type CutTerm, type SizeModel, sewByChance, sizeModels, usualCare } from '#craft/accuracy';
 import { length } from '#craft/measure';
 import { chanceFrom } from '#ground/chance';
 import { toNumber } from '#ground/exact';
+import { runCommand } from './run-command.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const fileOf = (example: string): string => join(root, `examples/${example}.quilt.json`);
 
-const run = async (...argv: readonly string[]) => {
-  const texts = ['', ''];
-  const [stdout, stderr] = [0, 1].map(
-    (which) =>
-      new Writable({
-        write: (chunk: Buffer, _, done) => {
-          texts[which] += chunk.toString();
-          done();
-        },
-      }),
-  ) as [Writable, Writable];
-  const exit = await main({ argv: ['diagnose', ...argv], stdin: Readable.from([]), stdout, stderr });
-  return { exit, out: texts[0] as string, err: texts[1] as string };
-};
+const run = (...argv: readonly string[]) => runCommand(['diagnose', ...argv]);
 
 interface Student {
   readonly example: string;

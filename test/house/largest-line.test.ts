@@ -3,10 +3,9 @@ import assert from 'node:assert/strict';
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { Readable, Writable } from 'node:stream';
 import { after, describe, it } from 'node:test';
 import { fileURLToPath } from 'node:url';
-import { main } from '#cli';
+import { runCommand } from './run-command.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const pair = join(root, 'examples/orchard-pair.quilt.json');
@@ -16,20 +15,7 @@ const lane = join(root, 'examples/lantern-lane.quilt.json');
 const folder = mkdtempSync(join(tmpdir(), 'seamstead-largest-'));
 after(() => rmSync(folder, { recursive: true, force: true }));
 
-const run = async (...argv: readonly string[]) => {
-  const texts = ['', ''];
-  const [stdout, stderr] = [0, 1].map(
-    (which) =>
-      new Writable({
-        write: (chunk: Buffer, _, done) => {
-          texts[which] += chunk.toString();
-          done();
-        },
-      }),
-  ) as [Writable, Writable];
-  const exit = await main({ argv: ['largest', ...argv], stdin: Readable.from([]), stdout, stderr });
-  return { exit, out: texts[0] as string, err: texts[1] as string };
-};
+const run = (...argv: readonly string[]) => runCommand(['largest', ...argv]);
 
 describe('seamstead largest', () => {
   it('says whether the cloth does for the quilt as drawn, the largest that it makes, and what stops the next', async () => {
@@ -64,16 +50,9 @@ describe('seamstead largest', () => {
     assert.ok(next.cloths.some((cloth: { lacks: number }) => cloth.lacks > 0));
     const { top } = JSON.parse(readFileSync(out, 'utf8'));
     assert.equal(top.rows.length, largest.rows);
-    const stdout: string[] = [];
-    const paper = new Writable({
-      write: (chunk, _, done) => {
-        stdout.push(`${chunk}`);
-        done();
-      },
-    });
-    const planned = { argv: ['plan', out, '--json'], stdin: Readable.from([]), stdout: paper, stderr: paper };
-    assert.equal(await main(planned), 0);
-    const plan = JSON.parse(stdout.join(''));
+    const planned = await runCommand(['plan', out, '--json']);
+    assert.equal(planned.exit, 0);
+    const plan = JSON.parse(planned.out);
     assert.deepEqual([plan.top.width, plan.top.height], largest.size);
   });
 

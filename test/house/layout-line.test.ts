@@ -2,25 +2,11 @@
 
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
-import { Readable, Writable } from 'node:stream';
 import { describe, it } from 'node:test';
-import { main } from '#cli';
 import type { LayoutFile } from '#paper/layout-file';
+import { runCommand } from './run-command.ts';
 
-class Paper extends Writable {
-  text = '';
-
-  override _write(chunk: Buffer, _encoding: string, done: () => void): void {
-    this.text += chunk.toString();
-    done();
-  }
-}
-
-const run = async (argv: readonly string[], stdin = '') => {
-  const [stdout, stderr] = [new Paper(), new Paper()];
-  const exit = await main({ argv: ['layout', ...argv], stdin: Readable.from([Buffer.from(stdin)]), stdout, stderr });
-  return { exit, out: stdout.text, err: stderr.text };
-};
+const run = (argv: readonly string[], stdin = '') => runCommand(['layout', ...argv], { stdin });
 
 const small = 'bench/instances/q-small-a.json';
 const changed = (change: Readonly<Record<string, unknown>>): string =>
