@@ -1,6 +1,6 @@
 // How true do people cut and sew? Limits within which single cuts and seams vary, besides any habit. Our own figures, not
 // measured: half a thirty-second of an inch for a cut, half of that for an allowance.
-import { type Length, length, type Unit } from '#craft/measure';
+import { inchIn, type Length, length, type Unit } from '#craft/measure';
 
 export interface Care {
   /** A piece's cut size is off by at most this much, either way. */
@@ -20,8 +20,6 @@ export interface Habit {
 export const trueHabit: Habit = { allowance: length(0), fold: length(0) };
 
 const inches = { cut: 1 / 64, seam: 1 / 128 } as const;
-
-const inchIn: Readonly<Record<Unit, number>> = { in: 1, cm: 2.54 };
 
 export const usualCare = (unit: Unit): Care => ({
   cut: length(inches.cut * inchIn[unit]),

@@ -1,7 +1,7 @@
 // What can be saved of a unit that came out the wrong size? Trimmed where it is too large; seams taken up again where that
 // brings it right; the seams to come made narrower; strips round the finished block.
 import { type SewnBlock, type SizeModel, sensitivity, type Way } from '#craft/accuracy';
-import { type Length, length, type Unit } from '#craft/measure';
+import { inchIn, type Length, length, type Unit } from '#craft/measure';
 
 export type Rescue =
   /** To the size as drawn, by so much in width and in height; at the edge of a piece that is too large, where it lies outside. */
@@ -55,7 +55,7 @@ export const rescuesFor = (wrong: Wrong): readonly Rescue[] => [
   ...strips(wrong),
 ];
 
-const inches = ({ unit }: Wrong, value: number): number => (unit === 'in' ? value : 2.54 * value);
+const inches = ({ unit }: Wrong, value: number): number => value * inchIn[unit];
 
 const drawnAfter = ({ models }: Wrong, step: number): Both | null => {
   const size = (way: Way) => models.find((model) => model.step === step && model.way === way)?.drawn;

@@ -1,7 +1,7 @@
 // What is said of it? The seams, a piece, two pieces that changed places; or that two explanations agree with the sizes, none
 // does, or that there are too few.
 import { type Care, type SewnBlock, type SizeModel, sensitivity } from '#craft/accuracy';
-import { type Length, length, type Unit } from '#craft/measure';
+import { inchIn, type Length, length, type Unit } from '#craft/measure';
 import { inNinetyFive, rareChiSquare } from '#ground/least-squares';
 import { never } from '#ground/outcome';
 import type { Candidate } from './explanations.ts';
@@ -56,8 +56,6 @@ export interface Judging extends Case {
   readonly weighed: readonly Weighed[];
   readonly allowance: Interval;
 }
-
-const inchIn: Readonly<Record<Unit, number>> = { in: 1, cm: 2.54 };
 
 /** The verdict, and the explanation that it is taken from; null where nothing explains the sizes. */
 export const judged = (of: Judging): { readonly verdict: Verdict; readonly likeliest: Weighed | null } => {

@@ -1,11 +1,9 @@
 // How long a lesson takes: an estimate of our own, not measured.
-import type { Length, Unit } from '#craft/measure';
+import { inchIn, type Length, type Unit } from '#craft/measure';
 
 /** Our own estimate: minutes to lay out, sew, press and measure one seam before a class, and to answer a question. */
 const shownEstimate = { seam: 3, inch: 0.1 } as const;
 
 /** Whole minutes to show one step to a class. */
 export const lessonMinutesOf = (step: { readonly seam: Length; readonly unit: Unit }): number =>
-  Math.round(shownEstimate.seam + inchesOf(step.seam, step.unit) * shownEstimate.inch);
-
-const inchesOf = (value: Length, unit: Unit): number => (unit === 'in' ? value : value / 2.54);
+  Math.round(shownEstimate.seam + (step.seam / inchIn[step.unit]) * shownEstimate.inch);

@@ -5,7 +5,7 @@ import { type Care, usualCare } from '#craft/accuracy';
 import { type Cut, type CutRule, cutFor } from '#craft/cutting';
 import { mayTrim, type UnitKind, type WayName, waysOfKind } from '#craft/design';
 import { cornerTolerance } from '#craft/limits';
-import { type Length, length } from '#craft/measure';
+import { inchIn, type Length, length, type Unit as Measure } from '#craft/measure';
 import { type MinutesTable, minutesWith } from '#craft/minutes';
 import { deviationOf, joinsOf, madeMinutes, outlinesOf, type Unit, unitsIn, type Way, wayFor } from '#craft/ways';
 import { toNumber } from '#ground/exact';
@@ -82,7 +82,7 @@ interface Found {
 interface Measuring {
   readonly care: Care;
   readonly rule: CutRule;
-  readonly measure: 'in' | 'cm';
+  readonly measure: Measure;
   readonly table: MinutesTable;
 }
 
@@ -197,13 +197,13 @@ const plainSeams = (seams: number, inches: number, { lay, seam, press, inch }: M
 const areaOf = (cuts: readonly Cut[]): number =>
   cuts.reduce((all, { size, gives }) => all + (size[0] * size[1]) / gives, 0);
 
-const seamMinutes = (unit: Unit, measure: 'in' | 'cm', table: MinutesTable): number =>
-  plainSeams(unit.patches.length - 1, lengthsOf(unit) / (measure === 'in' ? 1 : 2.54), table);
+const seamMinutes = (unit: Unit, measure: Measure, table: MinutesTable): number =>
+  plainSeams(unit.patches.length - 1, lengthsOf(unit) / inchIn[measure], table);
 
 /** Rows of a grid are joined one by one. */
-const rowMinutes = ({ size, strips, patches }: Unit, measure: 'in' | 'cm', table: MinutesTable): number => {
+const rowMinutes = ({ size, strips, patches }: Unit, measure: Measure, table: MinutesTable): number => {
   const rows = patches.length / (strips?.widths.length ?? patches.length);
-  return plainSeams(rows - 1, ((rows - 1) * size[0]) / (measure === 'in' ? 1 : 2.54), table);
+  return plainSeams(rows - 1, ((rows - 1) * size[0]) / inchIn[measure], table);
 };
 
 /** Of all its inner seams together: half of what its patches go round, less its own edge. */

@@ -4,5 +4,5 @@ export { inSteps, type Marked, toNearestMark, upToMark } from './marks.ts';
 export { type Mixed, mixedFrom } from './mixed.ts';
 export { type LengthProblem, type LengthWish, parseLength, type Sign } from './parse-length.ts';
 export { type Measure, type MeasureProblem, parseMeasure, parseNumber } from './parse-measure.ts';
-export { convert, type MeasureUnit, measureUnits } from './units.ts';
+export { convert, inchIn, type MeasureUnit, measureUnits } from './units.ts';
 export { usualSewing } from './usual-sewing.ts';

@@ -1,6 +1,7 @@
 // How the units of the trade stand to each other, exactly. A plan is in inches or centimetres; a
 // length may be written in any of these.
 import { div, mul, type Rational, rational } from '#ground/exact';
+import type { Unit } from './length.ts';
 
 export const measureUnits = ['in', 'yd', 'mm', 'cm', 'm'] as const;
 
@@ -14,6 +15,9 @@ const inCentimetres: Readonly<Record<MeasureUnit, Rational>> = {
   cm: rational(1),
   m: rational(100),
 };
+
+/** An inch, in the document's unit. */
+export const inchIn: Readonly<Record<Unit, number>> = { in: 1, cm: 2.54 };
 
 /** The same length in another unit, exact. */
 export const convert = (value: Rational, way: { readonly from: MeasureUnit; readonly to: MeasureUnit }): Rational =>

@@ -1,5 +1,5 @@
 // How long one step takes, all its units sewn in a chain: begun once, each laid, sewn and pressed, its seams matched.
-import type { Length, Unit } from '#craft/measure';
+import { inchIn, type Length, type Unit } from '#craft/measure';
 import type { Point, Polygon } from '#ground/plane';
 import type { MinutesTable } from './table.ts';
 
@@ -15,7 +15,7 @@ export interface SewnSeam {
 /** @source docs/formulas.md#time */
 export const seamMinutes = ({ seam, total, matches }: SewnSeam, table: MinutesTable, unit: Unit): number => {
   if (total === 0) return 0;
-  const inches = unit === 'in' ? seam : seam / 2.54;
+  const inches = seam / inchIn[unit];
   const each = table.lay + table.seam + inches * table.inch + table.press + matches * table.match;
   return table.chain + total * each;
 };

@@ -1,5 +1,5 @@
 // What making units together asks of the hands, stage by stage, and how long that takes: an estimate of our own, not measured.
-import type { Length, Unit as Measure } from '#craft/measure';
+import { inchIn, type Length, type Unit as Measure } from '#craft/measure';
 import type { MinutesTable } from '#craft/minutes';
 import { distance } from '#ground/plane';
 import { layingsOf, type Stage, stageFor } from './stages.ts';
@@ -39,7 +39,7 @@ export const labourMinutes = (labour: Labour, unit: Measure, table: MinutesTable
   labour.layings * table.lay +
   labour.drawn * table.draw +
   labour.sewn * table.seam +
-  (labour.sewnLength / (unit === 'in' ? 1 : 2.54)) * table.inch +
+  (labour.sewnLength / inchIn[unit]) * table.inch +
   labour.cut * table.part +
   labour.pressed * table.press +
   labour.trimmed * table.trim;

@@ -1,5 +1,5 @@
 // A cloth unrolled, as a drawing: its panels beside one another or one alone, every piece in it a thing that can be chosen.
-import type { Unit } from '#craft/measure';
+import { inchIn, type Unit } from '#craft/measure';
 import { counted } from '#paper/words';
 import type { Box, ClothUnrolled, Panel } from '#workroom/compute';
 import type { Scene, Shape, Thing } from '#workroom/drawing';
@@ -29,7 +29,7 @@ const room = { left: 1.2, top: 2.6, right: 2.2, between: 2.6 } as const;
 const abreast = 3;
 
 export const sceneOfCloth = (cloth: ClothUnrolled, unit: Unit): ClothScene => {
-  const one = unit === 'in' ? 1 : 2.54;
+  const one = inchIn[unit];
   const laid = laidPanels(cloth.panels, one);
   const loose: Shape[] = [];
   const things: Thing[] = [];
