@@ -5,39 +5,27 @@ import { boxOf } from '#ground/plane';
 import { signOf } from '#paper/cloth';
 import { hairlinePt, ink, paler, softInk } from './ink.ts';
 import { clearOf, drawLabels, labelsInside } from './label.ts';
-import { machineFrame, machineRoom, turnedToMachine, turnMark, wrongSide, wrongSideUp } from './machine-marks.ts';
+import { sewnLine } from './machine-lines.ts';
+import { turnMark, wrongSide, wrongSideUp } from './machine-marks.ts';
+import { machineParts } from './machine-parts.ts';
 import { drawPatches, patchLabels } from './patches.ts';
-import { awayFrom, crossingOf, patchAt } from './seam.ts';
-import { framed, leftOf, pathOf } from './shape.ts';
+import { awayFrom, crossingOf } from './seam.ts';
+import { framed, leftOf, lineOf, pathOf } from './shape.ts';
 import type { StepPicture } from './step.ts';
 import { stopMarks } from './step-marks.ts';
-import { mostStepScale } from './step-scale.ts';
 import type { Drawing } from './svg.ts';
-import { element, group, numberText, picture } from './svg.ts';
+import { element, group, picture } from './svg.ts';
 
 /** @param of.seam the allowance, in the document's unit */
 export const drawCurvedMachine = (of: StepPicture & { readonly seam: number }): Drawing => {
   const { block, step, signs, seam } = of;
   const middle = crossingOf(block, step, (p) => p)(0.5).at;
-  const { turned, folded } = turnedToMachine(middle, awayFrom(block, step));
-  const [first, second] = step.patches.map((part) => part.map((i) => patchAt(block, i)));
-  const [below, above] = [first ?? [], second ?? []];
-  const belowShapes = below.map((patch) => patch.points.map(turned));
-  const aboveShapes = above.map((patch) => patch.points.map(folded));
-  const room = machineRoom(of.fitPt);
-  const frame = machineFrame({
-    box: boxOf([...belowShapes.flat(), ...aboveShapes.flat()]),
-    seam,
-    room,
-    most: mostStepScale(of, room.width / Math.max(...block.finished)),
-  });
-  const unit = below.map((patch, i) => ({ patch, outline: framed(belowShapes[i] ?? [], frame) }));
-  const top = aboveShapes.map((shape) => framed(shape, frame));
+  const { turned, folded, frame, unit, top } = machineParts(of, { start: middle, away: awayFrom(block, step) });
   const [line, edge] = [framed(step.line.map(turned), frame), framed(step.line.map(folded), frame)];
   const mark = framed([turned(middle)], frame)[0] as Point;
-  const topColours = above.map((patch) => signOf(signs, patch.fabric).colour);
-  const labelsOnTop = above
-    .map((patch, i) => ({ text: patch.piece, outline: leftOf(mark.x - clearPt, top[i] ?? []), fill: ink }))
+  const topColours = top.map(({ patch }) => signOf(signs, patch.fabric).colour);
+  const labelsOnTop = top
+    .map(({ patch, outline }) => ({ text: patch.piece, outline: leftOf(mark.x - clearPt, outline), fill: ink }))
     .filter(({ outline }) => outline.length > 0);
   return picture({
     widthPt: of.fitPt[0],
@@ -55,14 +43,14 @@ export const drawCurvedMachine = (of: StepPicture & { readonly seam: number }): 
         }),
       ]),
       group({ class: 'step-next' }, [
-        ...top.map((outline, i) => wrongSideUp([outline], topColours[i])),
+        ...top.map(({ outline }, i) => wrongSideUp([outline], topColours[i])),
         ...drawLabels({
           labels: labelsOnTop,
           bounds: boxOf(line),
           tooSmall: 'leave-out',
         }),
       ]),
-      group({ class: 'step-seam' }, [dashes(line), ...[0, -1].map((end) => meeting(edge.at(end), line.at(end)))]),
+      group({ class: 'step-seam' }, [sewnLine(line), ...[0, -1].map((end) => meeting(edge.at(end), line.at(end)))]),
       group({ class: 'step-stops' }, stopMarks([mark])),
       group({ class: 'step-turn' }, [turnMark(step, of.fitPt[0] / 2)]),
     ],
@@ -71,14 +59,6 @@ export const drawCurvedMachine = (of: StepPicture & { readonly seam: number }): 
 
 /** How near to the mark of the middle no letter stands, in points. */
 const clearPt = 5;
-
-const drawn = (points: Polygon): string =>
-  points.map(({ x, y }, i) => `${i === 0 ? 'M' : 'L'}${numberText(x)} ${numberText(y)}`).join('');
-
-/** Dashes on white, along the curve. */
-const dashes = (line: Polygon): string =>
-  element('path', { d: drawn(line), stroke: '#ffffff', 'stroke-width': 1.3, fill: 'none' }) +
-  element('path', { d: drawn(line), stroke: ink, 'stroke-width': 0.9, 'stroke-dasharray': '3 1.5', fill: 'none' });
 
 /** Right of the seam line, out to the raw edge of the part below. */
 const allowanceBand = (line: Polygon, width: number, colour = '#ffffff'): string => {
@@ -102,7 +82,7 @@ const meeting = (from: Point | undefined, to: Point | undefined): string => {
   if (from === undefined || to === undefined) return '';
   return (
     element('path', {
-      d: drawn([from, to]),
+      d: lineOf([from, to]),
       stroke: softInk,
       'stroke-width': 0.7,
       'stroke-dasharray': '1 1.5',

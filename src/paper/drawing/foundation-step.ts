@@ -4,12 +4,13 @@ import { at, boxOf, grown, hullOf, type Point, type Polygon } from '#ground/plan
 import { signOf } from '#paper/cloth';
 import { hairlinePt, ink, paler, patchEdgePt, softInk } from './ink.ts';
 import { drawLabels } from './label.ts';
+import { sewnLine } from './machine-lines.ts';
 import { wrongShare, wrongSide, wrongSideUp } from './machine-marks.ts';
 import { patchAt } from './seam.ts';
 import { fitted, framed, pathOf } from './shape.ts';
 import type { StepPicture } from './step.ts';
 import type { Drawing } from './svg.ts';
-import { element, group, numberText, picture } from './svg.ts';
+import { element, group, picture } from './svg.ts';
 
 const edgePt = 6;
 /** Sewn past both ends of the line. */
@@ -72,9 +73,5 @@ export const drawFoundationStep = (
 const sewnAlong = (from: Point, to: Point): string => {
   const long = Math.hypot(to.x - from.x, to.y - from.y);
   const [dx, dy] = [((to.x - from.x) * pastPt) / long, ((to.y - from.y) * pastPt) / long];
-  const d = `M${numberText(from.x - dx)} ${numberText(from.y - dy)}L${numberText(to.x + dx)} ${numberText(to.y + dy)}`;
-  return (
-    element('path', { d, stroke: '#ffffff', 'stroke-width': 1.7, fill: 'none' }) +
-    element('path', { d, stroke: ink, 'stroke-width': 1.2, 'stroke-dasharray': '3 1.5', fill: 'none' })
-  );
+  return sewnLine([at(from.x - dx, from.y - dy), at(to.x + dx, to.y + dy)]);
 };

@@ -133,9 +133,10 @@ interface Led {
 
 const led = ({ text, outline }: Labelled): Led => ({ text, from: roomiest(outline, 0, 0) ?? centroid(outline) });
 
-const apartPt = 9;
 const standOffPt = 9;
 const ledPt = 7;
+/** From line to line of led letters. */
+const ledLinePt = 9;
 
 /** Where the middles of led letters may stand, so that none reaches above or below the drawing. */
 const reachOf = ({ y, height }: Box): { readonly top: number; readonly bottom: number } => {
@@ -171,7 +172,7 @@ const marginOf = ({ from }: Led, bounds: Box): Margin => (from.x < bounds.x + bo
 /** All labels without room, or each word once where the margins cannot take them all, or none where even that is too much. */
 const ledOut = (all: readonly Led[], bounds: Box): readonly Led[] => {
   const { top, bottom } = reachOf(bounds);
-  const places = Math.floor((bottom - top) / apartPt) + 1;
+  const places = Math.floor((bottom - top) / ledLinePt) + 1;
   const hasRoom = (some: readonly Led[]): boolean => {
     const left = some.filter((one) => marginOf(one, bounds) === 'left').length;
     return Math.max(left, some.length - left) <= places;
@@ -208,8 +209,8 @@ const leaders = (all: readonly Led[], bounds: Box): readonly string[] =>
 const spread = (heights: readonly number[], bounds: Box): readonly number[] => {
   const { top, bottom } = reachOf(bounds);
   const down: number[] = [];
-  for (const height of heights) down.push(Math.max(height, (down.at(-1) ?? top - apartPt) + apartPt));
+  for (const height of heights) down.push(Math.max(height, (down.at(-1) ?? top - ledLinePt) + ledLinePt));
   const up: number[] = [];
-  for (const height of down.toReversed()) up.unshift(Math.min(height, (up[0] ?? bottom + apartPt) - apartPt));
+  for (const height of down.toReversed()) up.unshift(Math.min(height, (up[0] ?? bottom + ledLinePt) - ledLinePt));
   return up;
 };

@@ -5,6 +5,7 @@ import type { Side } from '#craft/design';
 import type { Box, Point, Polygon } from '#ground/plane';
 import { boxOf } from '#ground/plane';
 import { hairlinePt, ink, lettering, paler, patchEdgePt, softInk } from './ink.ts';
+import { stitches } from './machine-lines.ts';
 import { type Frame, pathOf } from './shape.ts';
 import { element, numberText } from './svg.ts';
 
@@ -90,14 +91,10 @@ export const allowance = (seam: Polygon, width: number, colour = '#ffffff'): str
   });
 };
 
-/** Dashes on white, or they would be lost on the edge of the patch that lies under them. */
+/** Of an upright seam, run past both ends. */
 export const seamLine = (seam: Polygon): string => {
   const box = boxOf(seam);
-  const d = `M${numberText(box.x)} ${numberText(box.y - 3)}V${numberText(box.y + box.height + 3)}`;
-  return (
-    element('path', { d, stroke: '#ffffff', 'stroke-width': 1.3, fill: 'none' }) +
-    element('path', { d, stroke: ink, 'stroke-width': 0.9, 'stroke-dasharray': '3 1.5', fill: 'none' })
-  );
+  return stitches(`M${numberText(box.x)} ${numberText(box.y - 3)}V${numberText(box.y + box.height + 3)}`);
 };
 
 const turnTexts: ReadonlyMap<number, string> = new Map([

@@ -7,12 +7,14 @@ import { boxOf, type Polygon } from '#ground/plane';
 import { signOf } from '#paper/cloth';
 import { ink, inkOn, patchEdgePt, softInk } from './ink.ts';
 import { drawLabels } from './label.ts';
+import { cutLine, sewnLine } from './machine-lines.ts';
 import { wrongSide, wrongSideUp } from './machine-marks.ts';
+import { rectOutline } from './placed.ts';
 import { patchAt } from './seam.ts';
-import { fitted, framed, pathOf } from './shape.ts';
+import { fitted, framed, lineOf, pathOf } from './shape.ts';
 import type { StepPicture } from './step.ts';
 import type { Drawing } from './svg.ts';
-import { element, group, numberText, picture } from './svg.ts';
+import { element, group, picture } from './svg.ts';
 
 /** The lower part shows by so much of its side, so that one sees that there are two. */
 const peepPt = 3.5;
@@ -113,32 +115,13 @@ const mostStripShare = 2.2;
 /** Beside the middle, where the lines meet. */
 const aside = (outline: Polygon): Polygon => {
   const box = boxOf(outline);
-  const [x, y] = [box.x + box.width * 0.04, box.y + box.height * 0.2];
-  const [w, h] = [box.width * 0.32, box.height * 0.32];
-  return [
-    { x, y },
-    { x: x + w, y },
-    { x: x + w, y: y + h },
-    { x, y: y + h },
-  ];
+  return rectOutline({
+    x: box.x + box.width * 0.04,
+    y: box.y + box.height * 0.2,
+    width: box.width * 0.32,
+    height: box.height * 0.32,
+  });
 };
 
-const between = (line: Polygon): string =>
-  line.map(({ x, y }, i) => `${i === 0 ? 'M' : 'L'}${numberText(x)} ${numberText(y)}`).join('');
-
 const drawnLine = (line: Polygon): string =>
-  element('path', { d: between(line), stroke: softInk, 'stroke-width': 0.5, fill: 'none' });
-
-/** Where only a line is cut that is drawn too, the drawn one shows. */
-const cutLine = (line: Polygon): string =>
-  element('path', {
-    d: between(line),
-    stroke: ink,
-    'stroke-width': 0.8,
-    'stroke-dasharray': '6 1.5 1 1.5',
-    fill: 'none',
-  });
-
-const sewnLine = (line: Polygon): string =>
-  element('path', { d: between(line), stroke: '#ffffff', 'stroke-width': 1.3, fill: 'none' }) +
-  element('path', { d: between(line), stroke: ink, 'stroke-width': 0.9, 'stroke-dasharray': '3 1.5', fill: 'none' });
+  element('path', { d: lineOf(line), stroke: softInk, 'stroke-width': 0.5, fill: 'none' });

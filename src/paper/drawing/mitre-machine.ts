@@ -1,13 +1,14 @@
 // A mitre at the machine: the quilt folded at the corner, right sides together, the two strips on each other with their edges even, the
 // fold running on into the seam at 45°, and what of the strips lies past it, to be trimmed to an allowance.
 import { toNumber } from '#ground/exact';
-import { at, boxOf, type Point, type Polygon } from '#ground/plane';
+import { at, boxOf, type Point } from '#ground/plane';
 import { signOf } from '#paper/cloth';
 import { ink, lettering, patchEdgePt, softInk } from './ink.ts';
+import { cutLine } from './machine-lines.ts';
 import { seamLine, wrongSide, wrongSideUp } from './machine-marks.ts';
 import { fitted, framed, pathOf } from './shape.ts';
 import type { Drawing } from './svg.ts';
-import { element, group, numberText, picture } from './svg.ts';
+import { element, group, picture } from './svg.ts';
 import { stripAt } from './things.ts';
 import { mitreStrips } from './top-seam.ts';
 import type { TopStepPicture } from './top-step.ts';
@@ -60,7 +61,7 @@ export const drawMitreMachine = (of: TopStepPicture): Drawing => {
         }),
       ]),
       group({ class: 'step-next' }, [wrongSideUp([framed(quilt, frame)]), wrongSideUp([framed(strip, frame)], over)]),
-      group({ class: 'step-cut' }, [trimLine(framed(trim, frame))]),
+      group({ class: 'step-cut' }, [cutLine(framed(trim, frame))]),
       group({ class: 'step-seam' }, [seamLine(framed(seam, frame))]),
       lettering({
         text: 'fold',
@@ -71,16 +72,5 @@ export const drawMitreMachine = (of: TopStepPicture): Drawing => {
         anchor: 'end',
       }),
     ],
-  });
-};
-
-const trimLine = (line: Polygon): string => {
-  const [from, to] = line as [Point, Point];
-  return element('path', {
-    d: `M${numberText(from.x)} ${numberText(from.y)}L${numberText(to.x)} ${numberText(to.y)}`,
-    stroke: ink,
-    'stroke-width': 0.8,
-    'stroke-dasharray': '6 1.5 1 1.5',
-    fill: 'none',
   });
 };

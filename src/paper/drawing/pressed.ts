@@ -9,7 +9,7 @@ import { signOf } from '#paper/cloth';
 import { arrow } from './arrow.ts';
 import { ink, paler, patchEdgePt, softInk, thread } from './ink.ts';
 import { entriesOf, entryKey } from './placed.ts';
-import { type Frame, framed, pathOf } from './shape.ts';
+import { type Frame, framed, lineOf, pathOf } from './shape.ts';
 import { type Drawing, element, group, numberText, picture } from './svg.ts';
 import { otherWayMark, outlineInTop } from './things.ts';
 import { clothPaths, shapesInTop } from './top-shapes.ts';
@@ -127,9 +127,8 @@ const seamMarks = (of: {
   of.seams.map(({ path, heading, press, step }) => {
     const laid = framed(path, of.frame);
     const isChosen = step === of.chosen;
-    const line = laid.map((p, i) => `${i === 0 ? 'M' : 'L'}${numberText(p.x)} ${numberText(p.y)}`).join('');
     const along = element('path', {
-      d: line,
+      d: lineOf(laid),
       fill: 'none',
       stroke: isChosen ? thread : 'transparent',
       'stroke-width': isChosen ? 2.4 : 9,

@@ -117,7 +117,8 @@ export const openEnd = (block: BlockPlan, step: PlannedStep): Polygon => {
   return sewnOf(block, step).filter((end) => !whole.includes(end));
 };
 
-const squareOf = ([a, b]: Leg): Point => {
+/** Unit vector square to a line, at the right hand of one who goes along it, in the picture, where y runs down. */
+export const squareOf = ([a, b]: Leg): Point => {
   const whole = Math.hypot(b.x - a.x, b.y - a.y);
   return { x: -(b.y - a.y) / whole, y: (b.x - a.x) / whole };
 };

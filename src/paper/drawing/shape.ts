@@ -13,6 +13,10 @@ export const pathOf = (polygons: readonly Polygon[]): string =>
     })
     .join('');
 
+/** Path data of an open line. */
+export const lineOf = (line: Polygon): string =>
+  line.map(({ x, y }, i) => `${i === 0 ? 'M' : 'L'}${numberText(x)} ${numberText(y)}`).join('');
+
 /** Outlines with more corners than this have chords for arcs. */
 const mostCorners = 24;
 /** Chords are left out where what is left lies no further from them, in points: less than a hundredth of a millimetre. Our own figure. */

@@ -5,6 +5,7 @@ import { isSpun, spotsInBlock } from '#craft/pressing';
 import type { Point } from '#ground/plane';
 import { arrow } from './arrow.ts';
 import { hush, ink, patchEdgePt, sheet, softInk } from './ink.ts';
+import { rectOutline } from './placed.ts';
 import { pathOf } from './shape.ts';
 import { type Drawing, element, picture } from './svg.ts';
 
@@ -30,12 +31,7 @@ export const drawSpunBack = (of: {
     y: middle.y + arm.y * along + arm.x * round * aside,
   });
   const far = (arm: Point): number => reach / Math.max(Math.abs(arm.x), Math.abs(arm.y));
-  const cloth = [
-    { x: marginPt, y: marginPt },
-    { x: sidePt - marginPt, y: marginPt },
-    { x: sidePt - marginPt, y: sidePt - marginPt },
-    { x: marginPt, y: sidePt - marginPt },
-  ];
+  const cloth = rectOutline({ x: marginPt, y: marginPt, width: 2 * reach, height: 2 * reach });
   const edge = { stroke: ink, 'stroke-width': patchEdgePt, 'stroke-linejoin': 'round' } as const;
   return picture({
     widthPt: sidePt,

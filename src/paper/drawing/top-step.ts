@@ -8,7 +8,7 @@ import { boxOf } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
 import { checkLength } from '#paper/lengths';
 import { ink, patchEdgePt } from './ink.ts';
-import { type Leg, straightCrossing } from './seam.ts';
+import { squareOf, straightCrossing } from './seam.ts';
 import { type Frame, fitted, framed, pathOf } from './shape.ts';
 import { boardRoom, checkSizes, pressArrow, rightEnd, slantedSize, standOff, threadOutline } from './step-marks.ts';
 import { largerThanTop } from './step-scale.ts';
@@ -66,7 +66,7 @@ export const drawTopStep = (of: TopStepPicture): Drawing => {
       group({ class: 'step-press' }, [
         pressArrow({
           pressTo: step.pressTo,
-          crossing: straightCrossing(framed(seam, frame), isMitre ? squareTo(seam) : away),
+          crossing: straightCrossing(framed(seam, frame), isMitre ? squareOf(seam) : away),
           apart,
           from,
           into: step.pressTo === 1 ? second : first,
@@ -90,11 +90,6 @@ const slantPt = 9;
 /** Rows of blocks at the sides are measured as they are sewn, level, and drawn as they lie. */
 const sizeAsItLies = ({ unfinished: [across, down], angle }: TopStep): readonly [number, number] =>
   angle % 180 === 90 ? [down, across] : [across, down];
-
-const squareTo = ([a, b]: Leg): Point => {
-  const whole = Math.hypot(b.x - a.x, b.y - a.y);
-  return { x: -(b.y - a.y) / whole, y: (b.x - a.x) / whole };
-};
 
 const stripsAt = (plan: QuiltPlan, step: TopStep): readonly Polygon[] =>
   mitreStrips(plan, step).map((thing) => outlineInTop(plan, thing));

@@ -1,12 +1,13 @@
 // A unit that came out the wrong size: what was measured and what it should be, the piece and the seams to look at, what is
 // to be trimmed off, or the strips to sew round it.
 import type { BlockPlan, PlannedStep } from '#craft';
-import { boxOf, centroid, grown, hullOf, type Point, type Polygon } from '#ground/plane';
+import { boxOf, centroid, grown, hullOf, type Polygon } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
 import { cutEdgePt, hairlinePt, hush, ink, lettering, softInk, thread } from './ink.ts';
 import { drawLabels } from './label.ts';
 import { drawPatches, patchLabels } from './patches.ts';
-import { framed, pathOf } from './shape.ts';
+import { rectOutline } from './placed.ts';
+import { framed, lineOf, pathOf } from './shape.ts';
 import { type Drawing, element, numberText, picture } from './svg.ts';
 
 export interface WrongSize {
@@ -89,7 +90,7 @@ const outlined = (
 
 const run = (line: Polygon): string =>
   element('path', {
-    d: line.map((p, i) => `${i === 0 ? 'M' : 'L'}${numberText(p.x)} ${numberText(p.y)}`).join(''),
+    d: lineOf(line),
     fill: 'none',
     stroke: thread,
     'stroke-width': 2.5,
@@ -104,17 +105,10 @@ const stripsRound = (
     ? []
     : [
         outlined(
-          corners({ x: marginPt, y: marginPt, width: widthPt - 2 * marginPt, height: heightPt - 2 * marginPt }),
+          rectOutline({ x: marginPt, y: marginPt, width: widthPt - 2 * marginPt, height: heightPt - 2 * marginPt }),
           { fill: 'none', stroke: thread, width: 1.5, dashes: '5 3' },
         ),
       ];
-
-const corners = ({ x, y, width, height }: ReturnType<typeof boxOf>): readonly Point[] => [
-  { x, y },
-  { x: x + width, y },
-  { x: x + width, y: y + height },
-  { x, y: y + height },
-];
 
 /** The least that a cut is drawn inside the edge, so that it can be told from it. */
 const leastPt = 4;
@@ -137,7 +131,7 @@ const trimmedOff = (
     width: edge.width - x,
     height: edge.height - y,
   };
-  return [outlined(corners(inner), { fill: 'none', stroke: thread, width: 1.5, dashes: '5 3' })];
+  return [outlined(rectOutline(inner), { fill: 'none', stroke: thread, width: 1.5, dashes: '5 3' })];
 };
 
 /** What was measured stands above and at the left, along the edges. */
