@@ -55,7 +55,6 @@ export const diagnosisOf = (of: Case): Diagnosis => {
   const weighed = weigh(evidence, candidatesFor(of.block, evidence.models));
   const allowance = overall(weighed);
   const { verdict, likeliest } = judged({ ...of, evidence, weighed, allowance });
-  const isOpen = verdict.kind === 'too-few' || likeliest === null;
   const search = { evidence, models, care, fineness };
   return {
     unit: of.unit,
@@ -64,16 +63,19 @@ export const diagnosisOf = (of: Case): Diagnosis => {
     allowance,
     verdict,
     ranked: weighed.filter(({ share }) => share >= listed).slice(0, 5),
-    next: isOpen
-      ? narrowing(search)
-      : verdict.kind === 'unclear'
-        ? telling(search, [weighed[0], weighed[1]] as [Weighed, Weighed])
-        : null,
+    next:
+      verdict.kind === 'too-few'
+        ? narrowing(search)
+        : verdict.kind === 'unclear'
+          ? telling(search, [weighed[0], weighed[1]] as [Weighed, Weighed])
+          : null,
     sizes: read.list.map((reading) => {
       const { drawn } = modelOf(models, reading) as SizeModel;
       return { ...reading, drawn, off: length(reading.size - drawn) };
     }),
-    ...(isOpen ? { whole: null, rescues: [] } : savedOf({ ...of, evidence, verdict, allowance }, likeliest)),
+    ...(verdict.kind === 'too-few' || likeliest === null
+      ? { whole: null, rescues: [] }
+      : savedOf({ ...of, evidence, verdict, allowance }, likeliest)),
   };
 };
 

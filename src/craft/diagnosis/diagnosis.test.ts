@@ -167,6 +167,20 @@ test('one size says too little, and the size is named that would tell most: over
   assert.ok(next !== null && next.step >= 10, JSON.stringify(next));
 });
 
+test('a size further off than seams and a slip explain is doubted, and no seam is told of it', () => {
+  // by hand: two seams are crossed after step 4; sewn 1/8 in wrong each side of both is 1/2 in, and a log 1/4 in wrong makes 3/4 in
+  const { verdict, next, rescues } = found(cabin('1'), '4: 5 1/2 x 5 1/2');
+  assert.deepEqual([verdict, next, rescues], [{ kind: 'far-off', step: 3, way: 'across' }, null, []]);
+  assert.equal(found(cabin('1'), '4: 4 1/2 x 5 1/4').verdict.kind, 'too-few');
+  // a cabin with logs 1 1/2 in wide: each seam of this one would have to take nothing
+  const other = '1: 4 x 2 1/2; 2: 4 x 4; 3: 5 1/2 x 4; 4: 5 1/2 x 5 1/2';
+  assert.equal(found(cabin('1'), other).verdict.kind, 'far-off');
+  assert.equal(found(cabin('1 1/2'), other).verdict.kind, 'true');
+  // a log cut 1 in too wide is one slip, and told where enough sizes say so: C goes on at the top in step 2
+  const slip = '1: 3 1/2 x 2 1/2; 2: 3 1/2 x 4 1/2; 3: 4 1/2 x 4 1/2; 4: 4 1/2 x 5 1/2; 5: 5 1/2; 6: 5 1/2 x 6 1/2';
+  assert.equal(found(cabin('1'), slip).verdict.kind, 'cut');
+});
+
 test('a unit that is too large is to be trimmed to its size as drawn', () => {
   // by hand: log C is cut 1/4 in too wide, and goes on at the top in step 2
   const wide = found(cabin('1'), '1: 3 1/2 x 2 1/2; 2: 3 1/2 x 3 3/4; 3: 4 1/2 x 3 3/4; 4: 4 1/2 x 4 3/4');

@@ -1,6 +1,6 @@
 // What is said of it? The seams, a piece, two pieces that changed places; or that two explanations agree with the sizes, none
-// does, or that there are too few.
-import { type Care, type SewnBlock, type SizeModel, sensitivity } from '#craft/accuracy';
+// does, or that there are too few; or that a size is so far off that another block or step may have been measured.
+import { type Care, type SewnBlock, type SizeModel, sensitivity, type Way } from '#craft/accuracy';
 import { inchIn, type Length, length, type Unit } from '#craft/measure';
 import { inNinetyFive, rareChiSquare } from '#ground/least-squares';
 import { never } from '#ground/outcome';
@@ -19,7 +19,9 @@ export type Verdict =
   | { readonly kind: 'unclear' }
   /** No single thing explains it. */
   | { readonly kind: 'several' }
-  | { readonly kind: 'too-few' };
+  | { readonly kind: 'too-few' }
+  /** The size after this step is further off than seams and a slip explain: it may be another block, or another step. */
+  | { readonly kind: 'far-off'; readonly step: number; readonly way: Way };
 
 /** A block, and what was read of it. */
 export interface Case {
@@ -35,6 +37,9 @@ export interface Case {
 const enough = { sizes: 3, half: 1 / 32 } as const;
 /** How much likelier than the next it must be to be said; shares that count toward the seam; marks that are a little slip. Our own figures. */
 const likely = { said: 3, counted: 0.1, slip: 1.5 } as const;
+
+/** A share of the allowance that each may be off, as by the wrong edge of the foot; and a piece cut by the wrong line, in inches. Our own figures. */
+const explains = { habit: 1 / 2, slip: 1 / 4 } as const;
 
 /** The seams as all explanations worth considering have them, each by its share. */
 export const overall = (weighed: readonly Weighed[]): Interval => {
@@ -57,8 +62,33 @@ export interface Judging extends Case {
   readonly allowance: Interval;
 }
 
-/** The verdict, and the explanation that it is taken from; null where nothing explains the sizes. */
-export const judged = (of: Judging): { readonly verdict: Verdict; readonly likeliest: Weighed | null } => {
+interface Judged {
+  readonly verdict: Verdict;
+  /** The explanation that it is taken from; null where nothing explains the sizes. */
+  readonly likeliest: Weighed | null;
+}
+
+/** One wrong cut or an exchange may bring a size any way off; seams and slips together only so far. */
+export const judged = (of: Judging): Judged => {
+  const told = judgedBySize(of);
+  const isOneSlip = told.verdict.kind === 'cut' || told.verdict.kind === 'swap';
+  const isSewable = Math.abs(told.likeliest?.allowance.value ?? 0) <= explains.habit * of.seam;
+  const far = isOneSlip && isSewable ? null : furthestOff(of);
+  return far === null ? told : { verdict: { kind: 'far-off', step: far.step, way: far.way }, likeliest: null };
+};
+
+/** The size that is furthest beyond what seams and a slip explain; null where all are within. */
+const furthestOff = ({ evidence, seam, unit }: Judging): SizeModel | null => {
+  const slip = explains.slip * inchIn[unit];
+  const beyond = evidence.models.map((model, i) => {
+    const habit = Math.abs(sensitivity(model).allowance) * explains.habit * seam;
+    return Math.abs(evidence.off[i] as number) - habit - slip;
+  });
+  const most = Math.max(...beyond);
+  return most > 1e-9 ? (evidence.models[beyond.indexOf(most)] as SizeModel) : null;
+};
+
+const judgedBySize = (of: Judging): Judged => {
   const { evidence, weighed, allowance } = of;
   const likeliest = weighed[0] ?? null;
   const overSeams = evidence.models.filter(({ seams }) => seams.length > 0).length;

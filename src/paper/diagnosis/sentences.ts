@@ -1,5 +1,5 @@
 // A diagnosis in two sentences: what is so, and what to do. With what can be saved, one sentence each.
-import type { Diagnosis, Interval, Rescue, SeamTestFound, Verdict, Weighed } from '#craft/diagnosis';
+import type { Diagnosis, Interval, MeasuredSize, Rescue, SeamTestFound, Verdict, Weighed } from '#craft/diagnosis';
 import { type Length, length, toNearestMark, type Unit, upToMark } from '#craft/measure';
 import { type Rational, rational } from '#ground/exact';
 import { never } from '#ground/outcome';
@@ -54,6 +54,8 @@ export const adviceOn = (diagnosis: Diagnosis): Advice => {
         what: 'No single slip makes these sizes: more than one piece or seam is off.',
         mend: `Begin with step ${firstOff(diagnosis)}: measure each of its pieces from seam to seam, and compare it with its finished size.`,
       };
+    case 'far-off':
+      return farOff(diagnosis, verdict);
     default:
       return never(verdict);
   }
@@ -80,6 +82,14 @@ const tooFew = ({ next, allowance, seam, unit, sizes }: Diagnosis): Advice => {
       next === null
         ? 'Every size is measured: make the seam test with three strips.'
         : `Measure the ${wayWords[next.way]} after step ${next.step + 1} next: it tells most.`,
+  };
+};
+
+const farOff = ({ sizes, unit }: Diagnosis, { step, way }: Extract<Verdict, { kind: 'far-off' }>): Advice => {
+  const { size, drawn, off } = sizes.find((one) => one.step === step && one.way === way) as MeasuredSize;
+  return {
+    what: `A ${wayWords[way]} of ${lengthText(size, unit)} after step ${step + 1} is ${lengthText(Math.abs(off), unit)} too ${off > 0 ? 'large' : 'small'} (it should be ${lengthText(drawn, unit)}): more than seams and a slip of the ruler explain.`,
+    mend: 'Look whether it is this block and that step; if it is, measure each of its pieces from seam to seam, and compare it with its finished size.',
   };
 };
 

@@ -8,6 +8,7 @@ import { adviceOn, explanationText, rescueTexts, seamTestAdvice } from './senten
 export const diagnosisText = (title: string, diagnosis: Diagnosis): string => {
   const { what, mend } = adviceOn(diagnosis);
   const saved = rescueTexts(diagnosis);
+  const likely = likelyRows(diagnosis);
   return [
     ...wrapped(title, ''),
     '',
@@ -20,7 +21,7 @@ export const diagnosisText = (title: string, diagnosis: Diagnosis): string => {
       '  ',
     ),
     ...(saved.length === 0 ? [] : ['', heading('What can be saved'), ...saved.flatMap((line) => wrapped(line, '  '))]),
-    ...(diagnosis.verdict.kind === 'too-few' ? [] : ['', heading('How likely'), ...columns(likelyRows(diagnosis))]),
+    ...(likely.length === 0 ? [] : ['', heading('How likely'), ...columns(likely)]),
     '',
   ].join('\n');
 };
@@ -41,9 +42,12 @@ const offText = ({ off }: MeasuredSize, unit: Unit): string => {
   return `${lengthText(Math.abs(off), unit)} too ${off > 0 ? 'large' : 'small'}`;
 };
 
-/** "87 %", "C cut ⅛ in too large": the likeliest first. */
-export const likelyRows = (diagnosis: Diagnosis): readonly (readonly string[])[] =>
-  diagnosis.ranked.map((weighed) => [`${Math.round(100 * weighed.share)} %`, explanationText(weighed, diagnosis)]);
+/** "87 %", "C cut ⅛ in too large": the likeliest first; none where the sizes do not tell. */
+export const likelyRows = (diagnosis: Diagnosis): readonly (readonly string[])[] => {
+  const { verdict, ranked } = diagnosis;
+  if (verdict.kind === 'too-few' || verdict.kind === 'far-off') return [];
+  return ranked.map((weighed) => [`${Math.round(100 * weighed.share)} %`, explanationText(weighed, diagnosis)]);
+};
 
 export const seamTestText = (found: SeamTestFound, seam: Length, unit: Unit): string => {
   const { what, mend } = seamTestAdvice(found, seam, unit);

@@ -87,7 +87,7 @@ const toldOf = (plan: QuiltPlan, block: BlockPlan, diagnosis: Diagnosis): SizesT
     mend,
     readTo: lengthText(diagnosis.fineness, diagnosis.unit),
     saved: rescueTexts(diagnosis),
-    likely: diagnosis.verdict.kind === 'too-few' ? [] : likelyRows(diagnosis),
+    likely: likelyRows(diagnosis),
     picture: pictureOf(plan, block, diagnosis),
   };
 };
