@@ -2,6 +2,7 @@
 
 export { type Care, type Habit, trueHabit, usualCare } from './care.ts';
 export { type BlockDrift, blockDrift } from './drift.ts';
+export { partsOf } from './parts.ts';
 export { type BlockSize, type RulerSizes, rulerSizes } from './ruler-sizes.ts';
 export { scaled } from './scaled.ts';
 export type { SewnBlock } from './sewn-block.ts';

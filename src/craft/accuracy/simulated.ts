@@ -3,6 +3,7 @@
 import { type Length, length } from '#craft/measure';
 import { type Chance, chanceFrom } from '#ground/chance';
 import type { Care, Habit } from './care.ts';
+import { partsOf } from './parts.ts';
 import type { SizeModel } from './size-model.ts';
 import { habitShift } from './spread.ts';
 
@@ -70,10 +71,7 @@ export const sewByChance = (models: readonly SizeModel[], care: Care, habit: Hab
   };
   const terms = models.map((model) => ({
     shift: model.expected - model.drawn + habitShift(model, habit),
-    parts: [
-      ...model.cuts.map((cut) => ({ place: placeOf(`cut ${cut.patch} ${cut.side}`), by: cut.grows * care.cut })),
-      ...model.seams.map((seam) => ({ place: placeOf(seamName(seam)), by: -2 * seam.shrinks * care.seam })),
-    ],
+    parts: partsOf(model, care).map(({ name, limit }) => ({ place: placeOf(name), by: limit })),
   }));
   return (chance, deviate) => {
     const drawn = Array.from({ length: places.size }, () => deviate(chance));
@@ -83,7 +81,3 @@ export const sewByChance = (models: readonly SizeModel[], care: Care, habit: Hab
     });
   };
 };
-
-/** The seam between two pieces is one, however often it is measured over. */
-const seamName = ({ between: [a, b] }: SizeModel['seams'][number]): string =>
-  `seam ${Math.min(a, b)} ${Math.max(a, b)}`;

@@ -2,6 +2,7 @@
 // of squares, and what a habit adds to both.
 import { type Length, length } from '#craft/measure';
 import type { Care, Habit } from './care.ts';
+import { partsOf } from './parts.ts';
 import { type SizeModel, sensitivity } from './size-model.ts';
 
 export interface Spread {
@@ -15,11 +16,9 @@ export interface Spread {
   readonly deviation: Length;
 }
 
-type Terms = Pick<SizeModel, 'cuts' | 'seams'>;
-
 /** @source docs/formulas.md#accuracy: NIST Technical Note 1297, sections 4.6 and 5; Scholz, tolerance stacks */
 export const spreadOf = (model: SizeModel, care: Care, habit: Habit): Spread => {
-  const limits = limitsOf(model, care);
+  const limits = partsOf(model, care).map(({ limit }) => Math.abs(limit));
   const rootSumSquare = Math.sqrt(limits.reduce((all, limit) => all + limit * limit, 0));
   return {
     shift: length(model.expected - model.drawn + habitShift(model, habit)),
@@ -33,9 +32,3 @@ export const habitShift = (model: Pick<SizeModel, 'seams'>, { allowance, fold }:
   const takes = sensitivity(model);
   return -takes.allowance * allowance - takes.fold * fold;
 };
-
-/** What each cut and each seam may do to the size, at its limit. Both layers of a seam are sewn in one: its two allowances go together. */
-const limitsOf = ({ cuts, seams }: Terms, care: Care): readonly number[] => [
-  ...cuts.map(({ grows }) => Math.abs(grows) * care.cut),
-  ...seams.map(({ shrinks }) => 2 * Math.abs(shrinks) * care.seam),
-];

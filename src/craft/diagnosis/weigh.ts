@@ -1,6 +1,6 @@
 // How well does each explanation agree with the sizes measured? Every one is fitted by least squares, sizes of one block
 // being uncertain together (they go over the same pieces and seams), and judged by how well it fits and how much it assumes.
-import { type Care, type SizeModel, sensitivity } from '#craft/accuracy';
+import { type Care, partsOf, type SizeModel, sensitivity } from '#craft/accuracy';
 import { type Length, length } from '#craft/measure';
 import { type Fit, fitOf, inNinetyFive, type Matrix, product, type Whitener, whitenerFor } from '#ground/least-squares';
 import type { Candidate, Explanation } from './explanations.ts';
@@ -47,7 +47,7 @@ export const evidenceFor = (of: {
   const known = new Map(of.models.map((model) => [`${model.step} ${model.way}`, model]));
   for (const { step, way, size } of of.readings) {
     const model = known.get(`${step} ${way}`) as SizeModel;
-    const parts = partsOf(model, of.care);
+    const parts = deviationsOf(model, of.care);
     const name = nameOf(parts);
     const before = sizes.get(name);
     if (before) before.off.push(size - model.expected);
@@ -64,7 +64,7 @@ export const evidenceFor = (of: {
     covariance,
     whiten: whitenerFor(covariance),
     like: (model) => {
-      const parts = partsOf(model, of.care);
+      const parts = deviationsOf(model, of.care);
       return measured.map((one) => together(one.parts, parts));
     },
   };
@@ -76,14 +76,8 @@ export const readingVariance = (fineness: Length): number => fineness ** 2 / 12;
 /** What a size goes over, and the deviation that each brings into it. */
 type Parts = ReadonlyMap<string, number>;
 
-const partsOf = ({ cuts, seams }: SizeModel, care: Care): Parts =>
-  new Map([
-    ...cuts.map(({ patch, side, grows }) => [`${patch} ${side}`, (grows * care.cut) / Math.sqrt(3)] as const),
-    ...seams.map(({ between: [a, b], shrinks }) => {
-      const seam = `seam ${Math.min(a, b)} ${Math.max(a, b)}`;
-      return [seam, (-2 * shrinks * care.seam) / Math.sqrt(3)] as const;
-    }),
-  ]);
+const deviationsOf = (model: SizeModel, care: Care): Parts =>
+  new Map(partsOf(model, care).map(({ name, limit }) => [name, limit / Math.sqrt(3)]));
 
 /** How two sizes vary together: through the pieces and the seams that both go over. */
 const together = (a: Parts, b: Parts): number => {
@@ -94,14 +88,14 @@ const together = (a: Parts, b: Parts): number => {
 
 /** How much a size varies by itself, the reading not counted. */
 export const ownVariance = (model: SizeModel, care: Care): number => {
-  const parts = partsOf(model, care);
+  const parts = deviationsOf(model, care);
   return together(parts, parts);
 };
 
 /** Sizes over the same pieces and seams are one: read again after the next step, it is rounded to the same mark again. */
 const nameOf = (parts: Parts): string => [...parts.keys()].sort().join();
 
-export const sizeName = (model: SizeModel, care: Care): string => nameOf(partsOf(model, care));
+export const sizeName = (model: SizeModel, care: Care): string => nameOf(deviationsOf(model, care));
 
 /** What the size grows by for each unit that the allowances are too wide. */
 export const allowanceMoves = (model: SizeModel): number => -sensitivity(model).allowance;
