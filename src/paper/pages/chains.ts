@@ -1,17 +1,19 @@
 // Sewing in chains: the units of all blocks round after round, the same ones together, as a sewer with the whole quilt cut does.
 import type { BlockPlan, PlannedStep, QuiltPlan } from '#craft';
-import { type ChainBatch, chainsOf } from '#craft/chains';
+import { type ChainBatch, type ChainMember, chainsOf } from '#craft/chains';
 import type { ClothSigns } from '#paper/cloth';
-import { entryTitle } from '#paper/cutting';
 import { drawStep } from '#paper/drawing';
 import { checkSize } from '#paper/lengths';
+import { counted } from '#paper/words';
 import { type Album, type Picture, shown } from './album.ts';
+import { titleOf } from './block-head.ts';
 import { partName, pressText } from './naming.ts';
+import { isChained } from './step-words.ts';
 
 export interface ChainsPage {
   readonly rounds: readonly {
     readonly title: string;
-    /** "138 seams in 6 batches." */
+    /** "138 seams, 6 chains"; what is sewn one by one is no chain. */
     readonly sum: string;
     readonly batches: readonly ChainLine[];
   }[];
@@ -20,6 +22,7 @@ export interface ChainsPage {
 export interface ChainLine {
   readonly number: string;
   readonly picture: Picture;
+  /** "16", or "8, one by one". */
   readonly make: string;
   /** "Star, unit 3: 32", one for each block that takes it. */
   readonly members: readonly string[];
@@ -42,17 +45,26 @@ export const chainsPage = (of: ChainsOf): ChainsPage | null => {
   return {
     rounds: rounds.map(({ batches }, i) => ({
       title: `Round ${i + 1}`,
-      sum: `${batches.reduce((all, { count }) => all + count, 0)} seams, ${batches.length === 1 ? 'one chain' : `${batches.length} chains`}`,
+      sum: sumText(of.plan, batches),
       batches: batches.map((batch) => chainLine(of, batch)),
     })),
   };
 };
 
+const sumText = (plan: QuiltPlan, batches: readonly ChainBatch[]): string => {
+  const seams = counted(
+    batches.reduce((all, { count }) => all + count, 0),
+    'seam',
+  );
+  const chained = batches.filter((batch) => isChained(stepOf(plan, batch.members[0]))).length;
+  return `${seams}, ${chained === 0 ? 'one by one' : chained === 1 ? 'one chain' : `${chained} chains`}`;
+};
+
 const chainLine = (of: ChainsOf, batch: ChainBatch): ChainLine => {
   const { plan, signs, album } = of;
-  const [{ entry, step: index }] = batch.members;
-  const block = plan.blocks[entry] as BlockPlan;
-  const step = block.steps[index] as PlannedStep;
+  const [shows] = batch.members;
+  const block = plan.blocks[shows.entry] as BlockPlan;
+  const step = stepOf(plan, shows);
   const title = titleOf(plan, block);
   return {
     number: String(batch.number),
@@ -68,15 +80,15 @@ const chainLine = (of: ChainsOf, batch: ChainBatch): ChainLine => {
         alt: `${title}, step ${step.number}: what is joined, as it lies on the board.`,
       }),
     ),
-    make: String(batch.count),
+    make: `${batch.count}${isChained(step) || batch.count === 1 ? '' : ', one by one'}`,
     members: batch.members.map((member) => {
       const its = plan.blocks[member.entry] as BlockPlan;
-      return `${titleOf(plan, its)}, ${partName((its.steps[member.step] as PlannedStep).makes)}: ${member.count}`;
+      return `${titleOf(plan, its)}, ${partName(stepOf(plan, member).makes)}: ${member.count}`;
     }),
     press: batch.isPressedAlike ? pressText(step) : 'Press as the steps of its blocks say.',
     measures: `Measures ${checkSize(step.unfinished, plan.quilt)}.`,
   };
 };
 
-const titleOf = (plan: QuiltPlan, { id, colouring, mirror }: BlockPlan): string =>
-  entryTitle(plan, { block: id, colouring, mirror });
+const stepOf = ({ blocks }: QuiltPlan, { entry, step }: ChainMember): PlannedStep =>
+  blocks[entry]?.steps[step] as PlannedStep;

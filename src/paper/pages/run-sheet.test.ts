@@ -50,3 +50,14 @@ test('a scrappy piece is no one cloth: its board is the first of the top, and th
     assert.ok(shown > 0, `the first place has both cloths: ${cloth}`);
   }
 });
+
+test('a step is shown in the words of its block, whatever way its unit is made', () => {
+  const fly = { id: 'fly', from: 'shoo-fly', size: '6', colourings: { default: { light: 'oat', dark: 'bark' } } };
+  const rows = [[{ block: 'fly' }, { block: 'fly' }]];
+  const shown = (more: object) => {
+    const made = planOf(documentOf({ blocks: [{ ...fly, ...more }], top: { rows } }));
+    return runSheets({ plan: made, signs: clothSignsFor(made), album: new Map() })[0]?.rows[0]?.show ?? '';
+  };
+  assert.match(shown({ methods: [{ unit: 'half-square', way: 'two-at-a-time' }] }), /, two at a time\. Press/);
+  assert.match(shown({ piecing: 'foundation' }), / goes on as patch 2\. Open /);
+});

@@ -5,16 +5,16 @@ import { samplesFor } from '#craft/chains';
 import { lessonMinutesOf } from '#craft/finishing';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
-import { entryTitle } from '#paper/cutting';
 import { asFirstPlaced, drawBoard, isTrimmed } from '#paper/drawing';
 import { checkSize } from '#paper/lengths';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
+import { titleOf } from './block-head.ts';
 import { briefName } from './brief-name.ts';
 import { cutText } from './cut-text.ts';
 import { columnPt } from './measure.ts';
-import { partName, pressText, stepHeading } from './naming.ts';
-import { partnerOf } from './partner.ts';
+import { partName } from './naming.ts';
+import { type StepWords, stepWords } from './step-words.ts';
 
 export interface RunSheet {
   readonly title: string;
@@ -59,10 +59,11 @@ export const runSheets = (of: SheetsOf): readonly RunSheet[] =>
 
 const runSheetOf = (of: SheetsOf, block: BlockPlan, place: number): RunSheet => {
   const { plan, signs, album } = of;
-  const title = entryTitle(plan, { block: block.id, colouring: block.colouring, mirror: block.mirror });
+  const title = titleOf(plan, block);
   const minutes = block.steps.map((step) => lessonMinutesOf({ seam: step.seam, unit: plan.quilt.unit }));
   const stepOuts = samplesFor(block).map(({ step, count }) => ({ step: block.steps[step] as PlannedStep, count }));
   const prompts = promptsOf(block);
+  const wordsOf = (step: PlannedStep): StepWords => stepWords(plan, { block, step, counts: [block.count] });
   return {
     title,
     minutes: `About ${minutes.reduce((sum, one) => sum + one, opening)} minutes, ${opening} of them for the start; our own estimate.`,
@@ -84,7 +85,7 @@ const runSheetOf = (of: SheetsOf, block: BlockPlan, place: number): RunSheet => 
     stepOuts: stepOuts.map(({ step, count }) => ({
       unit: partName(step.makes),
       count: String(count),
-      shows: stepHeading(step, partnerOf(block, step)),
+      shows: wordsOf(step).heading,
       size: checkSize(step.unfinished, plan.quilt),
     })),
     cut: block.pieces.flatMap((piece) => {
@@ -106,7 +107,7 @@ const runSheetOf = (of: SheetsOf, block: BlockPlan, place: number): RunSheet => 
     }),
     rows: block.steps.map((step, i) => ({
       number: String(step.number),
-      show: `${stepHeading(step, partnerOf(block, step))}. ${pressText(step)}`,
+      show: `${wordsOf(step).heading}. ${wordsOf(step).press}`,
       measure: isTrimmed(step) ? checkSize(step.unfinished, plan.quilt) : '',
       say: prompts[i] ?? '',
       minutes: String(minutes[i]),

@@ -53,12 +53,16 @@ const otherWayText = ({ pressing }: BlockPlan, step: PlannedStep): string => {
   return ` For ${pressing.otherWay === 1 ? 'the one block' : `the ${pressing.otherWay} blocks`} pressed the other way: ${way}.`;
 };
 
-/** How like units are sewn: straight seams in a chain, others one by one. */
-const manyText = ({ kind, perBlock }: PlannedStep, counts: Counts): string => {
+/** Straight seams are fed in one after another; of others each is begun and ended by itself. */
+export const isChained = ({ kind }: Pick<PlannedStep, 'kind'>): boolean => kind === 'straight';
+
+/** How like units are sewn. */
+const manyText = (step: PlannedStep, counts: Counts): string => {
+  const { perBlock } = step;
   const most = Math.max(...counts) * perBlock;
   const share = perBlock === 1 ? '' : `${perBlock} a block`;
   if (most === 1) return '';
-  if (kind !== 'straight') return share === '' ? '' : ` There are ${share}.`;
+  if (!isChained(step)) return share === '' ? '' : ` There are ${share}.`;
   const all = counts.length > 1 ? 'all of them' : most === 2 ? 'both' : `all ${most}`;
   return ` Chain ${all}${share === '' ? '' : `, ${share}`}.`;
 };
