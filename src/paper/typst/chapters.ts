@@ -125,6 +125,7 @@ export const chaptersTypst = `
   With the whole quilt cut, the same unit is sewn for all of its blocks in one chain. Sew all chains of a round without cutting the thread between the pieces; then snip them apart, press them, measure one of each, and go on with the next round. The picture shows one block of those that take the unit; where a block has it turned, it is the same unit.
   #for r in c.rounds {
     block(sticky: true, above: 16pt, below: 4pt, heading(level: 2, { r.title; h(1fr); text(font: sans, size: 9pt, weight: 400, fill: soft, r.sum) }))
+    // a chain that has no neighbour takes the whole line
     let told(b) = block(width: 100%, stroke: (top: 0.5pt + line), inset: (top: 5pt, bottom: 3pt),
       grid(columns: (18pt, 112pt, 1fr), column-gutter: 6pt,
         text(font: serif, weight: 600, size: 12pt, fill: thread, b.number),
@@ -137,7 +138,7 @@ export const chaptersTypst = `
           par({ text(fill: soft, b.press); [ ]; strong(b.measures) })
         }))
     for two in r.batches.chunks(2) {
-      block(breakable: false, above: 0pt, below: 0pt, grid(columns: (1fr, 1fr), column-gutter: gutter, ..two.map(told)))
+      block(breakable: false, above: 0pt, below: 0pt, grid(columns: two.len() * (1fr,), column-gutter: gutter, ..two.map(told)))
     }
   }
 ]
