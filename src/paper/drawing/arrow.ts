@@ -47,6 +47,32 @@ export const arrow = (of: {
   );
 };
 
+/**
+ * Of a spun seam: one on each half, run round its middle.
+ *
+ * @param of.halves a place on each half of a straight seam
+ * @param of.reach  half an arrow's length
+ */
+export const spunArrows = (of: {
+  readonly halves: readonly [Point, Point];
+  readonly press: 'clockwise' | 'counterclockwise';
+  readonly reach: number;
+  readonly colour?: string;
+}): readonly string[] => {
+  const [a, b] = of.halves;
+  const long = Math.hypot(b.x - a.x, b.y - a.y);
+  const by = (of.press === 'clockwise' ? 1 : -1) / long;
+  // y runs down: clockwise is to the right hand of one who walks away from the middle
+  const right = { x: -(b.y - a.y) * by, y: (b.x - a.x) * by };
+  return [
+    { on: a, toward: -1 },
+    { on: b, toward: 1 },
+  ].map(({ on, toward }) => {
+    const end = (far: number): Point => ({ x: on.x + right.x * far * toward, y: on.y + right.y * far * toward });
+    return arrow({ ...of, from: end(-of.reach), to: end(of.reach), heads: 'one' });
+  });
+};
+
 /** A dimension line below (level) or beside what it measures, with its figure; a slanted one at its right. */
 export const dimension = (of: {
   readonly from: Point;

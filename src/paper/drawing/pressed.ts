@@ -6,7 +6,7 @@ import { isSpun, meetingPlacesIn, meetingPlacesOf, type Press } from '#craft/pre
 import type { Point, Polygon } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
-import { arrow } from './arrow.ts';
+import { arrow, spunArrows } from './arrow.ts';
 import { ink, paler, patchEdgePt, softInk, thread } from './ink.ts';
 import { entriesOf, entryKey } from './placed.ts';
 import { type Frame, framed, lineOf, pathOf } from './shape.ts';
@@ -119,6 +119,9 @@ interface PressedSeam {
 const longestArrowPt = 13;
 const shortestArrowPt = 5;
 
+/** Half an arrow's length across a stretch of seam. */
+const reachOn = (longPt: number): number => Math.min(longestArrowPt, Math.max(shortestArrowPt, longPt * 0.5)) / 2;
+
 const seamMarks = (of: {
   readonly seams: readonly PressedSeam[];
   readonly frame: Frame;
@@ -134,41 +137,26 @@ const seamMarks = (of: {
       'stroke-width': isChosen ? 2.4 : 9,
       'stroke-linecap': 'round',
     });
+    const colour = isChosen || of.chosen === null ? thread : softInk;
     if (isSpun(press)) {
-      const halves = spunArrows({ path: laid, press, colour: isChosen || of.chosen === null ? thread : softInk });
+      const [a, b] = [laid[0], laid.at(-1)] as [Point, Point];
+      const on = (share: number): Point => ({ x: a.x + (b.x - a.x) * share, y: a.y + (b.y - a.y) * share });
+      const reach = reachOn(Math.hypot(b.x - a.x, b.y - a.y) / 2);
+      const halves = spunArrows({ halves: [on(0.24), on(0.76)], press, reach, colour });
       return group({ class: 'pressed-seam', 'data-thing': step }, [along, ...halves]);
     }
     const { at, away, longPt } = middleOf(laid, heading);
-    const reach = Math.min(longestArrowPt, Math.max(shortestArrowPt, longPt * 0.5)) / 2;
+    const reach = reachOn(longPt);
     const toward = press === 0 ? -1 : 1;
     const end = (by: number): Point => ({ x: at.x + away.x * by, y: at.y + away.y * by });
     const mark = arrow({
       from: end(-toward * reach),
       to: end(toward * reach),
       heads: press === 'open' ? 'both' : 'one',
-      colour: isChosen || of.chosen === null ? thread : softInk,
+      colour,
     });
     return group({ class: 'pressed-seam', 'data-thing': step }, [along, mark]);
   });
-
-/** One on each half, run round the middle. */
-const spunArrows = (of: {
-  readonly path: Polygon;
-  readonly press: 'clockwise' | 'counterclockwise';
-  readonly colour: string;
-}): readonly string[] => {
-  const [a, b] = [of.path[0], of.path.at(-1)] as [Point, Point];
-  const longPt = Math.hypot(b.x - a.x, b.y - a.y);
-  const by = of.press === 'clockwise' ? 1 : -1;
-  const right = { x: (-(b.y - a.y) / longPt) * by, y: ((b.x - a.x) / longPt) * by };
-  const reach = Math.min(longestArrowPt, Math.max(shortestArrowPt, longPt * 0.25)) / 2;
-  return [0.24, 0.76].map((share) => {
-    const toward = share > 0.5 ? 1 : -1;
-    const on = { x: a.x + (b.x - a.x) * share, y: a.y + (b.y - a.y) * share };
-    const end = (far: number): Point => ({ x: on.x + right.x * far * toward, y: on.y + right.y * far * toward });
-    return arrow({ from: end(-reach), to: end(reach), heads: 'one', colour: of.colour });
-  });
-};
 
 /** The middle of the longest leg, and the way to the second part there. */
 const middleOf = (

@@ -5,7 +5,7 @@ import type { PlannedStep } from '#craft';
 import { isSpun } from '#craft/pressing';
 import { turnedBy } from '#craft/setting';
 import type { Box, Point, Polygon } from '#ground/plane';
-import { arrow, dimension } from './arrow.ts';
+import { arrow, dimension, spunArrows } from './arrow.ts';
 import { textWidthPt, thread } from './ink.ts';
 import type { Lettered } from './label.ts';
 import type { Crossing } from './seam.ts';
@@ -106,38 +106,28 @@ interface PressArrow {
 
 /** From the seam into the part that the allowances are pressed toward; both ways when pressed open. Where it covers no letter, else where it comes least near to one. */
 export const pressArrow = (of: PressArrow): string => {
-  if (isSpun(of.pressTo)) return spunArrows({ ...of, pressTo: of.pressTo });
+  const { pressTo } = of;
+  if (isSpun(pressTo)) {
+    const halves = [onSeam(of, 0.26).on, onSeam(of, 0.74).on] as const;
+    return spunArrows({ halves, press: pressTo, reach: standOffPt / 2 + 4 }).join('');
+  }
   const tried = shares.map((share) => {
     const ends = arrowAt(of, share);
     return { ends, clear: Math.min(clearOfLettersPt, ...of.letters.map((letter) => fromLine(letter, ends))) };
   });
   const most = Math.max(...tried.map(({ clear }) => clear));
   const [from, to] = (tried.find(({ clear }) => clear === most) as (typeof tried)[number]).ends;
-  return arrow({ from, to, heads: of.pressTo === 'open' ? 'both' : 'one' });
+  return arrow({ from, to, heads: pressTo === 'open' ? 'both' : 'one' });
 };
 
-/** One on each half of the seam, run round its middle. */
-const spunArrows = (of: PressArrow & { readonly pressTo: 'clockwise' | 'counterclockwise' }): string => {
-  const halves = [0.26, 0.74].map((share) => of.crossing(share).at) as [Point, Point];
-  const [a, b] = halves;
-  const long = Math.hypot(b.x - a.x, b.y - a.y);
-  const by = of.pressTo === 'clockwise' ? 1 : -1;
-  // y runs down: clockwise is to the right hand of one who walks away from the middle
-  const right = { x: (-(b.y - a.y) / long) * by, y: ((b.x - a.x) / long) * by };
-  const reach = standOffPt / 2 + 4;
-  return halves
-    .map(({ x, y }, half) => {
-      const on = { x: x + of.from.x + of.apart.x / 2, y: y + of.from.y + of.apart.y / 2 };
-      const toward = half === 1 ? 1 : -1;
-      const out = (far: number): Point => ({ x: on.x + right.x * far * toward, y: on.y + right.y * far * toward });
-      return arrow({ from: out(-reach), to: out(reach), heads: 'one' });
-    })
-    .join('');
+/** Half-way between the edges of both parts as they lie apart. */
+const onSeam = ({ crossing, from, apart }: PressArrow, share: number): { readonly on: Point; readonly away: Point } => {
+  const { at, away } = crossing(share);
+  return { on: { x: at.x + from.x + apart.x / 2, y: at.y + from.y + apart.y / 2 }, away };
 };
 
 const arrowAt = (of: PressArrow, share: number): readonly [from: Point, to: Point] => {
-  const { at, away } = of.crossing(share);
-  const on = { x: at.x + of.from.x + of.apart.x / 2, y: at.y + of.from.y + of.apart.y / 2 };
+  const { on, away } = onSeam(of, share);
   const reach = standOffPt / 2 + 7;
   const out = (by: number) => ({ x: on.x + away.x * by, y: on.y + away.y * by });
   if (of.pressTo === 'open') return [out(-reach * 0.8), out(reach * 0.8)];

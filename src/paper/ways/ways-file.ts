@@ -3,7 +3,7 @@ import type { QuiltPlan } from '#craft';
 import { type Front, type FrontPoint, methodsFor, toldPoints, type WayOption } from '#craft/front';
 import { toNumber } from '#ground/exact';
 import { columns, heading, wrapped } from '#paper/summary';
-import { inWords, lengthText } from '#paper/words';
+import { inWords, lengthText, unitsText } from '#paper/words';
 import { closedTexts, differenceTexts, groupText, hoursText, optionText, trueText, wholeText } from './words.ts';
 
 /** As many as can be told apart at a glance. */
@@ -62,23 +62,12 @@ const pointText = (plan: QuiltPlan, front: Front, point: FrontPoint): string => 
 /** "flying geese four at a time; half-squares eight at a time"; groups that are named alike once. */
 const waysOf = ({ groups }: Front, { choice }: FrontPoint): string => {
   const ways = groups.map(
-    ({ unit, options }, i) => `${names[unit]} ${optionText(options[choice[i] as number] as WayOption)}`,
+    ({ unit, options }, i) => `${unitsText(unit)} ${optionText(options[choice[i] as number] as WayOption)}`,
   );
   const counts = new Map<string, number>();
   for (const way of ways) counts.set(way, (counts.get(way) ?? 0) + 1);
   return inWords([...counts].map(([way, count]) => (count === 1 ? way : `${way} (${count} kinds)`)));
 };
-
-const names = {
-  'half-square': 'half-squares',
-  'quarter-square': 'quarter-squares',
-  'flying-geese': 'geese',
-  'square-in-square': 'squares in a square',
-  'sewn-corners': 'sewn corners',
-  rails: 'rows of strips',
-  'four-patch': 'four-patches',
-  'nine-patch': 'nine-patches',
-} as const;
 
 /** Lengths are plain doubles in the document's unit. */
 export const toWaysFile = (plan: QuiltPlan, front: Front): unknown => ({

@@ -26,8 +26,8 @@ export const trueText = (deviation: number, unit: Unit): string => `± ${deviati
 
 /** Hours from one on: "4 h 10 min". */
 export const hoursText = (minutes: number): string => {
-  const hours = Math.floor(minutes / 60);
-  const rest = Math.round(minutes - 60 * hours);
+  const whole = Math.round(minutes);
+  const [hours, rest] = [Math.floor(whole / 60), whole % 60];
   if (hours === 0) return `${rest} min`;
   return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
 };
