@@ -103,28 +103,30 @@ export const Arrangements = memo(({ chosen }: { readonly chosen: readonly string
         </p>
       )}
       {isForChosen && scenes !== null && <p className="quiet">In the {chosen.length} chosen places:</p>}
-      <ul>
-        {kinds.map(([kind, words]) => {
-          const scene = scenes?.get(kind);
-          return scene === undefined && !isAwaited ? null : (
-            <li key={kind}>
-              <button
-                type="button"
-                aria-disabled={isAwaited}
-                aria-pressed={top.arrangement?.kind === kind && top.arrangement.block === block}
-                onClick={isAwaited ? undefined : () => take(kind, words)}
-              >
-                {scene === undefined ? (
-                  <span style={{ width: picturePx, height: picturePx }} />
-                ) : (
-                  <SmallPicture scene={scene} sidePx={picturePx} alt="" />
-                )}
-                {words}
-              </button>
-            </li>
-          );
-        })}
-      </ul>
+      {scenes !== null && (
+        <ul>
+          {kinds.map(([kind, words]) => {
+            const scene = scenes?.get(kind);
+            return scene === undefined && !isAwaited ? null : (
+              <li key={kind}>
+                <button
+                  type="button"
+                  aria-disabled={isAwaited}
+                  aria-pressed={top.arrangement?.kind === kind && top.arrangement.block === block}
+                  onClick={isAwaited ? undefined : () => take(kind, words)}
+                >
+                  {scene === undefined ? (
+                    <span style={{ width: picturePx, height: picturePx }} />
+                  ) : (
+                    <SmallPicture scene={scene} sidePx={picturePx} alt="" />
+                  )}
+                  {words}
+                </button>
+              </li>
+            );
+          })}
+        </ul>
+      )}
       {top.arrangement !== undefined && (
         <label className="check">
           <input
