@@ -112,7 +112,9 @@ describe('printing', () => {
       await press('l');
       await page.getByRole('listbox', { name: /Log cabin/ }).waitFor();
       await press('2');
-      await key(page, 'Barn raising').waitFor();
+      await key(page, 'Barn raising')
+        .and(page.getByRole('button', { disabled: false }))
+        .waitFor();
       await find('barn raising');
       await page.locator('.job-stops:not(.is-behind)').waitFor();
       await find('add a border');

@@ -241,7 +241,7 @@ describe('the workroom', () => {
     await press('l');
     await page.getByRole('listbox', { name: /Log cabin/ }).waitFor();
     await press('2');
-    await page.getByRole('button', { name: 'Barn raising' }).waitFor();
+    await page.getByRole('button', { name: 'Barn raising', disabled: false }).waitFor();
     await find('barn raising');
     await becomes(() => figureOf(page, 'Set').textContent(), '54 × 54 in');
     await find('add a border');
