@@ -1,6 +1,6 @@
 // Which step sews the seam between two neighbouring patches? A step tells the patches of one of its units alone; the
 // other units of its kind lie elsewhere in the block, turned or not, and are found by laying that one on them.
-import { centroid, type Point, turned } from '#ground/plane';
+import { centroid, distance, type Point, turned } from '#ground/plane';
 import { type SewnBlock, type SewnStep, unitOf } from './sewn-block.ts';
 
 /** A unit where it lies in the block: which step makes it, and for each patch whether it came with the first part or the second. */
@@ -86,10 +86,7 @@ const layerOf = (block: SewnBlock) => {
       return new Map(unit.map((patch) => [patch, patch]));
     const from = middleOf(block, unit);
     const to = middleOf(block, onto);
-    const far = (patch: number, middle: Point): number => {
-      const p = middles[patch] as Point;
-      return Math.hypot(p.x - middle.x, p.y - middle.y);
-    };
+    const far = (patch: number, middle: Point): number => distance(middle, middles[patch] as Point);
     const anchor = unit.reduce((a, b) => (far(b, from) > far(a, from) + near ? b : a));
     const alike = onto.filter(
       (patch) => labelOf(patch) === labelOf(anchor) && Math.abs(far(patch, to) - far(anchor, from)) < near,

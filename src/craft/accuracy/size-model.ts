@@ -5,7 +5,7 @@ import { cornerTolerance } from '#craft/limits';
 import { type Length, length, tidy } from '#craft/measure';
 import { checkTurn, graphOf, outlineOfUnit } from '#craft/piecing';
 import type { Arc } from '#ground/arc';
-import { boxOf, type Point, type Polygon, turned } from '#ground/plane';
+import { boxOf, dot, type Point, type Polygon, turned } from '#ground/plane';
 import { type SeamSteps, seamSteps } from './seam-steps.ts';
 import { isKeptTrue, type SewnBlock, type SewnPatch, type SewnStep, unitOf } from './sewn-block.ts';
 import { type Crossed, type MeasuredWay, sizePath } from './size-path.ts';
@@ -103,8 +103,6 @@ const waysOf = (
 };
 
 const wayAlong = (along: Point, across: Point): MeasuredWay => ({ along, across });
-
-const dot = (a: Point, b: Point): number => a.x * b.x + a.y * b.y;
 
 const cutTerms = (
   block: SewnBlock,

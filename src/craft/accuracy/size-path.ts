@@ -1,7 +1,7 @@
 // Where is a unit measured, and which pieces and seams does the measure go over? Through the middle, from one outer edge
 // (or point) to the other; where a seam or a corner lies in the middle, beside it, over the more seams.
 import type { Length } from '#craft/measure';
-import { distance, grown, type Point, type Polygon } from '#ground/plane';
+import { distance, dot, grown, type Point, type Polygon } from '#ground/plane';
 
 /** Directions of the block's frame, one long. */
 export interface MeasuredWay {
@@ -46,8 +46,6 @@ export const sizePath = (task: PathTask): SizePath | null => {
     ? null
     : found.reduce((best, one) => (one.crossed.length > best.crossed.length ? one : best));
 };
-
-const dot = (a: Point, b: Point): number => a.x * b.x + a.y * b.y;
 
 /** The stretch of the outline that lies furthest one way: an edge, or a corner (from = to), by its places across the way. */
 interface End {

@@ -12,7 +12,7 @@ import {
   radiusOf,
   wholeSides,
 } from '#ground/arc';
-import { at, distance, type Point } from '#ground/plane';
+import { at, distance, dot, type Point, unitVector } from '#ground/plane';
 import type { Cut } from './cloth.ts';
 import { matchingMarks } from './matching-marks.ts';
 import type { CutRule } from './rule.ts';
@@ -121,7 +121,7 @@ const smooth = 1e-4;
 const cornerAfter = (a: CutSide, b: CutSide, seam: number): readonly Point[] => {
   const [into, out] = [edgeDirection(a.side, 'to'), edgeDirection(b.side, 'from')];
   const turn = into.x * out.y - into.y * out.x;
-  const along = into.x * out.x + into.y * out.y;
+  const along = dot(into, out);
   if (along > 0 && Math.abs(turn) < smooth) return [a.to];
   if (along < -1e-9 && isPointed(a.side, b.side, turn)) return bluntTip(a, b, { into, out, seam });
   return [crossingNear(a, b, { into, out })];
@@ -140,8 +140,7 @@ interface Directions {
 
 const bluntTip = (a: CutSide, b: CutSide, corner: Directions & { readonly seam: number }): readonly Point[] => {
   const { into, out, seam } = corner;
-  const long = Math.hypot(into.x - out.x, into.y - out.y);
-  const middle = at((into.x - out.x) / long, (into.y - out.y) / long);
+  const middle = unitVector(out, into);
   const tip = a.side.to;
   const line = { through: at(tip.x + middle.x * seam, tip.y + middle.y * seam), along: at(-middle.y, middle.x) };
   return [onCutSide(a, line, { end: a.to, way: into }), onCutSide(b, line, { end: b.from, way: out })];

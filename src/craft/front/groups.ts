@@ -9,6 +9,7 @@ import { inchIn, type Length, length, type Unit as Measure } from '#craft/measur
 import { type MinutesTable, minutesWith } from '#craft/minutes';
 import { deviationOf, joinsOf, madeMinutes, outlinesOf, type Unit, unitsIn, type Way, wayFor } from '#craft/ways';
 import { toNumber } from '#ground/exact';
+import { perimeter } from '#ground/plane';
 
 /** Units that one choice of the document names: of one kind, size and cloths. */
 export interface UnitGroup {
@@ -208,14 +209,6 @@ const rowMinutes = ({ size, strips, patches }: Unit, measure: Measure, table: Mi
 
 /** Of all its inner seams together: half of what its patches go round, less its own edge. */
 const lengthsOf = (unit: Unit): number => {
-  const around = outlinesOf(unit).reduce(
-    (all, outline) =>
-      all +
-      outline.reduce((sum, p, i) => {
-        const q = outline[(i + 1) % outline.length] ?? p;
-        return sum + Math.hypot(q.x - p.x, q.y - p.y);
-      }, 0),
-    0,
-  );
+  const around = outlinesOf(unit).reduce((all, outline) => all + perimeter(outline), 0);
   return (around - 2 * (unit.size[0] + unit.size[1])) / 2;
 };

@@ -10,7 +10,7 @@ import {
   pointsBetweenSides,
   reversedEdge,
 } from '#ground/arc';
-import { at, distance, offLine, type Point, type Polygon } from '#ground/plane';
+import { at, distance, dot, offLine, type Point, type Polygon } from '#ground/plane';
 
 export interface PatchGraph {
   readonly corners: readonly Point[];
@@ -112,7 +112,7 @@ const smooth = 0.035;
 export const goesOn = (a: Edge, b: Edge): boolean => {
   if (a.arc === null && b.arc === null) return isStraightOn([a.from, a.to, b.to]);
   const [out, into] = [edgeDirection(a, 'to'), edgeDirection(b, 'from')];
-  return out.x * into.x + out.y * into.y > Math.cos(smooth);
+  return dot(out, into) > Math.cos(smooth);
 };
 
 /** Edges with a patch of the unit on both hands, and corners on the unit's rim. */

@@ -3,7 +3,7 @@
 
 import { seamLine } from '#craft/chords';
 import { type Arc, reversedArc } from '#ground/arc';
-import { at, type Point, turned } from '#ground/plane';
+import { at, distance, type Point, turned } from '#ground/plane';
 import { lineAlong } from './bent.ts';
 import type { RingSeam } from './division.ts';
 import {
@@ -86,10 +86,7 @@ const middleOf = (task: JoinTask, unit: readonly number[]): Point => {
 };
 
 const nearest = (task: JoinTask, unit: readonly number[], p: Point): number => {
-  const far = (patch: number): number => {
-    const { x, y } = task.centres[patch] as Point;
-    return Math.hypot(x - p.x, y - p.y);
-  };
+  const far = (patch: number): number => distance(p, task.centres[patch] as Point);
   return unit.reduce((a, b) => (far(b) < far(a) ? b : a));
 };
 

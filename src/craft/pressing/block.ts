@@ -1,7 +1,7 @@
 // One block by itself: its spots, what reaches its edge, and what each way to press a step would cost in bulk and show-through.
 import { cornerTolerance } from '#craft/limits';
 import type { PressWish, SeamInPlace } from '#craft/piecing';
-import { at, type Point } from '#ground/plane';
+import { at, dot, type Point } from '#ground/plane';
 import type { SidePress } from './press.ts';
 import { endsOf, type SeamEnd, type Spot, spotsOn } from './spots.ts';
 
@@ -137,7 +137,7 @@ const pointsOf = (sides: readonly Side[]): readonly PointAt[] =>
   sides.flatMap(({ ends, along }) => {
     const [a, b] = ends;
     if (ends.length !== 2 || a === undefined || b === undefined) return [];
-    const [lean, other] = [a, b].map(({ into }) => into.x * along.x + into.y * along.y) as [number, number];
+    const [lean, other] = [a, b].map(({ into }) => dot(into, along)) as [number, number];
     if (Math.abs(lean + other) > 1e-3 || Math.abs(lean) < 1e-3) return [];
     return [
       { step: a.of.step, part: partBeside(a, b) },
@@ -155,4 +155,4 @@ const sidesOf = (spots: readonly Spot<StepEnd>[]): readonly Side[] =>
 
 /** The part of a seam that another, which begins where it does, runs along. */
 const partBeside = (seam: SeamEnd<StepEnd>, other: SeamEnd<StepEnd>): 0 | 1 =>
-  seam.toward.x * other.into.x + seam.toward.y * other.into.y > 0 ? 1 : 0;
+  dot(seam.toward, other.into) > 0 ? 1 : 0;

@@ -1,6 +1,6 @@
 // Where do seams come together across a later one? Each seam that ends on another, from either side, and which two of them
 // are one line there: those meet, and their allowances lock when they lie in opposite directions.
-import type { Point, Polygon } from '#ground/plane';
+import { distance, dot, type Point, type Polygon, unitVector } from '#ground/plane';
 
 /** A seam as it lies. */
 export interface LaidSeam {
@@ -50,7 +50,7 @@ export const endsOf = <Whose>(seam: LaidSeam, whose: (clockwise: 1 | -1) => Whos
     [path.at(-1), path.at(-2)],
   ] as readonly (readonly [Point, Point])[];
   return legs.map(([at, next], end) => {
-    const into = unit(at, next);
+    const into = unitVector(at, next);
     // the last leg is walked backwards
     const by = end === 0 ? hand : -hand;
     return { at, into, toward: { x: -into.y * by, y: into.x * by }, of: whose(by === 1 ? -1 : 1) };
@@ -70,11 +70,6 @@ const handOf = ({ path, heading }: LaidSeam): 1 | -1 => {
   return most < 0 ? -1 : 1;
 };
 
-const unit = (from: Point, to: Point): Point => {
-  const long = Math.hypot(to.x - from.x, to.y - from.y);
-  return { x: (to.x - from.x) / long, y: (to.y - from.y) / long };
-};
-
 /**
  * Every point of a seam, its own ends left out, at which others end. Ends lie on later seams by nature: which seam is sewn
  * when need not be asked.
@@ -90,13 +85,13 @@ export const spotsOn = <Whose>(
   return seams.flatMap(({ path }, over) => {
     const first = path[0] as Point;
     const last = path.at(-1) as Point;
-    const within = ({ at }: SeamEnd<Whose>): boolean => apart(at, first) > slack && apart(at, last) > slack;
+    const within = ({ at }: SeamEnd<Whose>): boolean => distance(at, first) > slack && distance(at, last) > slack;
     const met: { readonly along: number; readonly tangent: Point; readonly end: SeamEnd<Whose> }[] = [];
     let before = 0;
     for (let leg = 0; leg + 1 < path.length; leg++) {
       const [a, b] = [path[leg] as Point, path[leg + 1] as Point];
-      const tangent = unit(a, b);
-      const long = apart(a, b);
+      const tangent = unitVector(a, b);
+      const long = distance(a, b);
       for (const end of near(a, b)) {
         const along = (end.at.x - a.x) * tangent.x + (end.at.y - a.y) * tangent.y;
         const off = (end.at.x - a.x) * tangent.y - (end.at.y - a.y) * tangent.x;
@@ -137,8 +132,6 @@ const leastSlant = 0.0175;
 /** Cosine of the greatest bend in what is still one line: a degree. */
 const oneLine = -0.99985;
 
-const apart = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
-
 /** Two that are one line meet; and where only one comes from each side, these two. */
 const meetingsOf = <Whose>(
   [first, second]: readonly [readonly SeamEnd<Whose>[], readonly SeamEnd<Whose>[]],
@@ -158,8 +151,6 @@ const meetingsOf = <Whose>(
     ? [meeting(first[0] as SeamEnd<Whose>, second[0] as SeamEnd<Whose>)]
     : [];
 };
-
-const dot = (a: Point, b: Point): number => a.x * b.x + a.y * b.y;
 
 /** Ends in the box round a line, looked up along the side on which it is narrower. */
 const endsNear = <Whose>(

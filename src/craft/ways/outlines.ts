@@ -1,5 +1,5 @@
 // A unit as it is drawn at turn 0: the finished outline of each of its places, from its upper left corner.
-import { at, type Polygon } from '#ground/plane';
+import { at, distance, type Polygon } from '#ground/plane';
 import type { Unit } from './unit.ts';
 
 /** By place of the unit, clockwise. */
@@ -53,5 +53,5 @@ const cellAt = ({ widths, height }: NonNullable<Unit['strips']>, place: number):
 const withoutTwins = (points: Polygon): Polygon =>
   points.filter((p, i) => {
     const before = points.at(i - 1) ?? p;
-    return Math.hypot(p.x - before.x, p.y - before.y) > 1e-9;
+    return distance(before, p) > 1e-9;
   });

@@ -1,7 +1,7 @@
 // How a unit is made, seam by seam: what lies on what, where it is marked, sewn and cut, and what has come of it when it is
 // pressed and trimmed. All in true sizes, cloth with its allowances.
 import type { Length } from '#craft/measure';
-import { at, boxOf, centroid, isInside, type Point, type Polygon } from '#ground/plane';
+import { at, boxOf, centroid, isInside, type Point, type Polygon, unitVector } from '#ground/plane';
 import {
   type Face,
   keptBeside,
@@ -369,8 +369,7 @@ const within = ([from, to]: Line, face: Face): Line => {
       keptBeside([{ place: 0, outline }], line).flatMap((part) => part.outline),
     ),
   );
-  const long = Math.hypot(to.x - from.x, to.y - from.y);
-  const [dx, dy] = [(to.x - from.x) / long, (to.y - from.y) / long];
+  const { x: dx, y: dy } = unitVector(from, to);
   const onLine = points.filter((p) => Math.abs((p.x - from.x) * dy - (p.y - from.y) * dx) < 1e-7);
   const along = onLine.map((p) => (p.x - from.x) * dx + (p.y - from.y) * dy);
   const [start, end] = [Math.min(...along), Math.max(...along)];

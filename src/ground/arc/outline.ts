@@ -1,7 +1,6 @@
 // Outlines whose sides may be arcs. The corners of chords stand for every arc, so that whoever asks for a polygon has one; the
 // arcs themselves lie beside it, by value, and stay true wherever the outline begins and whatever straight corners it loses.
 import {
-  at,
   type Box,
   boxOf,
   distance,
@@ -9,6 +8,7 @@ import {
   type Point,
   type Polygon,
   signedArea,
+  unitVector,
   withoutStraightCorners,
 } from '#ground/plane';
 import {
@@ -71,8 +71,7 @@ export const edgeLength = ({ from, to, arc }: Edge): number => (arc === null ? d
 /** Unit vector in which an edge leaves its first end, or arrives at its last. */
 export const edgeDirection = ({ from, to, arc }: Pick<Edge, 'from' | 'to' | 'arc'>, end: 'from' | 'to'): Point => {
   if (arc !== null) return arcDirection(arc, end);
-  const long = distance(from, to);
-  return at((to.x - from.x) / long, (to.y - from.y) / long);
+  return unitVector(from, to);
 };
 
 export const reversedEdge = ({ from, to, arc, chords }: Edge): Edge => ({

@@ -22,6 +22,15 @@ export const cross = (a: Point, b: Point, c: Point): number => (b.x - a.x) * (c.
 
 export const distance = (a: Point, b: Point): number => Math.hypot(b.x - a.x, b.y - a.y);
 
+/** Of two vectors: their lengths and the cosine of the angle between them, multiplied. */
+export const dot = (a: Point, b: Point): number => a.x * b.x + a.y * b.y;
+
+/** The vector of length one from one point toward another, which lies elsewhere. */
+export const unitVector = (from: Point, to: Point): Point => {
+  const long = distance(from, to);
+  return at((to.x - from.x) / long, (to.y - from.y) / long);
+};
+
 /** Signed area, positive for a polygon that runs clockwise on screen. */
 export const signedArea = (polygon: Polygon): number => {
   let twice = 0;
@@ -143,8 +152,7 @@ export const drawnIn = (polygon: Polygon, by: number, most = 8): Polygon =>
     const after = polygon[(i + 1) % polygon.length] as Point;
     const isIn = distance(before, corner) > distance(corner, after);
     const [from, to] = isIn ? [before, corner] : [corner, after];
-    const long = distance(from, to);
-    const along = at((to.x - from.x) / long, (to.y - from.y) / long);
+    const along = unitVector(from, to);
     const back = (isIn ? -1 : 1) * most * by;
     return at(corner.x - along.y * by + along.x * back, corner.y + along.x * by + along.y * back);
   });

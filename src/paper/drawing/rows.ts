@@ -4,7 +4,7 @@
 
 import type { QuiltPlan } from '#craft';
 import { type TopRow, type TopThing, thingsOf } from '#craft/setting';
-import type { Point, Polygon } from '#ground/plane';
+import { dot, type Point, type Polygon } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
 import { arrow } from './arrow.ts';
 import { hairlinePt, ink, lettering } from './ink.ts';
@@ -99,8 +99,6 @@ const slanted: Axes = {
   along: { x: Math.SQRT1_2, y: -Math.SQRT1_2 },
   next: { x: Math.SQRT1_2, y: Math.SQRT1_2 },
 };
-
-const dot = (a: Point, b: Point): number => a.x * b.x + a.y * b.y;
 
 interface Span {
   readonly from: number;
