@@ -9,7 +9,7 @@ import { planQuilt, type QuiltPlan } from '#craft';
 import { clothSignsFor, signOf } from '#paper/cloth';
 import { boughtText } from '#paper/pages';
 import { openSolver } from '#solver';
-import { kept, type Opened, openWorkroom } from './page.ts';
+import { kept, type Opened, openWorkroom, type Tried } from './page.ts';
 
 const plain = (text: string | null): string => (text ?? '').replaceAll('\u00a0', ' ').trim();
 
@@ -77,109 +77,111 @@ describe('cutting', () => {
     });
   }
 
-  it('a piece that is come to by keys or pointed at is told, and a patch of the quilt leads to its pieces', async () => {
-    const { page, context, faults } = await opened.page();
-    await openCut(page, opened.local, 'harvest-home-throw');
-    await searchEnds(page);
-    await unrolled(page).focus();
-    await page.keyboard.press('End');
-    // README: A1 are the centres of the log cabins, 36 of 3½ in
-    assert.match(plain(await chosenPiece(page).textContent()), /^A1, 3½ in, for Log cabin A, strip \d/);
-    await becomes(async () => plain(await page.locator('.this-piece h2').textContent()), 'A1');
-    assert.match(
-      plain(await page.locator('.this-piece p').first().textContent()),
-      /36 of 3½ in, square\. For Log cabin A\./,
-    );
-    // the pointer over the first strip, before anything is chosen anew
-    const box = (await page.locator('.cut-view .stage .drawing-canvas').boundingBox()) ?? assert.fail('no drawing');
-    await page.mouse.move(box.x + box.width / 2, box.y + 110);
-    await becomes(async () => plain(await page.locator('.piece-line').textContent()), 'A2, 40 × 2½ in, for Binding');
-    await page.mouse.move(5, 5);
-    await becomes(async () => plain(await page.locator('.this-piece h2').textContent()), 'A1');
-    const quilt = page.getByRole('listbox', { name: 'Where it goes in the quilt' });
-    await quilt.focus();
-    await page.keyboard.press('Home');
-    await page.waitForURL(/\/cut\/slate$/);
-    await becomes(async () => /^G\d/.test(plain(await page.locator('.this-piece h2').textContent())), true);
-    // into a block by keys, and from patch to patch, each of its own cloth
-    await page.keyboard.press('ArrowDown');
-    await page.keyboard.press('ArrowDown');
-    await page.keyboard.press('Enter');
-    const seen = new Set<string>();
-    for (const key of ['End', 'ArrowUp', 'ArrowUp', 'ArrowLeft', 'ArrowLeft']) {
-      await page.keyboard.press(key);
-      await page.waitForTimeout(300);
-      seen.add(plain(await page.locator('.this-piece h2').textContent()));
-    }
-    assert.ok(seen.size >= 3, [...seen].join());
-    await page.getByRole('listbox', { name: 'Where it goes in Log cabin' }).focus();
-    await page.keyboard.press('Home');
-    await page.waitForTimeout(400);
-    const first = plain(await page.locator('.this-piece h2').textContent());
-    await page.keyboard.press('End');
-    await becomes(async () => plain(await page.locator('.this-piece h2').textContent()) !== first, true);
-    assert.equal(
-      await page.evaluate(() => document.activeElement?.getAttribute('aria-label')),
-      'Where it goes in Log cabin',
-    );
-    assert.deepEqual(faults, []);
-    await context.close();
-  });
+  describe('of one quilt, opened once', () => {
+    let tried: Tried;
+    /** Its address. */
+    let quilt: string;
+    before(async () => {
+      tried = await opened.page();
+      quilt = `${opened.numeric}#/quilt/${await openCut(tried.page, opened.numeric, 'harvest-home-throw')}`;
+      await searchEnds(tried.page);
+    });
+    after(() => tried.context.close());
 
-  it('steps are ticked off by keys, stay ticked after a reload, and each strip has an address', async () => {
-    const { page, context } = await opened.page();
-    const id = await openCut(page, opened.numeric, 'harvest-home-throw');
-    await kept(page);
-    await searchEnds(page);
-    await page.getByRole('link', { name: 'Step by step' }).click();
-    const progress = page.locator('.cut-progress [role=status]');
-    await becomes(async () => plain(await progress.textContent()).replace(/of \d+/, 'of n'), '0 of n steps done.');
-    await page.locator('body').press('x');
-    await page.keyboard.press('x');
-    await becomes(async () => plain(await progress.textContent()).slice(0, 4), '2 of');
-    assert.equal(await page.locator('.cut-tick.is-done').count(), 2);
-    await page.goto(`${opened.numeric}#/quilt/${id}/cut/ember/steps/2`);
-    await page.reload();
-    await becomes(async () => plain(await progress.textContent()).slice(0, 4), '2 of');
-    await page.locator('.cut-strips [aria-current=step]').getByText('2', { exact: true }).waitFor();
-    await page.getByRole('button', { name: 'Begin again' }).click();
-    await becomes(async () => plain(await progress.textContent()).slice(0, 4), '0 of');
-    await context.close();
-  });
+    it('a piece that is come to by keys or pointed at is told, and a patch of the quilt leads to its pieces', async () => {
+      const { page, faults } = tried;
+      await unrolled(page).focus();
+      await page.keyboard.press('End');
+      // README: A1 are the centres of the log cabins, 36 of 3½ in
+      assert.match(plain(await chosenPiece(page).textContent()), /^A1, 3½ in, for Log cabin A, strip \d/);
+      await becomes(async () => plain(await page.locator('.this-piece h2').textContent()), 'A1');
+      assert.match(
+        plain(await page.locator('.this-piece p').first().textContent()),
+        /36 of 3½ in, square\. For Log cabin A\./,
+      );
+      // the pointer over the first strip, before anything is chosen anew
+      const box = (await page.locator('.cut-view .stage .drawing-canvas').boundingBox()) ?? assert.fail('no drawing');
+      await page.mouse.move(box.x + box.width / 2, box.y + 110);
+      await becomes(async () => plain(await page.locator('.piece-line').textContent()), 'A2, 40 × 2½ in, for Binding');
+      await page.mouse.move(5, 5);
+      await becomes(async () => plain(await page.locator('.this-piece h2').textContent()), 'A1');
+      const quilt = page.getByRole('listbox', { name: 'Where it goes in the quilt' });
+      await quilt.focus();
+      await page.keyboard.press('Home');
+      await page.waitForURL(/\/cut\/slate$/);
+      await becomes(async () => /^G\d/.test(plain(await page.locator('.this-piece h2').textContent())), true);
+      // into a block by keys, and from patch to patch, each of its own cloth
+      await page.keyboard.press('ArrowDown');
+      await page.keyboard.press('ArrowDown');
+      await page.keyboard.press('Enter');
+      const seen = new Set<string>();
+      for (const key of ['End', 'ArrowUp', 'ArrowUp', 'ArrowLeft', 'ArrowLeft']) {
+        await page.keyboard.press(key);
+        await page.waitForTimeout(300);
+        seen.add(plain(await page.locator('.this-piece h2').textContent()));
+      }
+      assert.ok(seen.size >= 3, [...seen].join());
+      await page.getByRole('listbox', { name: 'Where it goes in Log cabin' }).focus();
+      await page.keyboard.press('Home');
+      await page.waitForTimeout(400);
+      const first = plain(await page.locator('.this-piece h2').textContent());
+      await page.keyboard.press('End');
+      await becomes(async () => plain(await page.locator('.this-piece h2').textContent()) !== first, true);
+      assert.equal(
+        await page.evaluate(() => document.activeElement?.getAttribute('aria-label')),
+        'Where it goes in Log cabin',
+      );
+      assert.deepEqual(faults, []);
+    });
 
-  it('drawn for the left hand, strips begin at the right and letters stay as they are', async () => {
-    const { page, context } = await opened.page();
-    const id = await openCut(page, opened.local, 'harvest-home-throw');
-    await searchEnds(page);
-    await page.goto(`${opened.local}#/quilt/${id}/cut/oat/steps`);
-    await page.getByText('from left to right').first().waitFor();
-    await page.getByRole('checkbox', { name: 'Left-handed' }).check();
-    await page.getByText('from right to left').first().waitFor();
-    assert.equal(await page.getByText('from left to right').count(), 0);
-    await page.reload();
-    await page.getByText('from right to left').first().waitFor();
-    await context.close();
-  });
+    it('steps are ticked off by keys, stay ticked after a reload, and each strip has an address', async () => {
+      const { page } = tried;
+      await page.goto(`${quilt}/cut`);
+      await kept(page);
+      await page.getByRole('link', { name: 'Step by step' }).click();
+      const progress = page.locator('.cut-progress [role=status]');
+      await becomes(async () => plain(await progress.textContent()).replace(/of \d+/, 'of n'), '0 of n steps done.');
+      await page.locator('body').press('x');
+      await page.keyboard.press('x');
+      await becomes(async () => plain(await progress.textContent()).slice(0, 4), '2 of');
+      assert.equal(await page.locator('.cut-tick.is-done').count(), 2);
+      await page.goto(`${quilt}/cut/ember/steps/2`);
+      await page.reload();
+      await becomes(async () => plain(await progress.textContent()).slice(0, 4), '2 of');
+      await page.locator('.cut-strips [aria-current=step]').getByText('2', { exact: true }).waitFor();
+      await page.getByRole('button', { name: 'Begin again' }).click();
+      await becomes(async () => plain(await progress.textContent()).slice(0, 4), '0 of');
+    });
 
-  it('another way shows what it comes to before it is taken, becomes that, and can be undone', async () => {
-    const { page, context, faults } = await opened.page();
-    const id = await openCut(page, opened.numeric, 'harvest-home-throw');
-    await searchEnds(page);
-    await page.goto(`${opened.numeric}#/quilt/${id}/cut/slate`);
-    const way = page.getByRole('button', { name: /^No piece turned/ });
-    await way.and(page.getByRole('button', { disabled: false })).waitFor({ timeout: 30_000 });
-    assert.match(plain(await way.textContent()), /⅛ yd more of G/);
-    const before = await cloths(page);
-    await way.click();
-    await page.getByRole('button', { name: /^Pieces turned where that helps/ }).waitFor();
-    await searchEnds(page);
-    // 1½ yd and an eighth
-    await becomes(async () => (await cloths(page)).at(-1), 'G Slate: 1⅝ yd');
-    await page.getByRole('button', { name: 'Undo' }).click();
-    await searchEnds(page);
-    await becomes(() => cloths(page), before);
-    assert.deepEqual(faults, []);
-    await context.close();
+    it('drawn for the left hand, strips begin at the right and letters stay as they are', async () => {
+      const { page } = tried;
+      await page.goto(`${quilt}/cut/oat/steps`);
+      await page.getByText('from left to right').first().waitFor();
+      await page.getByRole('checkbox', { name: 'Left-handed' }).check();
+      await page.getByText('from right to left').first().waitFor();
+      assert.equal(await page.getByText('from left to right').count(), 0);
+      await page.reload();
+      await page.getByText('from right to left').first().waitFor();
+    });
+
+    it('another way shows what it comes to before it is taken, becomes that, and can be undone', async () => {
+      const { page, faults } = tried;
+      await page.goto(`${quilt}/cut/slate`);
+      await searchEnds(page);
+      const way = page.getByRole('button', { name: /^No piece turned/ });
+      await way.and(page.getByRole('button', { disabled: false })).waitFor({ timeout: 30_000 });
+      assert.match(plain(await way.textContent()), /⅛ yd more of G/);
+      const before = await cloths(page);
+      await way.click();
+      await page.getByRole('button', { name: /^Pieces turned where that helps/ }).waitFor();
+      await searchEnds(page);
+      // 1½ yd and an eighth
+      await becomes(async () => (await cloths(page)).at(-1), 'G Slate: 1⅝ yd');
+      await page.getByRole('button', { name: 'Undo' }).click();
+      await searchEnds(page);
+      await becomes(() => cloths(page), before);
+      assert.deepEqual(faults, []);
+    });
   });
 
   it('“These will do” ends a search at once and keeps what it has found', async () => {

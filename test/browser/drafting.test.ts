@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { after, before, describe, it } from 'node:test';
 import type { Page } from 'playwright-core';
-import { drawn, kept, type Opened, openDemo, openWorkroom } from './page.ts';
+import { drawn, kept, type Opened, openDemo, openWorkroom, sideBySide } from './page.ts';
 
 const hand = (page: Page) => page.getByRole('application');
 const blockList = (page: Page, name: string) => page.getByRole('listbox', { name: new RegExp(`^The block ${name}`) });
@@ -30,7 +30,7 @@ const pieces = async (page: Page, wanted: string): Promise<void> => {
   await fact(page, 'Pieces').getByText(wanted).waitFor();
 };
 
-describe('drafting', () => {
+describe('drafting', sideBySide, () => {
   let opened: Opened;
   before(async () => {
     opened = await openWorkroom();
@@ -185,6 +185,37 @@ describe('drafting', () => {
     await page.keyboard.press('Control+z');
     await page.getByRole('textbox', { name: 'Rounds', exact: true }).waitFor();
     await pieces(page, '13, 12 seams');
+    assert.deepEqual(faults, []);
+    await context.close();
+  });
+
+  it('has a log cabin pieced on foundations: its pieces are cut with room, its sheets are printed, and both are taken back', async () => {
+    const { page, context, faults } = await opened.page();
+    await openDemo(page, opened.numeric);
+    await page.getByRole('link', { name: /^Draft/ }).click();
+    await fact(page, 'On foundations').getByText('in one').waitFor();
+    const list = blockList(page, 'Log cabin');
+    await list.press('Home');
+    const centre = (size: string) =>
+      list
+        .getByRole('option', { selected: true })
+        .filter({ hasText: `Piece A, Ember, cut ${size} in` })
+        .waitFor({ state: 'attached' });
+    await centre('3½ × 3½');
+    const onFoundations = page.getByRole('checkbox', { name: 'Pieced on foundations' });
+    await onFoundations.check();
+    // two allowances more than its 3 in on every side: docs/formulas.md#foundation
+    await centre('4 × 4');
+    await page.keyboard.press('Control+p');
+    await page.getByRole('checkbox', { name: 'Foundations · usual', checked: true }).waitFor();
+    await page.getByRole('link', { name: /^Draft/ }).click();
+    await onFoundations.uncheck();
+    await list.press('Home');
+    await centre('3½ × 3½');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    assert.ok(await page.getByRole('button', { name: 'Undo' }).isDisabled());
+    assert.ok(!(await onFoundations.isChecked()));
     assert.deepEqual(faults, []);
     await context.close();
   });

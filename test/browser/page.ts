@@ -31,6 +31,9 @@ export interface Tried {
   readonly faults: string[];
 }
 
+/** Two tests of a file at once, each with a browser's page of its own: one often waits for what the other need not. */
+export const sideBySide = { concurrency: 2 };
+
 export const openWorkroom = async (): Promise<Opened> => {
   const shop = await makeShop({ pages: await readyWorkroom(root, console.error) });
   const port = await listenAt(shop, { host: '0.0.0.0', port: 0 });

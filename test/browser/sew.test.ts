@@ -13,7 +13,7 @@ import { clothSignsFor, patternPages } from '#paper';
 import { adviceOn } from '#paper/diagnosis';
 import { checkLength } from '#paper/lengths';
 import { topStepWords } from '#paper/pages';
-import { kept, type Opened, openDemo, openWorkroom } from './page.ts';
+import { kept, type Opened, openDemo, openWorkroom, sideBySide } from './page.ts';
 
 const planOf = (name: string): QuiltPlan => {
   const planned = planQuilt(example(name), { budget: { steps: 0 } });
@@ -181,7 +181,7 @@ const students: readonly (readonly [Verdict['kind'], readonly (readonly [string,
   ],
 ];
 
-describe('sew', () => {
+describe('sew', sideBySide, () => {
   let opened: Opened;
   before(async () => {
     opened = await openWorkroom();
@@ -312,6 +312,10 @@ describe('sew', () => {
       location.hash = location.hash.replace(/\/1$/, '/5');
     });
     await atStep(page, 5);
+    // slowed, so that they still go on when one looks; how long each is meant to be stays
+    const devtools = await context.newCDPSession(page);
+    await devtools.send('Animation.enable');
+    await devtools.send('Animation.setPlaybackRate', { playbackRate: 0.05 });
     const motions = (): Promise<readonly { readonly of: string; readonly ms: number }[]> =>
       page.evaluate(() =>
         document.getAnimations().flatMap((animation) => {

@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { after, before, describe, it } from 'node:test';
 import type { Page } from 'playwright-core';
-import { kept, type Opened, openWorkroom } from './page.ts';
+import { kept, type Opened, openWorkroom, sideBySide } from './page.ts';
 
 const openWays = async (page: Page, at: string, file: string): Promise<string> => {
   await page.goto(`${at}#/demo/${file}`);
@@ -19,7 +19,7 @@ const geese = (page: Page) => page.getByLabel(/^48 flying geese/);
 const wayOf = async (page: Page): Promise<string> =>
   geese(page).evaluate((field) => (field as HTMLSelectElement).selectedOptions[0]?.text ?? '');
 
-describe('ways to make', () => {
+describe('ways to make', sideBySide, () => {
   let opened: Opened;
   before(async () => {
     opened = await openWorkroom();

@@ -4,7 +4,7 @@
 import assert from 'node:assert/strict';
 import { after, before, describe, it } from 'node:test';
 import type { Page } from 'playwright-core';
-import { drawn, kept, type Opened, openDemo, openWorkroom } from './page.ts';
+import { drawn, kept, type Opened, openDemo, openWorkroom, sideBySide } from './page.ts';
 
 const title = (page: Page) => page.getByRole('textbox', { name: 'Name of the quilt' });
 const figureOf = (page: Page, stop: string) =>
@@ -21,7 +21,7 @@ const becomes = async (read: () => Promise<string | null>, wanted: string | RegE
   }
 };
 
-describe('the workroom', () => {
+describe('the workroom', sideBySide, () => {
   let opened: Opened;
   before(async () => {
     opened = await openWorkroom();
