@@ -19,6 +19,7 @@ const demos = [
   'mill-pond',
   'weir-street',
   'lamp-street',
+  'ferry-landing',
 ];
 const demoFile = (demo) => `examples/${demo}.quilt.json`;
 

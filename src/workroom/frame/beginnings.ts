@@ -39,6 +39,7 @@ export const demoQuilts: readonly DemoQuilt[] = [
   { file: 'kettle-bank', title: 'Kettle Bank', words: 'Pineapples on paper foundations' },
   { file: 'weir-street', title: 'Weir Street', words: 'Strips turning about a square, a partial seam' },
   { file: 'lamp-street', title: 'Lamp Street', words: 'Eight-pointed stars, corners set in' },
+  { file: 'ferry-landing', title: 'Ferry Landing', words: 'A class quilt, its units made in eight ways' },
   { file: 'mill-pond', title: 'Mill Pond', words: 'Rings and shells in curved seams' },
 ];
 
