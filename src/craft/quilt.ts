@@ -54,7 +54,7 @@ export type * from './plan.ts';
 export { type Recutting, recut } from './recut.ts';
 export { type Refinishing, refinish } from './refinish.ts';
 export { replan } from './replan.ts';
-export { blockStepMinutes, topStepMinutes } from './step-minutes.ts';
+export { blockStepMinutes, lessonBeginMinutes, shownStepMinutes, topStepMinutes } from './step-minutes.ts';
 export { toldCloths, wayOf } from './unit-ways.ts';
 export { type ValuesNear, valuesNear } from './value-sight.ts';
 

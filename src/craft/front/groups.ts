@@ -6,8 +6,8 @@ import { type Cut, type CutRule, cutFor } from '#craft/cutting';
 import { mayTrim, type UnitKind, type WayName, waysOfKind } from '#craft/design';
 import { cornerTolerance } from '#craft/limits';
 import { inchIn, type Length, length, type Unit as Measure } from '#craft/measure';
-import { type MinutesTable, minutesWith } from '#craft/minutes';
-import { deviationOf, joinsOf, madeMinutes, outlinesOf, type Unit, unitsIn, type Way, wayFor } from '#craft/ways';
+import { allWork, type MinutesTable, minutesOf, minutesWith, type Work } from '#craft/minutes';
+import { deviationOf, joinsOf, madeWork, outlinesOf, type Unit, unitsIn, type Way, wayFor } from '#craft/ways';
 import { toNumber } from '#ground/exact';
 import { perimeter } from '#ground/plane';
 
@@ -133,7 +133,7 @@ const singlyTaken = ({ unit, makers }: Found, { care, rule, measure, table }: Me
   return {
     way: 'singly',
     trimmed: false,
-    minutes: units * seamMinutes(unit, measure, table) + units * pieceMinutes(cuts, table),
+    minutes: minutesOf(allWork([seamsWork(unit, units, measure), pieceWork(cuts, units)]), table),
     area: units * areaOf(cuts),
     deviation: length(deviationOf(unit, way, care)),
   };
@@ -141,7 +141,7 @@ const singlyTaken = ({ unit, makers }: Found, { care, rule, measure, table }: Me
 
 const optionOf = ({ unit, makers }: Found, ways: readonly Way[], of: Measuring): WayOption => {
   const [first] = ways as readonly [Way, ...(readonly Way[])];
-  let minutes = 0;
+  const works: Work[] = [];
   let area = 0;
   makers.forEach((maker, i) => {
     const way = ways[i] as Way;
@@ -150,31 +150,22 @@ const optionOf = ({ unit, makers }: Found, ways: readonly Way[], of: Measuring):
     joins.forEach((parts, at) => {
       const isLast = at === joins.length - 1;
       const { seam } = of.rule;
-      minutes += madeMinutes({
-        unit: maker.unit,
-        way,
-        parts,
-        units: maker.units,
-        isLast,
-        seam,
-        measure: of.measure,
-        minutes: of.table,
-      });
+      works.push(madeWork({ unit: maker.unit, way, parts, units: maker.units, isLast, seam, measure: of.measure }));
     });
-    if (way.name === 'singly') minutes += maker.units * seamMinutes(maker.unit, of.measure, of.table);
-    if (way.name === 'strip-sets') minutes += maker.units * rowMinutes(maker.unit, of.measure, of.table);
+    if (way.name === 'singly') works.push(seamsWork(maker.unit, maker.units, of.measure));
+    if (way.name === 'strip-sets') works.push(rowsWork(maker.unit, maker.units, of.measure));
     const seen = new Set<number>();
     way.cuts.forEach((cut, place) => {
       const role = way.roles[place] as number;
       if (cut === null || cut.perSet === undefined) {
         const own = cut ?? (plain[place] as Cut);
-        minutes += maker.units * pieceMinutes([own], of.table);
+        works.push(pieceWork([own], maker.units));
         area += maker.units * areaOf([own]);
       } else if (!seen.has(role)) {
         seen.add(role);
         const patches = maker.units * way.roles.filter((one) => one === role).length;
         const pieces = cut.perSet * Math.ceil(patches / (cut.perSet * cut.gives));
-        minutes += pieces * of.table.cut;
+        works.push({ cut: pieces });
         area += pieces * cut.size[0] * cut.size[1];
       }
     });
@@ -182,29 +173,35 @@ const optionOf = ({ unit, makers }: Found, ways: readonly Way[], of: Measuring):
   return {
     way: first.name,
     trimmed: first.trimmed,
-    minutes,
+    minutes: minutesOf(allWork(works), of.table),
     area,
     deviation: length(deviationOf(unit, first, of.care)),
   };
 };
 
-const pieceMinutes = (cuts: readonly Cut[], table: MinutesTable): number =>
-  cuts.reduce((all, { gives }) => all + table.cut / gives, 0);
+const pieceWork = (cuts: readonly Cut[], units: number): Work => ({
+  cut: cuts.reduce((all, { gives }) => all + units / gives, 0),
+});
 
-/** Of plain seams, their chain and their matches not counted: they are alike whichever way is taken. */
-const plainSeams = (seams: number, inches: number, { lay, seam, press, inch }: MinutesTable): number =>
-  seams * (lay + seam + press) + inches * inch;
+/** Of plain seams, each a chain over all units; their matches not counted: they are alike whichever way is taken. */
+const plainSeams = (seams: number, units: number, inches: number): Work => ({
+  chain: seams,
+  lay: seams * units,
+  seam: seams * units,
+  press: seams * units,
+  inch: inches * units,
+});
 
 const areaOf = (cuts: readonly Cut[]): number =>
   cuts.reduce((all, { size, gives }) => all + (size[0] * size[1]) / gives, 0);
 
-const seamMinutes = (unit: Unit, measure: Measure, table: MinutesTable): number =>
-  plainSeams(unit.patches.length - 1, lengthsOf(unit) / inchIn[measure], table);
+const seamsWork = (unit: Unit, units: number, measure: Measure): Work =>
+  plainSeams(unit.patches.length - 1, units, lengthsOf(unit) / inchIn[measure]);
 
 /** Rows of a grid are joined one by one. */
-const rowMinutes = ({ size, strips, patches }: Unit, measure: Measure, table: MinutesTable): number => {
+const rowsWork = ({ size, strips, patches }: Unit, units: number, measure: Measure): Work => {
   const rows = patches.length / (strips?.widths.length ?? patches.length);
-  return plainSeams(rows - 1, ((rows - 1) * size[0]) / inchIn[measure], table);
+  return plainSeams(rows - 1, units, ((rows - 1) * size[0]) / inchIn[measure]);
 };
 
 /** Of all its inner seams together: half of what its patches go round, less its own edge. */

@@ -1,4 +1,4 @@
-// Minutes: how long cutting and sewing take, by a small table that a shop can change.
-export { cuttingMinutes } from './cutting-minutes.ts';
-export { matchesOn, type SewnSeam, seamMinutes } from './seam-minutes.ts';
-export { type MinutesTable, minutesWith } from './table.ts';
+// Minutes: how long cutting, sewing and showing take, by one table that a shop can change.
+export { matchesOn, type SewnSeam, seamWork } from './seam-work.ts';
+export { type MinutesTable, minutesWith, usualMinutes } from './table.ts';
+export { allWork, minutesOf, type Work } from './work.ts';

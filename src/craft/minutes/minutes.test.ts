@@ -1,18 +1,20 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { blockStepMinutes, topStepMinutes } from '#craft';
-import { length } from '#craft/measure';
+import { length, type Unit } from '#craft/measure';
 import { example, planned, quilt } from '#documents';
-import { cuttingMinutes } from './cutting-minutes.ts';
-import { matchesOn, seamMinutes } from './seam-minutes.ts';
+import { matchesOn, type SewnSeam, seamWork } from './seam-work.ts';
 import { minutesWith, usualMinutes } from './table.ts';
+import { allWork, minutesOf } from './work.ts';
 
 const near = (found: number, expected: number): void => assert.ok(Math.abs(found - expected) < 1e-9, `${found}`);
 
+const seamMinutes = (step: SewnSeam, unit: Unit = 'in'): number => minutesOf(seamWork(step, unit), usualMinutes);
+
 test('a chain is begun once: all in one take less than one by one, by a beginning for each but the first', () => {
   const step = { seam: length(9), matches: 0 };
-  const chained = seamMinutes({ ...step, total: 36 }, usualMinutes, 'in');
-  const alone = 36 * seamMinutes({ ...step, total: 1 }, usualMinutes, 'in');
+  const chained = seamMinutes({ ...step, total: 36 });
+  const alone = 36 * seamMinutes({ ...step, total: 1 });
   near(alone - chained, 35 * usualMinutes.chain);
   // by hand, from our own table: 0.5 + 36 · (0.4 + 0.1 + 9 · 0.02 + 0.5)
   near(chained, 0.5 + 36 * 1.18);
@@ -20,11 +22,8 @@ test('a chain is begun once: all in one take less than one by one, by a beginnin
 
 test('a seam of 22.86 cm takes as long as one of 9 in, and no seam no time', () => {
   const step = { total: 4, matches: 2 };
-  near(
-    seamMinutes({ ...step, seam: length(22.86) }, usualMinutes, 'cm'),
-    seamMinutes({ ...step, seam: length(9) }, usualMinutes, 'in'),
-  );
-  assert.equal(seamMinutes({ seam: length(9), total: 0, matches: 0 }, usualMinutes, 'in'), 0);
+  near(seamMinutes({ ...step, seam: length(22.86) }, 'cm'), seamMinutes({ ...step, seam: length(9) }));
+  assert.equal(seamMinutes({ seam: length(9), total: 0, matches: 0 }), 0);
 });
 
 test('seams that meet across the new one are matched: one in a four patch, none where only one part has a seam', () => {
@@ -46,7 +45,7 @@ test('seams that meet across the new one are matched: one in a four patch, none 
 test('what a shop has measured stands in place of our estimate, the rest stays', () => {
   const table = minutesWith({ cut: 0.1 });
   assert.deepEqual(table, { ...usualMinutes, cut: 0.1 });
-  near(cuttingMinutes({ pieces: 100, strips: 8 }, table), 10 + 8 * usualMinutes.fold);
+  near(minutesOf(allWork([{ cut: 60 }, { cut: 40, fold: 8 }]), table), 10 + 8 * usualMinutes.fold);
 });
 
 test('the minutes of all steps together are those of sewing, and a table of the document moves them', () => {

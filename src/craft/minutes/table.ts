@@ -1,4 +1,5 @@
-// The table of minutes. Our own estimate throughout, not measured: a shop should put in its own figures.
+// The table of minutes: the one place that knows how long hands take for what. Our own estimate throughout, not measured: a shop
+// should put in its own figures.
 
 export interface MinutesTable {
   /** To cut one piece. */
@@ -22,6 +23,11 @@ export interface MinutesTable {
   /** To draw one line, and to cut one unit apart along it. */
   readonly draw: number;
   readonly part: number;
+  /** To begin a lesson: quilt, board and cut pieces are looked at together. */
+  readonly begin: number;
+  /** To lay out, sew, press and measure one seam before a class and to answer a question; and an inch of that seam. */
+  readonly show: number;
+  readonly showInch: number;
 }
 
 /** In a plain seam laying, sewing and pressing are one minute together. */
@@ -38,6 +44,9 @@ export const usualMinutes: MinutesTable = {
   curve: 3,
   draw: 0.2,
   part: 0.1,
+  begin: 5,
+  show: 3,
+  showInch: 0.1,
 };
 
 /** The usual table with what a shop has measured in its place. */

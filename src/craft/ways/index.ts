@@ -1,5 +1,5 @@
 export type { Face, Line, Shown } from './face.ts';
-export { madeMinutes } from './labour.ts';
+export { madeWork } from './labour.ts';
 export { outlinesOf } from './outlines.ts';
 export { type Joined, joinsOf, layingsOf, type Stage, stageFor } from './stages.ts';
 export { deviationOf } from './trueness.ts';

@@ -1,12 +1,19 @@
 // The educator's run sheet for a block: what lies on the table, which units are sewn beforehand (no more than showing every step takes), and step by step what is
 // shown, measured and said. Minutes are our own estimate, as all minutes of a plan.
-import type { BlockPlan, PlannedPiece, PlannedStep, QuiltPlan } from '#craft';
+import {
+  type BlockPlan,
+  lessonBeginMinutes,
+  type PlannedPiece,
+  type PlannedStep,
+  type QuiltPlan,
+  shownStepMinutes,
+} from '#craft';
 import { samplesFor } from '#craft/chains';
-import { lessonMinutesOf } from '#craft/finishing';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { asFirstPlaced, drawBoard, isTrimmed } from '#paper/drawing';
 import { checkSize } from '#paper/lengths';
+import { estimateText } from '#paper/words';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
 import { titleOf } from './block-head.ts';
@@ -60,13 +67,14 @@ export const runSheets = (of: SheetsOf): readonly RunSheet[] =>
 const runSheetOf = (of: SheetsOf, block: BlockPlan, place: number): RunSheet => {
   const { plan, signs, album } = of;
   const title = titleOf(plan, block);
-  const minutes = block.steps.map((step) => lessonMinutesOf({ seam: step.seam, unit: plan.quilt.unit }));
+  const minutes = block.steps.map((step) => shownStepMinutes(plan, step));
+  const opening = lessonBeginMinutes(plan);
   const stepOuts = samplesFor(block).map(({ step, count }) => ({ step: block.steps[step] as PlannedStep, count }));
   const prompts = promptsOf(block);
   const wordsOf = (step: PlannedStep): StepWords => stepWords(plan, { block, step, counts: [block.count] });
   return {
     title,
-    minutes: `About ${minutes.reduce((sum, one) => sum + one, opening)} minutes, ${opening} of them for the start; our own estimate.`,
+    minutes: `About ${minutes.reduce((sum, one) => sum + one, opening)} minutes, ${opening} of them for the start; ${estimateText(plan.quilt)}.`,
     board: shown(
       album,
       `run-${place}-board`,
@@ -120,9 +128,6 @@ const clothText = (signs: ClothSigns, { fabric, fabrics }: PlannedPiece): string
   const { letter, name } = signOf(signs, fabric);
   return fabrics.length > 1 ? 'scrappy' : `${letter} · ${briefName(name)}`;
 };
-
-/** To look at the quilt, the board and the cut pieces together. */
-const opening = 5;
 
 const patchesIn = ({ patches }: PlannedStep): readonly number[] => [...patches[0], ...patches[1]];
 

@@ -3,7 +3,7 @@ import type { QuiltPlan } from '#craft';
 import { type Front, type FrontPoint, methodsFor, toldPoints, type WayOption } from '#craft/front';
 import { toNumber } from '#ground/exact';
 import { columns, heading, wrapped } from '#paper/summary';
-import { inWords, lengthText, unitsText } from '#paper/words';
+import { estimateText, inWords, lengthText, unitsText } from '#paper/words';
 import { closedTexts, differenceTexts, groupText, hoursText, optionText, trueText, wholeText } from './words.ts';
 
 /** As many as can be told apart at a glance. */
@@ -40,7 +40,7 @@ export const waysText = (plan: QuiltPlan, front: Front): string => {
     ...columns(listed.map((point, i) => [String(i + 1), ...figures(plan, point), pointText(plan, front, point)])),
     ...(left > 0 ? wrapped(`${left} more lie between these; --json lists all.`, '  ') : []),
     ...wrapped(
-      `Cloth is the length of all layouts at a first glance; minutes are our own estimate; the last figure is how near the side of a unit comes to its size in two of three. ${wholeText(front)}`,
+      `Cloth is the length of all layouts at a first glance; minutes are ${estimateText(plan.quilt)}; the last figure is how near the side of a unit comes to its size in two of three. ${wholeText(front)}`,
       '  ',
     ),
     '',

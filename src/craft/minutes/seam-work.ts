@@ -1,7 +1,7 @@
-// How long one step takes, all its units sewn in a chain: begun once, each laid, sewn and pressed, its seams matched.
+// What one step takes, all its units sewn in a chain: begun once, each laid, sewn and pressed, its seams matched.
 import { inchIn, type Length, type Unit } from '#craft/measure';
 import type { Point, Polygon } from '#ground/plane';
-import type { MinutesTable } from './table.ts';
+import type { Work } from './work.ts';
 
 export interface SewnSeam {
   /** Finished. */
@@ -13,12 +13,17 @@ export interface SewnSeam {
 }
 
 /** @source docs/formulas.md#time */
-export const seamMinutes = ({ seam, total, matches }: SewnSeam, table: MinutesTable, unit: Unit): number => {
-  if (total === 0) return 0;
-  const inches = seam / inchIn[unit];
-  const each = table.lay + table.seam + inches * table.inch + table.press + matches * table.match;
-  return table.chain + total * each;
-};
+export const seamWork = ({ seam, total, matches }: SewnSeam, unit: Unit): Work =>
+  total === 0
+    ? {}
+    : {
+        chain: 1,
+        lay: total,
+        seam: total,
+        inch: total * (seam / inchIn[unit]),
+        press: total,
+        match: total * matches,
+      };
 
 /** Places strictly within a seam where corners of both parts lie: what is matched before it is sewn. */
 export const matchesOn = (of: {
