@@ -196,22 +196,22 @@ describe('drafting', sideBySide, () => {
     await fact(page, 'On foundations').getByText('in one').waitFor();
     const list = blockList(page, 'Log cabin');
     await list.press('Home');
-    const centre = (size: string) =>
+    const outermost = (size: string) =>
       list
         .getByRole('option', { selected: true })
-        .filter({ hasText: `Piece A, Ember, cut ${size} in` })
+        .filter({ hasText: `Piece K, Honey, cut ${size} in` })
         .waitFor({ state: 'attached' });
-    await centre('3½ × 3½');
+    await outermost('8½ × 1½');
     const onFoundations = page.getByRole('checkbox', { name: 'Pieced on foundations' });
     await onFoundations.check();
-    // two allowances more than its 3 in on every side: docs/formulas.md#foundation
-    await centre('4 × 4');
+    // two allowances more than its 8 × 1 in on every side: docs/formulas.md#foundation
+    await outermost('9 × 2');
     await page.keyboard.press('Control+p');
     await page.getByRole('checkbox', { name: 'Foundations · usual', checked: true }).waitFor();
     await page.getByRole('link', { name: /^Draft/ }).click();
     await onFoundations.uncheck();
     await list.press('Home');
-    await centre('3½ × 3½');
+    await outermost('8½ × 1½');
     await page.getByRole('button', { name: 'Undo' }).click();
     await page.getByRole('button', { name: 'Undo' }).click();
     assert.ok(await page.getByRole('button', { name: 'Undo' }).isDisabled());
