@@ -21,20 +21,21 @@ import {
 } from '#craft/piecing';
 import { type BlockPressing, isSpun, type Press, pressInMirror } from '#craft/pressing';
 import type { PlacedBlock, SetTop } from '#craft/setting';
-import { layingsOf, stageFor, wholeIn } from '#craft/ways';
+import { setsOf, stageFor, wholeIn } from '#craft/ways';
 import type { Arc, Outline } from '#ground/arc';
 import { at, boxOf, type Point, type Polygon } from '#ground/plane';
 import { noRecall, type Recall } from '#ground/recall';
 import { mirroredSections, onPaper, paperCut, paperMarks } from './foundation-plan.ts';
 import type { Natures } from './natures.ts';
 import type { Note } from './notes.ts';
-import type { BlockNesting, BlockPlan, PlannedPiece, PlannedStep } from './plan.ts';
+import type { BlockNesting, BlockPlan, PlannedPiece, PlannedStep, StepWay } from './plan.ts';
 import { type DrawnCloths, sewnAs } from './scrap-plan.ts';
 import {
   inRising,
   type MadeUnit,
   madeUnits,
   notTakenNote,
+  setUses,
   type UnitsOfBlock,
   unitAt,
   unmade,
@@ -42,6 +43,7 @@ import {
   wayCutAt,
   wayMarks,
   withoutUnmade,
+  withSharedStrips,
 } from './unit-ways.ts';
 
 export interface BlockPlans {
@@ -83,7 +85,7 @@ export const pieceEntries = (of: {
 }): readonly PiecedEntry[] => {
   const designs = new Map(of.quilt.blocks.map((b) => [b.id, b]));
   const known = new Map<string, PiecedWithWays>();
-  return entriesOf(of.set.placed).map(({ entry, places }): PiecedEntry => {
+  const entries = entriesOf(of.set.placed).map(({ entry, places }): PiecedEntry => {
     const design = designs.get(entry.block) as BlockDesign;
     const colouring = design.colourings[entry.colouring] as Colouring;
     const block = of.drafted.get(entry.block) as DraftedBlock;
@@ -108,6 +110,8 @@ export const pieceEntries = (of: {
         : plain.made.made;
     return { entry, design, block, foundations, plain, made, pieced: plain.joined, size: block.size, lists, places };
   });
+  const uses = setUses(entries.map(({ made, places }) => ({ made, count: places.length })));
+  return entries.map((one) => ({ ...one, made: withSharedStrips(one.made, { ...of, uses }) }));
 };
 
 /** A block and its mirror image are pieced alike. */
@@ -125,6 +129,12 @@ export const planBlocks = (of: {
 }): BlockPlans => {
   const known = new Set<string>();
   const notes: Note[] = [];
+  const uses = setUses(of.entries.map(({ made, places }) => ({ made, count: places.length })));
+  const among: Among = (set) =>
+    (uses.get(set) ?? []).map(({ entry, units }) => {
+      const { block: id, colouring, mirror } = (of.entries[entry] as PiecedEntry).entry;
+      return { id, colouring, mirror, units };
+    });
   const blocks = of.entries.map((one, index): BlockPlan => {
     const { entry, design, block, foundations, plain, made, pieced, lists, places } = one;
     const isNew = !known.has(pieceKey(entry));
@@ -144,6 +154,7 @@ export const planBlocks = (of: {
       cut: cutOf(of.drawn, places),
       pieced: entry.mirror ? inMirror(pieced, block) : pieced,
       made,
+      among,
       pressing: entry.mirror
         ? mirroredPressing(of.pressing[index] as BlockPressing)
         : (of.pressing[index] as BlockPressing),
@@ -278,12 +289,13 @@ const entryPlan = (of: {
   readonly cut: CutOf;
   readonly pieced: PiecedBlock;
   readonly made: readonly MadeUnit[];
+  readonly among: Among;
   readonly pressing: BlockPressing;
   readonly rule: CutRule;
   readonly foundations: Sections | null;
   readonly natures: Natures;
 }): BlockPlan => {
-  const { block, pieced, pressing, count, made, foundations } = of;
+  const { block, pieced, pressing, count, made, among, foundations } = of;
   const slack = cornerTolerance * Math.max(...block.size);
   const outlines = block.patches.map((patch) => outlineOf(patch, slack));
   const outlineAt = (patch: number): Outline => ({
@@ -331,7 +343,7 @@ const entryPlan = (of: {
         id: entryName(of.entry),
         count,
       }),
-      ...wayOfStep(step, { made, count, seam: of.rule.seam }),
+      ...wayOfStep(step, { made, count, among, seam: of.rule.seam }),
       ...paperOfStep(step, foundations),
     })),
     pressing: blockNesting({ pieced, pressing, mirrored: of.entry.mirror ? block.size[0] : null }),
@@ -365,25 +377,39 @@ const paperOfStep = (step: SewingStep, foundations: Sections | null): Partial<Pi
   return found ? { onPaper: found } : {};
 };
 
+/** The entries that share a set of pieces, by its name. */
+type Among = (set: string) => StepWay['among'];
+
+/** Units that are made at once. */
+export const unitsAmong = ({ among }: Pick<StepWay, 'among'>): number =>
+  among.reduce((all, { units }) => all + units, 0);
+
 /** How a step is gone about, where it belongs to a unit that is made in a way of its own. */
 const wayOfStep = (
   step: SewingStep,
-  { made, count, seam }: { readonly made: readonly MadeUnit[]; readonly count: number; readonly seam: Length },
+  of: {
+    readonly made: readonly MadeUnit[];
+    readonly count: number;
+    readonly among: Among;
+    readonly seam: Length;
+  },
 ): Partial<Pick<PlannedStep, 'made' | 'unfinished'>> => {
+  const { made, count, seam } = of;
   const at = unitAt(made, step);
   // pieces that are only cut larger are joined as ever, and trimmed in the end
   if (at === null) return {};
-  const { unit, way, key } = at.made;
+  const { unit, way, key, set } = at.made;
   const units = count * made.filter((one) => one.key === key).length;
   const isLast = at.parts.flat().length === unit.patches.length;
   const stage = stageFor({ unit, way, seam, parts: at.parts });
-  if (stage === null && !(isLast && way.trimmed)) return {};
-  const sets = stage?.slices ? layingsOf(stage, { way, units }) : Math.ceil(units / way.gives);
+  if (stage === null && !way.trimmed) return {};
+  const among = of.among(set);
+  const sets = setsOf(stage, { way, units: unitsAmong({ among }) });
   // strips are measured as the unit that is cut from them
   const isSeen = stage !== null && !isLast && stage.slices === undefined;
   const box = isSeen ? boxOf((stage.pressed[0] ?? []).flatMap(({ outline }) => outline)) : null;
   return {
-    made: { unit, way, parts: at.parts, units, sets, isLast },
+    made: { unit, way, parts: at.parts, units, among, sets, isLast },
     ...(box ? { unfinished: [length(box.width), length(box.height)] as const } : {}),
   };
 };

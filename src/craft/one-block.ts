@@ -1,8 +1,13 @@
 // What of a planned quilt belongs to one block: its entries, and the cloth that its pieces alone are cut from, laid out anew.
+import type { Quilt } from '#craft/design';
+import { length } from '#craft/measure';
+import { setsOf, stageFor } from '#craft/ways';
+import { toNumber } from '#ground/exact';
+import { unitsAmong } from './block-plan.ts';
 import { type ClothSearch, planCloths } from './cloth-plan.ts';
 import { naturesOf } from './natures.ts';
 import { piecesTaken } from './pieces-taken.ts';
-import type { QuiltPlan } from './plan.ts';
+import type { BlockPlan, QuiltPlan } from './plan.ts';
 
 /**
  * The plan with nothing but this block in it: all its colourings and mirror images, their pieces' cloths with layouts and
@@ -20,5 +25,17 @@ export const planOfBlock = (plan: QuiltPlan, block: string, search: ClothSearch)
     ({ use }) => use.block === block,
   );
   const { fabrics } = planCloths({ quilt, pieces, natures, search });
-  return { ...plan, blocks, fabrics };
+  return { ...plan, blocks: blocks.map((one) => madeAlone(one, quilt)), fabrics };
 };
+
+/** Units that are shared with other blocks are made for this one alone. */
+const madeAlone = (block: BlockPlan, quilt: Quilt): BlockPlan => ({
+  ...block,
+  steps: block.steps.map((step) => {
+    if (step.made === undefined) return step;
+    const among = step.made.among.filter(({ id }) => id === block.id);
+    const stage = stageFor({ ...step.made, seam: length(toNumber(quilt.seam)) });
+    const sets = setsOf(stage, { way: step.made.way, units: unitsAmong({ among }) });
+    return { ...step, made: { ...step.made, among, sets } };
+  }),
+});

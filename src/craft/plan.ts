@@ -144,8 +144,11 @@ export interface StepWay {
   readonly way: Way;
   /** What the step joins, by places of the unit. */
   readonly parts: readonly [readonly number[], readonly number[]];
-  /** Units of this kind in all blocks of the entry, and sets of pieces that give them. */
+  /** Units of this kind in all blocks of the entry. */
   readonly units: number;
+  /** The entries that have such units, this one among them, and how many each: all are made at once, of the same sets. */
+  readonly among: readonly (Pick<BlockPlan, 'id' | 'colouring' | 'mirror'> & { readonly units: number })[];
+  /** Sets of pieces that give all of them. */
   readonly sets: number;
   /** The unit is done, and brought to size. */
   readonly isLast: boolean;

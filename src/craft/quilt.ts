@@ -46,7 +46,7 @@ import { topMarkNotes } from './top-marks.ts';
 import { type ValueNote, valueNotes } from './value-plan.ts';
 
 export { withBetterCloth } from './better-cloth.ts';
-export { entryName } from './block-plan.ts';
+export { entryName, unitsAmong } from './block-plan.ts';
 export { naturesOf } from './natures.ts';
 export type { Note, NotMade } from './notes.ts';
 export { planOfBlock } from './one-block.ts';

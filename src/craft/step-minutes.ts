@@ -1,9 +1,10 @@
 // How long each step of a plan takes, over the whole quilt, and all of them; by the table of minutes that the document has.
 import { cornerTolerance } from '#craft/limits';
 import { inchIn, length } from '#craft/measure';
-import { allWork, matchesOn, minutesOf, minutesWith, seamWork, type Work } from '#craft/minutes';
+import { allWork, matchesOn, minutesOf, minutesWith, partOf, seamWork, type Work } from '#craft/minutes';
 import { madeWork } from '#craft/ways';
 import { toNumber } from '#ground/exact';
+import { unitsAmong } from './block-plan.ts';
 import type { BlockPlan, ClothPiece, FabricPlan, PlannedStep, QuiltPlan, TopStep } from './plan.ts';
 
 type Sewing = Pick<QuiltPlan, 'quilt' | 'top' | 'blocks' | 'fabrics'>;
@@ -17,8 +18,13 @@ export const blockStepMinutes = (plan: Pick<QuiltPlan, 'quilt'>, block: BlockPla
 
 const blockStepWork = ({ quilt }: Pick<QuiltPlan, 'quilt'>, block: BlockPlan, step: PlannedStep): Work => {
   const { made } = step;
-  // units made together are laid, sewn and pressed otherwise than seam by seam; those cut singly with room are trimmed besides
-  const together = made ? madeWork({ ...made, seam: length(toNumber(quilt.seam)), measure: quilt.unit }) : {};
+  // units of several entries are made at once, each with its share of the work: they are laid, sewn and pressed otherwise than seam by seam; those cut singly with room are trimmed besides
+  const together = made
+    ? partOf(
+        madeWork({ ...made, units: unitsAmong(made), seam: length(toNumber(quilt.seam)), measure: quilt.unit }),
+        made.units / unitsAmong(made),
+      )
+    : {};
   if (made && made.way.name !== 'singly') return together;
   const [first, second] = step.patches.map((part) => part.map((patch) => block.patches[patch]?.points ?? []));
   const slack = 4 * cornerTolerance * Math.max(...block.finished);

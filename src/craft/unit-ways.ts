@@ -15,8 +15,10 @@ import type { Note, NotMade } from './notes.ts';
 export interface MadeUnit {
   readonly unit: Unit;
   readonly way: Way;
-  /** Alike for units that are made together. */
+  /** Alike for units of one kind in a block. */
   readonly key: string;
+  /** Alike for units that are made of the same sets, wherever in the quilt. */
+  readonly set: string;
   /** Of the document's choice. */
   readonly path: string;
 }
@@ -70,7 +72,8 @@ export const madeUnits = (
     const alike = units.filter((one) => unitKey(one) === key).length;
     const asked = { unit, name: method.way, trimmed: method.trimmed, units: of.count * alike };
     const way = wayOf(place, asked);
-    if (typeof way !== 'string') return [{ unit, way, key, path: method.path }];
+    if (typeof way !== 'string')
+      return [{ unit, way, key, set: JSON.stringify([key, way.name, way.trimmed]), path: method.path }];
     const { kind, size, fabrics } = unit;
     notTaken.set(`${method.path} ${key}`, { path: method.path, unit: kind, size, fabrics, way: method.way, why: way });
     return [];
@@ -143,6 +146,48 @@ export const toldCloths = (kind: UnitKind, fabrics: readonly string[]): readonly
   return kind === 'half-square' || kind === 'quarter-square' ? cloths.toSorted() : cloths;
 };
 
+/** Units of one set in one entry of the plan, and how many the entry has. */
+export interface SetUse {
+  readonly entry: number;
+  readonly units: number;
+}
+
+/** By name of set: the entries that share it. */
+export const setUses = (
+  entries: readonly { readonly made: readonly MadeUnit[]; readonly count: number }[],
+): ReadonlyMap<string, readonly SetUse[]> => {
+  const uses = new Map<string, { readonly entry: number; units: number }[]>();
+  entries.forEach(({ made, count }, entry) => {
+    for (const { set } of made) {
+      const own = uses.get(set) ?? [];
+      uses.set(set, own);
+      const known = own.find((use) => use.entry === entry);
+      if (known) known.units += count;
+      else own.push({ entry, units: count });
+    }
+  });
+  return uses;
+};
+
+/** Strips are cut for all units of the quilt that are made of them. */
+export const withSharedStrips = (
+  made: readonly MadeUnit[],
+  of: {
+    readonly uses: ReadonlyMap<string, readonly SetUse[]>;
+    readonly natures: Natures;
+    readonly rule: CutRule;
+  },
+): readonly MadeUnit[] =>
+  made.map((one) => {
+    const { unit, way } = one;
+    if (way.name !== 'strip-sets') return one;
+    const units = (of.uses.get(one.set) ?? []).reduce((all, use) => all + use.units, 0);
+    const widths = unit.fabrics.map((fabric) => of.natures.get(fabric)?.width ?? length(0));
+    const { name, trimmed } = way;
+    const shared = wayFor({ unit, name, trimmed, rule: of.rule, room: { units, widths } });
+    return typeof shared === 'string' ? one : { ...one, way: shared };
+  });
+
 /** What tells the patches of made units from others of their cloth: no id holds its sign. */
 export const wayMarks = (made: readonly MadeUnit[], patches: number): readonly string[] => {
   const keys = [...new Set(made.map(({ key }) => key))];
@@ -191,9 +236,10 @@ export const withoutUnmade = (
 });
 
 export const wayCutAt = (made: readonly MadeUnit[], patch: number): Cut | null => {
-  for (const { unit, way } of made) {
+  for (const { unit, way, set } of made) {
     const place = unit.patches.indexOf(patch);
-    if (place >= 0) return way.cuts[place] ?? null;
+    const cut = place < 0 ? null : (way.cuts[place] ?? null);
+    if (cut !== null) return cut.perSet === undefined ? cut : { ...cut, setOf: `${set} ${way.roles[place]}` };
   }
   return null;
 };

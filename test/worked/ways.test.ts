@@ -1,6 +1,8 @@
 import assert from 'node:assert/strict';
 import { describe, test } from 'node:test';
-import type { QuiltPlan } from '#craft';
+import { planMade, type QuiltPlan } from '#craft';
+import { methodsFor, unitGroups } from '#craft/front';
+import { example } from '#documents';
 import { planned, quilt, rails, rectangle, setOf, type Written } from '../documents/documents.ts';
 
 const unitsBlock = (units: readonly Written[], more: Written = {}): Written => ({
@@ -34,6 +36,39 @@ const notesOf = (plan: QuiltPlan) =>
   );
 
 const twoAtATime = { unit: 'half-square', way: 'two-at-a-time' };
+
+/** By cloth and size: patches that are made of sets, as the blocks want them, against the pieces that are cut for them. */
+const assertInSets = (plan: QuiltPlan): void => {
+  const wanted = new Map<string, { patches: number; perSet: number; gives: number; line: string }>();
+  for (const { cut, fabrics } of plan.blocks.flatMap(({ pieces }) => pieces)) {
+    if (cut.perSet === undefined) continue;
+    for (const { fabric, count } of fabrics) {
+      const name = `${fabric} ${cut.setOf}`;
+      const line = `${fabric} ${cut.size.toSorted()} ${cut.gives}`;
+      const known = wanted.get(name) ?? { patches: 0, perSet: cut.perSet, gives: cut.gives, line };
+      wanted.set(name, { ...known, patches: known.patches + count });
+    }
+  }
+  const lines = new Map<string, { patches: number; pieces: number }>();
+  for (const { patches, perSet, gives, line } of wanted.values()) {
+    const sets = Math.ceil(patches / (perSet * gives));
+    assert.ok(sets * perSet * gives - patches < perSet * gives);
+    const known = lines.get(line) ?? { patches: 0, pieces: 0 };
+    lines.set(line, { patches: known.patches + patches, pieces: known.pieces + sets * perSet });
+  }
+  assert.ok(lines.size > 0);
+  for (const [line, { patches, pieces }] of lines) {
+    const cut = plan.fabrics
+      .flatMap(({ id, pieces: own }) => own.map((piece) => ({ id, ...piece })))
+      .filter(({ id, cut: size, gives }) => `${id} ${size.toSorted()} ${gives}` === line)
+      .filter(({ count }) => count === pieces);
+    assert.ok(cut.length > 0, `${line}: ${pieces} pieces`);
+    assert.ok(
+      cut.some(({ for: uses }) => uses.reduce((all, { count }) => all + count, 0) === patches),
+      `${line}: ${patches} patches`,
+    );
+  }
+};
 
 describe('units made in a chosen way', () => {
   // 6 half-squares of 3 in: 3 7/8 in squares (f + 7/8), each pair gives two
@@ -95,6 +130,50 @@ describe('units made in a chosen way', () => {
     // 3 + 0.8536 + 0.125 up to the eighth
     assert.equal(planOf([{ unit: 'half-square', way: 'singly', trimmed: true }]).blocks[0]?.pieces[0]?.cut.size[0], 4);
     assert.equal(planOf([{ ...twoAtATime, trimmed: true }]).blocks[0]?.pieces[0]?.cut.size[0], 4);
+  });
+
+  // by hand: three blocks of two half-squares and two of one are eight units
+  test('blocks that have the same unit share its sets: eight half-squares of two blocks are one set of eight', () => {
+    const single = {
+      ...unitsBlock([
+        { at: [0, 0], unit: 'half-square', tones: ['dark', 'light'] },
+        { at: [1, 0], unit: 'square', tones: ['dark'] },
+      ]),
+      id: 'single',
+    };
+    const rows = [[...['units', 'units', 'units', 'single', 'single'].map((block) => ({ block }))]];
+    const eight = { unit: 'half-square', way: 'eight-at-a-time' };
+    const shared = planned(quilt({ blocks: [halves(), single], top: { rows }, methods: [eight] }));
+    assert.deepEqual(cutsOf(shared)[0], ['light', [7.75, 1, 8]]);
+    const made = shared.blocks.map(({ steps }) => steps.find((step) => step.made)?.made);
+    assert.deepEqual(
+      made.map((one) => [one?.units, one?.sets, one?.among.map(({ id, units }) => `${id} ${units}`)]),
+      [
+        [6, 1, ['units 6', 'single 2']],
+        [2, 1, ['units 6', 'single 2']],
+      ],
+    );
+    // a block that chooses another way has sets of its own
+    const apart = { ...single, methods: [twoAtATime] };
+    const own = planned(quilt({ blocks: [halves(), apart], top: { rows }, methods: [eight] }));
+    assert.deepEqual(cutsOf(own)[0], ['light', [7.75, 1, 8], [3.875, 1, 2]]);
+  });
+
+  test('of every choice of ways pieces are cut for all patches, and fewer are left over than one set gives', () => {
+    for (const name of ['ferry-landing', 'lantern-lane', 'twelve-fields']) {
+      const base = planned(example(name));
+      const groups = unitGroups(base);
+      for (const pick of [1, 2, 3]) {
+        const choice = groups.map(({ options }, i) => (pick + i) % options.length);
+        const made = planMade({
+          quilt: base.quilt,
+          methods: methodsFor(groups, choice),
+          options: { budget: { steps: 0 }, fold: 'where-asked' },
+        });
+        assert.ok(made.ok);
+        assertInSets(made.value);
+      }
+    }
   });
 
   test('a mirrored block has the same pieces made the same way', () => {

@@ -37,6 +37,8 @@ export interface Cut {
    * when it is sewn. Missing where pieces are cut one by one.
    */
   readonly perSet?: number;
+  /** Pieces of one name here share their sets, wherever in the quilt they go; with `perSet` alone. */
+  readonly setOf?: string;
   /**
    * Triangles only: how it lies in its block, as a clockwise turn. At 0 a half-square has its right angle at the upper
    * left, a quarter-square its long side on top.

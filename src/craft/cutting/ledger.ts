@@ -16,7 +16,7 @@ import type { TemplatePair } from './template-pairs.ts';
 /** What the piece is for; opaque here. */
 export interface Wanted<U> extends PieceToLay {
   readonly fabric: string;
-  readonly cut: Pick<Cut, 'shape' | 'size' | 'gives' | 'perSet' | 'template' | 'stand' | 'pair' | 'ways'>;
+  readonly cut: Pick<Cut, 'shape' | 'size' | 'gives' | 'perSet' | 'setOf' | 'template' | 'stand' | 'pair' | 'ways'>;
   /** Pieces, not squares. */
   readonly count: number;
   readonly use: U;
@@ -54,8 +54,8 @@ export interface ClothLedger<U> {
 interface OpenLine<U> {
   readonly line: Omit<ClothLine<U>, 'count' | 'uses' | 'way' | 'outlines'>;
   readonly standing: [number, number, number, number];
-  /** Squares and rectangles of ways to make: cut in whole sets for each use. */
-  inSets: number;
+  /** Squares and rectangles of ways to make, by the name of their sets: cut in whole sets for all uses together. */
+  readonly sets: Map<string, { readonly perSet: number; readonly gives: number; patches: number }>;
   readonly chosen: ChosenWay | null;
   readonly pair: { readonly of: TemplatePair; readonly lying: Lying } | null;
   readonly uses: (U & { count: number })[];
@@ -98,7 +98,7 @@ export const ledgerOf = <U extends object>(
     const line: OpenLine<U> = lines.get(key) ?? opened({ want, lying, chosen, nature });
     lines.set(key, line);
     line.standing[lying.standing] += want.count;
-    line.inSets += inSets(want);
+    countInSets(line, want);
     line.uses.push({ ...want.use, count: want.count });
   });
   const lines = new Map(
@@ -112,8 +112,20 @@ export const ledgerOf = <U extends object>(
   return { lines, problems };
 };
 
-const inSets = <U>({ cut: { perSet, gives }, count }: Wanted<U>): number =>
-  perSet === undefined ? 0 : perSet * Math.ceil(count / (perSet * gives));
+const countInSets = <U>({ sets }: OpenLine<U>, { cut, count }: Wanted<U>): void => {
+  const { perSet, gives } = cut;
+  if (perSet === undefined) return;
+  const name = `${cut.setOf ?? ''}|${perSet}`;
+  const known = sets.get(name) ?? { perSet, gives, patches: 0 };
+  known.patches += count;
+  sets.set(name, known);
+};
+
+const piecesOfSets = <U>({ sets }: OpenLine<U>): number =>
+  [...sets.values()].reduce(
+    (all, { perSet, gives, patches }) => all + perSet * Math.ceil(patches / (perSet * gives)),
+    0,
+  );
 
 /** A free piece may lie turned; one with a motif in it lies as it does in its block, or as its print stands. */
 const asInBlock = (lying: Lying, { cut }: Pick<Wanted<object>, 'cut'>): Lying =>
@@ -152,7 +164,7 @@ const opened = <U>(of: {
       onFold,
     },
     standing: [0, 0, 0, 0],
-    inSets: 0,
+    sets: new Map(),
     chosen,
     pair: pair && want.cut.pair ? { of: want.cut.pair, lying: pair } : null,
     uses: [],
@@ -164,7 +176,9 @@ const closed = <U>(open: OpenLine<U>, nature: ClothNature): readonly ClothLine<U
   const { line, standing, uses, pair } = open;
   if (pair) return inPairs(open, pair);
   const count =
-    open.inSets > 0 ? open.inSets : squaresFor({ gives: line.gives as 1 | 2 | 4, print: nature.print, standing });
+    open.sets.size > 0
+      ? piecesOfSets(open)
+      : squaresFor({ gives: line.gives as 1 | 2 | 4, print: nature.print, standing });
   return [{ ...line, count, way: null, outlines: [], uses }];
 };
 

@@ -7,7 +7,7 @@ import { mayTrim, type UnitKind, type WayName, waysOfKind } from '#craft/design'
 import { cornerTolerance } from '#craft/limits';
 import { inchIn, type Length, length, type Unit as Measure } from '#craft/measure';
 import { allWork, type MinutesTable, minutesOf, minutesWith, type Work } from '#craft/minutes';
-import { deviationOf, joinsOf, madeWork, outlinesOf, type Unit, unitsIn, type Way, wayFor } from '#craft/ways';
+import { deviationOf, joinsOf, madeWork, outlinesOf, type Unit, unitKey, unitsIn, type Way, wayFor } from '#craft/ways';
 import { toNumber } from '#ground/exact';
 import { perimeter } from '#ground/plane';
 
@@ -70,7 +70,7 @@ interface Found {
   readonly unit: Unit;
   readonly size: readonly [Length, Length];
   readonly fabrics: readonly string[];
-  /** Entries of blocks that have such units; each cuts whole sets for itself. */
+  /** Entries of blocks that have such units. */
   readonly makers: {
     readonly block: BlockPlan;
     readonly unit: Unit;
@@ -101,15 +101,20 @@ const unitsOfPlanned = ({ patches, finished }: BlockPlan): readonly Unit[] =>
 
 const groupOf = (found: Found, of: Measuring): UnitGroup => {
   const { unit, size, fabrics, makers } = found;
+  const shared = sharing(makers);
   const closed: { way: WayName; why: NotMade }[] = [];
   const options = waysOfKind[unit.kind].flatMap((way) =>
     (mayTrim(unit.kind, way) ? [false, true] : [false]).flatMap((trimmed): readonly WayOption[] => {
       if (way === 'singly' && !trimmed) return [singlyTaken(found, of)];
-      const ways = makers.map((maker) =>
-        wayOf(maker.place, { unit: maker.unit, name: way, trimmed, units: maker.units }),
-      );
-      const why = ways.find((one) => typeof one === 'string');
-      if (why === undefined) return [optionOf(found, ways as readonly Way[], of)];
+      const why = makers
+        .map((maker) => wayOf(maker.place, { unit: maker.unit, name: way, trimmed, units: maker.units }))
+        .find((one) => typeof one === 'string');
+      if (why === undefined) {
+        const ways = shared.map((maker) =>
+          wayOf(maker.place, { unit: maker.unit, name: way, trimmed, units: maker.units }),
+        );
+        return [optionOf({ ...found, makers: shared }, ways as readonly Way[], of)];
+      }
       if (!trimmed) closed.push({ way, why });
       return [];
     }),
@@ -123,6 +128,17 @@ const groupOf = (found: Found, of: Measuring): UnitGroup => {
     options,
     closed,
   };
+};
+
+/** Blocks that have the very same unit share their sets. */
+const sharing = (makers: Found['makers']): Found['makers'] => {
+  const merged = new Map<string, Found['makers'][number]>();
+  for (const maker of makers) {
+    const key = unitKey(maker.unit);
+    const known = merged.get(key);
+    merged.set(key, known ? { ...known, units: known.units + maker.units } : maker);
+  }
+  return [...merged.values()];
 };
 
 const singlyTaken = ({ unit, makers }: Found, { care, rule, measure, table }: Measuring): WayOption => {

@@ -7,6 +7,6 @@ export {
   searchFront,
   usualFrontSteps,
 } from './front.ts';
-export type { UnitGroup, WayOption } from './groups.ts';
+export { type UnitGroup, unitGroups, type WayOption } from './groups.ts';
 export type { Choice } from './likely.ts';
 export { toldPoints } from './told.ts';

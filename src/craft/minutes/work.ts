@@ -15,4 +15,8 @@ export const allWork = (works: readonly Work[]): Work => {
   return all;
 };
 
+/** A share of it, from 0 to 1. */
+export const partOf = (work: Work, share: number): Work =>
+  Object.fromEntries(keysOf(work).map((key) => [key, share * (work[key] ?? 0)]));
+
 const keysOf = (work: Work): readonly (keyof MinutesTable)[] => Object.keys(work) as (keyof MinutesTable)[];

@@ -40,6 +40,10 @@ export const layingsOf = (stage: Stage, { way, units }: { readonly way: Way; rea
     ? Math.ceil((units * stage.slices.perUnit) / stage.slices.each)
     : stage.perSet * Math.ceil(units / way.gives);
 
+/** Sets of pieces that so many units take: of strips those that are sewn together. */
+export const setsOf = (stage: Stage | null, { way, units }: { readonly way: Way; readonly units: number }): number =>
+  stage?.slices ? layingsOf(stage, { way, units }) : Math.ceil(units / way.gives);
+
 /**
  * The stage at which two parts of a unit are joined.
  *

@@ -132,6 +132,7 @@ const mean = (block: BlockPlan, patches: readonly number[], a: Point, way: Point
     return sum + (middle.x - a.x) * way.x + (middle.y - a.y) * way.y;
   }, 0) / Math.max(1, patches.length);
 
-/** Whether a unit can be measured after this step: on a foundation only when the sheet is cut out. */
-export const isTrimmed = ({ onPaper }: Pick<PlannedStep, 'onPaper'>): boolean =>
-  onPaper === undefined || onPaper.laid === onPaper.order.length;
+/** Whether a unit can be measured after this step: on a foundation when the sheet is cut out, of pieces cut with room when it is whole. */
+export const isTrimmed = ({ onPaper, made }: Pick<PlannedStep, 'onPaper' | 'made'>): boolean =>
+  (onPaper === undefined || onPaper.laid === onPaper.order.length) &&
+  !(made?.way.name === 'singly' && made.way.trimmed && !made.isLast);

@@ -41,7 +41,15 @@ export const blockPages = (of: ChapterOf): readonly BlockPages[] =>
         ? []
         : [
             {
-              chapter: blockChapter({ ...of, plan }, { block: asFirstPlaced(plan, block), place: index + 1, counts }),
+              chapter: blockChapter(
+                { ...of, plan },
+                {
+                  block: asFirstPlaced(plan, block),
+                  place: index + 1,
+                  counts,
+                  plans: [of.plan, ...of.sizes.map((size) => size.plan)],
+                },
+              ),
               isOnPaper: block.foundations !== null,
             },
           ],
@@ -69,7 +77,12 @@ const paperReadingText =
 
 const blockChapter = (
   of: ChapterOf,
-  at: { readonly block: BlockPlan; readonly place: number; readonly counts: Counts },
+  at: {
+    readonly block: BlockPlan;
+    readonly place: number;
+    readonly counts: Counts;
+    readonly plans: readonly QuiltPlan[];
+  },
 ): Omit<BlockPages, 'reading'> => {
   const { block, place } = at;
   const { title, make, size, ...below } = blockHead(of, at);
@@ -95,7 +108,13 @@ const stepHighPt = ({ steps }: BlockPlan): number => (steps.length <= 6 ? 86 : 9
 
 const stepCard = (
   of: ChapterOf,
-  at: { readonly block: BlockPlan; readonly step: PlannedStep; readonly place: number; readonly counts: Counts },
+  at: {
+    readonly block: BlockPlan;
+    readonly step: PlannedStep;
+    readonly place: number;
+    readonly counts: Counts;
+    readonly plans: readonly QuiltPlan[];
+  },
 ): StepCard => {
   const { block, step } = at;
   const { heading, make, machine, press, measures, ...alt } = stepWords(of.plan, at);

@@ -1,13 +1,13 @@
 // A step of a block whose units are made together, in words: what is marked, laid, sewn and cut, and how many come of it.
-import type { BlockPlan, PlannedStep, QuiltPlan, StepWay } from '#craft';
+import { type BlockPlan, type PlannedStep, type QuiltPlan, type StepWay, unitsAmong } from '#craft';
 import { length } from '#craft/measure';
 import { layingsOf, type Stage, stageFor } from '#craft/ways';
 import { toNumber } from '#ground/exact';
 import { checkSize, lengthOnPaper } from '#paper/lengths';
-import { capital, wayText } from '#paper/words';
+import { capital, inWords, wayText } from '#paper/words';
 import { type Counts, titleOf } from './block-head.ts';
 import { partName, pressText } from './naming.ts';
-import { countsText } from './sized.ts';
+import { countsText, sameEntry } from './sized.ts';
 
 export interface StepWords {
   readonly heading: string;
@@ -29,6 +29,8 @@ interface MadeStep {
   readonly step: PlannedStep;
   readonly made: StepWay;
   readonly counts: Counts;
+  /** Of all sizes that the words are for, in the order of the counts. */
+  readonly plans: readonly QuiltPlan[];
 }
 
 export const madeWords = (plan: QuiltPlan, of: MadeStep): StepWords => {
@@ -37,10 +39,7 @@ export const madeWords = (plan: QuiltPlan, of: MadeStep): StepWords => {
   const seam = toNumber(plan.quilt.seam);
   const stage = stageFor({ ...made, seam: length(seam) });
   const [under, over] = namesOf(of);
-  const each = made.units / block.count;
-  const layings = of.counts.map((count) =>
-    stage === null ? count * each : layingsOf(stage, { way: made.way, units: count * each }),
-  );
+  const layings = of.plans.map((one) => layingsIn(one, of));
   const gives = stage?.pressed.length ?? 1;
   const heading = `${under} and ${over}, ${wayText(made.way.name)}`;
   const press = pressText(step);
@@ -50,7 +49,8 @@ export const madeWords = (plan: QuiltPlan, of: MadeStep): StepWords => {
   const measures = isSeen ? trimText(step, size) : stage?.slices ? '' : 'Do not trim yet.';
   const given = gives === 1 ? '' : givenText(layings, gives);
   const strips = stage?.slices ? stripText({ plan, stage, layings }) : '';
-  const machine = `${howText(of, { under, over, seam: lengthOnPaper(seam, plan.quilt.unit) })}${given}${strips}`;
+  const together = togetherText(plan, of);
+  const machine = `${howText(of, { under, over, seam: lengthOnPaper(seam, plan.quilt.unit) })}${given}${strips}${together}`;
   return {
     heading: capital(heading),
     make: `make ${countsText(of.counts, step.perBlock)}`,
@@ -61,6 +61,31 @@ export const madeWords = (plan: QuiltPlan, of: MadeStep): StepWords => {
     machineAlt: `${title}, step ${step.number} at the machine: ${machine} Lines of sewing are dashed, the drawn line is thin.`,
   };
 };
+
+/** How often the step is laid for the whole of one size, whichever blocks share it. */
+const layingsIn = (plan: QuiltPlan, { block, step }: MadeStep): number => {
+  const made = sameEntry(plan, block)?.steps.find(({ number }) => number === step.number)?.made;
+  if (made === undefined) return 0;
+  const stage = stageFor({ ...made, seam: length(toNumber(plan.quilt.seam)) });
+  const units = unitsAmong(made);
+  return stage === null ? units : layingsOf(stage, { way: made.way, units });
+};
+
+/** Where pieces are left over by one block, another takes them: "All are sewn at once: 12 units for Comb and 4 for Four corners." */
+const togetherText = (plan: QuiltPlan, { made, plans }: MadeStep): string => {
+  if (made.among.length < 2) return '';
+  const shares = made.among.flatMap((one) => {
+    const entry = plan.blocks.find((block) => isOfEntry(block, one));
+    if (entry === undefined) return [];
+    const perBlock = one.units / entry.count;
+    const counts = plans.map((other) => (sameEntry(other, entry)?.count ?? 0) * perBlock);
+    return [`${countsText(counts)} for ${titleOf(plan, entry)}`];
+  });
+  return ` All are sewn at once: ${inWords(shares)}.`;
+};
+
+const isOfEntry = (block: BlockPlan, of: Pick<BlockPlan, 'id' | 'colouring' | 'mirror'>): boolean =>
+  block.id === of.id && block.colouring === of.colouring && block.mirror === of.mirror;
 
 /** What lies below and what on top, as they are called. */
 const namesOf = ({ block, step, made }: MadeStep): readonly [string, string] => {

@@ -13,12 +13,19 @@ export type { StepWords };
 
 export const stepWords = (
   plan: QuiltPlan,
-  of: { readonly block: BlockPlan; readonly step: PlannedStep; readonly counts: Counts },
+  of: {
+    readonly block: BlockPlan;
+    readonly step: PlannedStep;
+    readonly counts: Counts;
+    /** Of all sizes that the counts are of; missing where there is one. */
+    readonly plans?: readonly QuiltPlan[];
+  },
 ): StepWords => {
-  const { block, step, counts } = of;
+  const { block, step, counts, plans = [plan] } = of;
   const title = titleOf(plan, block);
   const partner = partnerOf(block, step);
-  if (step.made && step.made.way.name !== 'singly') return madeWords(plan, { block, step, made: step.made, counts });
+  if (step.made && step.made.way.name !== 'singly')
+    return madeWords(plan, { block, step, made: step.made, counts, plans });
   if (step.onPaper)
     return paperStepWords({
       title,
@@ -31,14 +38,16 @@ export const stepWords = (
   const press = `${pressText(step)}${otherWayText(block, step)}`;
   const machine = `${machineText(step, newestOf(block.steps, step))}${kindText(step, partner)}`;
   const measures = checkSize(step.unfinished, plan.quilt);
-  const trims = step.made?.isLast === true;
+  // pieces cut with room: until the unit is whole its size is none
+  const isRough = step.made?.isLast === false;
+  const size = step.made ? trimText(step, measures) : `${capital(partName(step.makes))} measures ${measures}.`;
   return {
     heading,
     make: `make ${countsText(counts, step.perBlock)}`,
     machine: `${machine}${manyText(step, counts)}`,
     press,
-    measures: trims ? trimText(step, measures) : `${capital(partName(step.makes))} measures ${measures}.`,
-    boardAlt: `${title}, step ${step.number} on the board: ${heading}${step.kind === 'partial-close' ? ` on ${partName(step.join[0])}` : ''}. ${press} After pressing it measures ${measures}.`,
+    measures: isRough ? 'Do not trim yet.' : size,
+    boardAlt: `${title}, step ${step.number} on the board: ${heading}${step.kind === 'partial-close' ? ` on ${partName(step.join[0])}` : ''}. ${press}${isRough ? '' : ` After pressing it measures ${measures}.`}`,
     machineAlt: `${title}, step ${step.number} at the machine: ${machine} The seam line is dashed along the right edge.`,
   };
 };

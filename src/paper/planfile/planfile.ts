@@ -170,7 +170,7 @@ const step = (of: PlannedStep): object => ({
 });
 
 /** How units are made together; `patches` of one unit, by its places, and which of these the step joins. */
-const madeEntry = ({ unit, way, parts, units, sets, isLast }: StepWay): unknown => ({
+const madeEntry = ({ unit, way, parts, units, among, sets, isLast }: StepWay): unknown => ({
   unit: unit.kind,
   finished: unit.size,
   way: way.name,
@@ -178,6 +178,8 @@ const madeEntry = ({ unit, way, parts, units, sets, isLast }: StepWay): unknown 
   gives: way.gives,
   sets,
   units,
+  // made at once, of the same sets
+  ...(among.length > 1 ? { among } : {}),
   patches: unit.patches,
   parts,
   last: isLast,
