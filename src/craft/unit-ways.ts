@@ -4,7 +4,7 @@ import type { Cut, CutRule } from '#craft/cutting';
 import type { BlockDesign, Method, Quilt, UnitKind, WayName } from '#craft/design';
 import { type DraftedBlock, outlineOf } from '#craft/drafting';
 import { cornerTolerance } from '#craft/limits';
-import { type Length, length } from '#craft/measure';
+import { length } from '#craft/measure';
 import type { SewingStep } from '#craft/piecing';
 import { type Unit, unitKey, unitsIn, type Way, wayFor } from '#craft/ways';
 import { toNumber } from '#ground/exact';
@@ -23,14 +23,8 @@ export interface MadeUnit {
   readonly path: string;
 }
 
-export interface NotTaken {
-  readonly path: string;
-  readonly unit: UnitKind;
-  readonly size: readonly [Length, Length];
-  readonly fabrics: readonly string[];
-  readonly way: WayName;
-  readonly why: NotMade;
-}
+/** What its note says. */
+export type NotTaken = Omit<Extract<Note, { readonly code: 'ways/not-taken' }>, 'code' | 'level'>;
 
 export interface UnitsOfBlock {
   readonly quilt: Quilt;

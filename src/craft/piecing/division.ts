@@ -34,7 +34,7 @@ export interface RingSeam {
   readonly onNeighbour: number;
 }
 
-export const alongChord = ({ line, first, second }: Chord): SeamDivision => ({
+export const alongChord = ({ line, first, second }: Pick<Chord, 'line' | 'first' | 'second'>): SeamDivision => ({
   kind: 'seam',
   bends: 0,
   line,

@@ -1,9 +1,9 @@
 // The order of joining as it is planned: what is to be joined, the ways there are, and the tree that is chosen.
-import type { Drawing, SeamLine } from '#craft/chords';
+import type { Drawing } from '#craft/chords';
 import type { Arc } from '#ground/arc';
-import type { Point, Polygon } from '#ground/plane';
+import type { Point } from '#ground/plane';
 import type { UnitForm } from './congruence.ts';
-import type { RingSeam } from './division.ts';
+import type { RingSeam, SeamDivision } from './division.ts';
 import type { PatchGraph } from './graph.ts';
 
 /** A part of a join: a single patch, or a unit of a form. */
@@ -13,17 +13,8 @@ export type Branch =
 
 export type Join = SeamJoin | RingJoin;
 
-export interface SeamJoin {
-  readonly kind: 'seam';
-  /** Inside corners to set in. */
-  readonly bends: number;
-  readonly line: SeamLine;
-  /** The seam itself where it bends or runs through a unit that is not convex; null: all of the line. */
-  readonly path: Polygon | null;
-  /** Where the path runs over arcs, as they are walked along it. */
-  readonly arcs: readonly Arc[];
-  /** Of the path; null where that is. */
-  readonly length: number | null;
+/** A seam with, for each side of it, how its part is made. */
+export interface SeamJoin extends Omit<SeamDivision, 'parts'> {
   /** Above or left of the seam, then below or right of it, as they lie in the form's first unit. */
   readonly branches: readonly [Branch, Branch];
   /** The second is a single patch, sewn on along a line of a foundation. */

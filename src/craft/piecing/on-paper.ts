@@ -1,8 +1,9 @@
 // The order of joining a block that is pieced on foundations: patch by patch along each sheet, then sheet to sheet.
-import type { SeamLine } from '#craft/chords';
+import type { Chord } from '#craft/chords';
 import type { FoundationOrder, Sections } from '#craft/foundation';
 import type { UnitForm } from './congruence.ts';
-import type { Branch, Join, JoinTree } from './join.ts';
+import { alongChord } from './division.ts';
+import type { Branch, Join, JoinTree, SeamJoin } from './join.ts';
 
 /** @param formOf sections of one form are made alike: the first stands for them */
 export const paperJoins = (
@@ -16,33 +17,24 @@ export const paperJoins = (
   };
   const make = (
     unit: readonly number[],
-    of: { readonly line: SeamLine; readonly parts: readonly [readonly number[], readonly number[]]; onPaper?: true },
+    of: Pick<Chord, 'line' | 'first' | 'second'>,
+    onPaper: Pick<SeamJoin, 'onPaper'> = {},
   ): void => {
     const { form } = formOf(unit);
-    const { line, parts, ...kind } = of;
-    if (!made.has(form))
-      made.set(form, {
-        kind: 'seam',
-        bends: 0,
-        line,
-        path: null,
-        arcs: [],
-        length: null,
-        branches: [branchOf(parts[0]), branchOf(parts[1])],
-        ...kind,
-      });
+    const { parts, ...seam } = alongChord(of);
+    if (!made.has(form)) made.set(form, { ...seam, branches: [branchOf(parts[0]), branchOf(parts[1])], ...onPaper });
   };
   const rising = (patches: readonly number[]): readonly number[] => [...patches].sort((a, b) => a - b);
   const along = (order: FoundationOrder): void =>
     order.forEach(({ patch, line }, place) => {
       if (line === null) return;
       const before = rising(order.slice(0, place).map((one) => one.patch));
-      make(rising([...before, patch]), { line, parts: [before, [patch]], onPaper: true });
+      make(rising([...before, patch]), { line, first: before, second: [patch] }, { onPaper: true });
     });
   const patchesIn = (numbers: readonly number[]): readonly number[] =>
     rising(numbers.flatMap((number) => (sections[number] as FoundationOrder).map(({ patch }) => patch)));
   sections.forEach(along);
   for (const { line, first, second } of joins)
-    make(patchesIn([...first, ...second]), { line, parts: [patchesIn(first), patchesIn(second)] });
+    make(patchesIn([...first, ...second]), { line, first: patchesIn(first), second: patchesIn(second) });
   return { joins: made, root: formOf(patchesIn(sections.map((_, number) => number))).form };
 };
