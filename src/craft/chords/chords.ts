@@ -56,52 +56,76 @@ export const drawingOf = (
   return { lines, linesOf, side };
 };
 
+/** A chord whose unit is not divided yet: by which line, and how many patches lie above or left of it. */
+export interface Split {
+  readonly index: number;
+  readonly line: SeamLine;
+  readonly first: number;
+}
+
 /** Every chord of a unit, best first: level before upright before slanted, the lowest (or the one furthest right) first. */
-export const chordsOf = (drawing: Drawing, unit: readonly number[]): readonly Chord[] => {
+export const chordsOf = (drawing: Drawing, unit: readonly number[]): readonly Chord[] =>
+  splitsOf(drawing, unit)
+    .toSorted(bestFirst)
+    .map((split) => chordAlong(drawing, split, unit));
+
+export const bestFirst = (a: Split, b: Split): number =>
+  a.line.lie - b.line.lie || b.line.place - a.line.place || b.first - a.first;
+
+/** The same chords as they are met, for who divides the unit along a few of them only. */
+export const splitsOf = (drawing: Drawing, unit: readonly number[]): readonly Split[] => {
   const tried = new Uint8Array(drawing.lines.length);
-  const found = new Map<string, Chord>();
+  const found: Tallied[] = [];
   for (const patch of unit) {
     for (const index of drawing.linesOf[patch] as readonly number[]) {
       if (tried[index] === 1) continue;
       tried[index] = 1;
-      if (!divides(drawing.side[index] as Int8Array, unit)) continue;
-      const chord = chordAt(drawing, index, unit);
-      found.set(partKey(chord.first), chord);
+      const split = tallied(drawing, index, unit);
+      if (split === null) continue;
+      const same = found.findIndex((one) => isSameParts(one, split));
+      if (same < 0) found.push(split);
+      else found[same] = split;
     }
   }
-  return [...found.values()].sort(
-    (a, b) => a.line.lie - b.line.lie || b.line.place - a.line.place || b.first.length - a.first.length,
-  );
-};
-
-/** Whether a line crosses no patch of the unit and has some on either side. */
-const divides = (side: Int8Array, unit: readonly number[]): boolean => {
-  let all = 0;
-  for (const patch of unit) {
-    const s = side[patch] as number;
-    if (s === 0) return false;
-    all += s;
-  }
-  return Math.abs(all) < unit.length;
+  return found;
 };
 
 /** Lines that only nearly agree can make the same two parts: the sums tell parts apart without writing them out. */
-const partKey = (part: readonly number[]): string => {
-  let sum = 0;
-  let squares = 0;
-  for (const patch of part) {
+interface Tallied extends Split {
+  readonly sum: number;
+  readonly squares: number;
+}
+
+const isSameParts = (a: Tallied, b: Tallied): boolean =>
+  a.first === b.first && a.sum === b.sum && a.squares === b.squares;
+
+/** Null where a line crosses a patch of the unit, or has none on one side. */
+const tallied = (drawing: Drawing, index: number, unit: readonly number[]): Tallied | null => {
+  const side = drawing.side[index] as Int8Array;
+  let [first, sum, squares] = [0, 0, 0];
+  for (const patch of unit) {
+    const s = side[patch] as number;
+    if (s === 0) return null;
+    if (s > 0) continue;
+    first++;
     sum += patch;
     squares += patch * patch;
   }
-  return `${part.length},${sum},${squares}`;
+  return first === 0 || first === unit.length
+    ? null
+    : { index, line: drawing.lines[index] as SeamLine, first, sum, squares };
 };
 
-const chordAt = (drawing: Drawing, index: number, unit: readonly number[]): Chord => {
-  const side = drawing.side[index] as Int8Array;
-  const first: number[] = [];
-  const second: number[] = [];
-  for (const patch of unit) ((side[patch] as number) < 0 ? first : second).push(patch);
-  return { line: drawing.lines[index] as SeamLine, first, second };
+export const chordAlong = (drawing: Drawing, split: Split, unit: readonly number[]): Chord => {
+  const side = drawing.side[split.index] as Int8Array;
+  const first = new Array<number>(split.first);
+  const second = new Array<number>(unit.length - split.first);
+  let [above, below] = [0, 0];
+  for (const patch of unit) {
+    if ((side[patch] as number) < 0) first[above++] = patch;
+    else second[below++] = patch;
+  }
+  return { line: split.line, first, second };
 };
 
 /** Directed so that what lies above (or left, for upright lines) is on its left hand. */

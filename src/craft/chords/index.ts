@@ -1,2 +1,13 @@
 // Chords: where a drawing can be divided by one straight seam.
-export { type Chord, chordsOf, type Drawing, drawingOf, type SeamLine, seamLine } from './chords.ts';
+export {
+  bestFirst,
+  type Chord,
+  chordAlong,
+  chordsOf,
+  type Drawing,
+  drawingOf,
+  type SeamLine,
+  type Split,
+  seamLine,
+  splitsOf,
+} from './chords.ts';

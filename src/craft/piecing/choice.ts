@@ -1,8 +1,9 @@
 // Choosing one join for every form: what a choice costs, the search of all choices for a few patches, and the
 // search for better ones nearby for many.
 
-import { type Choice, curvesOf, formsIn, type Join, type JoinTask, type JoinTree, type Ways } from './join.ts';
+import type { Choice, JoinTask, JoinTree, Ways } from './join.ts';
 import { laidOut } from './laid-out.ts';
+import type { Picked, WeighedJoin, WeighedWays } from './weighed.ts';
 
 export interface ChoiceCost {
   /** Inside corners, rings and curved seams, over the whole block. */
@@ -17,64 +18,86 @@ export interface ChoiceCost {
 export const compareCosts = (a: ChoiceCost, b: ChoiceCost): number =>
   a.corners - b.corners || a.rings - b.rings || a.curves - b.curves || a.units - b.units || a.depth - b.depth;
 
-/** Only the forms that the root needs count. */
-export const costOfChoice = (choice: Choice, root: number): ChoiceCost => {
-  const known = new Map<number, Omit<ChoiceCost, 'units'>>();
-  const visit = (form: number): Omit<ChoiceCost, 'units'> => {
-    const before = known.get(form);
-    if (before) return before;
-    const join = choice.get(form) as Join;
-    let corners = join.kind === 'seam' ? join.bends : 0;
-    let rings = join.kind === 'ring' ? 1 : 0;
-    let curves = curvesOf(join);
+/** What picked joins cost: only the forms that the root needs count. Made once for a block, asked for every change of a join. */
+export const costsFrom = (root: number, forms: number): ((picked: Picked) => ChoiceCost) => {
+  const [corners, rings, curves, depths] = [0, 1, 2, 3].map(() => new Int32Array(forms)) as [Sums, Sums, Sums, Sums];
+  const asked = new Int32Array(forms);
+  let times = 0;
+  let units = 0;
+  const visit = (picked: Picked, form: number): void => {
+    asked[form] = times;
+    units++;
+    const one = picked[form] as WeighedJoin;
     let depth = 0;
-    for (const branch of join.branches) {
-      if ('patch' in branch) continue;
-      const part = visit(branch.form);
-      corners += part.corners;
-      rings += part.rings;
-      curves += part.curves;
-      depth = Math.max(depth, part.depth);
+    let ownCorners = one.corners;
+    let ownRings = one.rings;
+    let ownCurves = one.curves;
+    for (const part of one.forms) {
+      if (asked[part] !== times) visit(picked, part);
+      ownCorners += corners[part] as number;
+      ownRings += rings[part] as number;
+      ownCurves += curves[part] as number;
+      if ((depths[part] as number) > depth) depth = depths[part] as number;
     }
-    const cost = { corners, rings, curves, depth: depth + 1 };
-    known.set(form, cost);
-    return cost;
+    corners[form] = ownCorners;
+    rings[form] = ownRings;
+    curves[form] = ownCurves;
+    depths[form] = depth + 1;
   };
-  return { ...visit(root), units: known.size };
+  return (picked) => {
+    times++;
+    units = 0;
+    visit(picked, root);
+    return {
+      corners: corners[root] as number,
+      rings: rings[root] as number,
+      curves: curves[root] as number,
+      units,
+      depth: depths[root] as number,
+    };
+  };
 };
+
+type Sums = Int32Array;
 
 /** Forms visited in weighing choices nearby. */
 const nearbyWork = 60_000;
 
 /** Changes the join of one form after another as long as that makes the whole cost less. */
-export const improved = (ways: Ways, start: Choice): Choice => {
-  const choice = new Map(start);
-  let cost = costOfChoice(choice, ways.root);
+export const improved = (of: {
+  readonly weighed: WeighedWays;
+  readonly root: number;
+  readonly costOf: (picked: Picked) => ChoiceCost;
+  readonly start: Picked;
+}): Picked => {
+  const { costOf } = of;
+  const picked = [...of.start];
+  let cost = costOf(picked);
   let spent = 0;
   for (let isBetter = true; isBetter && spent < nearbyWork; ) {
     isBetter = false;
-    for (const form of neededBy(choice, ways.root)) {
-      const joins = ways.joins.get(form) as readonly Join[];
+    for (const form of neededBy(picked, of.root)) {
+      const joins = of.weighed[form] as readonly WeighedJoin[];
       if (joins.length === 1) continue;
       for (const join of joins) {
-        const before = choice.get(form) as Join;
+        const before = picked[form] as WeighedJoin;
         if (join === before || spent > nearbyWork) continue;
-        choice.set(form, join);
-        const other = costOfChoice(choice, ways.root);
+        picked[form] = join;
+        const other = costOf(picked);
         spent += other.units;
         if (compareCosts(other, cost) < 0) {
           cost = other;
           isBetter = true;
-        } else choice.set(form, before);
+        } else picked[form] = before;
       }
     }
   }
-  return choice;
+  return picked;
 };
 
-const neededBy = (choice: Choice, root: number): readonly number[] => {
+const neededBy = (picked: Picked, root: number): readonly number[] => {
   const needed = new Set([root]);
-  for (const form of needed) for (const part of formsIn(choice.get(form) as Join)) needed.add(part);
+  for (const form of needed) for (const part of (picked[form] as WeighedJoin).forms) needed.add(part);
   return [...needed];
 };
 
@@ -84,50 +107,59 @@ const neededBy = (choice: Choice, root: number): readonly number[] => {
  * waiting) kinds or forms not met yet.
  */
 export const searchChoices = (of: {
-  readonly task: JoinTask;
-  readonly ways: Ways;
+  readonly weighed: WeighedWays;
+  readonly root: number;
   /** Kinds of piece in the block. */
   readonly kinds: number;
   readonly steps: number;
   readonly worthwhile: (leastUnits: number) => boolean;
-  readonly found: (choice: Choice) => void;
+  /** The picked joins as they stand: to be kept they must be copied. */
+  readonly found: (picked: Picked) => void;
 }): boolean => {
-  const { ways, task } = of;
-  const chosen = new Map<number, Join>();
-  const timesMet = new Map<number, number>();
+  const { weighed } = of;
+  const picked: Picked = weighed.map(() => undefined);
+  const timesMet: number[] = [];
   let missing = of.kinds;
   let steps = 0;
-  const meet = (join: Join, times: 1 | -1): void => {
-    for (const branch of join.branches) {
-      if (!('patch' in branch)) continue;
-      const kind = task.kindOf[branch.patch] as number;
-      const before = timesMet.get(kind) ?? 0;
-      timesMet.set(kind, before + times);
-      if (times === 1 && before === 0) missing--;
-      if (times === -1 && before === 1) missing++;
-    }
+  const meet = (kind: number): void => {
+    const before = timesMet[kind] ?? 0;
+    timesMet[kind] = before + 1;
+    if (before === 0) missing--;
   };
-  const visit = (waiting: readonly number[]): boolean => {
+  const leave = (kind: number): void => {
+    const before = timesMet[kind] as number;
+    timesMet[kind] = before - 1;
+    if (before === 1) missing++;
+  };
+  /** Forms still to be made are those from a place on: one row for all of the search, cut back on the way back. */
+  const row = [of.root];
+  const isInRow = new Uint8Array(weighed.length);
+  isInRow[of.root] = 1;
+  const visit = (from: number): boolean => {
     if (++steps > of.steps) return false;
-    if (!of.worthwhile(chosen.size + Math.max(waiting.length, missing - waiting.length))) return true;
-    const form = waiting[0];
+    const waiting = row.length - from;
+    if (!of.worthwhile(from + Math.max(waiting, missing - waiting))) return true;
+    const form = row[from];
     if (form === undefined) {
-      of.found(new Map(chosen));
+      of.found(picked);
       return true;
     }
-    for (const join of ways.joins.get(form) as readonly Join[]) {
-      chosen.set(form, join);
-      meet(join, 1);
-      const next = waiting.slice(1);
-      for (const part of formsIn(join)) if (!chosen.has(part) && !next.includes(part)) next.push(part);
-      const went = visit(next);
-      meet(join, -1);
-      chosen.delete(form);
+    for (const one of weighed[form] as readonly WeighedJoin[]) {
+      picked[form] = one;
+      one.kinds.forEach(meet);
+      for (const need of one.forms) {
+        if (isInRow[need] === 0) row.push(need);
+        isInRow[need] = 1;
+      }
+      const went = visit(from + 1);
+      while (row.length > from + waiting) isInRow[row.pop() as number] = 0;
+      one.kinds.forEach(leave);
       if (!went) return false;
     }
+    picked[form] = undefined;
     return true;
   };
-  return visit([ways.root]);
+  return visit(0);
 };
 
 /** Rows before columns, then reading order: the last seam first, a unit before its parts, each form once. */

@@ -34,14 +34,15 @@ export const formSorter = (drawn: Drawn): ((unit: readonly number[]) => UnitForm
   const known = new Map<number, UnitForm>();
   let forms = 0;
   return (unit) => {
-    const before = known.get(signatureOf(unit, 0));
+    const asItLies = signatureOf(unit, 0);
+    const before = known.get(asItLies);
     if (before) return before;
     const found = slanted.find(unit);
     const fresh = found ?? { form: forms++, turn: 0 };
     if (!found) slanted.add(unit, fresh.form);
     // a unit that looks as this one does after so many quarters is this one turned by them
     for (const quarters of [0, 3, 2, 1]) {
-      const signature = signatureOf(unit, quarters);
+      const signature = quarters === 0 ? asItLies : signatureOf(unit, quarters);
       if (!known.has(signature))
         known.set(signature, { form: fresh.form, turn: normal(fresh.turn + (quarters * Math.PI) / 2) });
     }

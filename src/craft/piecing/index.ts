@@ -10,7 +10,7 @@ import { type Arc, landmarksOf } from '#ground/arc';
 import { centroid } from '#ground/plane';
 import { noRecall, type Recall } from '#ground/recall';
 import { formSorter } from './congruence.ts';
-import { convexityOf } from './convexity.ts';
+import { convexOutlines } from './convexity.ts';
 import { graphOf, outlineOfUnit } from './graph.ts';
 import type { JoinTree } from './join.ts';
 import { kindsOf } from './kinds.ts';
@@ -71,7 +71,7 @@ export const pieceBlock = (of: {
     larger,
   );
   const graph = once(() => graphOf(outlines, slack, arcs));
-  const isConvex = convexityOf(outlines, slack);
+  const convexOutline = convexOutlines(outlines, slack);
   const sewn: SewnBlock = {
     outlines,
     arcs,
@@ -82,7 +82,7 @@ export const pieceBlock = (of: {
     lightnessOf: (patch) => of.lightness(fabrics[patch] as string),
     looksAlikeTurned: (patch) => likeness(fabrics[patch] as string).turns === 'any',
     outlineOf: (unit) => outlineOfUnit(graph(), new Set(unit), slack),
-    isConvex,
+    convexOutline,
   };
   const added = foundations ? [] : (block.added ?? []);
   const core = outlines.slice(0, outlines.length - added.length).map((_, patch) => patch);
@@ -100,7 +100,7 @@ export const pieceBlock = (of: {
                 graph,
                 formOf,
                 kindOf,
-                isConvex,
+                isConvex: (unit) => convexOutline(unit) !== null,
                 centres: outlines.map(centroid),
                 isCurved: arcs.some((some) => some.length > 0),
                 whole,

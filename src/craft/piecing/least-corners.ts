@@ -1,7 +1,7 @@
 // The fewest inside corners, then the fewest partial seams, then the least costly curves, that a unit can be joined with, and every division that
 // leads there. Looks at every order of joining: for units of a few patches.
 
-import { chordsOf } from '#craft/chords';
+import { bestFirst, chordAlong, splitsOf } from '#craft/chords';
 import { bentDivisions, mostBends } from './bent.ts';
 import { alongChord, type Division } from './division.ts';
 import { curveCost, type JoinTask } from './join.ts';
@@ -70,7 +70,9 @@ const straightDivisions =
   (task: JoinTask) =>
   (unit: readonly number[]): readonly Division[] =>
     task.isConvex(unit) && !task.isCurved
-      ? sparing(chordsOf(task.drawing, unit), unit, task.whole).map(alongChord)
+      ? sparing({ ...task, splits: splitsOf(task.drawing, unit).toSorted(bestFirst), unit }).map((split) =>
+          alongChord(chordAlong(task.drawing, split, unit)),
+        )
       : bentDivisions({ graph: task.graph(), unit, bends: 0 });
 
 const none: Trouble = { corners: 0, rings: 0, curves: 0 };

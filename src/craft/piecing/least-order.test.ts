@@ -5,7 +5,7 @@ import { length } from '#craft/measure';
 import { mergedBlock, type Tiling, tilings } from '#documents';
 import { centroid, type Point, type Polygon, signedArea } from '#ground/plane';
 import { formSorter } from './congruence.ts';
-import { convexityOf } from './convexity.ts';
+import { convexOutlines } from './convexity.ts';
 import { graphOf } from './graph.ts';
 import type { Join } from './join.ts';
 import { kindsOf } from './kinds.ts';
@@ -404,13 +404,14 @@ const slack = 12e-6;
 
 const planned = (outlines: readonly Polygon[], kindOf: readonly number[]): Cost & { readonly isProven: boolean } => {
   const graph = graphOf(outlines, slack);
+  const convexOutline = convexOutlines(outlines, slack);
   const tree = planJoins(
     {
       drawing: drawingOf(outlines, slack),
       graph: () => graph,
       formOf: formSorter({ patches: outlines, kindOf, size: 12 }),
       kindOf,
-      isConvex: convexityOf(outlines, slack),
+      isConvex: (unit) => convexOutline(unit) !== null,
       isCurved: false,
       centres: outlines.map(centroid),
     },

@@ -1,7 +1,7 @@
 // How a unit is turned at the machine: the new piece lies on top, right edges together, so the edge to
 // be sewn must come to the right hand.
 import type { Side } from '#craft/design';
-import { centroid, type Point, type Polygon } from '#ground/plane';
+import { centroid, distance, type Point, type Polygon } from '#ground/plane';
 
 /** Degrees clockwise on screen, from 0 up to 360: where something lies, 0 to the right and 90 below. */
 export type Heading = number;
@@ -26,8 +26,12 @@ export const headingAcross = (seam: readonly [from: Point, to: Point], second: P
 /** A point inside the part that a seam is sewn to: the middle of the patch that lies nearest the seam's middle. */
 export const besideSeam = (outlines: readonly Polygon[], seam: readonly [Point, Point]): Point => {
   const middle = { x: (seam[0].x + seam[1].x) / 2, y: (seam[0].y + seam[1].y) / 2 };
-  const far = (p: Point): number => Math.hypot(p.x - middle.x, p.y - middle.y);
-  return outlines.map(centroid).reduce((a, b) => (far(b) < far(a) ? b : a));
+  return outlines
+    .map((outline) => {
+      const centre = centroid(outline);
+      return { centre, far: distance(centre, middle) };
+    })
+    .reduce((a, b) => (b.far < a.far ? b : a)).centre;
 };
 
 /** How the first part lies before it is turned. */

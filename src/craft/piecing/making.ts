@@ -1,15 +1,16 @@
 // The best few ways to make each form, built up from the best few of every smaller one. What two parts share is
 // counted once; where they make it differently, the first part's way stands.
 
-import { type Choice, curvesOf, formsIn, type Join, type Ways } from './join.ts';
+import type { Ways } from './join.ts';
+import type { Picked, WeighedJoin, WeighedWays } from './weighed.ts';
 
 /** One way to make a form, all its parts included. */
 interface Making {
-  readonly form: number;
-  readonly join: Join;
+  readonly join: WeighedJoin;
   readonly parts: readonly Making[];
-  /** The forms made on the way, a bit for each by its place in order. */
-  readonly forms: Uint32Array;
+  /** Where the set of forms made on the way stands, and how many words it fills. */
+  readonly set: number;
+  readonly words: number;
   readonly cost: MakingCost;
 }
 
@@ -32,111 +33,176 @@ const pairs = 40_000;
 const manyForms = 400;
 
 /** A join for every form: those of the root's best making, and each other form's own best. */
-export const bestMakings = (ways: Ways): Choice => {
+export const bestMakings = (ways: Ways, weighed: WeighedWays): Picked => {
   const order = smallestFirst(ways);
-  const joins = [...ways.joins.values()].reduce((all, some) => all + some.length, 0);
+  const joins = order.reduce((all, form) => all + (weighed[form] as readonly WeighedJoin[]).length, 0);
   const most = Math.max(1, Math.min(mostKept, Math.floor(Math.sqrt(pairs / joins))));
-  const known = new Map<number, readonly Making[]>();
-  const scratch = new Uint32Array((order.length >> 5) + 1);
+  const known = new Array<readonly Making[]>(weighed.length).fill([]);
+  const sets = formSets(order.length, most);
   const tellsLies = order.length <= manyForms;
   order.forEach((form, place) => {
     const kept: Making[] = [];
-    for (const join of ways.joins.get(form) as readonly Join[]) {
-      for (const parts of partsOf(join, known)) {
-        const units = unite(scratch, place, parts);
-        const cost = costOf({ join, parts, units, tellsLies });
-        if (kept.length < most || isLess(cost, (kept.at(-1) as Making).cost))
-          keep(kept, { form, join, parts, forms: scratch.slice(), cost }, most);
+    const weigh = (join: WeighedJoin, parts: readonly Making[]): void => {
+      const worst = kept.length < most ? null : (kept[most - 1] as Making).cost;
+      // most of them need not be looked at closely
+      if (worst !== null && isFree(worst) && leastUnits(parts) > worst.units) return;
+      const trouble = troubleOf(join, parts);
+      const easier = worst === null ? -1 : compareTrouble(trouble, worst);
+      if (easier > 0) return;
+      const units = sets.unite(place, parts, easier < 0 ? order.length : (worst as MakingCost).units);
+      if (units === null) return;
+      const { corners, rings, curves, depth } = trouble;
+      const cost = { corners, rings, curves, units, depth, lies: tellsLies ? liesOf(join, parts) : '' };
+      if (worst === null || isLess(cost, worst)) keep({ kept, join, parts: [...parts], cost, place, most, sets });
+    };
+    for (const join of weighed[form] as readonly WeighedJoin[]) eachParts(join, known, weigh);
+    known[form] = kept;
+  });
+  const picked: Picked = weighed.map(() => undefined);
+  take((known[ways.root] as readonly Making[])[0] as Making, picked);
+  for (const form of order) picked[form] ??= ((known[form] as readonly Making[])[0] as Making).join;
+  return picked;
+};
+
+const take = ({ join, parts }: Making, picked: Picked): void => {
+  if (picked[join.form] !== undefined) return;
+  picked[join.form] = join;
+  for (const part of parts) take(part, picked);
+};
+
+/** Every choice of kept makings for the forms that a join takes, in one list that changes; of more than two parts only the best. */
+const eachParts = (
+  join: WeighedJoin,
+  known: readonly (readonly Making[])[],
+  weigh: (join: WeighedJoin, parts: readonly Making[]) => void,
+): void => {
+  const { forms } = join;
+  const waysOf = (form: number): readonly Making[] => known[form] as readonly Making[];
+  const [first, second] = forms;
+  if (first === undefined) weigh(join, []);
+  else if (forms.length > 2) {
+    const best = [...new Set(forms)].map((form) => waysOf(form)[0] as Making);
+    weigh(join, best);
+  } else {
+    const seconds = second === undefined || second === first ? [null] : waysOf(second);
+    const parts: Making[] = [];
+    for (const a of waysOf(first)) {
+      parts[0] = a;
+      for (const b of seconds) {
+        if (b !== null) parts[1] = b;
+        weigh(join, parts);
       }
     }
-    known.set(form, kept);
-  });
-  const choice = new Map<number, Join>();
-  take((known.get(ways.root) as readonly Making[])[0] as Making, choice);
-  for (const form of order) {
-    if (!choice.has(form)) choice.set(form, ((known.get(form) as readonly Making[])[0] as Making).join);
   }
-  return choice;
 };
 
-const take = (making: Making, choice: Map<number, Join>): void => {
-  if (choice.has(making.form)) return;
-  choice.set(making.form, making.join);
-  for (const part of making.parts) take(part, choice);
+/** The sets of forms of all makings in one row of words, a bit for each form by its place in order: those kept, and the one being made. */
+interface FormSets {
+  /** Makes the set of the parts and of the form at a place that they make; returns how many are in it, null where more than `upTo`. */
+  readonly unite: (place: number, parts: readonly Making[], upTo: number) => number | null;
+  readonly isSame: (set: number, words: number) => boolean;
+  /** Puts the set that was made to where a kept one stands. */
+  readonly put: (set: number, words: number) => void;
+  readonly setOf: (place: number, kept: number) => number;
+}
+
+const formSets = (forms: number, most: number): FormSets => {
+  const words = (forms >> 5) + 1;
+  const kept = new Uint32Array(forms * most * words);
+  const made = new Uint32Array(words);
+  return {
+    unite: (place, parts, upTo) => {
+      const own = place >> 5;
+      made.fill(0, 0, own + 1);
+      made[own] = 1 << (place & 31);
+      // what is made of them comes after all parts in order
+      for (const part of parts)
+        for (let i = 0; i < part.words; i++) (made[i] as number) |= kept[part.set + i] as number;
+      let all = 0;
+      for (let i = 0; i <= own; i++) all += bitsIn(made[i] as number);
+      return all > upTo ? null : all;
+    },
+    isSame: (set, length) => {
+      for (let i = 0; i < length; i++) if (kept[set + i] !== made[i]) return false;
+      return true;
+    },
+    put: (set, length) => {
+      for (let i = 0; i < length; i++) kept[set + i] = made[i] as number;
+    },
+    setOf: (place, one) => (place * most + one) * words,
+  };
 };
 
-/** Every choice of kept makings for the forms that a join takes; of more than two parts only the best. */
-const partsOf = (join: Join, known: ReadonlyMap<number, readonly Making[]>): readonly (readonly Making[])[] => {
-  const waysOf = (form: number): readonly Making[] => known.get(form) as readonly Making[];
-  const forms = formsIn(join);
-  const [first, second] = forms;
-  if (first === undefined) return [[]];
-  if (forms.length > 2) return [[...new Set(forms)].map((form) => waysOf(form)[0] as Making)];
-  if (second === undefined || second === first) return waysOf(first).map((making) => [making]);
-  return waysOf(first).flatMap((a) => waysOf(second).map((b) => [a, b]));
+/** How many bits of a word are set: counted in pairs, fours and bytes (common practice, from memory). */
+const bitsIn = (word: number): number => {
+  const twos = word - ((word >>> 1) & 0x55555555);
+  const fours = (twos & 0x33333333) + ((twos >>> 2) & 0x33333333);
+  return Math.imul((fours + (fours >>> 4)) & 0x0f0f0f0f, 0x01010101) >>> 24;
 };
 
-/** The forms of the parts and the one that they make, put into `forms`; returns how many there are. */
-const unite = (forms: Uint32Array, place: number, parts: readonly Making[]): number => {
-  let all = 0;
-  for (let i = 0; i < forms.length; i++) {
-    let word = place >> 5 === i ? 1 << (place & 31) : 0;
-    for (const part of parts) word |= part.forms[i] as number;
-    forms[i] = word;
-    for (; word !== 0; word &= word - 1) all++;
-  }
-  return all;
+const isFree = ({ corners, rings, curves }: MakingCost): boolean => corners + rings + curves === 0;
+
+const leastUnits = (parts: readonly Making[]): number => {
+  let most = 0;
+  for (const { cost } of parts) if (cost.units > most) most = cost.units;
+  return most + 1;
 };
 
-const costOf = (of: {
-  readonly join: Join;
-  readonly parts: readonly Making[];
-  readonly units: number;
-  readonly tellsLies: boolean;
-}): MakingCost => {
-  const { join, units } = of;
-  let corners = join.kind === 'seam' ? join.bends : 0;
-  let rings = join.kind === 'ring' ? 1 : 0;
-  let curves = curvesOf(join);
+type Trouble = Pick<MakingCost, 'corners' | 'rings' | 'curves' | 'depth'>;
+
+const troubleOf = (join: WeighedJoin, parts: readonly Making[]): Trouble => {
+  let { corners, rings, curves } = join;
   let depth = 0;
-  let lies = join.kind === 'seam' ? `${join.line.lie}` : '3';
-  for (const branch of join.branches) {
-    if ('patch' in branch) continue;
-    const { cost } = of.parts.find(({ form }) => form === branch.form) as Making;
+  for (const form of join.forms) {
+    const { cost } = madeFrom(parts, form);
     corners += cost.corners;
     rings += cost.rings;
     curves += cost.curves;
     depth = Math.max(depth, cost.depth);
-    if (of.tellsLies) lies += cost.lies;
   }
-  return { corners, rings, curves, units, depth: depth + 1, lies };
+  return { corners, rings, curves, depth: depth + 1 };
 };
+
+const madeFrom = (parts: readonly Making[], form: number): Making => {
+  for (const part of parts) if (part.join.form === form) return part;
+  throw new Error('every form of a join has its making');
+};
+
+const liesOf = ({ join, forms }: WeighedJoin, parts: readonly Making[]): string =>
+  forms.reduce((all, form) => all + madeFrom(parts, form).cost.lies, join.kind === 'seam' ? `${join.line.lie}` : '3');
 
 /** Puts a making among the best, one for each set of forms. */
-const keep = (kept: Making[], making: Making, most: number): void => {
-  const same = kept.findIndex((other) => isSameSet(other.forms, making.forms));
-  if (same >= 0) {
-    if (!isLess(making.cost, (kept[same] as Making).cost)) return;
-    kept.splice(same, 1);
-  }
-  const place = kept.findIndex((other) => isLess(making.cost, other.cost));
-  kept.splice(place < 0 ? kept.length : place, 0, making);
-  if (kept.length > most) kept.pop();
+const keep = (of: {
+  readonly kept: Making[];
+  readonly join: WeighedJoin;
+  readonly parts: readonly Making[];
+  readonly cost: MakingCost;
+  readonly place: number;
+  readonly most: number;
+  readonly sets: FormSets;
+}): void => {
+  const { kept, join, parts, cost, place, most, sets } = of;
+  const words = (place >> 5) + 1;
+  const same = kept.findIndex((other) => other.cost.units === cost.units && sets.isSame(other.set, words));
+  if (same >= 0 && !isLess(cost, (kept[same] as Making).cost)) return;
+  const gone = same >= 0 ? kept.splice(same, 1)[0] : kept.length === most ? kept.pop() : undefined;
+  const set = gone?.set ?? sets.setOf(place, kept.length);
+  sets.put(set, words);
+  const before = kept.findIndex((other) => isLess(cost, other.cost));
+  kept.splice(before < 0 ? kept.length : before, 0, { join, parts, set, words, cost });
 };
+
+const compareTrouble = (a: Trouble, b: Trouble): number =>
+  a.corners - b.corners || a.rings - b.rings || a.curves - b.curves;
 
 const isLess = (a: MakingCost, b: MakingCost): boolean => {
-  const difference =
-    a.corners - b.corners || a.rings - b.rings || a.curves - b.curves || a.units - b.units || a.depth - b.depth;
+  const difference = compareTrouble(a, b) || a.units - b.units || a.depth - b.depth;
   return difference === 0 ? a.lies < b.lies : difference < 0;
-};
-
-const isSameSet = (a: Uint32Array, b: Uint32Array): boolean => {
-  for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
-  return true;
 };
 
 /** Forms so ordered that parts come before what is made of them. */
 const smallestFirst = ({ joins, firstUnits }: Ways): readonly number[] =>
-  [...joins.keys()].sort(
-    (a, b) => (firstUnits.get(a) as readonly number[]).length - (firstUnits.get(b) as readonly number[]).length,
-  );
+  [...joins.keys()]
+    .map((form) => ({ form, patches: (firstUnits.get(form) as readonly number[]).length }))
+    .sort((a, b) => a.patches - b.patches)
+    .map(({ form }) => form);

@@ -20,7 +20,8 @@ export interface SewnBlock {
   readonly looksAlikeTurned: (patch: number) => boolean;
   /** Outline of a unit that is not convex, or that has arcs. */
   readonly outlineOf: (unit: readonly number[]) => Outline;
-  readonly isConvex: (unit: readonly number[]) => boolean;
+  /** Outline of a unit that is convex, null of any other. */
+  readonly convexOutline: (unit: readonly number[]) => Polygon | null;
 }
 
 /** A step before it is numbered, as it lies on the board. */

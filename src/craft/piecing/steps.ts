@@ -1,7 +1,7 @@
 // From a join tree to the steps a sewer follows: what goes onto what, on which side, how often.
 import { length } from '#craft/measure';
 import type { Arc, Outline } from '#ground/arc';
-import { distance, hullOf, offLine, type Point, type Polygon } from '#ground/plane';
+import { distance, offLine, type Point, type Polygon } from '#ground/plane';
 import { checkSize } from './check-size.ts';
 import { hollowHand } from './hollow-hand.ts';
 import { seamsInPlace } from './in-place.ts';
@@ -101,9 +101,8 @@ const stopsOn = (path: Polygon, outline: Polygon, slack: number): readonly Point
 
 const unitOutline = (block: SewnBlock, unit: readonly number[]): Outline => {
   const isCurved = unit.some((patch) => (block.arcs[patch] as readonly Arc[]).length > 0);
-  if (isCurved || !block.isConvex(unit)) return block.outlineOf(unit);
-  const corners = unit.flatMap((i) => block.outlines[i] as Polygon);
-  return { points: hullOf(corners, block.slack), arcs: [] };
+  const points = isCurved ? null : block.convexOutline(unit);
+  return points === null ? block.outlineOf(unit) : { points, arcs: [] };
 };
 
 const plainSeam = (hands: Hands, join: SeamJoin, outward: boolean): SeamOnBoard => {

@@ -3,11 +3,12 @@
 // least of all orders in each of these; straight-seam blocks of up to twelve the least number of different units;
 // beyond, the order is the best of a search (and said to be one).
 
-import { comesBefore, compareCosts, costOfChoice, improved, searchChoices } from './choice.ts';
+import { type ChoiceCost, comesBefore, compareCosts, costsFrom, improved, searchChoices } from './choice.ts';
 import type { Choice, JoinTask, JoinTree, Ways } from './join.ts';
 import { laidOut } from './laid-out.ts';
 import { bestMakings } from './making.ts';
 import { everyWayUpTo, waysToJoin } from './ways.ts';
+import { chosenIn, type Picked, type WeighedWays, weighed } from './weighed.ts';
 
 /** Blocks of up to so many patches have their number of different units proven least. */
 export const provenUpTo = 12;
@@ -18,9 +19,11 @@ const choiceSteps = 5_000;
 /** @param unit patches that lie together, in rising order */
 export const planJoins = (task: JoinTask, unit: readonly number[]): JoinTree => {
   const ways = waysToJoin(task, unit);
-  const start = bestMakings(ways);
+  const { root } = ways;
+  const all = weighed(task, ways);
+  const start = bestMakings(ways, all);
   const kinds = new Set(unit.map((patch) => task.kindOf[patch] as number)).size;
-  const search = { task, ways, kinds, patches: unit.length };
+  const search = { task, ways, root, weighed: all, kinds, patches: unit.length, costOf: costsFrom(root, all.length) };
   const { choice, isProven } = unit.length <= everyWayUpTo ? leastOfAll(search, start) : fewestUnits(search, start);
   return { ...laidOut(task, ways, choice), leastUnits: isProven ? 'proven' : 'searched' };
 };
@@ -28,8 +31,11 @@ export const planJoins = (task: JoinTask, unit: readonly number[]): JoinTree => 
 interface Search {
   readonly task: JoinTask;
   readonly ways: Ways;
+  readonly root: number;
+  readonly weighed: WeighedWays;
   readonly kinds: number;
   readonly patches: number;
+  readonly costOf: (picked: Picked) => ChoiceCost;
 }
 
 interface Chosen {
@@ -38,32 +44,32 @@ interface Chosen {
 }
 
 /** Looks at every choice of no more units than the best found: all of them cost the same corners and rings. */
-const leastOfAll = (search: Search, start: Choice): Chosen => {
-  const { root } = search.ways;
-  let best = { choice: start, cost: costOfChoice(start, root) };
+const leastOfAll = (search: Search, start: Picked): Chosen => {
+  let best = { choice: chosenIn(start), cost: search.costOf(start) };
   const isProven = searchChoices({
     ...search,
     steps: proofSteps.small,
     worthwhile: (least) => least <= best.cost.units,
-    found: (choice) => {
-      const cost = costOfChoice(choice, root);
+    found: (picked) => {
+      const cost = search.costOf(picked);
       const difference = compareCosts(cost, best.cost);
-      if (difference < 0 || (difference === 0 && comesBefore({ ...search, a: choice, b: best.choice })))
-        best = { choice, cost };
+      if (difference > 0) return;
+      const choice = chosenIn(picked);
+      if (difference < 0 || comesBefore({ ...search, a: choice, b: best.choice })) best = { choice, cost };
     },
   });
   return { choice: best.choice, isProven };
 };
 
 /** Fewer units first, as far as the steps allow; then, among equals, less depth. */
-const fewestUnits = (search: Search, start: Choice): Chosen => {
-  const { ways, patches } = search;
-  const first = improved(ways, start);
-  let best = { choice: first, cost: costOfChoice(first, ways.root) };
+const fewestUnits = (search: Search, start: Picked): Chosen => {
+  const { costOf, patches } = search;
+  const first = improved({ ...search, start });
+  let best = { choice: chosenIn(first), cost: costOf(first) };
   if (best.cost.corners + best.cost.rings + best.cost.curves > 0) return { choice: best.choice, isProven: false };
-  const found = (choice: Choice): void => {
-    const cost = costOfChoice(choice, ways.root);
-    if (compareCosts(cost, best.cost) < 0) best = { choice, cost };
+  const found = (picked: Picked): void => {
+    const cost = costOf(picked);
+    if (compareCosts(cost, best.cost) < 0) best = { choice: chosenIn(picked), cost };
   };
   const isProven = searchChoices({
     ...search,

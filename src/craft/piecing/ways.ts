@@ -1,6 +1,6 @@
 // Every way to join every unit that can occur in a block, form by form; of a large block those ways that look best.
 
-import { type Chord, chordsOf } from '#craft/chords';
+import { bestFirst, chordAlong, type Split, splitsOf } from '#craft/chords';
 import { bentDivisions, bySeam, forcedCorners, mostBends } from './bent.ts';
 import { alongChord, type Division, type SeamDivision } from './division.ts';
 import { type Branch, formsIn, type Join, type JoinTask, type Ways } from './join.ts';
@@ -100,16 +100,19 @@ const joinOf = (division: Division, branch: (patches: readonly number[]) => Bran
     const [centre, ...arms] = division.parts;
     return { kind: 'ring', branches: [branch(centre), ...arms.map(branch)], seams: division.seams };
   }
-  const { parts, ...seam } = division;
-  return { ...seam, branches: [branch(parts[0]), branch(parts[1])] };
+  const { bends, line, path, arcs, length, parts } = division;
+  // written out, for it is done thousands of times
+  return { kind: 'seam', bends, line, path, arcs, length, branches: [branch(parts[0]), branch(parts[1])] };
 };
 
 /** Along chosen chords; where there are none, as a ring, else along the bent seams that look least trouble. */
 const divideAlong =
   (task: JoinTask, how: Thrift): Divide =>
   ({ patches: unit, isConvex }, forms) => {
-    const chords = isConvex ? sparing(chordsOf(task.drawing, unit), unit, task.whole) : [];
-    if (chords.length > 0) return chosenOf(chords, unit, how).map(alongChord);
+    const { drawing } = task;
+    const splits = isConvex ? sparing({ drawing, splits: splitsOf(drawing, unit), unit, whole: task.whole }) : [];
+    if (splits.length > 0)
+      return chosenOf(splits, unit, how).map((split) => alongChord(chordAlong(drawing, split, unit)));
     const straight = isConvex && !task.isCurved ? [] : bentDivisions({ graph: task.graph(), unit, bends: 0 });
     // or in one curve
     if (straight.length > 0) return straight.slice(0, forms < manyBentForms ? mostBent : 1);
@@ -117,16 +120,23 @@ const divideAlong =
     return rings.length > 0 ? rings : promising(task, unit).slice(0, forms < manyBentForms ? mostBent : 1);
   };
 
-const chosenOf = (chords: readonly Chord[], unit: readonly number[], how: Thrift): readonly Chord[] => {
-  if (unit.length <= how.small || chords.length <= how.chords) return chords;
-  const square = [0, 1].flatMap((lie) => mostEven(chords, lie).slice(0, how.chords));
-  return square.length > 0 ? square : mostEven(chords, 2).slice(0, how.chords);
+const chosenOf = (splits: readonly Split[], { length }: readonly number[], how: Thrift): readonly Split[] => {
+  if (length <= how.small || splits.length <= how.chords) return splits.toSorted(bestFirst);
+  const comesBefore = (a: Split, b: Split): boolean =>
+    (Math.abs(2 * a.first - length) - Math.abs(2 * b.first - length) || bestFirst(a, b)) < 0;
+  const mostEven = (lie: number): readonly Split[] => {
+    const best: Split[] = [];
+    for (const split of splits) {
+      if (split.line.lie !== lie) continue;
+      const before = best.findIndex((one) => comesBefore(split, one));
+      best.splice(before < 0 ? best.length : before, 0, split);
+      if (best.length > how.chords) best.pop();
+    }
+    return best;
+  };
+  const square = [0, 1].flatMap(mostEven);
+  return square.length > 0 ? square : mostEven(2);
 };
-
-const mostEven = (chords: readonly Chord[], lie: number): readonly Chord[] =>
-  chords.filter(({ line }) => line.lie === lie).sort((a, b) => unevenness(a) - unevenness(b));
-
-const unevenness = ({ first, second }: Chord): number => Math.abs(first.length - second.length);
 
 /** Bent seams of the fewest bends that there are, or one more: those first that leave the fewest corners in all. */
 const promising = (task: JoinTask, unit: readonly number[]): readonly SeamDivision[] => {

@@ -175,14 +175,12 @@ export const hullOf = (points: readonly Point[], tolerance: number): Polygon => 
 /** From left to right; points that lie upright one above another but for rounding are one column, from the top down. */
 const inColumns = (points: readonly Point[], tolerance: number): readonly Point[] => {
   const byX = [...points].sort((a, b) => a.x - b.x);
-  let column = 0;
-  return byX
-    .map((p, i) => {
-      if (i > 0 && p.x - (byX[i - 1] as Point).x > tolerance) column += 1;
-      return { p, column };
-    })
-    .sort((a, b) => a.column - b.column || a.p.y - b.p.y)
-    .map(({ p }) => p);
+  const columns: Point[][] = [];
+  byX.forEach((p, i) => {
+    if (i === 0 || p.x - (byX[i - 1] as Point).x > tolerance) columns.push([p]);
+    else columns.at(-1)?.push(p);
+  });
+  return columns.flatMap((column) => column.sort((a, b) => a.y - b.y));
 };
 
 const turnsRight = (a: Point, b: Point, c: Point, tolerance: number): boolean => {
