@@ -12,7 +12,6 @@ export type { DesignProblem } from './problems.ts';
 export type * from './quilt.ts';
 export { joiningSheet } from './read-bought.ts';
 export { hasForm, parseQuilt, readQuilt } from './read-quilt.ts';
-export { runInChords } from './run-in-chords.ts';
 export { scanText } from './scan-text.ts';
 export { type ExactSize, sizeOf } from './size.ts';
 export { toDocument } from './to-document.ts';

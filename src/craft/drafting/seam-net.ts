@@ -1,6 +1,6 @@
 // Seams as a net: corners where seams end, meet or cross, and the edges between them, straight or arcs. Crossings of straight seams
 // are exact, those of arcs the nearest doubles; corners nearer than the tolerance are one, and a seam that passes a corner within the tolerance goes through it.
-import { type Arc, arcThrough, isOnArc, pointOnArc, sweepOf } from '#ground/arc';
+import { type Arc, arcCrossings, arcThrough, type CrossedEdge, isOnArc, pointOnArc, sweepOf } from '#ground/arc';
 import {
   add,
   compare,
@@ -15,7 +15,6 @@ import {
   zero,
 } from '#ground/exact';
 import { at, type Point } from '#ground/plane';
-import { arcCrossings, type CrossedEdge } from './arc-crossings.ts';
 import { cornersBetween, type IndexedPoint, sortedByX } from './corners-between.ts';
 import type { ExactArc, ExactCorner } from './exact-draft.ts';
 

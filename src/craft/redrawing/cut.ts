@@ -1,6 +1,8 @@
 // Patches cut along a seam: a run of straight lines that comes from a patch's edge and goes to it again divides the patch in two.
+import { arcCrossings, isOnArc } from '#ground/arc';
 import { clockwise, isNear, isOnOutline, isOnSide, type Side, sidesOf, splitAt } from '#ground/outline';
 import { at, distance, isInside, type Point, type Polygon, signedArea } from '#ground/plane';
+import { arcsKept, dividedAlike, dividedAt, edgesIn, patchIn } from './curves.ts';
 import type { DrawnPatch } from './patch.ts';
 
 export interface Cut {
@@ -11,13 +13,48 @@ export interface Cut {
 
 /** Every patch that the run goes through from edge to edge becomes two, both in its tone; where it ends inside a patch it divides nothing. */
 export const cutAlong = (patches: readonly DrawnPatch[], run: readonly Point[], slack: number): Cut => {
-  const parts = patches.map((patch) => ({ patch, outlines: cutOutline(patch.points, run, slack) }));
-  return {
-    patches: parts.flatMap(({ patch, outlines }) =>
-      outlines.length === 1 ? [patch] : outlines.map((points) => ({ ...patch, points })),
-    ),
-    divided: parts.filter(({ outlines }) => outlines.length > 1).length,
-  };
+  const parts = patches.map((patch) => partsAlong(patch, run, slack));
+  return { patches: dividedAlike(parts.flat(), slack), divided: parts.filter((own) => own.length > 1).length };
+};
+
+/** @returns the patch alone where the run does not divide it */
+const partsAlong = (patch: DrawnPatch, run: readonly Point[], slack: number): readonly DrawnPatch[] => {
+  const { arcs, tone } = patch;
+  if (arcs === undefined) {
+    const outlines = cutOutline(patch.points, run, slack);
+    return outlines.length === 1 ? [patch] : outlines.map((points) => ({ points, tone }));
+  }
+  // where it meets an arc it is to meet a corner, not a chord
+  const met = metOnArcs(arcs, run, slack);
+  const divided = dividedAt(patch, met.places, slack);
+  const outlines = cutOutline(divided.points, met.run, slack);
+  const edges = edgesIn(divided);
+  const parts = outlines.flatMap((points) => arcsKept(points, edges) ?? []);
+  if (parts.length < Math.max(2, outlines.length)) return [patch];
+  return parts.map((part) => patchIn(part, tone));
+};
+
+/** The run with a point wherever it meets an arc, and those points. */
+const metOnArcs = (
+  arcs: NonNullable<DrawnPatch['arcs']>,
+  run: readonly Point[],
+  slack: number,
+): { readonly places: readonly Point[]; readonly run: readonly Point[] } => {
+  const ends = arcs.flatMap(({ from, to }) => [from, to]);
+  const known = [...ends, ...run.filter((p) => arcs.some((arc) => isOnArc(p, arc, 2 * slack)))];
+  const places = [...known];
+  const longer = run.slice(1).flatMap((to, i) => {
+    const from = run[i] as Point;
+    const crossed = arcs
+      .flatMap((arc) => arcCrossings({ ...arc, arc }, { from, to, arc: null }, slack))
+      .map((p) => known.find((q) => isNear(p, q, 4 * slack)) ?? p)
+      .filter((p) => !isNear(p, from, slack) && !isNear(p, to, slack))
+      .toSorted((p, q) => distance(from, p) - distance(from, q))
+      .filter((p, k, all) => k === 0 || !isNear(p, all[k - 1] as Point, slack));
+    places.push(...crossed);
+    return [...crossed, to];
+  });
+  return { places, run: [...run.slice(0, 1), ...longer] };
 };
 
 /** @returns the outline alone where the run does not divide it */
@@ -84,7 +121,8 @@ const stopsOn = ([a, b]: Side, outline: Polygon, slack: number): readonly Point[
   return stops.filter(({ t }, i) => i === 0 || t - (stops[i - 1]?.t ?? 0) > slack).map(({ p }) => p);
 };
 
-const crossingOf = ([a, b]: Side, [c, d]: Side): readonly Point[] => {
+/** Where two lines cross between their ends. */
+export const crossingOf = ([a, b]: Side, [c, d]: Side): readonly Point[] => {
   const turn = (b.x - a.x) * (d.y - c.y) - (b.y - a.y) * (d.x - c.x);
   if (Math.abs(turn) < 1e-12) return [];
   const t = ((c.x - a.x) * (d.y - c.y) - (c.y - a.y) * (d.x - c.x)) / turn;

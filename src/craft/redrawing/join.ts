@@ -1,6 +1,8 @@
 // Patches joined: a seam between them is taken out again.
+import { type CrossedEdge, pointOnArc } from '#ground/arc';
 import { isNear, type Side, sidesOf, splitAt } from '#ground/outline';
 import { type Polygon, signedArea, withoutStraightCorners } from '#ground/plane';
+import { arcsKept, edgesIn, patchIn } from './curves.ts';
 import type { DrawnPatch } from './patch.ts';
 
 /**
@@ -28,12 +30,26 @@ export const unionOf = (outlines: readonly Polygon[], slack: number): Polygon | 
   return isTwice || outline.length < 3 || signedArea(outline) <= 0 ? null : outline;
 };
 
-/** The seams between outlines: each stretch once. */
-export const seamsBetween = (outlines: readonly Polygon[], slack: number): readonly Side[] =>
-  walkedSides(outlines, slack)
+/** The seams between patches: each stretch once, straight or along an arc. */
+export const seamsBetween = (patches: readonly DrawnPatch[], slack: number): readonly CrossedEdge[] => {
+  const bent = patches.flatMap(edgesIn).flatMap(({ from, to, arc }) => (arc === null ? [] : [{ from, to, arc }]));
+  const curves = bent.filter(({ arc }, i) => {
+    const middle = pointOnArc(arc, 0.5);
+    return bent.slice(0, i).some((other) => isNear(pointOnArc(other.arc, 0.5), middle, 4 * slack));
+  });
+  const corners = new Set(patches.flatMap((patch) => edgesIn(patch).flatMap(({ arc, chords }) => (arc ? chords : []))));
+  const straight = walkedSides(
+    patches.map(({ points }) => points),
+    slack,
+  )
     .filter(({ isBetween }) => isBetween)
     .map(({ side }) => side)
-    .filter(([a, b], i, all) => !all.slice(0, i).some(([c, d]) => isNear(a, d, slack) && isNear(b, c, slack)));
+    // chords are no seams
+    .filter((side) => !side.some((p) => corners.has(p)))
+    .filter(([a, b], i, all) => !all.slice(0, i).some(([c, d]) => isNear(a, d, slack) && isNear(b, c, slack)))
+    .map(([from, to]): CrossedEdge => ({ from, to, arc: null }));
+  return [...straight, ...curves];
+};
 
 /** Every side from corner to corner, whichever outline the corner is of. An edge that is walked both ways lies between two of them. */
 const walkedSides = (
@@ -62,8 +78,9 @@ export const joined = (
     slack,
   );
   if (points === null) return null;
+  const outline = arcsKept(points, own.flatMap(edgesIn));
+  if (outline === null) return null;
+  const whole = patchIn(outline, first.tone);
   const place = Math.min(...chosen);
-  return patches.flatMap((patch, index) =>
-    index === place ? [{ ...first, points }] : chosen.includes(index) ? [] : [patch],
-  );
+  return patches.flatMap((patch, index) => (index === place ? [whole] : chosen.includes(index) ? [] : [patch]));
 };

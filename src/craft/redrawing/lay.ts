@@ -1,4 +1,5 @@
 // A patch laid on others: what lies under it is cut away. And what of a block lies bare, or double.
+import { type Edge, reversedEdge } from '#ground/arc';
 import { clockwise, isNear, type Side, sidesOf } from '#ground/outline';
 import {
   at,
@@ -11,23 +12,37 @@ import {
   type Polygon,
   signedArea,
 } from '#ground/plane';
+import { arcsKept, dividedAlike, edgesIn, patchIn } from './curves.ts';
 import { cutOutline } from './cut.ts';
 import { unionOf } from './join.ts';
 import { type Drawn, type DrawnPatch, slackOf } from './patch.ts';
 
-/** The patch is the last; those under it end at its edge. */
-export const laidOn = (patches: readonly DrawnPatch[], laid: DrawnPatch, slack: number): readonly DrawnPatch[] => {
+/**
+ * The patch is the last; those under it end at its edge.
+ *
+ * @returns null where one of them would end within an arc, or at one
+ */
+export const laidOn = (
+  patches: readonly DrawnPatch[],
+  laid: DrawnPatch,
+  slack: number,
+): readonly DrawnPatch[] | null => {
   const box = boxOf(laid.points);
-  return [
-    ...patches.flatMap((patch) => {
-      if (!liesIn(box, patch.points, slack)) return [patch];
-      const { outside, inside } = partedBy(patch.points, laid.points, slack);
-      if (inside.length === 0) return [patch];
-      return outside.map((points) => ({ ...patch, points }));
-    }),
-    laid,
-  ];
+  const left = patches.map((patch): readonly DrawnPatch[] | null => {
+    if (!liesIn(box, patch.points, slack)) return [patch];
+    const { outside, inside } = partedBy(patch.points, laid.points, slack);
+    if (inside.length === 0 || outside.length === 0) return inside.length === 0 ? [patch] : [];
+    const edges = [patch, laid].flatMap(edgesBothWays);
+    const parts = outside.map((points) => arcsKept(points, edges));
+    if (parts.includes(null)) return null;
+    return parts.flatMap((part) => (part === null ? [] : [patchIn(part, patch.tone)]));
+  });
+  return left.includes(null) ? null : dividedAlike([...left.flatMap((own) => own ?? []), laid], slack);
 };
+
+/** What ends at a patch runs along its edges the other way. */
+const edgesBothWays = (patch: DrawnPatch): readonly Edge[] =>
+  edgesIn(patch).flatMap((edge) => [edge, reversedEdge(edge)]);
 
 interface Parted {
   readonly inside: readonly Polygon[];

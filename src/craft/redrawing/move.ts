@@ -1,22 +1,24 @@
 // Chosen patches moved, mirrored, turned and repeated, as they lie on the grid.
-import { clockwise } from '#ground/outline';
+import { arcExtremes } from '#ground/arc';
 import { at, type Box, boxOf, type Point, quarterTurned } from '#ground/plane';
+import { mapped } from './curves.ts';
 import { laidOn } from './lay.ts';
 import { type Drawn, type DrawnPatch, slackOf } from './patch.ts';
 
 export const chosenBox = (patches: readonly DrawnPatch[], chosen: readonly number[]): Box =>
-  boxOf(chosen.flatMap((index) => patches[index]?.points ?? []));
+  boxOf(
+    chosen.flatMap((index) => {
+      const { points = [], arcs = [] } = patches[index] ?? {};
+      return [...points, ...arcs.flatMap(arcExtremes)];
+    }),
+  );
 
 const changed = (
   patches: readonly DrawnPatch[],
   chosen: readonly number[],
   to: (p: Point) => Point,
-): readonly DrawnPatch[] => patches.map((patch, index) => (chosen.includes(index) ? placedBy(patch, to) : patch));
-
-const placedBy = (patch: DrawnPatch, to: (p: Point) => Point): DrawnPatch => ({
-  ...patch,
-  points: clockwise(patch.points.map(to)),
-});
+  kind: 'turned' | 'mirrored' = 'turned',
+): readonly DrawnPatch[] => patches.map((patch, index) => (chosen.includes(index) ? mapped(patch, to, kind) : patch));
 
 /** Moved, but not over the block's edge: those that would be stay at it. */
 export const movedBy = (
@@ -39,9 +41,8 @@ export const mirroredIn = (
   way: 'left-right' | 'top-bottom',
 ): readonly DrawnPatch[] => {
   const { x, y, width, height } = chosenBox(patches, chosen);
-  return changed(patches, chosen, (p) =>
-    way === 'left-right' ? at(2 * x + width - p.x, p.y) : at(p.x, 2 * y + height - p.y),
-  );
+  const to = (p: Point): Point => (way === 'left-right' ? at(2 * x + width - p.x, p.y) : at(p.x, 2 * y + height - p.y));
+  return changed(patches, chosen, to, 'mirrored');
 };
 
 /** A quarter turn clockwise; the upper left corner of the box round them stays, or as near as the block's edge lets it. */
@@ -61,12 +62,16 @@ export interface Repeating {
   readonly step: readonly [across: number, down: number];
 }
 
-/** Laid again at each step; what would lie over the block's edge is left out. */
+/**
+ * Laid again at each step; what would lie over the block's edge is left out.
+ *
+ * @returns null where an arc would end under a patch
+ */
 export const repeatedBy = (
   drawn: Drawn,
   chosen: readonly number[],
   { times, step }: Repeating,
-): readonly DrawnPatch[] => {
+): readonly DrawnPatch[] | null => {
   const shifts = Array.from(
     { length: times[0] * times[1] },
     (_, i) => [i % times[0], Math.floor(i / times[0])] as const,
@@ -82,8 +87,12 @@ export const repeatedBy = (
   );
 };
 
-/** Laid again at each quarter turn round the middle of the block, which has as many squares across as down. */
-export const repeatedRound = (drawn: Drawn, chosen: readonly number[]): readonly DrawnPatch[] => {
+/**
+ * Laid again at each quarter turn round the middle of the block, which has as many squares across as down.
+ *
+ * @returns null where an arc would end under a patch
+ */
+export const repeatedRound = (drawn: Drawn, chosen: readonly number[]): readonly DrawnPatch[] | null => {
   const [cx, cy] = [drawn.grid[0] / 2, drawn.grid[1] / 2];
   return laidAll(
     drawn,
@@ -99,14 +108,14 @@ const laidAll = (
   { grid, patches }: Drawn,
   chosen: readonly number[],
   ways: readonly ((p: Point) => Point)[],
-): readonly DrawnPatch[] => {
+): readonly DrawnPatch[] | null => {
   const slack = slackOf(grid);
   const own = chosen.flatMap((index) => patches[index] ?? []);
   const copies = ways
-    .map((to) => own.map((patch) => placedBy(patch, to)))
+    .map((to) => own.map((patch) => mapped(patch, to, 'turned')))
     .filter((all) => all.every(({ points }) => points.every((p) => isOnGrid(p, grid, slack))))
     .flat();
-  return copies.reduce<readonly DrawnPatch[]>((all, copy) => laidOn(all, copy, slack), patches);
+  return copies.reduce<readonly DrawnPatch[] | null>((all, copy) => all && laidOn(all, copy, slack), patches);
 };
 
 const isOnGrid = ({ x, y }: Point, grid: Drawn['grid'], slack: number): boolean =>

@@ -1,14 +1,15 @@
 // A drawing of patches as it is worked at: outlines on the block's grid, clockwise on screen, each in its tone. Places are doubles; what is
 // nearer than the slack is one place, as in every drawing (docs/document.md), and goes back into the document as the fraction it is.
-import { cornerTolerance } from '#craft/limits';
+import { chordTolerance, cornerTolerance } from '#craft/limits';
+import type { Arc } from '#ground/arc';
 import type { Polygon } from '#ground/plane';
 
 export interface DrawnPatch {
   /** Chords stand for arcs. */
   readonly points: Polygon;
   readonly tone: string;
-  /** There are arcs among its edges: only as it lies, as long as its points are these, does the document know it. */
-  readonly curved?: true;
+  /** As they are walked along the points (docs/decisions/0009); none where missing. */
+  readonly arcs?: readonly Arc[];
 }
 
 export interface Drawn {
@@ -20,3 +21,6 @@ export interface Drawn {
 export const mostSquares = 96;
 
 export const slackOf = (grid: Drawn['grid']): number => cornerTolerance * Math.max(...grid);
+
+/** How far the chords of an arc may lie from it, where places within `slack` are one. */
+export const chordFor = (slack: number): number => (slack * chordTolerance) / cornerTolerance;

@@ -11,14 +11,19 @@ import {
   type DrawnPatch,
   faultsOf,
   joined,
-  laidOn,
+  laidOn as laidOrNot,
   mirroredIn,
   movedBy,
-  repeatedBy,
-  repeatedRound,
+  repeatedBy as repeatedOrNot,
+  repeatedRound as roundOrNot,
   slackOf,
   turnedIn,
 } from './index.ts';
+
+const found = <T>(all: T | null): T => all ?? assert.fail('an arc is cut short');
+const laidOn = (...of: Parameters<typeof laidOrNot>) => found(laidOrNot(...of));
+const repeatedBy = (...of: Parameters<typeof repeatedOrNot>) => found(repeatedOrNot(...of));
+const repeatedRound = (...of: Parameters<typeof roundOrNot>) => found(roundOrNot(...of));
 
 const grid = [6, 6] as const;
 const slack = slackOf(grid);

@@ -19,6 +19,24 @@ export const arcThrough = ({ from, to, centre, clockwise }: Arc): Arc => {
   return { from, to, centre: at(middle.x + nx * share, middle.y + ny * share), clockwise };
 };
 
+/**
+ * The arc from one point to another whose middle lies so far from the middle of its chord, to the left hand of the way there,
+ * or, below zero, to the right.
+ *
+ * @param of.rise not zero
+ */
+export const arcWithRise = (of: { readonly from: Point; readonly to: Point; readonly rise: number }): Arc => {
+  const { from, to, rise } = of;
+  const chord = distance(from, to);
+  const left = at((to.y - from.y) / chord, (from.x - to.x) / chord);
+  const toCentre = rise - (chord ** 2 / 4 + rise ** 2) / (2 * rise);
+  const middle = at((from.x + to.x) / 2, (from.y + to.y) / 2);
+  return { from, to, centre: at(middle.x + left.x * toCentre, middle.y + left.y * toCentre), clockwise: rise > 0 };
+};
+
+/** How far its middle lies from the middle of its chord; below zero to the right hand of the way along it. */
+export const riseOf = (arc: Arc): number => radiusOf(arc) * (1 - Math.cos(sweepOf(arc) / 2)) * (arc.clockwise ? 1 : -1);
+
 export const radiusOf = ({ from, centre }: Arc): number => distance(centre, from);
 
 /** How far it turns about its centre, in radians: above 0, below a whole turn. */

@@ -5,14 +5,17 @@ export {
   arcExtremes,
   arcLength,
   arcThrough,
+  arcWithRise,
   bowArea,
   chordPoints,
   isOnArc,
   pointOnArc,
   radiusOf,
   reversedArc,
+  riseOf,
   sweepOf,
 } from './arc.ts';
+export { arcCrossings, type CrossedEdge } from './crossings.ts';
 export {
   type Edge,
   edgeDirection,
@@ -20,6 +23,7 @@ export {
   edgesOf,
   landmarksOf,
   type Outline,
+  outlineAlong,
   outlineArea,
   outlineBox,
   pointsBetweenSides,

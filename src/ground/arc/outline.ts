@@ -59,6 +59,12 @@ export const edgesOf = ({ points, arcs }: Outline): readonly Edge[] => {
   return edges;
 };
 
+/** The outline with these sides, one after the other. */
+export const outlineAlong = (edges: readonly Edge[]): Outline => ({
+  points: edges.flatMap(({ from, chords }) => [from, ...chords]),
+  arcs: edges.flatMap(({ arc }) => arc ?? []),
+});
+
 /** Exact: the polygon of its corners, and what lies between arcs and their chords. */
 export const outlineArea = (outline: Outline): number =>
   signedArea(edgesOf(outline).map(({ from }) => from)) + outline.arcs.reduce((all, arc) => all + bowArea(arc), 0);

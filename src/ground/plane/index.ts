@@ -202,6 +202,35 @@ const crossingsAt = (outline: Polygon, y: number): readonly number[] =>
     })
     .sort((m, n) => m - n);
 
+/** Levels at which a place with room round it is looked for. Our own figure. */
+const levelsTried = 23;
+
+/** A place well inside an outline: of those in the middle between its edges, at many levels, the one furthest from any edge. */
+export const roomiestPoint = (outline: Polygon): Point => {
+  const box = boxOf(outline);
+  const roomAt = (p: Point): number =>
+    outline.reduce(
+      (least, a, i) => Math.min(least, offStretch(p, a, outline[(i + 1) % outline.length] as Point)),
+      Infinity,
+    );
+  const tried = Array.from({ length: levelsTried }, (_, i) => box.y + (box.height * (i + 0.5)) / levelsTried).flatMap(
+    (y) => {
+      const xs = crossingsAt(outline, y);
+      return xs.flatMap((x, i) => (i % 2 === 0 ? [at((x + (xs[i + 1] as number)) / 2, y)] : []));
+    },
+  );
+  const ranked = [innerPoint(outline), ...tried].map((p) => ({ p, room: roomAt(p) }));
+  return ranked.reduce((a, b) => (b.room > a.room + 1e-9 ? b : a)).p;
+};
+
+/** How far a place lies from the nearest point of a stretch. */
+const offStretch = (p: Point, a: Point, b: Point): number => {
+  const long = (b.x - a.x) ** 2 + (b.y - a.y) ** 2;
+  const share = long === 0 ? 0 : ((p.x - a.x) * (b.x - a.x) + (p.y - a.y) * (b.y - a.y)) / long;
+  const held = Math.min(1, Math.max(0, share));
+  return Math.hypot(p.x - a.x - held * (b.x - a.x), p.y - a.y - held * (b.y - a.y));
+};
+
 /** The middle of the widest stretch of the level line half-way through the tallest band between corners. */
 export const innerPoint = (outline: Polygon): Point => {
   const levels = [...new Set(outline.map(({ y }) => y))].sort((a, b) => a - b);

@@ -3,6 +3,7 @@ import type { Note, ValuesNear } from '#craft';
 import type { ToneFabric } from '#craft/design';
 import type { Unit } from '#craft/measure';
 import type { StripRole } from '#craft/setting';
+import type { Arc } from '#ground/arc';
 import type { JsonObject } from '#workroom/editing';
 
 export interface WorkroomProblem {
@@ -165,7 +166,8 @@ export interface DrawnAnswer {
     /** Chords stand for arcs. */
     readonly points: readonly number[];
     readonly tone: string;
-    readonly curved?: true;
+    /** As they are walked along the points; none where missing. */
+    readonly arcs?: readonly Arc[];
   }[];
   /** Where the block is given in another form: the cloth of each of these tones, by colouring. */
   readonly colourings: Readonly<Record<string, Readonly<Record<string, ToneFabric>>>>;

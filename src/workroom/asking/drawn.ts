@@ -1,10 +1,10 @@
 // A block as patches on its grid, whatever form the document gives it in: what one drafts on, with what lies bare or double.
-import { type BlockDesign, type PatchesDesign, readQuilt, runInChords, type ToneFabric } from '#craft/design';
+import { type BlockDesign, type PatchesDesign, readQuilt, type ToneFabric } from '#craft/design';
 import { type DraftedBlock, draftBlock, fabricsOf, type Patch } from '#craft/drafting';
-import { type Drawn, faultsOf, mostSquares } from '#craft/redrawing';
-import { toNumber } from '#ground/exact';
-import { clockwise } from '#ground/outline';
-import { at } from '#ground/plane';
+import { type Drawn, drawnAs, faultsOf, mostSquares } from '#craft/redrawing';
+import type { Arc } from '#ground/arc';
+import { type Rational, toNumber } from '#ground/exact';
+import { at, type Point } from '#ground/plane';
 import type { JsonObject } from '#workroom/editing';
 import { alone } from './alone.ts';
 import type { DrawnAnswer, Reply } from './answer.ts';
@@ -45,22 +45,26 @@ const answerOf = (drawn: Drawn, of: Pick<DrawnAnswer, 'size' | 'colourings'>): D
   };
 };
 
-const asListed = ({ grid, patches }: PatchesDesign): Drawn => ({
-  grid: [toNumber(grid[0]), toNumber(grid[1])],
-  patches: patches.map(({ tone, ...outline }) => ({
-    tone,
-    points: clockwise(runInChords(outline, grid).points),
-    ...(outline.arcs === undefined ? {} : { curved: true }),
-  })),
-});
+const asListed = ({ grid, patches }: PatchesDesign): Drawn =>
+  drawnAs(
+    [toNumber(grid[0]), toNumber(grid[1])],
+    patches.map(({ tone, corners, arcs = [] }) => ({
+      tone,
+      corners: corners.map(pointAt),
+      arcs: arcs.map((arc) => ({ ...arc, centre: pointAt(arc.centre) })),
+    })),
+  );
+
+const pointAt = ([x, y]: readonly [Rational, Rational]): Point => at(toNumber(x), toNumber(y));
 
 const draftedAnswer = (block: DraftedBlock, shape: Shape, colourings: BlockDesign['colourings']): DrawnAnswer => {
   const grid = gridFor(shape, block);
   const toneOf = toneNames(colourings);
-  const patches = block.patches.map((patch) => ({
-    tone: toneOf(patch),
-    points: patch.points.map(({ x, y }) => at((x * grid[0]) / block.size[0], (y * grid[1]) / block.size[1])),
-    ...(patch.arcs === undefined ? {} : { curved: true as const }),
+  const onGrid = ({ x, y }: Point): Point => at((x * grid[0]) / block.size[0], (y * grid[1]) / block.size[1]);
+  const patches = block.patches.map(({ arcs, points, ...patch }) => ({
+    tone: toneOf({ ...patch, points }),
+    points: points.map(onGrid),
+    ...(arcs === undefined ? {} : { arcs: arcs.map((arc) => ({ ...arc, ...endsAndCentre(arc, onGrid) })) }),
   }));
   const full = Object.entries(colourings).map(([name, colouring]) => {
     const entries = block.patches.map((patch): readonly [string, ToneFabric] => {
@@ -71,6 +75,12 @@ const draftedAnswer = (block: DraftedBlock, shape: Shape, colourings: BlockDesig
   });
   return answerOf({ grid, patches }, { size: block.size, colourings: Object.fromEntries(full) });
 };
+
+const endsAndCentre = ({ from, to, centre }: Arc, place: (p: Point) => Point): Pick<Arc, 'from' | 'to' | 'centre'> => ({
+  from: place(from),
+  to: place(to),
+  centre: place(centre),
+});
 
 /** Patches know tones alone: a letter that a colouring names becomes one, and so does the cloth of a frame in the centre. */
 const toneNames = (colourings: BlockDesign['colourings']): ((patch: Patch) => string) => {
@@ -84,6 +94,8 @@ const toneNames = (colourings: BlockDesign['colourings']): ((patch: Patch) => st
 const gridFor = (shape: Shape, block: DraftedBlock): Drawn['grid'] => {
   const own = shape.kind === 'collection' ? shape.shape : shape;
   if ('grid' in own) return [toNumber(own.grid[0]), toNumber(own.grid[1])];
+  // steps as long across as down, or no arc would be round
+  if (block.patches.some(({ arcs }) => arcs !== undefined)) return block.size;
   const points = block.patches.flatMap((patch) => patch.points);
   return [
     squaresFor(

@@ -1,6 +1,7 @@
 // The drafting table in the middle: tools above, the drawing under the hand.
 import { useMemo } from 'react';
 import type { Drawn } from '#craft/redrawing';
+import { arcWithRise, chordPoints, pointOnArc } from '#ground/arc';
 import { at, type Point } from '#ground/plane';
 import type { BlockAnswer } from '#workroom/compute';
 import { DrawingView, type HandOf, patchKey, patchOfKey, type SeveralOf } from '#workroom/drawing';
@@ -29,8 +30,14 @@ export interface DraftingTableOf {
 
 /** How near the pointer must come to a corner or a seam, in CSS pixels; our own figure. */
 const reachPx = 16;
-const shortWords: Readonly<Record<Tool, string>> = { choose: 'Choose', move: 'Move', rule: 'Seam', lay: 'Patch' };
-const tools: readonly Tool[] = ['choose', 'move', 'rule', 'lay'];
+const shortWords: Readonly<Record<Tool, string>> = {
+  choose: 'Choose',
+  move: 'Move',
+  rule: 'Seam',
+  curve: 'Curve',
+  lay: 'Patch',
+};
+const tools: readonly Tool[] = ['choose', 'move', 'rule', 'curve', 'lay'];
 
 export const DraftingTable = ({ block, table, size, answer, advised }: DraftingTableOf) => {
   const { document, words } = useQuilt();
@@ -43,14 +50,17 @@ export const DraftingTable = ({ block, table, size, answer, advised }: DraftingT
         : sceneOfDrawn({ drawn, block, size, fabrics: document.fabrics, answer, sizeWords: words.size }),
     [drawn, block, size, document.fabrics, answer, words],
   );
-  const { parts, answer: told, chosen, run, over: pointer, cursor, laying } = table;
+  const { parts, answer: told, chosen, run, over: pointer, cursor, laying, curve } = table;
+  const { held, marks } = curve;
   const over = useMemo(() => {
     if (drawn === null) return undefined;
     const here = pointer ?? cursor;
     // patches that are moved show themselves where they stand: the hand is where the pointer is
     const isSeen = tool !== 'choose' && (tool !== 'move' || pointer !== null);
-    return overTable(shownOver({ drawn, size, tool, parts, told, chosen, run, here, isSeen, laying, advised }));
-  }, [drawn, size, tool, parts, told, chosen, run, pointer, cursor, laying, advised]);
+    return overTable(
+      shownOver({ drawn, size, tool, parts, told, chosen, run, here, isSeen, laying, advised, held, marks }),
+    );
+  }, [drawn, size, tool, parts, told, chosen, run, pointer, cursor, laying, advised, held, marks]);
   if (scene === null || drawn === null) return null;
   const scale = [size[0] / drawn.grid[0], size[1] / drawn.grid[1]] as const;
   const onGrid = ([x, y]: readonly [number, number]): Point => at(x / scale[0], y / scale[1]);
@@ -63,6 +73,7 @@ export const DraftingTable = ({ block, table, size, answer, advised }: DraftingT
           onTap: (point, pixels) => table.tap(onGrid(point), reachAt(pixels)),
           onOver: (point, pixels) => table.hover(point === null ? null : onGrid(point), reachAt(pixels)),
           onKey: table.key,
+          onGrab: (point, pixels) => table.grab(onGrid(point), reachAt(pixels)),
         };
   const several: SeveralOf = {
     keys: new Set(table.isSeveral ? table.chosen.map(patchKey) : []),
@@ -104,6 +115,8 @@ interface Shown extends Pick<TableState, 'tool' | 'parts' | 'chosen' | 'run' | '
   readonly here: Point;
   readonly isSeen: boolean;
   readonly advised: DraftingTableOf['advised'];
+  readonly held: TableState['curve']['held'];
+  readonly marks: TableState['curve']['marks'];
 }
 
 const shownOver = (shown: Shown): Parameters<typeof overTable>[0] => {
@@ -118,14 +131,16 @@ const shownOver = (shown: Shown): Parameters<typeof overTable>[0] => {
     advised: shown.advised,
     chosen: tool === 'move' ? chosen.flatMap((index) => [drawn.patches[index]?.points ?? []]) : [],
     run,
+    marks: [...run, ...shown.marks, ...(shown.held === null ? [] : curveShown(shown.held).middle)],
     next: nextOf({
       tool,
       here,
-      run,
+      run: [...run, ...shown.marks],
+      held: shown.held,
       laid: tool === 'lay' ? outlineOfLaid(laying, keptOn(drawn.grid, laying, here)) : null,
     }),
     isClosed: tool === 'lay' && (laying.shape !== 'corners' || run.length > 1),
-    cursor: isSeen ? here : null,
+    cursor: isSeen && shown.held === null ? here : null,
   };
 };
 
@@ -134,9 +149,18 @@ const nextOf = (of: {
   readonly here: Point;
   readonly run: readonly Point[];
   readonly laid: readonly Point[] | null;
+  readonly held: Shown['held'];
 }): readonly Point[] => {
-  const { tool, here, run, laid } = of;
+  const { tool, here, run, laid, held } = of;
   if (laid !== null) return laid;
-  if (tool === 'rule') return [...run.slice(-1), here];
+  if (held !== null) return curveShown(held).line;
+  if (tool === 'rule' || tool === 'curve') return [...run.slice(-1), here];
   return tool === 'lay' ? [...run, here] : [];
+};
+
+/** Chords that cannot be told from a curve on any screen, and its middle, where one takes hold of it. */
+const curveShown = ({ from, to, rise }: NonNullable<Shown['held']>) => {
+  if (Math.abs(rise) < 1e-6) return { line: [from, to], middle: [at((from.x + to.x) / 2, (from.y + to.y) / 2)] };
+  const arc = arcWithRise({ from, to, rise });
+  return { line: [from, ...chordPoints(arc, Math.abs(rise) / 500), to], middle: [pointOnArc(arc, 0.5)] };
 };

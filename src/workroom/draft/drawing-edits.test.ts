@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import type { QuiltDocument } from '#craft/design';
-import { cutAlong, joined, laidOn, movedBy, seamsBetween, slackOf } from '#craft/redrawing';
+import { cutAlong, joined, laidOn as laidOrNot, movedBy, seamsBetween, slackOf } from '#craft/redrawing';
 import { at } from '#ground/plane';
 import { askBlock, askDrawn } from '#workroom/asking';
 import type { JsonObject } from '#workroom/editing';
@@ -18,6 +18,8 @@ import {
   regridSeams,
   writtenPlace,
 } from './drawing-edits.ts';
+
+const laidOn = (...of: Parameters<typeof laidOrNot>) => laidOrNot(...of) ?? assert.fail('an arc is cut short');
 
 const fabrics: QuiltDocument['fabrics'] = [
   { id: 'oat', colour: '#efe6d0' },
@@ -223,7 +225,7 @@ test('a block drawn by its seams stays one when a seam is ruled, taken out or re
   const left = now.patches.findIndex(({ points }) => points.some(({ x, y }) => x === 0 && y === 8));
   const patches = joined(now.patches, [right, left], slack) ?? assert.fail('they share a seam');
   const out = seamsBetween(
-    [right, left].map((i) => now.patches[i]?.points ?? []),
+    [right, left].flatMap((i) => now.patches[i] ?? []),
     slack,
   );
   putSeams(drawing, { grid: now.grid, patches, out });

@@ -1,10 +1,11 @@
 // A block's drawing as the document has it: read for the hand to work at, and written back with what it changed. Places that nothing
 // touched stay as they were written.
 import { parseNumber } from '#craft/measure';
-import { type Drawn, type DrawnPatch, slackOf } from '#craft/redrawing';
+import { type Drawn, type DrawnPatch, drawnAs, edgesIn, type ListedPatch, slackOf } from '#craft/redrawing';
+import { type Arc, arcThrough, type CrossedEdge, isOnArc, pointOnArc, sweepOf } from '#ground/arc';
 import { toNumber } from '#ground/exact';
-import { clockwise, isNear, isOnOutline, isOnSide, type Side, splitAt } from '#ground/outline';
-import { at, innerPoint, isInside, type Point } from '#ground/plane';
+import { isNear, isOnOutline, isOnSide, splitAt } from '#ground/outline';
+import { at, isInside, type Point, roomiestPoint } from '#ground/plane';
 import type { DrawnAnswer } from '#workroom/compute';
 import type { Block } from './block-edits.ts';
 
@@ -13,18 +14,31 @@ type Written = NonNullable<Block['drawing']>;
 type Place = Written['grid'][number];
 type Corner = Patches['list'][number]['points'][number];
 
-/** A block of patches, read at once; null for other forms, and where a place cannot be read or an edge is an arc. */
+/** A block of patches, read at once; null for other forms, and where a place cannot be read. */
 export const drawnIn = ({ patches }: Block): Drawn | null => {
   if (patches === undefined) return null;
-  const grid = patches.grid.map(placeOf);
-  const list = patches.list.map(({ points, tone }) => ({ tone, points: points.map(pointOf) }));
-  const [across, down] = grid;
-  if (across === undefined || across === null || down === undefined || down === null) return null;
-  if (list.some(({ points }) => points.includes(null))) return null;
-  const read = list as unknown as readonly DrawnPatch[];
-  // a document may list corners either way round
-  return { grid: [across, down], patches: read.map(({ points, tone }) => ({ tone, points: clockwise(points) })) };
+  const [across, down] = patches.grid.map(placeOf);
+  const list = patches.list.map(listedIn);
+  if (across == null || down == null || list.includes(null)) return null;
+  return drawnAs([across, down], list as readonly ListedPatch[]);
 };
+
+const listedIn = ({ points, tone }: Patches['list'][number]): ListedPatch | null => {
+  const ends = points.map((corner) => pointOf(Array.isArray(corner) ? corner : corner.to));
+  // an arc may lead back to the first corner, or have its place
+  const isClosed = ends.length > 1 && !Array.isArray(points.at(-1)) && isSame(ends[0], ends.at(-1));
+  const count = isClosed ? ends.length - 1 : ends.length;
+  const arcs = points.flatMap((corner, i) => {
+    if (Array.isArray(corner)) return [];
+    const centre = pointOf(corner.centre);
+    return [{ edge: (i + count - 1) % count, centre, clockwise: corner.sweep === 'clockwise' }];
+  });
+  if (ends.includes(null) || arcs.some(({ centre }) => centre === null)) return null;
+  return { tone, corners: ends.slice(0, count) as Point[], arcs: arcs as ListedPatch['arcs'] };
+};
+
+const isSame = (a: Point | null | undefined, b: Point | null | undefined): boolean =>
+  a != null && b != null && a.x === b.x && a.y === b.y;
 
 const placeOf = (written: Place): number | null => {
   const read = parseNumber(written);
@@ -62,6 +76,22 @@ export const writtenPlace = (value: number): number | string => {
 
 const writtenPoint = ({ x, y }: Point): [number | string, number | string] => [writtenPlace(x), writtenPlace(y)];
 
+const writtenArc = ({ to, centre, clockwise }: Arc): Exclude<Corner, unknown[]> => ({
+  to: writtenPoint(to),
+  centre: writtenPoint(centre),
+  sweep: clockwise ? 'clockwise' : 'counterclockwise',
+});
+
+/** An arc stands in place of the point that it leads to; one that leads back to the first point ends the list. */
+const writtenOutline = (patch: DrawnPatch): Corner[] => {
+  const edges = edgesIn(patch);
+  const [first] = edges;
+  if (first === undefined) return [];
+  const last = edges.at(-1);
+  const led = edges.map(({ arc, to }): Corner => (arc === null ? writtenPoint(to) : writtenArc(arc)));
+  return [writtenPoint(first.from), ...(last?.arc === null ? led.slice(0, -1) : led)];
+};
+
 export interface Redrawn {
   readonly before: Drawn;
   readonly patches: readonly DrawnPatch[];
@@ -74,10 +104,10 @@ export interface Redrawn {
 export const putPatches = (block: Block, { before, patches, grid = before.grid, colourings }: Redrawn): void => {
   const was = block.patches?.list ?? [];
   const places = new Map(before.patches.map(({ points }, index) => [points, was[index]] as const));
-  const list = patches.map(({ points, tone }) => {
-    const own = places.get(points);
-    if (own === undefined) return { points: points.map(writtenPoint), tone };
-    return own.tone === tone ? own : { ...own, tone };
+  const list = patches.map((patch) => {
+    const own = places.get(patch.points);
+    if (own === undefined) return { points: writtenOutline(patch), tone: patch.tone };
+    return own.tone === patch.tone ? own : { ...own, tone: patch.tone };
   });
   if (block.patches !== undefined && grid === before.grid) {
     block.patches.list = list;
@@ -112,62 +142,60 @@ export const giveSize = (block: Block, [width, height]: readonly [number, number
 
 const tidied = (length: number): number => Number(length.toFixed(9));
 
-/**
- * Whether the document can have the drawing so: patches with curved edges keep their shape there. They may be given another tone, or
- * taken out, and seams may be ruled across a block that is drawn by its seams.
- */
-export const keepsCurves = (
-  block: Block,
-  of: { readonly before: Drawn; readonly patches: readonly DrawnPatch[]; readonly seams?: Partial<Reseamed> },
-): boolean => {
-  const { before, patches, seams } = of;
-  const bent = before.patches.filter(({ curved }) => curved);
-  if (bent.length === 0) return true;
-  if (block.drawing !== undefined && seams !== undefined) return (seams.out ?? []).every(isOnLine(block.drawing));
-  if (block.patches === undefined) return false;
-  const known = new Set(before.patches.map(({ points }) => points));
-  const kept = new Set(patches.map(({ points }) => points));
-  const isTakenOut = patches.every(({ points }) => known.has(points));
-  return isTakenOut || (bent.every(({ points }) => kept.has(points)) && patches.every(isWhole(known)));
+/** Whether the stretches that are taken out of a block that is drawn by its seams are parts of single lines or arcs of it. */
+export const canTakeOut = (drawing: Written, out: readonly CrossedEdge[]): boolean => {
+  const slack = slackOf(drawing.grid.map(placeOf) as [number, number]);
+  const lines = drawing.seams.flatMap((seam) => seam.slice(1).flatMap((_, i) => edgeAt(seam, i) ?? []));
+  return out.every((stretch) => lines.some((line) => isPart(stretch, line, slack)));
 };
 
-/** Neither a part of a curved patch, nor one moved away. */
-const isWhole =
-  (known: ReadonlySet<DrawnPatch['points']>) =>
-  ({ curved, points }: DrawnPatch): boolean =>
-    curved === undefined || known.has(points);
+/** Whether an edge lies on another, from end to end. */
+const isPart = (stretch: CrossedEdge, line: CrossedEdge, slack: number): boolean => {
+  const { from, to, arc } = stretch;
+  if (arc === null) return line.arc === null && [from, to].every((p) => isOnSide(p, [line.from, line.to], slack));
+  const own = line.arc;
+  return own !== null && [from, to, pointOnArc(arc, 0.5)].every((p) => isOnArc(p, own, 4 * slack));
+};
 
-/** Whether a stretch lies on a straight seam. */
-const isOnLine =
-  (drawing: Written) =>
-  ([a, b]: Side): boolean => {
-    const slack = slackOf(drawing.grid.map(placeOf) as [number, number]);
-    return drawing.seams.some((seam) =>
-      seam.slice(1).some((to, i) => {
-        const ends = [endOf(seam[i] as Corner), pointOf(to)] as const;
-        if (ends[0] === null || ends[1] === null) return false;
-        const line: Side = [ends[0], ends[1]];
-        return isOnSide(a, line, slack) && isOnSide(b, line, slack);
-      }),
-    );
-  };
+/** The line or arc of a seam from one of its points to the next; null where it cannot be read. */
+const edgeAt = (seam: Seam, i: number): CrossedEdge | null => {
+  const next = seam[i + 1] as Corner;
+  const [from, to] = [endOf(seam[i] as Corner), endOf(next)];
+  if (from === null || to === null) return null;
+  if (Array.isArray(next)) return { from, to, arc: null };
+  const centre = pointOf(next.centre);
+  return centre === null
+    ? null
+    : { from, to, arc: arcThrough({ from, to, centre, clockwise: next.sweep === 'clockwise' }) };
+};
 
 /** Where a seam is at one of its points, though an arc led there. */
 const endOf = (corner: Corner): Point | null => pointOf(Array.isArray(corner) ? corner : corner.to);
 
-/** All places on as many more or fewer squares: the drawing stays as it is, its lines lie closer. */
-export const regridded = ({ grid, patches }: Drawn, to: Drawn['grid']): readonly DrawnPatch[] =>
-  patches.map((patch) => ({
-    ...patch,
-    points: patch.points.map(({ x, y }) => at((x * to[0]) / grid[0], (y * to[1]) / grid[1])),
+/** All places on as many more or fewer squares: the drawing stays as it is, its lines lie closer. Arcs want as many times more across as down. */
+export const regridded = ({ grid, patches }: Drawn, to: Drawn['grid']): readonly DrawnPatch[] => {
+  const place = ({ x, y }: Point): Point => at((x * to[0]) / grid[0], (y * to[1]) / grid[1]);
+  return patches.map(({ points, arcs, tone }) => ({
+    tone,
+    points: points.map(place),
+    ...(arcs === undefined
+      ? {}
+      : {
+          arcs: arcs.map((arc) => ({ ...arc, from: place(arc.from), to: place(arc.to), centre: place(arc.centre) })),
+        }),
   }));
+};
 
 /** The same for a block drawn by its seams. */
 export const regridSeams = (drawing: Written, to: Drawn['grid']): void => {
   const from = drawing.grid.map(placeOf) as [number, number];
   const moved = ([x, y]: readonly [Place, Place]): [number | string, number | string] =>
     writtenPoint(at(((placeOf(x) ?? 0) * to[0]) / from[0], ((placeOf(y) ?? 0) * to[1]) / from[1]));
-  drawing.seams = drawing.seams.map((seam) => seam.map((point) => (Array.isArray(point) ? moved(point) : point)));
+  drawing.seams = drawing.seams.map((seam) =>
+    seam.map((point) =>
+      Array.isArray(point) ? moved(point) : { ...point, to: moved(point.to), centre: moved(point.centre) },
+    ),
+  );
   for (const tone of drawing.tonesAt) tone.at = moved(tone.at);
   drawing.grid = [writtenPlace(to[0]), writtenPlace(to[1])];
 };
@@ -178,63 +206,80 @@ export interface Reseamed {
   readonly patches: readonly DrawnPatch[];
   /** Seams that are ruled. */
   readonly ruled?: readonly (readonly Point[])[];
+  /** A curve, or a line, from place to place. */
+  readonly bent?: readonly CrossedEdge[];
   /** Stretches of seams that are taken out. */
-  readonly out?: readonly Side[];
+  readonly out?: readonly CrossedEdge[];
 }
 
 /** A block drawn by its seams stays one. */
-export const putSeams = (drawing: Written, { grid, patches, ruled = [], out = [] }: Reseamed): void => {
+export const putSeams = (drawing: Written, { grid, patches, ruled = [], bent = [], out = [] }: Reseamed): void => {
   const slack = slackOf(grid);
   if (out.length > 0) drawing.seams = drawing.seams.flatMap((seam) => withoutStretches(seam, out, slack));
   drawing.seams.push(...ruled.map((run) => run.map(writtenPoint)));
+  drawing.seams.push(
+    ...bent.map(({ from, to, arc }) => [writtenPoint(from), arc === null ? writtenPoint(to) : writtenArc(arc)]),
+  );
   const was = drawing.tonesAt;
   drawing.tonesAt = patches.map(({ points, tone }) => {
     const own = was.find((one) => {
       const place = pointOf(one.at);
       return one.tone === tone && place !== null && isInside(place, points) && !isOnOutline(place, points, slack);
     });
-    return own ?? { at: writtenPoint(innerPoint(points)), tone };
+    return own ?? { at: writtenPoint(roomiestPoint(points)), tone };
   });
 };
 
 type Seam = Written['seams'][number];
 
-const withoutStretches = (seam: Seam, out: readonly Side[], slack: number): readonly Seam[] => {
+const withoutStretches = (seam: Seam, out: readonly CrossedEdge[], slack: number): readonly Seam[] => {
   const runs: Seam[] = [];
   let open: Seam = [];
   const close = (): void => {
     if (open.length > 1) runs.push(open);
     open = [];
   };
-  for (const [i, to] of seam.slice(1).entries()) {
-    const [a, b] = [endOf(seam[i] as Corner), endOf(to)];
-    if (a === null || b === null) return [seam];
-    if (!Array.isArray(to)) {
-      // an arc is never taken out in part, and none is asked for whole
-      if (open.length === 0) open = [writtenPoint(a)];
-      open.push(to);
-      continue;
-    }
-    for (const [from, end] of keptOf([a, b], out, slack)) {
+  for (const [i, written] of seam.slice(1).entries()) {
+    const line = edgeAt(seam, i);
+    if (line === null) return [seam];
+    const { from: a, to: b } = line;
+    for (const { from, to, arc } of keptOf(line, out, slack)) {
       const last = open.at(-1);
-      const joins = last !== undefined && isNear(pointOf(last) ?? at(-1, -1), from, slack);
+      const joins = last !== undefined && isNear(endOf(last) ?? at(-1, -1), from, slack);
       if (!joins) {
         close();
-        open = [isNear(from, a, slack) ? (seam[i] as Corner) : writtenPoint(from)];
+        open = [isNear(from, a, slack) ? pointAt(seam[i] as Corner) : writtenPoint(from)];
       }
-      open.push(isNear(end, b, slack) ? to : writtenPoint(end));
+      if (isNear(from, a, slack) && isNear(to, b, slack)) open.push(written);
+      else if (arc !== null) open.push(writtenArc(arc));
+      else open.push(isNear(to, b, slack) ? written : writtenPoint(to));
     }
   }
   close();
   return runs;
 };
 
-/** What stays of a line when stretches of it are taken out. */
-const keptOf = (line: Side, out: readonly Side[], slack: number): readonly Side[] => {
-  const gone = out.filter((stretch) => stretch.every((p) => isOnSide(p, line, slack)));
-  return splitAt(line, gone.flat(), slack).filter(
-    ([p, q]) => !gone.some((stretch) => isOnSide(at((p.x + q.x) / 2, (p.y + q.y) / 2), stretch, slack)),
-  );
+const pointAt = (corner: Corner): Corner => (Array.isArray(corner) ? corner : corner.to);
+
+/** What stays of a line or an arc when stretches of it are taken out. */
+const keptOf = (line: CrossedEdge, out: readonly CrossedEdge[], slack: number): readonly CrossedEdge[] => {
+  const gone = out.filter((stretch) => isPart(stretch, line, slack));
+  const ends = gone.flatMap(({ from, to }) => [from, to]);
+  return partsOf(line, ends, slack).filter((part) => !gone.some((stretch) => isPart(part, stretch, 2 * slack)));
+};
+
+const partsOf = ({ from, to, arc }: CrossedEdge, ends: readonly Point[], slack: number): readonly CrossedEdge[] => {
+  if (arc === null) return splitAt([from, to], ends, slack).map(([a, b]) => ({ from: a, to: b, arc }));
+  const turnTo = (p: Point): number => sweepOf({ ...arc, to: p });
+  const inner = ends
+    .filter((p) => !isNear(p, from, 4 * slack) && !isNear(p, to, 4 * slack))
+    .toSorted((a, b) => turnTo(a) - turnTo(b))
+    .filter((p, i, all) => !isNear(p, all[i - 1] ?? from, 4 * slack));
+  const stops = [from, ...inner, to];
+  return stops.slice(1).map((end, i) => {
+    const begin = stops[i] as Point;
+    return { from: begin, to: end, arc: arcThrough({ ...arc, from: begin, to: end }) };
+  });
 };
 
 /** A seam of the drawing by its number is taken out whole, as where it ends inside a patch. */

@@ -4,7 +4,7 @@ import { type Command, useCommands } from '#workroom/commands';
 import type { JsonObject } from '#workroom/editing';
 import { useRoom } from '#workroom/room';
 import type { Block } from './block-edits.ts';
-import { drawnFrom, giveSize, keepsCurves, putPatches } from './drawing-edits.ts';
+import { drawnFrom, giveSize, putPatches } from './drawing-edits.ts';
 import { useBlockEdit } from './use-block-edit.ts';
 
 export const MakeDrawing = ({ block, asked }: { readonly block: Block; readonly asked: JsonObject }) => {
@@ -18,10 +18,6 @@ export const MakeDrawing = ({ block, asked }: { readonly block: Block; readonly 
     }
     const { size, colourings } = reply.value;
     const drawn = drawnFrom(reply.value);
-    if (!keepsCurves(block, { before: drawn, patches: drawn.patches })) {
-      say('A block with curved edges stays as it is: its arcs stand in the document.');
-      return;
-    }
     edit('Make a drawing of it', (own) => {
       if (own.patches !== undefined) return;
       giveSize(own, size);

@@ -1,6 +1,7 @@
 // The places that a hand comes to on a drawing: the lines of the grid and their parts, corners of patches, and where a seam crosses a line.
-import { type Drawn, slackOf } from '#craft/redrawing';
-import { isNear, isOnOutline, type Side, sidesOf } from '#ground/outline';
+import { cornersIn, type Drawn, edgesIn, slackOf } from '#craft/redrawing';
+import { arcCrossings, type CrossedEdge, isOnArc, pointOnArc } from '#ground/arc';
+import { isNear, isOnSide, type Side } from '#ground/outline';
 import { at, distance, type Point } from '#ground/plane';
 
 export interface Table {
@@ -21,15 +22,35 @@ export const snapped = (p: Point, { drawn, parts }: Table, reach: number): Point
     const own = far(point);
     if (own < reach && own * pull < best.far) best = { point, far: own * pull };
   };
-  for (const { points } of drawn.patches) {
-    for (const corner of points) offer(corner, cornerPull);
-    for (const side of sidesOf(points)) for (const point of onSide(side, onLines)) offer(point, 1);
+  for (const patch of drawn.patches) {
+    for (const edge of edgesIn(patch)) {
+      offer(edge.from, cornerPull);
+      for (const point of onEdge(edge, onLines, drawn.grid)) offer(point, 1);
+    }
   }
   return best.point;
 };
 
 const toLine = (value: number, most: number, parts: number): number =>
   Math.min(Math.max(Math.round(value * parts) / parts, 0), most);
+
+/** Where an edge crosses the lines through a place; of an arc its middle, too. */
+const onEdge = ({ from, to, arc }: CrossedEdge, through: Point, grid: Drawn['grid']): readonly Point[] => {
+  if (arc === null) return onSide([from, to], through);
+  const slack = slackOf(grid);
+  const [across, down] = linesThrough(through, grid);
+  return [
+    ...arcCrossings({ from, to, arc }, across, slack),
+    ...arcCrossings({ from, to, arc }, down, slack),
+    pointOnArc(arc, 0.5),
+  ];
+};
+
+/** The level and the upright line through a place, from edge to edge of the block. */
+const linesThrough = (p: Point, [across, down]: Drawn['grid']): readonly [CrossedEdge, CrossedEdge] => [
+  { from: at(0, p.y), to: at(across, p.y), arc: null },
+  { from: at(p.x, 0), to: at(p.x, down), arc: null },
+];
 
 /** Where a side crosses the upright and the level line through a place. */
 const onSide = ([a, b]: Side, through: Point): readonly Point[] => {
@@ -57,7 +78,13 @@ export const steppedFrom = (from: Point, arrow: Arrow, { drawn, parts }: Table):
     0,
     most,
     (ahead > 0 ? Math.floor(line + 1e-6) : Math.ceil(line - 1e-6)) / parts,
-    ...drawn.patches.flatMap(({ points }) => sidesOf(points).flatMap((side) => metOn(side, from, isLevel, slack))),
+    ...drawn.patches.flatMap((patch) =>
+      edgesIn(patch).flatMap((edge) => {
+        if (edge.arc === null) return metOn([edge.from, edge.to], from, isLevel, slack);
+        const line = linesThrough(from, drawn.grid)[isLevel ? 0 : 1];
+        return arcCrossings(edge, line, slack).map((p) => (isLevel ? p.x : p.y));
+      }),
+    ),
   ];
   const next = stops
     .filter((stop) => stop >= 0 && stop <= most && (stop - here) * ahead > slack * 4)
@@ -76,9 +103,7 @@ const metOn = ([a, b]: Side, from: Point, isLevel: boolean, slack: number): read
 /** Every corner once, from the top down and from left to right. */
 export const cornersOf = ({ grid, patches }: Drawn): readonly Point[] => {
   const slack = slackOf(grid);
-  const sorted = patches
-    .flatMap(({ points }) => points)
-    .toSorted((a, b) => (Math.abs(a.y - b.y) < slack ? a.x - b.x : a.y - b.y));
+  const sorted = patches.flatMap(cornersIn).toSorted((a, b) => (Math.abs(a.y - b.y) < slack ? a.x - b.x : a.y - b.y));
   return sorted.filter((p, i) => !sorted.slice(Math.max(0, i - 12), i).some((q) => isNear(p, q, slack)));
 };
 
@@ -87,5 +112,12 @@ export const isOnSeam = (p: Point, { grid, patches }: Drawn): boolean => {
   const slack = slackOf(grid);
   const [right, bottom] = grid;
   const isOnEdge = [p.x, right - p.x, p.y, bottom - p.y].some((far) => Math.abs(far) < slack);
-  return isOnEdge || patches.some(({ points }) => isOnOutline(p, points, slack));
+  return (
+    isOnEdge ||
+    patches.some((patch) =>
+      edgesIn(patch).some(({ from, to, arc }) =>
+        arc === null ? isOnSide(p, [from, to], slack) : isOnArc(p, arc, slack),
+      ),
+    )
+  );
 };

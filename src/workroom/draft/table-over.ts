@@ -15,6 +15,8 @@ export interface ShownOver {
   readonly advised: readonly (readonly Point[])[];
   readonly chosen: readonly (readonly Point[])[];
   readonly run: readonly Point[];
+  /** Places that are set. */
+  readonly marks: readonly Point[];
   /** Where the run would lead to, or the shape that would be laid. */
   readonly next: readonly Point[];
   readonly isClosed: boolean;
@@ -39,7 +41,7 @@ export const overTable = (shown: ShownOver): Over => ({
     for (const points of shown.chosen) line(pen, points, { isClosed: true, lines: chosenLines });
     if (shown.next.length > 1) line(pen, shown.next, { isClosed: shown.isClosed, lines: nextLines });
     if (shown.run.length > 1) line(pen, shown.run, { isClosed: false, lines: runLines });
-    for (const p of shown.run) dot(pen, p, 4);
+    for (const p of shown.marks) dot(pen, p, 4);
     if (shown.cursor !== null) hand(pen, shown.cursor);
   },
 });

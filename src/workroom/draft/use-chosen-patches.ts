@@ -68,10 +68,10 @@ export const useChosenPatches = (redrawing: Redrawing): ChosenPatchesState => {
     setMore([...without(chosen, index), index]);
   };
 
-  const change = (what: string, said: string, to: (of: Drawn) => readonly DrawnPatch[]): void => {
+  const change = (what: string, said: string, to: (of: Drawn) => readonly DrawnPatch[] | null): void => {
     if (drawn === null || chosen.length === 0) return;
     const patches = to(drawn);
-    if (!put(what, { patches })) return;
+    if (!put(what, { patches }) || patches === null) return;
     // where others come or go, those that stay as they are stay chosen
     if (patches.length !== drawn.patches.length) {
       const own = new Set(chosen.map((index) => drawn.patches[index]));
@@ -89,8 +89,8 @@ export const useChosenPatches = (redrawing: Redrawing): ChosenPatchesState => {
       tell('These do not make one patch: choose patches that lie along each other, with no hole between them.');
       return;
     }
-    const outlines = chosen.flatMap((index) => drawn.patches.slice(index, index + 1)).map(({ points }) => points);
-    if (!put('Take out a seam', { patches, seams: { out: seamsBetween(outlines, slack) } })) return;
+    const own = chosen.flatMap((index) => drawn.patches.slice(index, index + 1));
+    if (!put('Take out a seam', { patches, seams: { out: seamsBetween(own, slack) } })) return;
     setMark(Math.min(...chosen));
     setMore([]);
     done(`They are one patch; there are ${countWords(patches.length, 'patch', 'patches')} now.`);

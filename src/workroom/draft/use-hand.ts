@@ -8,14 +8,16 @@ import { fittedOn, keptOn, type Laying, outlineOfLaid } from './laid-shapes.ts';
 import { placeText } from './place-text.ts';
 import { type Arrow, cornersOf, isArrow, isOnSeam, snapped, steppedFrom, type Table } from './snap.ts';
 import type { ChosenPatchesState } from './use-chosen-patches.ts';
+import { type CurveInHand, useCurve } from './use-curve.ts';
 import type { Redrawing } from './use-redrawing.ts';
 
-export type Tool = 'choose' | 'move' | 'rule' | 'lay';
+export type Tool = 'choose' | 'move' | 'rule' | 'curve' | 'lay';
 
 export const toolWords: Readonly<Record<Tool, string>> = {
   choose: 'Choose patches',
   move: 'Move patches',
   rule: 'Rule a seam',
+  curve: 'Lay a curve',
   lay: 'Lay a patch',
 };
 
@@ -33,12 +35,16 @@ export interface Hand {
   /** Points of a seam or a patch that is not ended yet. */
   readonly run: readonly Point[];
   readonly letGo: () => void;
+  /** What the hand holds of a curve. */
+  readonly curve: CurveInHand;
   /** Does at a place what the tool is for. */
   readonly pointAt: (point: Point) => void;
   readonly goTo: (point: Point) => void;
   /** @param reach how near a corner or a seam must lie, in squares */
   readonly hover: (point: Point | null, reach: number) => void;
   readonly tap: (point: Point, reach: number) => void;
+  /** A pointer is drawn on from a place. @returns whether the hand holds something there */
+  readonly grab: (point: Point, reach: number) => boolean;
   /** @returns whether the key was for it */
   readonly key: (key: string) => boolean;
   readonly toCorner: (ahead: 1 | -1) => void;
@@ -53,6 +59,7 @@ export const useHand = (redrawing: Redrawing, { chosen, choose }: ChosenPatchesS
   const [cursor, setCursor] = useState<Point>(at(0, 0));
   const [over, setOver] = useState<Point | null>(null);
   const [run, setRun] = useState<readonly Point[]>([]);
+  const curve = useCurve(redrawing);
   const grid = drawn?.grid.join(' ');
   // biome-ignore lint/correctness/useExhaustiveDependencies: what it holds belongs to the block, and to the grid, that was left
   useEffect(() => {
@@ -97,7 +104,7 @@ export const useHand = (redrawing: Redrawing, { chosen, choose }: ChosenPatchesS
   const layPatch = (points: readonly Point[]): void => {
     if (drawn === null) return;
     const patches = laidOn(drawn.patches, { points: clockwise(points), tone }, slack);
-    if (!put('Lay a patch', { patches })) return;
+    if (!put('Lay a patch', { patches }) || patches === null) return;
     choose(patches.length - 1, [patches.length - 1]);
     done(`A patch is laid; there are ${countWords(patches.length, 'patch', 'patches')} now.`);
   };
@@ -135,6 +142,8 @@ export const useHand = (redrawing: Redrawing, { chosen, choose }: ChosenPatchesS
     if (tool === 'rule') rule(p);
     else if (tool === 'move') moveTo(p);
     else if (tool === 'lay') layAt(p);
+    else if (tool === 'curve' && curve.held === null) curve.mark(p);
+    else if (tool === 'curve') curve.lay();
   };
 
   const goTo = (p: Point): void => {
@@ -151,6 +160,10 @@ export const useHand = (redrawing: Redrawing, { chosen, choose }: ChosenPatchesS
   };
   const walk = (arrow: Arrow): void => {
     if (table === null) return;
+    if (tool === 'curve' && curve.held !== null) {
+      curve.step(arrow, parts);
+      return;
+    }
     if (tool !== 'move' || chosen.length === 0) {
       goTo(steppedFrom(cursor, arrow, table));
       return;
@@ -161,11 +174,12 @@ export const useHand = (redrawing: Redrawing, { chosen, choose }: ChosenPatchesS
   };
   const letGo = (): void => {
     setRun([]);
-    done('Let go of.');
+    curve.letGo();
   };
   const take = (to: Tool): void => {
     setTool(to);
     setRun([]);
+    curve.letGo();
     setOver(null);
     done(toolWords[to]);
   };
@@ -182,19 +196,32 @@ export const useHand = (redrawing: Redrawing, { chosen, choose }: ChosenPatchesS
     cursor,
     over,
     run,
+    curve,
     letGo,
     pointAt,
     goTo,
     hover: (p, reach) => {
+      if (tool === 'curve' && p !== null) curve.through(p, { parts, reach });
       const place = p === null ? null : placeFor(p, reach);
       setOver((was) => (was !== null && place !== null && was.x === place.x && was.y === place.y ? was : place));
     },
-    tap: (p, reach) => pointAt(placeFor(p, reach)),
+    tap: (p, reach) => {
+      const through = tool === 'curve' ? curve.through(p, { parts, reach }) : null;
+      if (through === null) pointAt(placeFor(p, reach));
+      else curve.lay(through);
+    },
+    grab: (p, reach) => {
+      if (tool !== 'curve' || drawn === null) return false;
+      if (curve.held !== null) return true;
+      const place = placeFor(p, reach);
+      return isNear(place, p, reach) && curve.takeEdge(place);
+    },
     key: (pressed) => {
       if (isArrow(pressed)) walk(pressed);
       else if (pressed === 'Enter' || pressed === ' ') pointAt(cursor);
+      else if (pressed === 'Backspace' && curve.marks.length > 0) curve.back();
       else if (pressed === 'Backspace' && run.length > 0) setRun(run.slice(0, -1));
-      else if (pressed === 'Escape' && run.length > 0) letGo();
+      else if (pressed === 'Escape' && run.length + curve.marks.length > 0) letGo();
       else if (pressed === 'Escape') take('choose');
       else return false;
       return true;

@@ -4,13 +4,13 @@ import { type Drawn, type DrawnPatch, laidOn, slackOf } from '#craft/redrawing';
 import type { JsonObject } from '#workroom/editing';
 import { useQuilt, useRoom } from '#workroom/room';
 import type { Block } from './block-edits.ts';
-import { keepsCurves, pointsOf, putPatches, putSeams, type Reseamed, regridded, regridSeams } from './drawing-edits.ts';
+import { canTakeOut, pointsOf, putPatches, putSeams, type Reseamed, regridded, regridSeams } from './drawing-edits.ts';
 import { type ToneChoice, toneChoices, usualTone } from './tones.ts';
 import { useBlockEdit } from './use-block-edit.ts';
 import { type DrawnState, useDrawn } from './use-drawn.ts';
 
 const curvesStay =
-  'A patch with a curved edge keeps its shape here. Give it another tone or take it out; its arcs stand in the document.';
+  'A curve would end inside another patch. Rule its seams first, patch by patch, or make it straight; then do it again.';
 
 export interface Redrawing extends DrawnState {
   /** The block's; undefined where none is drawn on. */
@@ -26,7 +26,11 @@ export interface Redrawing extends DrawnState {
   /** @returns whether the patches are these now; a block drawn by its seams stays one where seams say it all */
   readonly put: (
     what: string,
-    to: { readonly patches: readonly DrawnPatch[]; readonly seams?: Partial<Reseamed> },
+    to: {
+      /** Null where an arc would be cut short. */
+      readonly patches: readonly DrawnPatch[] | null;
+      readonly seams?: Partial<Reseamed>;
+    },
   ) => boolean;
   readonly regrid: (grid: Drawn['grid']) => void;
   readonly fill: () => void;
@@ -77,12 +81,14 @@ export const useRedrawing = (block: Block | undefined, asked: JsonObject): Redra
         tell('One moment: the drawing is still being worked out. Then do it again.');
         return false;
       }
-      if (patches.length === 0) {
-        tell('A block has one patch at least: lay another before this one is taken out.');
+      const isCutShort =
+        patches === null || (block?.drawing !== undefined && !canTakeOut(block.drawing, seams?.out ?? []));
+      if (isCutShort) {
+        tell(curvesStay);
         return false;
       }
-      if (block !== undefined && !keepsCurves(block, { before: drawn, patches, ...(seams ? { seams } : {}) })) {
-        tell(curvesStay);
+      if (patches.length === 0) {
+        tell('A block has one patch at least: lay another before this one is taken out.');
         return false;
       }
       edit(what, (own) => {
@@ -97,8 +103,10 @@ export const useRedrawing = (block: Block | undefined, asked: JsonObject): Redra
 
   const regrid = (grid: Drawn['grid']): void => {
     if (drawn === null || id === undefined || !isFresh) return;
-    if (drawn.patches.some(({ curved }) => curved)) {
-      tell('A block with curved edges keeps its grid: the centres of its arcs lie on it.');
+    const isEven = Math.abs(grid[0] * drawn.grid[1] - grid[1] * drawn.grid[0]) < 1e-9;
+    if (!isEven && drawn.patches.some(({ arcs }) => arcs !== undefined)) {
+      const [across, down] = drawn.grid;
+      tell(`With curves a square stays as wide as high: ${across} by ${down} squares, or as many times more of both.`);
       return;
     }
     edit('Divide the block otherwise', (own) => {
@@ -115,7 +123,10 @@ export const useRedrawing = (block: Block | undefined, asked: JsonObject): Redra
   const trim = (): void => {
     if (drawn === null) return;
     const slack = slackOf(drawn.grid);
-    const patches = drawn.patches.reduce<readonly DrawnPatch[]>((all, patch) => laidOn(all, patch, slack), []);
+    const patches = drawn.patches.reduce<readonly DrawnPatch[] | null>(
+      (all, patch) => all && laidOn(all, patch, slack),
+      [],
+    );
     if (put('Cut away overlaps', { patches })) done('Where patches lay over each other, the lower ones end now.');
   };
   return { ...state, id, tones, tone, takeTone, word, tell, done, put, regrid, fill, trim };

@@ -4,7 +4,7 @@ import { type Command, useCommands } from '#workroom/commands';
 import { type Tool, toolWords } from './use-hand.ts';
 import type { TableState } from './use-table.ts';
 
-const toolKeys: Readonly<Record<Tool, string>> = { choose: 'E', move: 'G', rule: 'R', lay: 'P' };
+const toolKeys: Readonly<Record<Tool, string>> = { choose: 'E', move: 'G', rule: 'R', curve: 'C', lay: 'P' };
 const toolNames = Object.keys(toolKeys) as readonly Tool[];
 
 export const useTableCommands = (table: TableState): void => {
@@ -14,7 +14,7 @@ export const useTableCommands = (table: TableState): void => {
   const isOff = table.drawn === null;
   const chosen = table.chosen.length;
   // with a seam or a patch in hand Backspace takes back a point
-  const isHeld = table.tool === 'rule' || table.tool === 'lay';
+  const isHeld = table.tool === 'rule' || table.tool === 'curve' || table.tool === 'lay';
   useCommands(
     useMemo((): readonly Command[] => {
       if (isOff) return [];

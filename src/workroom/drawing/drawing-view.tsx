@@ -59,6 +59,8 @@ export interface HandOf {
   readonly onOver: (point: readonly [number, number] | null, scale: number) => void;
   /** @returns whether the key was for the hand */
   readonly onKey: (key: string) => boolean;
+  /** A pointer that is down at a point is drawn on. @returns whether it draws what the hand holds, until it is lifted; else the whole drawing */
+  readonly onGrab?: (point: readonly [number, number], scale: number) => boolean;
 }
 
 export interface SeveralOf {
@@ -253,6 +255,7 @@ export const DrawingView = ({
 
   const fingers = useRef(new Map<number, readonly [number, number]>());
   const tapped = useRef(false);
+  const grabbed = useRef(false);
   const placeOf = (event: PointerEvent): readonly [number, number] => pointIn(event.currentTarget as Element, event);
   const onPointerDown = (event: PointerEvent) => {
     (event.currentTarget as Element).setPointerCapture(event.pointerId);
@@ -270,7 +273,13 @@ export const DrawingView = ({
     }
     const [dx, dy] = [now[0] - before[0], now[1] - before[1]];
     if (tapped.current && Math.hypot(dx, dy) < tapPx) return;
+    if (tapped.current)
+      grabbed.current = hand?.onGrab?.(onDrawing(view.current.at, before), view.current.at.scale) ?? false;
     tapped.current = false;
+    if (grabbed.current) {
+      hand?.onOver(onDrawing(view.current.at, now), view.current.at.scale);
+      return;
+    }
     holdStill();
     const others = [...fingers.current].filter(([id]) => id !== event.pointerId).map(([, at]) => at);
     fingers.current.set(event.pointerId, now);
@@ -286,6 +295,11 @@ export const DrawingView = ({
   const onPointerUp = (event: PointerEvent) => {
     fingers.current.delete(event.pointerId);
     if (fingers.current.size === 0) letGo();
+    if (grabbed.current) {
+      grabbed.current = false;
+      if (event.type === 'pointerup') hand?.onTap(onDrawing(view.current.at, placeOf(event)), view.current.at.scale);
+      return;
+    }
     if (!tapped.current) return;
     tapped.current = false;
     const point = onDrawing(view.current.at, placeOf(event));

@@ -1,7 +1,7 @@
 // Where an arc crosses or touches another edge, between the ends of both.
-import { type Arc, isOnArc, radiusOf } from '#ground/arc';
 import { isOnSide } from '#ground/outline';
 import { at, distance, type Point } from '#ground/plane';
+import { type Arc, isOnArc, radiusOf } from './arc.ts';
 
 export interface CrossedEdge {
   readonly from: Point;
