@@ -29,12 +29,14 @@ export interface QuiltPlan {
   readonly fabrics: readonly FabricPlan[];
   readonly finish: FinishPlan;
   readonly cost: CostPlan;
-  /** Minutes in all, and of them what cutting and what sewing take; an estimate, by the table of the document. */
+  /** Minutes in all, and of them what cutting, sewing and finishing take; an estimate, by the table of the document. */
   readonly time: {
     readonly seams: number;
     readonly minutes: number;
     readonly cutting: number;
+    /** Of blocks and top. */
     readonly sewing: number;
+    readonly finishing: number;
   };
   /** For the seams of blocks and top. */
   readonly thread: Thread;

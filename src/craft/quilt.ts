@@ -54,7 +54,14 @@ export type * from './plan.ts';
 export { type Recutting, recut } from './recut.ts';
 export { type Refinishing, refinish } from './refinish.ts';
 export { replan } from './replan.ts';
-export { blockStepMinutes, lessonBeginMinutes, shownStepMinutes, topStepMinutes } from './step-minutes.ts';
+export {
+  blockMinutes,
+  blockStepMinutes,
+  lessonBeginMinutes,
+  shownStepMinutes,
+  topMinutes,
+  topStepMinutes,
+} from './step-minutes.ts';
 export { toldCloths, wayOf } from './unit-ways.ts';
 export { type ValuesNear, valuesNear } from './value-sight.ts';
 
@@ -310,13 +317,14 @@ type Unsewn = Omit<QuiltPlan, 'time' | 'thread'>;
 
 const sewingOf = (plan: Unsewn): Pick<QuiltPlan, 'time' | 'thread'> => {
   const steps = [...plan.blocks.flatMap((b) => b.steps), ...plan.top.steps];
-  const { cutting, sewing } = minutesOfPlan(plan);
+  const { cutting, sewing, finishing } = minutesOfPlan(plan);
   return {
     time: {
       seams: steps.reduce((all, step) => all + step.total, 0),
-      minutes: Math.round(cutting + sewing),
+      minutes: Math.round(cutting + sewing + finishing),
       cutting: Math.round(cutting),
       sewing: Math.round(sewing),
+      finishing: Math.round(finishing),
     },
     thread: threadFor(length(steps.reduce((all, step) => all + step.total * step.seam, 0))),
   };

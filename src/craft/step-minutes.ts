@@ -5,9 +5,10 @@ import { allWork, matchesOn, minutesOf, minutesWith, partOf, seamWork, type Work
 import { madeWork } from '#craft/ways';
 import { toNumber } from '#ground/exact';
 import { unitsAmong } from './block-plan.ts';
+import { finishWork } from './finish-work.ts';
 import type { BlockPlan, ClothPiece, FabricPlan, PlannedStep, QuiltPlan, TopStep } from './plan.ts';
 
-type Sewing = Pick<QuiltPlan, 'quilt' | 'top' | 'blocks' | 'fabrics'>;
+type Made = Pick<QuiltPlan, 'quilt' | 'top' | 'blocks' | 'fabrics' | 'finish'>;
 
 const inMinutes = (work: Work, { quilt }: Pick<QuiltPlan, 'quilt'>): number =>
   minutesOf(work, minutesWith(quilt.minutes));
@@ -46,18 +47,26 @@ export const shownStepMinutes = (plan: Pick<QuiltPlan, 'quilt'>, { seam }: Pick<
 /** To begin a lesson, before its first step. */
 export const lessonBeginMinutes = (plan: Pick<QuiltPlan, 'quilt'>): number => Math.round(inMinutes({ begin: 1 }, plan));
 
-/** Of all cutting and of all sewing. */
-export const minutesOfPlan = (plan: Sewing): { readonly cutting: number; readonly sewing: number } => {
-  const blocks = plan.blocks.flatMap((block) => block.steps.map((step) => blockStepMinutes(plan, block, step)));
-  const top = plan.top.steps.map((step) => topStepMinutes(plan, step));
-  return {
-    cutting: inMinutes(cuttingWork(plan), plan),
-    sewing: [...blocks, ...top].reduce((all, minutes) => all + minutes, 0),
-  };
-};
+/** All steps of a block, as often as the quilt takes it. */
+export const blockMinutes = (plan: Pick<QuiltPlan, 'quilt'>, block: BlockPlan): number =>
+  sumOf(block.steps.map((step) => blockStepMinutes(plan, block, step)));
+
+export const topMinutes = (plan: Pick<QuiltPlan, 'quilt' | 'top'>): number =>
+  sumOf(plan.top.steps.map((step) => topStepMinutes(plan, step)));
+
+/** Of all cutting, of all sewing of blocks and top, and of all finishing. */
+export const minutesOfPlan = (
+  plan: Made,
+): { readonly cutting: number; readonly sewing: number; readonly finishing: number } => ({
+  cutting: inMinutes(cuttingWork(plan), plan),
+  sewing: sumOf(plan.blocks.map((block) => blockMinutes(plan, block))) + topMinutes(plan),
+  finishing: inMinutes(finishWork(plan), plan),
+});
+
+const sumOf = (minutes: readonly number[]): number => minutes.reduce((all, one) => all + one, 0);
 
 /** Every piece, and every strip that is folded and laid straight before. */
-const cuttingWork = ({ quilt, fabrics }: Sewing): Work => {
+const cuttingWork = ({ quilt, fabrics }: Made): Work => {
   const pieces = fabrics.flatMap((fabric) => fabric.pieces).reduce((all, piece) => all + cutsOf(piece), 0);
   const widths = new Map(quilt.fabrics.map(({ id, usableWidth }) => [id, toNumber(usableWidth)]));
   const strips = fabrics.reduce((all, fabric) => all + stripsOf(fabric, widths.get(fabric.id) ?? 0), 0);

@@ -56,7 +56,8 @@ test('the minutes of all steps together are those of sewing, and a table of the 
     ...plan.top.steps.map((step) => topStepMinutes(plan, step)),
   ];
   assert.equal(Math.round(steps.reduce((all, minutes) => all + minutes, 0)), plan.time.sewing);
-  assert.ok(Math.abs(plan.time.cutting + plan.time.sewing - plan.time.minutes) <= 1);
+  const { cutting, sewing, finishing } = plan.time;
+  assert.ok(Math.abs(cutting + sewing + finishing - plan.time.minutes) <= 2);
   const slow = planned({ ...document, minutes: { press: usualMinutes.press + 1 } } as never);
   // one minute more for each seam that is pressed
   assert.ok(Math.abs(slow.time.sewing - plan.time.sewing - plan.time.seams) <= 1);
@@ -74,6 +75,20 @@ test('a curved seam takes longer by what it is matched, pinned and eased', () =>
   );
   const plain = planned({ ...document, minutes: { curve: 0 } } as never);
   assert.ok(Math.abs(plan.time.sewing - plain.time.sewing - 20 * usualMinutes.curve) <= 1);
+});
+
+test('finishing takes its seams, its square feet, its lines and its edge', () => {
+  const panel = { id: 'panel', size: '36', made: 'elsewhere' };
+  const finish = { backing: { fabric: 'light' }, batting: { spacing: '9' }, binding: { fabric: 'dark' } };
+  const finishing = (more: object): number =>
+    planned(quilt({ blocks: [panel], top: { rows: [[{ block: 'panel' }]] }, finish: { ...finish, ...more } })).time
+      .finishing;
+  // by hand, from our own table: 44 in of backing from cloth 40 in wide is two panels of 44 in, one seam: 0.5 + 0.4 + 0.1 + 44 · 0.02 + 0.5 = 2.38.
+  // 9 square feet · 2 = 18; 3 lines each way: 6 · 0.1 + 6 · 36 · 0.05 = 11.4.
+  // binding of 156 in from five strips of 40 in: 4 joins of 2 1/2 · √2 in, 0.5 + 4 · (1 + 0.0707) = 4.78; 4 · 0.1 + 144 · 0.22 = 32.08
+  assert.equal(finishing({}), Math.round(2.38 + 18 + 11.4 + 4.78 + 32.08));
+  // a label 6 by 4 in is sewn down by hand, 20 in all round
+  assert.equal(finishing({ label: { fabric: 'light' } }), Math.round(68.64 + 4));
 });
 
 test('a document with no block to sew takes no sewing', () => {

@@ -23,6 +23,11 @@ export interface MinutesTable {
   /** To draw one line, and to cut one unit apart along it. */
   readonly draw: number;
   readonly part: number;
+  /** To lay, smooth and pin one square foot of top, batting and backing. */
+  readonly baste: number;
+  /** An inch of quilting by machine, and an inch sewn by hand. */
+  readonly quilt: number;
+  readonly hand: number;
   /** To begin a lesson: quilt, board and cut pieces are looked at together. */
   readonly begin: number;
   /** To lay out, sew, press and measure one seam before a class and to answer a question; and an inch of that seam. */
@@ -44,6 +49,9 @@ export const usualMinutes: MinutesTable = {
   curve: 3,
   draw: 0.2,
   part: 0.1,
+  baste: 2,
+  quilt: 0.05,
+  hand: 0.2,
   begin: 5,
   show: 3,
   showInch: 0.1,

@@ -1,5 +1,5 @@
 // What a block is before its first seam: its name, how many to make, its pieces, and what is unusual about it.
-import { type BlockPlan, blockStepMinutes, type PlannedPiece, type QuiltPlan } from '#craft';
+import { type BlockPlan, blockMinutes, type PlannedPiece, type QuiltPlan } from '#craft';
 import { never } from '#ground/outcome';
 import type { Point } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
@@ -73,8 +73,7 @@ export const blockHead = (of: HeadOf, at: { readonly block: BlockPlan; readonly 
 /** ", about 15 minutes of sewing each"; nothing of a block that is not sewn. */
 const eachText = (plan: QuiltPlan, block: BlockPlan): string => {
   if (block.steps.length === 0 || block.count === 0) return '';
-  const all = block.steps.reduce((sum, step) => sum + blockStepMinutes(plan, block, step), 0);
-  const minutes = Math.max(1, Math.round(all / block.count));
+  const minutes = Math.max(1, Math.round(blockMinutes(plan, block) / block.count));
   return `, about ${counted(minutes, 'minute')} of sewing${block.count === 1 ? '' : ' each'}`;
 };
 

@@ -3,7 +3,7 @@ import type { QuiltPlan } from '#craft';
 import type { ClothSigns } from '#paper/cloth';
 import { drawQuilt, isSlanted } from '#paper/drawing';
 import { checkSize } from '#paper/lengths';
-import { counted } from '#paper/words';
+import { counted, estimateText, longTimeText, timeParts } from '#paper/words';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
 import type { Swatch } from './cloth.ts';
@@ -47,6 +47,10 @@ export const coverOf = (of: {
       { name: 'Finished size', value: size },
       { name: 'Blocks', value: String(blocks) },
       { name: 'Skill', value: `${skill.level}: ${skill.because}` },
+      {
+        name: 'Time',
+        value: `about ${longTimeText(plan.time.minutes)}: ${timeParts(plan.time)} (${estimateText(plan.quilt)})`,
+      },
       ...editionOf(plan),
     ],
     swatches: swatches.slice(0, mostSwatches),

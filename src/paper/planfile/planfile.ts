@@ -3,6 +3,7 @@
 
 import {
   type BlockPlan,
+  blockMinutes,
   blockStepMinutes,
   type FabricPlan,
   type PlannedPiece,
@@ -11,6 +12,7 @@ import {
   type StepWay,
   type TopPiece,
   type TopStep,
+  topMinutes,
   topStepMinutes,
 } from '#craft';
 import type { Cut, StripWay } from '#craft/cutting';
@@ -48,6 +50,7 @@ export const toPlanFile = (plan: QuiltPlan): unknown => ({
     strips: plan.top.set.strips.map(topStrip),
     pieces: plan.top.pieces.map(topPiece),
     pressing: topPressing(plan.top.pressing),
+    minutes: tenths(topMinutes(plan)),
     steps: plan.top.steps.map((one) => ({ ...topStep(one), minutes: tenths(topStepMinutes(plan, one)) })),
   },
   blocks: plan.blocks.map((block) => blockEntry(plan, block)),
@@ -88,6 +91,7 @@ const blockEntry = (plan: QuiltPlan, block: BlockPlan): unknown => {
     pieces: block.pieces.map(piece),
     pressing: { ...block.pressing, loose: block.pressing.loose.map((one) => ({ ...one, at: pair(one.at) })) },
     trimming: accuracy.trimming,
+    minutes: tenths(blockMinutes(plan, block)),
     steps: block.steps.map((one, i) => ({
       ...step(one),
       accuracy: accuracy.steps[i],

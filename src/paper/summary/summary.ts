@@ -5,7 +5,19 @@ import { clothSignsFor, signOf } from '#paper/cloth';
 import { cutMark, entryTitle, usesText } from '#paper/cutting';
 import { checkLength } from '#paper/lengths';
 import { boughtText, cutBefore, provenLines, skillOf, topShape, totalLines, workInAll } from '#paper/pages';
-import { amountText, changeText, counted, lengthText, noteText, sizeText, stripsText } from '#paper/words';
+import {
+  amountText,
+  capital,
+  changeText,
+  counted,
+  estimateText,
+  lengthText,
+  longTimeText,
+  noteText,
+  sizeText,
+  stripsText,
+  timeParts,
+} from '#paper/words';
 import { columns, heading, wrapped } from './lines.ts';
 
 const mostSizes = 6;
@@ -19,7 +31,7 @@ export const summaryText = (plan: QuiltPlan, changes: readonly PurchaseChange[] 
   return [
     ...wrapped(quilt.title, ''),
     ...wrapped(
-      `${size} finished · ${counted(time.seams, 'seam')} · about ${hoursText(time.minutes)} · ${skill.level.toLowerCase()}`,
+      `${size} finished · ${counted(time.seams, 'seam')} · about ${longTimeText(time.minutes)} · ${skill.level.toLowerCase()}`,
       '',
     ),
     '',
@@ -37,6 +49,9 @@ export const summaryText = (plan: QuiltPlan, changes: readonly PurchaseChange[] 
     '',
     heading('Finish'),
     ...finish(plan),
+    '',
+    heading('Time'),
+    ...wrapped(`${capital(timeParts(time))}: ${estimateText(quilt)}.`, '  '),
     ...(plan.notes.length === 0
       ? []
       : [
@@ -46,12 +61,6 @@ export const summaryText = (plan: QuiltPlan, changes: readonly PurchaseChange[] 
         ]),
     '',
   ].join('\n');
-};
-
-const hoursText = (minutes: number): string => {
-  // nothing is done in no time
-  if (minutes < 90) return counted(Math.max(1, Math.round(minutes)), 'minute');
-  return `${Math.round(minutes / 60)} hours`;
 };
 
 const cloths = (plan: QuiltPlan): readonly string[] => {

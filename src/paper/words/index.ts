@@ -16,7 +16,7 @@ export { inWords } from './in-words.ts';
 export { instanceText } from './instance-text.ts';
 export { amountText, lengthText, numberText, sizeText } from './length-text.ts';
 export { makersNames } from './makers-names.ts';
-export { estimateText } from './minutes-text.ts';
+export { estimateText, longTimeText, timeParts } from './minutes-text.ts';
 export { missingSignsText } from './missing-signs-text.ts';
 export { capital, counted, instead } from './named.ts';
 export { driftText, noteText, type OffMarks, offMarksText } from './note-text.ts';

@@ -57,7 +57,11 @@ export interface JobFigures {
   /** Of the cloth that is laid out, the share that no piece is cut from. */
   readonly leftOver: number;
   readonly seams: number;
+  /** In all, and of them what is sewn before the top is done. */
   readonly minutes: number;
+  readonly sewing: number;
+  readonly finishing: number;
+  readonly cutting: number;
   /** What goes round the quilt, and what lies under it; null where the document has none. */
   readonly binding: number | null;
   readonly backing: readonly [width: number, height: number] | null;

@@ -72,6 +72,9 @@ export const figuresOf = (plan: QuiltPlan): JobFigures => {
     leftOver: leftOverOf(plan),
     seams: time.seams,
     minutes: time.minutes,
+    cutting: time.cutting,
+    sewing: time.sewing,
+    finishing: time.finishing,
     binding: finish.binding?.length ?? null,
     backing: finish.backing === null ? null : [finish.backing.width, finish.backing.height],
   };

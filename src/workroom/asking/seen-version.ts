@@ -13,7 +13,11 @@ export interface VersionSeen {
   /** Of the top: patches of blocks, and strips. */
   readonly pieces: number;
   readonly seams: number;
+  /** In all, and of them by the kind of work. */
   readonly minutes: number;
+  readonly cutting: number;
+  readonly sewing: number;
+  readonly finishing: number;
   readonly cloths: readonly VersionCloth[];
   readonly buy: readonly { readonly amount: number; readonly unit: FabricPlan['buy']['unit'] }[];
   readonly leftOver: number;
@@ -36,7 +40,7 @@ export interface VersionCloth {
 
 export const seeVersion = (plan: QuiltPlan, _all: Readonly<Record<never, never>>): VersionSeen => {
   const { quilt, top, blocks, fabrics, cost } = plan;
-  const { buy, leftOver, seams, minutes, binding, backing } = figuresOf(plan);
+  const { buy, leftOver, seams, minutes, cutting, sewing, finishing, binding, backing } = figuresOf(plan);
   return {
     unit: quilt.unit,
     size: [top.set.width, top.set.height],
@@ -47,6 +51,9 @@ export const seeVersion = (plan: QuiltPlan, _all: Readonly<Record<never, never>>
       blocks.reduce((all, { count, pieces }) => all + count * pieces.reduce((n, { perBlock }) => n + perBlock, 0), 0),
     seams,
     minutes,
+    cutting,
+    sewing,
+    finishing,
     cloths: fabrics.map((fabric) => {
       const { name = fabric.id, colour = '' } = quilt.fabrics.find(({ id }) => id === fabric.id) ?? {};
       return {

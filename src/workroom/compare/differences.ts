@@ -51,7 +51,9 @@ const inAll = (both: Both): readonly Line[] => {
     line('Blocks', [blockWords(first), blockWords(second)], countMore(second.blocks - first.blocks)),
     count('Pieces', ({ pieces }) => pieces),
     count('Seams', ({ seams }) => seams),
-    line('Time', [hoursWords(first.minutes), hoursWords(second.minutes)], timeMore(second.minutes - first.minutes)),
+    ...timed.map(([name, of]) =>
+      line(name, [hoursWords(first[of]), hoursWords(second[of])], timeMore(second[of] - first[of])),
+    ),
     line('Cloth to buy', [buyWords(first.buy), buyWords(second.buy)], buyMore(first.buy, second.buy)),
     line('Left over', [shareWords(first.leftOver), shareWords(second.leftOver)], shareMore(both)),
     line('Cost', [costWords(first), costWords(second)], costMore(first, second)),
@@ -59,6 +61,14 @@ const inAll = (both: Both): readonly Line[] => {
     line('Binding', [lengthOr(first, words.first), lengthOr(second, words.second)], bindingMore(both)),
   ];
 };
+
+/** In all, and what it is made of. */
+const timed = [
+  ['Time', 'minutes'],
+  ['of it to cut', 'cutting'],
+  ['of it to sew', 'sewing'],
+  ['of it to finish', 'finishing'],
+] as const;
 
 const blockWords = ({ blocks, kinds }: VersionSeen): string =>
   `${blocks}${kinds > 1 ? ` of ${countWords(kinds, 'kind', 'kinds')}` : ''}`;

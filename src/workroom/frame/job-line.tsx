@@ -31,7 +31,7 @@ const jobStops: readonly JobStop[] = [
   {
     name: 'Sew',
     to: 'sew',
-    figure: ({ seams, minutes }) => `${countWords(seams, 'seam', 'seams')} · ${timeWords(minutes)}`,
+    figure: ({ seams, sewing }) => `${countWords(seams, 'seam', 'seams')} · ${timeWords(sewing)}`,
   },
   { name: 'Finish', to: 'finish', figure: ({ binding, backing }, words) => finishWords(binding, backing, words) },
 ];

@@ -1,14 +1,26 @@
 // The whole of the sewing: where to begin or go on, and every block and the top by its picture.
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
+import { estimateText, timeParts } from '#paper/words';
+import { type Command, useCommands } from '#workroom/commands';
 import { SmallPicture, sceneOfBlock, sceneOfQuilt } from '#workroom/drawing';
 import { countWords, quiltAddress, timeWords, useQuilt } from '#workroom/room';
 import { waysPlace } from '#workroom/ways';
+import { MinutesSheet } from './minutes-sheet.tsx';
 import { firstOpen, type Sewing, type StepPlace } from './use-sewing.ts';
 
 const picturePx = 132;
 
 export const Overview = ({ sewing }: { readonly sewing: Sewing }) => {
-  const { id, answer, words } = useQuilt();
+  const { id, answer, words, document } = useQuilt();
+  const [isTiming, setTiming] = useState(false);
+  useCommands(
+    useMemo(
+      (): readonly Command[] => [
+        { id: 'how long', part: 'Sew', words: 'How long things take', run: () => setTiming(true) },
+      ],
+      [],
+    ),
+  );
   const [sewn, all] = sewing.seams;
   const open = placeOf(sewing) ?? firstOpen(sewing, sewing.entries);
   const picture = answer?.picture ?? null;
@@ -29,7 +41,7 @@ export const Overview = ({ sewing }: { readonly sewing: Sewing }) => {
       <div className="sew-begin">
         <p>
           {countWords(all, 'seam', 'seams')}
-          {answer === null ? '' : `, about ${timeWords(answer.figures.minutes)}`}
+          {answer === null ? '' : `, about ${timeWords(answer.figures.sewing)}`}
           {sewn > 0 ? ` · ${sewn} sewn` : ''}
         </p>
         {all > 0 && <progress aria-label="Seams sewn" max={all} value={sewn} />}
@@ -44,6 +56,16 @@ export const Overview = ({ sewing }: { readonly sewing: Sewing }) => {
         <a className="lone-link" href={quiltAddress(id, 'cut', waysPlace)}>
           Ways to make the units of this quilt
         </a>
+        {answer !== null && (
+          <p>
+            The whole quilt takes about {timeWords(answer.figures.minutes)}: {timeParts(answer.figures)};{' '}
+            {estimateText(document)}.{' '}
+            <button type="button" onClick={() => setTiming(true)}>
+              How long things take
+            </button>
+          </p>
+        )}
+        {isTiming && <MinutesSheet onClose={() => setTiming(false)} />}
         <p className="quiet">
           Large type, at each step, fills a tablet beside the machine. Where its screen goes dark, set it to stay on
           longer.
