@@ -124,6 +124,18 @@ const views: readonly View[] = [
     },
   },
   {
+    name: 'sew, how long things take, a figure that cannot be read',
+    open: async (page, at) => {
+      await openDemo(page, at);
+      await page.getByRole('link', { name: /^Sew/ }).click();
+      await page.getByRole('button', { name: 'How long things take' }).click();
+      const field = page.getByRole('textbox', { name: /^Cut one piece/ });
+      await field.fill('soon');
+      await field.press('Enter');
+      await page.getByRole('alert').waitFor();
+    },
+  },
+  {
     name: 'sew, a block before its first seam',
     open: async (page, at) => {
       await openDemo(page, at, 'Twelve Fields');

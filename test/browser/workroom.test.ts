@@ -36,7 +36,7 @@ describe('the workroom', sideBySide, () => {
       if (where === 'local') assert.ok(isSecure);
       // figures of the plan that the command line prints for this document
       await becomes(() => figureOf(page, 'Set').textContent(), '64 × 64 in');
-      await becomes(() => figureOf(page, 'Sew').textContent(), '475 seams · 14 h');
+      await becomes(() => figureOf(page, 'Sew').textContent(), '475 seams · 10 h');
 
       await page.getByRole('button', { name: 'Rows: one less' }).click();
       await becomes(() => figureOf(page, 'Set').textContent(), '64 × 55 in');

@@ -24,7 +24,7 @@ export const MinutesSheet = ({ onClose }: { readonly onClose: () => void }) => {
       {minuteParts.map(({ title, lines }) => (
         <section key={title} aria-label={title}>
           <h3>{title}</h3>
-          <div className="price-list">
+          <div className="minutes-list">
             {lines.map(([key, words]) => (
               <WrittenField
                 key={key}
