@@ -426,11 +426,12 @@ const blockNesting = (of: {
   readonly pressing: BlockPressing;
   readonly mirrored: number | null;
 }): BlockNesting => {
-  const { meetings, nested, loose, other } = of.pressing;
+  const { meetings, nested, loose, other, turned } = of.pressing;
   return {
     meetings,
     nested,
     otherWay: other?.count ?? 0,
+    turned,
     loose: loose.map(({ at: { x, y }, steps, over, why }) => ({
       at: at(of.mirrored === null ? x : of.mirrored - x, y),
       steps: [steps[0] + 1, steps[1] + 1],

@@ -69,6 +69,8 @@ export interface BlockNesting {
   readonly nested: number;
   /** Blocks of this entry that are pressed the other way at some seams. */
   readonly otherWay: number;
+  /** Blocks of this entry that are turned further than they are set, so that their seams nest: they look the same so. */
+  readonly turned: number;
   /** Meetings that do not nest: where, of which two steps, under the seam of which, by their numbers. */
   readonly loose: readonly {
     readonly at: Point;

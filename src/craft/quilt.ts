@@ -12,18 +12,19 @@ import {
   readQuilt,
   unusedTones,
 } from '#craft/design';
-import { blockDrafter, type DraftedBlock, type DraftingProblem } from '#craft/drafting';
+import { blockDrafter, type DraftedBlock, type DraftingProblem, outlineOf } from '#craft/drafting';
 import { type Likeness, likenessOf, strictestOf } from '#craft/fabric';
 import { threadFor } from '#craft/finishing';
+import { cornerTolerance } from '#craft/limits';
 import { length, type Unit } from '#craft/measure';
-import { planPressing } from '#craft/pressing';
+import { type EntryToPress, planPressing } from '#craft/pressing';
 import { type SettingProblem, setTop } from '#craft/setting';
 import type { IntegerSolver } from '#craft/strips';
 import { toNumber } from '#ground/exact';
 import { done, type Outcome, refused } from '#ground/outcome';
 import type { Recall } from '#ground/recall';
 import { withStrips } from './angled-plan.ts';
-import { type BlockPlans, pieceEntries, planBlocks } from './block-plan.ts';
+import { type BlockPlans, type PiecedEntry, pieceEntries, planBlocks } from './block-plan.ts';
 import { endsNotes } from './cloth-ends.ts';
 import { foldNotes } from './cloth-fold.ts';
 import { lightnessBy } from './cloth-lightness.ts';
@@ -38,11 +39,12 @@ import { pathsOf, piecesTaken } from './pieces-taken.ts';
 import type { QuiltPlan } from './plan.ts';
 import { printCostNotes } from './print-cost.ts';
 import { printSlantNotes } from './print-slant.ts';
-import { clothsSewnAs, planScraps } from './scrap-plan.ts';
+import { clothsSewnAs, type DrawnCloths, planScraps, sewnAs } from './scrap-plan.ts';
 import { minutesOfPlan } from './step-minutes.ts';
 import { thinPieces } from './thin-pieces.ts';
 import { tightCurves } from './tight-curves.ts';
 import { topMarkNotes } from './top-marks.ts';
+import { turnsAlike } from './turns-alike.ts';
 import { type ValueNote, valueNotes } from './value-plan.ts';
 
 export { withBetterCloth } from './better-cloth.ts';
@@ -62,6 +64,7 @@ export {
   topMinutes,
   topStepMinutes,
 } from './step-minutes.ts';
+export { turnsAlike } from './turns-alike.ts';
 export { toldCloths, wayOf } from './unit-ways.ts';
 export { type ValuesNear, valuesNear } from './value-sight.ts';
 
@@ -184,7 +187,7 @@ const planRead = (
     natures,
     rule,
   });
-  const pressing = planPressing({ entries, set });
+  const pressing = planPressing({ entries: entries.map(entryToPress({ drawn: scraps.drawn, natures })), set });
   const planned = planBlocks({
     ...remembered,
     quilt,
@@ -261,6 +264,24 @@ const planRead = (
   };
   return done(frozen({ ...plan, ...sewingOf(plan) }));
 };
+
+const entryToPress =
+  (of: { readonly drawn: DrawnCloths; readonly natures: Natures }) =>
+  ({ design, block, pieced, size, lists, places }: PiecedEntry): EntryToPress => {
+    const slack = cornerTolerance * Math.max(...size);
+    const patches = block.patches.map((patch, i) => {
+      const cloths = lists[i] as readonly string[];
+      return {
+        points: outlineOf(patch, slack),
+        cloth: sewnAs(cloths),
+        isUpright:
+          design.motifs?.includes(patch.tone) === true ||
+          cloths.some((cloth) => of.natures.get(cloth)?.print !== 'none'),
+      };
+    });
+    const drawn = places.map((place) => of.drawn[place] ?? null);
+    return { pieced, size, places, turns: turnsAlike({ size, patches, drawn }) };
+  };
 
 const draftAll = (quilt: Quilt): Outcome<ReadonlyMap<string, DraftedBlock>, DraftingProblem> => {
   const drafted = new Map<string, DraftedBlock>();

@@ -28,13 +28,14 @@ const seamsOf = (plan: QuiltPlan): readonly SeamInTop[] => {
     const block = plan.blocks.find(
       ({ id, colouring, mirror }) => id === placed.block && colouring === placed.colouring && mirror === placed.mirror,
     ) as BlockPlan;
+    const turn = ((placed.turn + (pressing.turns[place] as number)) % 360) as typeof placed.turn;
     // the entry's seams are mirrored already
-    const lay = (p: Point): Point => pointInTop({ ...placed, mirror: false }, block.finished, p);
+    const lay = (p: Point): Point => pointInTop({ ...placed, turn, mirror: false }, block.finished, p);
     return block.seams.map(({ step, path, heading }): SeamInTop => {
       const { pressTo, otherWay, wish } = block.steps[step] as BlockPlan['steps'][number];
       return {
         path: path.map(lay),
-        heading: heading + placed.turn,
+        heading: heading + turn,
         press: pressing.variants[place] === 1 ? (otherWay ?? pressTo) : pressTo,
         custom: wish.toward,
       };

@@ -84,6 +84,8 @@ interface Joining {
   readonly pressOf: (seam: TopSeam) => { readonly press: TopJoin['press']; readonly seam: number };
   /** Two placed blocks of one sign, turned alike, are one and the same. */
   readonly signOfBlock: (placed: number) => string;
+  /** How much further than in the set a placed block is turned. */
+  readonly turnOfBlock: (placed: number) => number;
   readonly steps: TopJoin[];
   /** The step that makes units of a sign. */
   readonly known: Map<string, number>;
@@ -102,15 +104,21 @@ interface TopToJoin {
 /**
  * @param presses  by seam, as `topSeams` has them; a mitre is pressed open
  * @param variants by placed block: how its own seams are pressed, where that is one of two ways
+ * @param turns    by placed block: how much further it is turned, clockwise, where it looks the same so
  */
 export const joinTop = (
-  top: TopToJoin & { readonly presses: readonly TopJoin['press'][]; readonly variants: readonly number[] },
+  top: TopToJoin & {
+    readonly presses: readonly TopJoin['press'][];
+    readonly variants: readonly number[];
+    readonly turns: readonly number[];
+  },
 ): readonly TopJoin[] => {
-  const { presses, variants } = top;
+  const { presses, variants, turns } = top;
   let sewn = 0;
   return joins(top, {
     pressOf: () => ({ press: presses[sewn] as TopJoin['press'], seam: sewn++ }),
     signOfBlock: (placed) => `${variants[placed] as number}`,
+    turnOfBlock: (placed) => turns[placed] as number,
   });
 };
 
@@ -124,11 +132,12 @@ export const topSeams = (set: SetTop): readonly TopSeam[] => {
       return { press: 1, seam: seams.length - 1 };
     },
     signOfBlock: (placed) => `${placed}`,
+    turnOfBlock: () => 0,
   });
   return seams;
 };
 
-const joins = (top: TopToJoin, of: Pick<Joining, 'pressOf' | 'signOfBlock'>): readonly TopJoin[] => {
+const joins = (top: TopToJoin, of: Pick<Joining, 'pressOf' | 'signOfBlock' | 'turnOfBlock'>): readonly TopJoin[] => {
   const { set } = top;
   const joining: Joining = {
     ...top,
@@ -361,7 +370,8 @@ const signOf = (on: Joining, thing: TopThing, angle: number): string => {
     return `s${on.kindOfStrip[thing.strip]}:${lieOf(inFrame(points, angle))}`;
   }
   const { block, colouring, mirror, turn } = on.set.placed[thing.block] as PlacedBlock;
-  return JSON.stringify([block, colouring, mirror, on.signOfBlock(thing.block), turnFrom(turn, angle)]);
+  const turned = turnFrom(turn + on.turnOfBlock(thing.block), angle);
+  return JSON.stringify([block, colouring, mirror, on.signOfBlock(thing.block), turned]);
 };
 
 /** How an outline lies: its middle's place in its box tells turned triangles apart, the box's sides turned strips. */

@@ -2,15 +2,9 @@
 import { cornerTolerance } from '#craft/limits';
 import type { PressWish, SeamInPlace } from '#craft/piecing';
 import { at, dot, type Point } from '#ground/plane';
-import type { SidePress } from './press.ts';
-import { endsOf, type SeamEnd, type Spot, spotsOn } from './spots.ts';
-
-/** Whose end it is: a step's. */
-export interface StepEnd {
-  readonly step: number;
-  /** The way at this end when the seam is spun clockwise: 1 toward its second part. */
-  readonly clockwise: 1 | -1;
-}
+import { type Centre, centresIn } from './centres.ts';
+import type { Press } from './press.ts';
+import { endsOf, type SeamEnd, type Spot, type StepEnd, spotsOn } from './spots.ts';
 
 /** What pressing asks of a block that is pieced. */
 export interface SewnSeams {
@@ -21,15 +15,15 @@ export interface SewnSeams {
 export interface StudiedBlock {
   readonly steps: readonly StudiedStep[];
   readonly spots: readonly Spot<StepEnd>[];
-  /** By seam, as spots name it: its step. */
-  readonly overOf: readonly number[];
+  /** Seams that may be spun. */
+  readonly centres: readonly Centre[];
   /** Seams that end on the block's outer edge. */
   readonly rim: readonly SeamEnd<StepEnd>[];
 }
 
 /** What a step may be pressed to, and what each of that costs one block: only told apart where as much nests. */
 export interface StudiedStep {
-  readonly presses: readonly SidePress[];
+  readonly presses: readonly Press[];
   readonly costs: readonly number[];
 }
 
@@ -57,15 +51,21 @@ export const studyBlock = (block: SewnSeams, size: readonly [number, number]): S
     [at(0, down), at(0, 0)],
   ].map((path) => ({ path }));
   const onEdges = spotsOn(edges, ends, slack);
+  const steps = studiedSteps({ ...block, spots, points: pointsOf(sidesOf([...spots, ...onEdges])) });
   return {
-    steps: studiedSteps({ ...block, spots, points: pointsOf(sidesOf([...spots, ...onEdges])) }),
+    steps,
     spots,
-    overOf: block.seams.map(({ step }) => step),
+    centres: centresIn({
+      spots,
+      overOf: block.seams.map(({ step }) => step),
+      pressesOf: steps.map(({ presses }) => presses),
+    }),
     rim,
   };
 };
 
-const slackOf = (size: readonly [number, number]): number => 3 * cornerTolerance * Math.max(...size);
+/** Points of a block nearer than this are one. */
+export const slackOf = (size: readonly [number, number]): number => 3 * cornerTolerance * Math.max(...size);
 
 /** Where its seams come together, and the ends that reach its edge; of a block as it faces in the quilt if its seams are so. */
 export const spotsInBlock = (

@@ -1,14 +1,15 @@
 // Pressing: every seam of the blocks and of the top gets its way, so that as many as can nest where they meet.
+import type { QuarterTurn } from '#craft/design';
 import { type TopSeam, topSeams } from '#craft/piecing';
 import type { SetTop } from '#craft/setting';
 import type { Point } from '#ground/plane';
-import { type SewnSeams, type StudiedBlock, studyBlock } from './block.ts';
-import type { PressTask, TopMeeting, TopWhose, Variants } from './model.ts';
+import { type SewnSeams, type StudiedBlock, slackOf, studyBlock } from './block.ts';
+import { type Laid, layWell, meetingsOf, type TopPress, topPress } from './laying.ts';
+import type { Pressed, PressTask, TopMeeting, TopWhose, Variants } from './model.ts';
 import { doNest, type Press, type SidePress, wayAt } from './press.ts';
-import { withSpins } from './spin.ts';
 import type { Meeting, SeamEnd } from './spots.ts';
 import { type InTop, spotsInTop } from './spots-in-top.ts';
-import { type PressedInVariants, pressInVariants } from './variants.ts';
+import { turnedRim } from './turned-rim.ts';
 
 export { spotsInBlock } from './block.ts';
 export { meetingPlacesIn, meetingPlacesOf } from './places.ts';
@@ -20,6 +21,8 @@ export interface EntryToPress {
   readonly size: readonly [number, number];
   /** Indexes into the top's placed blocks. */
   readonly places: readonly number[];
+  /** By place: the quarter turns, clockwise, that leave its look in the top as it is; where missing, none is turned. */
+  readonly turns?: readonly (readonly QuarterTurn[])[];
 }
 
 export interface Pressing {
@@ -33,6 +36,8 @@ export interface BlockPressing extends Share {
   readonly presses: readonly Press[];
   /** How those blocks are pressed that take the other way; null where all are pressed alike. */
   readonly other: { readonly presses: readonly Press[]; readonly count: number } | null;
+  /** Blocks of it that are turned so that their seams nest. */
+  readonly turned: number;
   /** Meetings inside one block that do not nest, in its own frame, not mirrored. */
   readonly loose: readonly LooseInBlock[];
 }
@@ -65,11 +70,16 @@ export interface TopPressing {
   readonly presses: readonly SidePress[];
   /** By placed block: 1 where it is pressed its entry's other way. */
   readonly variants: Variants;
+  /**
+   * By placed block: how much further than the document has it, clockwise, it is turned so that its seams nest; it looks the
+   * same so.
+   */
+  readonly turns: readonly QuarterTurn[];
   /** Between blocks, rows, sashes and borders. */
   readonly between: Share & { readonly loose: readonly Loose[] };
   /** Of the whole quilt, inside its blocks too. */
   readonly all: Share;
-  /** Whether no other choice of sides nests more. */
+  /** Whether no other choice of sides and turns nests more. */
   readonly proven: boolean;
 }
 
@@ -87,13 +97,48 @@ export const planPressing = (of: { readonly entries: readonly EntryToPress[]; re
   const met = spots.flatMap(({ at, meetings }) =>
     meetings.map((meeting) => ({ at, ...betweenOf(meeting, seams, runs) })),
   );
-  const task: PressTask = { blocks, entryOf, runs: runs.variables, between: met };
-  // a spun centre may do away with the need for two ways
-  const found = pressInVariants(task)
-    .map((one) => withSpins(task, one))
-    .reduce((alike, two) => (two.pressed.nested > alike.pressed.nested ? two : alike));
-  return result({ entries, task, met, seams, runs, found });
+  const turned = entries.map((entry, i) => turnedRims(entry, { block: blocks[i] as StudiedBlock, set }));
+  const task = {
+    blocks,
+    rims: turned,
+    entryOf,
+    turnsOf: turnsByPlace(entries, turned, entryOf),
+    runs: runs.variables,
+    between: met,
+  };
+  return result({ entries, task, met, seams, runs, laid: layWell(task) });
 };
+
+/** By quarters clockwise in the top: a mirrored block is turned the other way in its own frame. */
+const turnedRims = (
+  { size, places, turns = [] }: EntryToPress,
+  { block, set }: { readonly block: StudiedBlock; readonly set: SetTop },
+): PressTask['rims'][number] => {
+  const isMirrored = places.some((place) => set.placed[place]?.mirror);
+  const slack = slackOf(size);
+  return [0, 90, 180, 270].map((turn) =>
+    turn === 0 || turns.some((own) => own.some((one) => one === turn))
+      ? turnedRim({ rim: block.rim, size, quarters: (isMirrored ? -turn : turn) / 90, slack })
+      : null,
+  );
+};
+
+const turnsByPlace = (
+  entries: readonly EntryToPress[],
+  rims: PressTask['rims'],
+  entryOf: readonly number[],
+): PressTask['turnsOf'] => {
+  const all = entryOf.map((): readonly QuarterTurn[] => [0]);
+  entries.forEach(({ places, turns = [] }, entry) => {
+    places.forEach((place, i) => {
+      const own = turns[i] ?? [];
+      all[place] = [0, ...own.filter((turn) => turn !== 0 && rims[entry]?.[turn / 90])];
+    });
+  });
+  return all;
+};
+
+type Task = Omit<PressTask, 'leastLoose'>;
 
 interface Runs {
   readonly variables: PressTask['runs'];
@@ -135,40 +180,40 @@ const betweenOf = ({ ends, nests }: Meeting<InTop>, seams: readonly TopSeam[], r
 
 const result = (of: {
   readonly entries: readonly EntryToPress[];
-  readonly task: PressTask;
+  readonly task: Task;
   readonly met: readonly (TopMeeting & { readonly at: Point })[];
   readonly seams: readonly TopSeam[];
   readonly runs: Runs;
-  readonly found: PressedInVariants;
+  readonly laid: Laid;
 }): Pressing => {
-  const { entries, task, met, seams, runs, found } = of;
-  const { pressed, variants } = found;
+  const { entries, task, met, seams, runs } = of;
+  const { pressed, proven } = of.laid;
+  const { variants, turns } = pressed;
   const blocks = entries.map(({ pieced, places }, entry): BlockPressing => {
     const [presses, other] = pressed.steps[entry] as (typeof pressed.steps)[number];
     const study = task.blocks[entry] as StudiedBlock;
     const count = places.filter((placed) => variants[placed] === 1).length;
     return {
       presses,
+      turned: places.filter((placed) => turns[placed] !== 0).length,
       other: count === 0 ? null : { presses: other, count },
       ...looseIn(study, pieced, presses),
     };
   });
   const loose = met.flatMap((meeting): readonly Loose[] => {
-    const why = whyBetween(task, found, meeting);
+    const why = whyBetween(task, pressed, meeting);
     return why === null ? [] : [{ at: meeting.at, why }];
   });
-  const meetings = blocks.reduce(
-    (all, one, i) => all + one.meetings * (entries[i]?.places.length as number),
-    met.length,
-  );
+  const meetings = meetingsOf(task);
   return {
     blocks,
     top: {
       presses: seams.map(({ wish }, seam) => pressIn(pressed.runs[runs.of[seam] as number] as SidePress, wish.along)),
       variants,
+      turns,
       between: { meetings: met.length, nested: met.length - loose.length, loose },
       all: { meetings, nested: pressed.nested },
-      proven: found.proven || pressed.nested === meetings,
+      proven: proven || pressed.nested === meetings,
     },
   };
 };
@@ -193,32 +238,14 @@ const looseIn = (
   return { meetings: met.length, nested: met.length - loose.length, loose };
 };
 
-const whyBetween = (
-  task: PressTask,
-  { pressed, variants }: PressedInVariants,
-  meeting: TopMeeting,
-): WhyLoose | null => {
-  const whose = meeting.whose.map((one) => {
-    if ('run' in one) {
-      const press: Press = pressed.runs[one.run] as SidePress;
-      return { press, way: wayAt(press, 1), name: `${one.run}`, ways: task.runs[one.run]?.presses.length };
-    }
-    const entry = task.entryOf[one.placed] as number;
-    const variant = variants[one.placed] as 0 | 1;
-    const press = pressed.steps[entry]?.[variant][one.step] as Press;
-    return {
-      press,
-      way: wayAt(press, one.clockwise),
-      name: `${entry} ${variant} ${one.step}`,
-      ways: task.blocks[entry]?.steps[one.step]?.presses.length,
-    };
-  });
-  const [a, b] = whose as [(typeof whose)[number], (typeof whose)[number]];
-  if (doNest(meeting.nests, a.way, b.way)) return null;
+const whyBetween = (task: Task, pressed: Pressed, { whose, nests }: TopMeeting): WhyLoose | null => {
+  const [a, b] = whose.map((one) => topPress(task, pressed, one)) as [TopPress, TopPress];
+  if (doNest(nests, a.way, b.way)) return null;
   return whyLoose({
     presses: [a.press, b.press],
+    // where it lies the same way in both, it does so however it is pressed
     isOneSeam: a.name === b.name,
-    nests: meeting.nests,
+    nests: a.facing === b.facing ? nests : nests === 'alike' ? 'unlike' : 'alike',
     isKept: a.ways === 1 && b.ways === 1,
   });
 };

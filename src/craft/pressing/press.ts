@@ -12,6 +12,9 @@ export type Press = SidePress | 'clockwise' | 'counterclockwise';
 /** Toward the second part, toward the first, or to both. */
 export type Way = 1 | -1 | 0;
 
+/** Of a seam that lies turned over: its second part where the first was. */
+export const acrossFrom = (way: Way): Way => (way === 1 ? -1 : way === -1 ? 1 : 0);
+
 /** @param clockwise the way at that end when the seam is spun clockwise */
 export const wayAt = (press: Press, clockwise: 1 | -1): Way => {
   switch (press) {

@@ -19,6 +19,13 @@ export interface SeamEnd<Whose> {
   readonly of: Whose;
 }
 
+/** Whose end it is: a step's. */
+export interface StepEnd {
+  readonly step: number;
+  /** The way at this end when the seam is spun clockwise: 1 toward its second part. */
+  readonly clockwise: 1 | -1;
+}
+
 /** Seams that end at one point of a later seam, which runs on to both sides of it. */
 export interface Spot<Whose> {
   /** The later seam, by its place in the list. */

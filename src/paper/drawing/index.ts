@@ -33,6 +33,7 @@ export type { Drawing } from './svg.ts';
 export { drawSwatch } from './swatch.ts';
 export { drawTemplate } from './template.ts';
 export { drawTemplateSheets } from './template-sheets.ts';
+export { isTurned, sewnAt } from './things.ts';
 export { drawTiles, type SheetPlace, type Tile, type WholeDrawing } from './tiles.ts';
 export { drawTopMachine } from './top-machine.ts';
 export { mitreCorner, topAway } from './top-seam.ts';

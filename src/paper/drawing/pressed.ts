@@ -11,7 +11,7 @@ import { ink, paler, patchEdgePt, softInk, thread } from './ink.ts';
 import { entriesOf, entryKey } from './placed.ts';
 import { type Frame, framed, lineOf, pathOf } from './shape.ts';
 import { type Drawing, element, group, numberText, picture } from './svg.ts';
-import { otherWayMark, outlineInTop } from './things.ts';
+import { otherWayMark, outlineInTop, sewnAt, topPointer } from './things.ts';
 import { clothPaths, shapesInTop } from './top-shapes.ts';
 
 interface PressedPicture {
@@ -92,9 +92,20 @@ export const drawPressedTop = (of: PressedPicture & { readonly plan: QuiltPlan }
         frame,
       }),
       ...set.placed.flatMap((_, place) => otherWayMark(plan, place, frame)),
+      ...pointersTo(plan, frame),
     ],
   });
 };
+
+/** Where blocks are turned so that seams nest: which edge of each is at the top of its board. */
+const pointersTo = (plan: QuiltPlan, { scale, x, y }: Frame): readonly string[] =>
+  plan.top.pressing.turns.every((turn) => turn === 0)
+    ? []
+    : [
+        group({ transform: `translate(${numberText(x)} ${numberText(y)})` }, [
+          ...plan.top.set.placed.map((_, place) => topPointer(sewnAt(plan, place), scale)),
+        ]),
+      ];
 
 const framedIn = (
   fitPt: readonly [number, number],

@@ -23,7 +23,7 @@ export interface ThingPen {
 export const penFor = (of: Pick<ThingPen, 'plan' | 'signs' | 'scale'>): ThingPen => ({
   ...of,
   entries: entriesOf(of.plan),
-  pointers: of.plan.top.set.placed.some(({ turn }) => turn !== 0) ? 'drawn' : 'none',
+  pointers: isTurned(of.plan) ? 'drawn' : 'none',
 });
 
 /** At its place in the top, in the picture's points from the top's upper left corner. */
@@ -35,7 +35,7 @@ export const drawThing = (pen: ThingPen, thing: TopThing): readonly string[] => 
       element('path', { d: pathOf([framed(points, { scale, x: 0, y: 0 })]), fill: signOf(signs, fabric).colour }),
     ];
   }
-  const placed = placedAt(plan, thing.block);
+  const placed = sewnAt(plan, thing.block);
   const block = placedBlock(pen, thing.block);
   const isMarked = pen.pointers === 'drawn' && Math.min(...placed.size) * scale >= 16;
   return [
@@ -75,6 +75,16 @@ export const placedAt = (plan: QuiltPlan, index: number): PlacedBlock => {
   if (placed === undefined) throw new Error(`the top has no block ${index}`);
   return placed;
 };
+
+/** With the turn in which it is sewn: where it looks the same, it may be turned further than it is set. */
+export const sewnAt = (plan: QuiltPlan, index: number): PlacedBlock => {
+  const placed = placedAt(plan, index);
+  return { ...placed, turn: ((placed.turn + (plan.top.pressing.turns[index] ?? 0)) % 360) as PlacedBlock['turn'] };
+};
+
+/** Whether any block is sewn in otherwise than it lies on its board. */
+export const isTurned = (plan: QuiltPlan): boolean =>
+  plan.top.set.placed.some((_, place) => sewnAt(plan, place).turn !== 0);
 
 export const topPointer = (placed: PlacedBlock, scale: number): string => {
   const [x, y] = [placed.at[0] * scale, placed.at[1] * scale];

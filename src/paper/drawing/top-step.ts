@@ -14,7 +14,7 @@ import { boardRoom, checkSizes, pressArrow, rightEnd, slantedSize, standOff, thr
 import { largerThanTop } from './step-scale.ts';
 import type { Drawing } from './svg.ts';
 import { element, group, numberText, picture } from './svg.ts';
-import { outlineInTop, placedAt, topPointer } from './things.ts';
+import { isTurned, outlineInTop, sewnAt, topPointer } from './things.ts';
 import { mitreSeam, mitreStrips, topAway, topSeam } from './top-seam.ts';
 import { clothPaths, shapesInTop, topEdge } from './top-shapes.ts';
 
@@ -96,11 +96,11 @@ const stripsAt = (plan: QuiltPlan, step: TopStep): readonly Polygon[] =>
 
 const drawThings = ({ plan, signs, step }: TopStepPicture) => {
   const shapesOf = shapesInTop(plan, signs, step.things.flat());
-  const isTurned = plan.top.set.placed.some(({ turn }) => turn !== 0);
+  const areTurned = isTurned(plan);
   return (things: readonly TopThing[], frame: Frame): readonly string[] => {
     const shapes = things.flatMap(shapesOf).map((shape) => ({ ...shape, points: framed(shape.points, frame) }));
-    const blocks = things.flatMap((thing) => ('block' in thing ? [placedAt(plan, thing.block)] : []));
-    const pointers = isTurned ? blocks.filter(({ size }) => Math.min(...size) * frame.scale >= 16) : [];
+    const blocks = things.flatMap((thing) => ('block' in thing ? [sewnAt(plan, thing.block)] : []));
+    const pointers = areTurned ? blocks.filter(({ size }) => Math.min(...size) * frame.scale >= 16) : [];
     return [
       ...clothPaths({ shapes, signs, attributes: topEdge(plan, frame.scale) }),
       element('path', {

@@ -25,7 +25,7 @@ export { endNamesOf, sheetNamesOf } from './sheet-names.ts';
 export type { SizedPlan } from './sized.ts';
 export { skillOf } from './skill.ts';
 export { type StepWords, stepWords } from './step-words.ts';
-export { topIntro, topPages, topPicture, topPieceLine } from './top.ts';
+export { pointerText, topIntro, topPages, topPicture, topPieceLine } from './top.ts';
 export { borderParts } from './top-borders.ts';
 export type { TopPart } from './top-part.ts';
 export { topShape } from './top-shape.ts';

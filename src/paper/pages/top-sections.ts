@@ -1,6 +1,7 @@
 // The sections of a sampler: which are sewn first, what each is joined from and in which order.
 import type { QuiltPlan, TopStep } from '#craft';
 import { type Assembly, type TopThing, thingsOf } from '#craft/setting';
+import { sewnAt } from '#paper/drawing';
 import { checkSize } from '#paper/lengths';
 import { pieceOfStrip, thingText } from './top-names.ts';
 import type { TopPart } from './top-part.ts';
@@ -94,8 +95,8 @@ const signOf = (plan: QuiltPlan, things: readonly TopThing[]): string =>
 
 const thingSign = (plan: QuiltPlan, thing: TopThing): readonly (string | number | boolean)[] => {
   if ('block' in thing) {
-    const placed = plan.top.set.placed[thing.block];
-    return placed === undefined ? [] : [placed.block, placed.colouring, placed.mirror, placed.turn];
+    const { block, colouring, mirror, turn } = sewnAt(plan, thing.block);
+    return [block, colouring, mirror, turn, plan.top.pressing.variants[thing.block] ?? 0];
   }
   const rect = plan.top.set.strips[thing.strip]?.rect;
   return rect === undefined

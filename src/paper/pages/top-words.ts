@@ -3,7 +3,7 @@
 import type { QuiltPlan, TopStep } from '#craft';
 import { type RoundPart, type TopThing, thingsOf } from '#craft/setting';
 import type { ClothSigns } from '#paper/cloth';
-import { isSlanted, mitreCorner, rowsWith, topAway } from '#paper/drawing';
+import { isSlanted, mitreCorner, rowsWith, sewnAt, topAway } from '#paper/drawing';
 import { checkSize } from '#paper/lengths';
 import { capital, inWords } from '#paper/words';
 import { machineText, partName, pressText, stepHeading } from './naming.ts';
@@ -154,8 +154,8 @@ const rowsBefore = ({ of }: TopStep): string => (of === 1 ? 'row 1' : 'the top s
 /** A block that is turned in the top says so: on point, from how it stands there. */
 const turnedName = (plan: QuiltPlan, thing: TopThing): string => {
   const name = thingText(plan, thing);
-  const placed = 'block' in thing ? plan.top.set.placed[thing.block] : undefined;
-  if (placed === undefined) return name;
+  if (!('block' in thing)) return name;
+  const placed = sewnAt(plan, thing.block);
   const turn = (placed.turn - (placed.turn % 90) + 360) % 360;
   return turn === 0 ? name : `${name} turned ${turn}°`;
 };

@@ -1,7 +1,7 @@
 // The top: its picture, how its rows or sections are sewn and joined, its plain pieces, its borders.
 import type { QuiltPlan, TopPiece } from '#craft';
 import { signOf } from '#paper/cloth';
-import { type Drawing, drawRows, drawSections, isSlanted } from '#paper/drawing';
+import { type Drawing, drawRows, drawSections, isSlanted, isTurned } from '#paper/drawing';
 import { sizeOnPaper } from '#paper/lengths';
 import { capital, roleNouns } from '#paper/words';
 import type { Picture } from './album.ts';
@@ -35,14 +35,13 @@ export const topPages = (of: TopChapter): TopPages => {
 /** Before the first seam. */
 export const topIntro = (plan: QuiltPlan): readonly string[] => [
   'Lay the whole top out before you sew, and look at it from across the room.',
-  ...(plan.top.set.placed.some(({ turn }) => turn !== 0)
-    ? [
-        'The small pointer in a block marks the edge that is at the top of its board: turn the block so that it points as drawn.',
-      ]
-    : []),
+  ...(isTurned(plan) ? [pointerText] : []),
   ...topNestingLines(plan),
   ...elsewhere(plan),
 ];
+
+export const pointerText =
+  'The small pointer in a block marks the edge that is at the top of its board: turn the block so that it points as drawn.';
 
 /** Its middle in rows or sections, as they are joined. */
 export const topPicture = (of: Pick<TopChapter, 'plan' | 'signs'>): Drawing =>

@@ -44,6 +44,7 @@ export const toPlanFile = (plan: QuiltPlan): unknown => ({
       turn,
       mirror,
       ...(plan.top.pressing.variants[place] === 1 ? { pressed: 'other-way' } : {}),
+      ...(plan.top.pressing.turns[place] ? { turnToNest: plan.top.pressing.turns[place] } : {}),
       // what scrappy tones were drawn: the cloth of each patch, in the order of the block's patches
       ...(plan.top.drawn[place] ? { fabrics: plan.top.drawn[place] } : {}),
     })),
@@ -89,7 +90,7 @@ const blockEntry = (plan: QuiltPlan, block: BlockPlan): unknown => {
       points: outlineEntries({ points, arcs }),
     })),
     pieces: block.pieces.map(piece),
-    pressing: { ...block.pressing, loose: block.pressing.loose.map((one) => ({ ...one, at: pair(one.at) })) },
+    pressing: blockPressing(block.pressing),
     trimming: accuracy.trimming,
     minutes: tenths(blockMinutes(plan, block)),
     steps: block.steps.map((one, i) => ({
@@ -99,6 +100,12 @@ const blockEntry = (plan: QuiltPlan, block: BlockPlan): unknown => {
     })),
   };
 };
+
+const blockPressing = ({ turned, loose, ...share }: BlockPlan['pressing']): unknown => ({
+  ...share,
+  ...(turned === 0 ? {} : { turned }),
+  loose: loose.map((one) => ({ ...one, at: pair(one.at) })),
+});
 
 /** An estimate has no more places. */
 const tenths = (minutes: number): number => Math.round(10 * minutes) / 10;

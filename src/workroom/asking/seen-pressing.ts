@@ -4,6 +4,7 @@ import { clothSignsFor } from '#paper/cloth';
 import { type Drawing, drawPressedBlock, drawPressedTop, drawSpunBack } from '#paper/drawing';
 import {
   blockNestingLines,
+  pointerText,
   pressReason,
   spunBackAlt,
   stepWords,
@@ -38,7 +39,8 @@ const fits = { block: [230, 230], top: [330, 330] } as const;
 export const seePressing = (plan: QuiltPlan, look: PressingLook): PressingSeen | 'nowhere' => {
   const signs = clothSignsFor(plan);
   if (look.entry === topEntry) {
-    const share = topNestingLines(plan);
+    const areTurned = plan.top.pressing.turns.some((turn) => turn !== 0);
+    const share = [...topNestingLines(plan), ...(areTurned ? [pointerText] : [])];
     const alt = `The top with an arrow across every seam, the way that it is pressed. ${share.join(' ')}`;
     return {
       ...look,
