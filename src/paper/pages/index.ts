@@ -5,6 +5,8 @@ export { type BlockHead, blockHead, boardAlt, titleOf } from './block-head.ts';
 export { boughtText } from './bought.ts';
 export { boundText } from './bound-text.ts';
 export { cautions } from './cautions.ts';
+export { type ChainWords, chainWords, memberIn, quiltChains, roundSum, roundTitle } from './chain-words.ts';
+export { drawBatch } from './chains.ts';
 export { type Chapter, patternChapters, usualChapters, usualFor } from './chapters.ts';
 export { clothDirections, type PieceText, pieceTexts } from './cloth-directions.ts';
 export { quiltAlt } from './cover.ts';

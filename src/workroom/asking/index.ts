@@ -14,6 +14,7 @@ export {
 } from './finish-ways.ts';
 export { type Look, type LookName, lookAt, type Seen } from './looks.ts';
 export { askMeasures, type Measured, type MeasuredBlock } from './measured.ts';
+export type { BatchLine, ChainStepSeen, ChainsSeen, MemberLine, RoundLine } from './seen-chains.ts';
 export type { CutLead, CutStep, CutStepsSeen, CutStrip } from './seen-cut-steps.ts';
 export type {
   Box,
@@ -27,7 +28,7 @@ export type {
 } from './seen-cutting.ts';
 export type { FinishFigures, FinishPart, FinishSeen, FinishTopic } from './seen-finish.ts';
 export type { PressingSeen } from './seen-pressing.ts';
-export type { EntryLine, EntryPart, EntrySeen, StepLine, StepSeen } from './seen-sewing.ts';
+export type { EntryLine, EntryPart, EntrySeen, StepLine, StepSeen, StepShown } from './seen-sewing.ts';
 export type { SizesSeen, SizesTold, WrittenSize } from './seen-sizes.ts';
 export type { VersionCloth, VersionSeen } from './seen-version.ts';
 export { seeWays, type WaysGroup, type WaysPoint, type WaysSeen } from './seen-ways.ts';

@@ -1,5 +1,6 @@
 // What one view alone shows of a plan, worked out when it is looked at: each look takes the plan and what of it is in sight.
 import type { QuiltPlan } from '#craft';
+import { seeChainPictures, seeChainStep, seeChains } from './seen-chains.ts';
 import { seeCutSteps } from './seen-cut-steps.ts';
 import { seeCutting } from './seen-cutting.ts';
 import { seeFinish } from './seen-finish.ts';
@@ -10,6 +11,9 @@ import { seeSizes } from './seen-sizes.ts';
 import { seeVersion } from './seen-version.ts';
 
 const looks = {
+  chainPictures: seeChainPictures,
+  chains: seeChains,
+  chainStep: seeChainStep,
   cutting: seeCutting,
   cutSteps: seeCutSteps,
   finish: seeFinish,

@@ -108,7 +108,8 @@ export const seeSewing = (plan: QuiltPlan, _all: Readonly<Record<never, never>>)
 const seamsOf = (steps: readonly { readonly total: number }[]): number =>
   steps.reduce((all, { total }) => all + total, 0);
 
-const countKey = (entry: string, { number, join }: Pick<PlannedStep, 'number' | 'join'>): string =>
+/** What is counted of a step. */
+export const countKey = (entry: string, { number, join }: Pick<PlannedStep, 'number' | 'join'>): string =>
   `${entry} ${number} ${join.join('+')}`;
 
 export interface EntryLook {
@@ -159,9 +160,8 @@ export interface StepLook {
   readonly letters: 'usual' | 'large';
 }
 
-export interface StepSeen {
-  readonly entry: string;
-  readonly step: number;
+/** What a step shows whichever way one came to it. */
+export interface StepShown {
   readonly words: StepWords;
   /** What the pages say of all seams of its sort, in the top. */
   readonly notes: readonly string[];
@@ -169,18 +169,23 @@ export interface StepSeen {
   readonly take: readonly string[];
   readonly board: Drawing;
   readonly machine: Drawing;
-  /** All pieces laid out, as far as they are sewn; each shape names its place in `taking`. */
-  readonly laid: Drawing;
-  /** By piece the step that takes it. */
-  readonly taking: readonly number[];
   /** Unit vector along which the next part comes on the board. */
   readonly away: readonly [x: number, y: number];
   /** Clockwise, in degrees, from how the first part came to the machine; less than half a turn either way. */
   readonly turn: number;
 }
 
+export interface StepSeen extends StepShown {
+  readonly entry: string;
+  readonly step: number;
+  /** All pieces laid out, as far as they are sewn; each shape names its place in `taking`. */
+  readonly laid: Drawing;
+  /** By piece the step that takes it. */
+  readonly taking: readonly number[];
+}
+
 /** Shares of board and machine are those of the printed step; the smaller the room, the larger its letters on the screen. */
-const fits = {
+export const fits = {
   usual: { step: [300, 200], machine: [176, 200], laid: [300, 300] },
   large: { step: [195, 130], machine: [114, 130], laid: [240, 240] },
 } as const;
@@ -200,28 +205,37 @@ export const seeStep = (plan: QuiltPlan, look: StepLook): StepSeen | 'nowhere' =
 
 const blockStepSeen = (
   plan: QuiltPlan,
-  of: {
-    readonly block: BlockPlan;
-    readonly step: PlannedStep;
-    readonly entry: string;
-    readonly fit: (typeof fits)['usual' | 'large'];
-  },
+  of: BlockStep & { readonly entry: string; readonly fit: (typeof fits)[StepLook['letters']] },
 ): StepSeen => {
   const { block, step, entry, fit } = of;
   const signs = clothSignsFor(plan);
-  const words = stepWords(plan, { block, step, counts: [block.count] });
-  const drawn = { block, step, signs, ruler: plan.quilt };
-  const away = awayFrom(block, step);
   return {
     entry,
     step: step.number,
+    ...blockStepShown(plan, { ...of, words: stepWords(plan, { block, step, counts: [block.count] }) }),
+    laid: drawLaidBlock({ block, signs, fitPt: fit.laid, at: step.number, alt: laidAlt(titleOf(plan, block), step) }),
+    taking: stepsTaking(block),
+  };
+};
+
+interface BlockStep {
+  readonly block: BlockPlan;
+  readonly step: PlannedStep;
+}
+
+export const blockStepShown = (
+  plan: QuiltPlan,
+  of: BlockStep & { readonly words: StepWords; readonly fit: (typeof fits)[StepLook['letters']] },
+): StepShown => {
+  const { block, step, words, fit } = of;
+  const drawn = { block, step, signs: clothSignsFor(plan), ruler: plan.quilt };
+  const away = awayFrom(block, step);
+  return {
     words,
     notes: [],
     take: takenLines(plan, block, step),
     board: drawStep({ ...drawn, fitPt: fit.step, alt: words.boardAlt }),
     machine: drawMachine({ ...drawn, fitPt: fit.machine, seam: toNumber(plan.quilt.seam), alt: words.machineAlt }),
-    laid: drawLaidBlock({ block, signs, fitPt: fit.laid, at: step.number, alt: laidAlt(titleOf(plan, block), step) }),
-    taking: stepsTaking(block),
     away: [away.x, away.y],
     turn: halfTurn(step.machineTurn),
   };

@@ -1,12 +1,24 @@
 // All that is sewn, in order, each with how far it is.
 import { countWords, useHereInSight } from '#workroom/room';
+import { chainsEntry } from './sew-address.ts';
 import type { Sewing } from './use-sewing.ts';
 
 export const EntryStrip = ({ sewing, here }: { readonly sewing: Sewing; readonly here: string | null }) => {
   const list = useHereInSight<HTMLOListElement>(here);
   return (
-    <nav className="row-of-links sew-entries" aria-label="Blocks and top, in the order of sewing">
+    <nav className="row-of-links sew-entries" aria-label="Chains; blocks and top, in the order of sewing">
       <ol ref={list}>
+        {sewing.entries.some(({ kind, steps }) => kind === 'block' && steps.length > 0) && (
+          <li>
+            <a
+              href={sewing.addressOf({ entry: chainsEntry, step: null, sight: 'both', type: 'usual' })}
+              aria-current={here === chainsEntry ? 'true' : undefined}
+            >
+              <span className="sew-entry-name">In chains</span>
+              <span className="sew-entry-far">all blocks at once</span>
+            </a>
+          </li>
+        )}
         {sewing.entries.map((entry) => (
           <li key={entry.key}>
             <a

@@ -6,6 +6,7 @@ import { SmallPicture, sceneOfBlock, sceneOfQuilt } from '#workroom/drawing';
 import { countWords, quiltAddress, timeWords, useQuilt } from '#workroom/room';
 import { waysPlace } from '#workroom/ways';
 import { MinutesSheet } from './minutes-sheet.tsx';
+import { chainsEntry } from './sew-address.ts';
 import { firstOpen, type Sewing, type StepPlace } from './use-sewing.ts';
 
 const picturePx = 132;
@@ -23,6 +24,7 @@ export const Overview = ({ sewing }: { readonly sewing: Sewing }) => {
   );
   const [sewn, all] = sewing.seams;
   const open = placeOf(sewing) ?? firstOpen(sewing, sewing.entries);
+  const chained = batchOf(sewing);
   const picture = answer?.picture ?? null;
   const scenes = useMemo(
     () =>
@@ -45,12 +47,28 @@ export const Overview = ({ sewing }: { readonly sewing: Sewing }) => {
           {sewn > 0 ? ` · ${sewn} sewn` : ''}
         </p>
         {all > 0 && <progress aria-label="Seams sewn" max={all} value={sewn} />}
-        {open !== null && (
+        {chained !== null && (
+          <a
+            className="main-key sew-next"
+            href={sewing.addressOf({ entry: chainsEntry, step: chained, sight: 'both', type: 'usual' })}
+          >
+            Go on: in chains, batch {chained}
+          </a>
+        )}
+        {chained === null && open !== null && (
           <a
             className="main-key sew-next"
             href={sewing.addressOf({ entry: open.entry.key, step: open.step.number, sight: 'both', type: 'usual' })}
           >
             {sewing.last() === null ? 'Begin' : 'Go on'}: {open.entry.title}, step {open.step.number}
+          </a>
+        )}
+        {sewing.entries.some(({ kind, steps }) => kind === 'block' && steps.length > 0) && (
+          <a
+            className="lone-link"
+            href={sewing.addressOf({ entry: chainsEntry, step: null, sight: 'both', type: 'usual' })}
+          >
+            In chains: the same unit for all blocks at once
           </a>
         )}
         <a className="lone-link" href={quiltAddress(id, 'cut', waysPlace)}>
@@ -97,6 +115,13 @@ const placeOf = ({ last, entries }: Sewing): StepPlace | null => {
   const entry = entries.find((one) => one.key === key);
   const step = entry?.steps.find((one) => one.number === number);
   return entry === undefined || step === undefined ? null : { entry, step };
+};
+
+/** The batch that was looked at last. */
+const batchOf = ({ last, chains }: Sewing): number | null => {
+  const [key, number] = last() ?? [];
+  const batch = chains?.rounds.flatMap(({ batches }) => batches).find((one) => one.number === number);
+  return key === chainsEntry ? (batch?.number ?? null) : null;
 };
 
 const linesOf = ({ kind, count, steps, seams }: Sewing['entries'][number]): readonly string[] => [

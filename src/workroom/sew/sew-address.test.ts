@@ -1,6 +1,14 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { pressingPlaceIn, sewPlaceIn, withinOf, withinPressing } from './sew-address.ts';
+import {
+  chainsEntry,
+  pressingPlaceIn,
+  roundIn,
+  sewPlaceIn,
+  withinOf,
+  withinPressing,
+  withinRound,
+} from './sew-address.ts';
 
 test('every place in the sewing has an address that leads back to it', () => {
   const usual = { sight: 'both', type: 'usual' } as const;
@@ -36,4 +44,13 @@ test('every sight of the pressing has an address that leads back to it, and is n
   }
   assert.equal(pressingPlaceIn(['cabin', '3']), null);
   assert.equal(pressingPlaceIn(['cabin']), null);
+});
+
+test('a batch of the chains has its address as a step has, and a round one that is no batch', () => {
+  const place = { entry: chainsEntry, step: 7, sight: 'machine', type: 'large' } as const;
+  assert.deepEqual(sewPlaceIn(withinOf(place)), place);
+  assert.equal(roundIn(withinOf(place)), null);
+  assert.equal(roundIn(withinRound(3)), 3);
+  assert.equal(sewPlaceIn(withinRound(3)).step, null);
+  assert.equal(roundIn(['cabin', 'round-3']), null);
 });

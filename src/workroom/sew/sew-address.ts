@@ -13,6 +13,17 @@ export interface SewPlace {
   readonly type: 'usual' | 'large';
 }
 
+/** The chains over all blocks stand among the entries: their batches are numbered as steps are. No id of a block holds the sign. */
+export const chainsEntry = '~chains';
+
+/** Which round of the chains is looked at before any batch. */
+export const roundIn = ([entry, round]: Within): number | null => {
+  const found = entry === chainsEntry ? /^round-([1-9]\d{0,4})$/.exec(round ?? '') : null;
+  return found === null ? null : Number(found[1]);
+};
+
+export const withinRound = (round: number): Within => [chainsEntry, `round-${round}`];
+
 export const sewPlaceIn = ([entry, step, ...how]: Within): SewPlace => ({
   entry: entry ?? null,
   step: step !== undefined && /^[1-9]\d{0,4}$/.test(step) ? Number(step) : null,

@@ -2,11 +2,13 @@
 import { useMemo } from 'react';
 import type { EntryLine } from '#workroom/compute';
 import { useQuilt, type Within } from '#workroom/room';
+import { ChainPlayer } from './chain-player.tsx';
+import { ChainsPage } from './chains-page.tsx';
 import { EntryPage } from './entry-page.tsx';
 import { EntryStrip } from './entry-strip.tsx';
 import { Overview } from './overview.tsx';
 import { PressingPage } from './pressing-page.tsx';
-import { isWrongSize, pressingPlaceIn, sewPlaceIn } from './sew-address.ts';
+import { chainsEntry, isWrongSize, pressingPlaceIn, roundIn, type SewPlace, sewPlaceIn } from './sew-address.ts';
 import { StepPlayer } from './step-player.tsx';
 import { type Sewing, useSewing } from './use-sewing.ts';
 import { WrongSizePage } from './wrong-size-page.tsx';
@@ -25,6 +27,7 @@ export const SewView = ({ within }: { readonly within: Within }) => {
       </p>
     );
   }
+  if (place.entry === chainsEntry) return <Chains sewing={sewing} place={place} within={within} />;
   const entry = sewing.entries.find(({ key }) => key === place.entry);
   const step = entry?.steps.find(({ number }) => number === place.step);
   if (entry !== undefined && step !== undefined) {
@@ -39,6 +42,26 @@ export const SewView = ({ within }: { readonly within: Within }) => {
         </p>
       )}
       {entry === undefined ? <Overview sewing={sewing} /> : <OfEntry sewing={sewing} entry={entry} within={within} />}
+    </>
+  );
+};
+
+const Chains = (of: { readonly sewing: Sewing; readonly place: SewPlace; readonly within: Within }) => {
+  const { sewing, place, within } = of;
+  const { chains } = sewing;
+  if (chains === null) {
+    return (
+      <p className="empty" role="status">
+        Looking which units are alike …
+      </p>
+    );
+  }
+  const batch = chains.rounds.flatMap(({ batches }) => batches).find(({ number }) => number === place.step);
+  if (batch !== undefined) return <ChainPlayer sewing={sewing} place={place} chains={chains} batch={batch} />;
+  return (
+    <>
+      <EntryStrip sewing={sewing} here={chainsEntry} />
+      <ChainsPage sewing={sewing} chains={chains} round={roundIn(within)} />
     </>
   );
 };

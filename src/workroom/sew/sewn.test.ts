@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { counted, countOf, type Sewn, sewnIn, sumOf } from './sewn.ts';
+import { counted, countedTogether, countOf, type Sewn, sewnIn, sumOf } from './sewn.ts';
 
 const none: Sewn = { last: null, counts: {} };
 const step = { key: 'cabin 1 A+B', total: 36 };
@@ -24,4 +24,19 @@ test('what was kept comes back, and what is no count is nothing', () => {
   for (const text of [null, 'no json', '7', '[]', '{"last":[3,"a"],"counts":{"a":-1,"b":1.5,"c":"2","d":null}}']) {
     assert.deepEqual(sewnIn(text), none, String(text));
   }
+});
+
+test('what is sewn together goes onto the first that are not all sewn, and comes off the last; what was counted apart stays', () => {
+  const [a, b] = [
+    { key: 'star 3 B+C', total: 12 },
+    { key: 'comb 1 A+B', total: 4 },
+  ];
+  const apart = counted(none, b, 2);
+  const together = countedTogether(apart, [a, b], 3);
+  assert.deepEqual([countOf(together, a), countOf(together, b)], [1, 2]);
+  const all = countedTogether(together, [a, b], 99);
+  assert.deepEqual([countOf(all, a), countOf(all, b)], [12, 4]);
+  const less = countedTogether(all, [a, b], 10);
+  assert.deepEqual([countOf(less, a), countOf(less, b)], [10, 0]);
+  assert.deepEqual(countedTogether(less, [a, b], 0), none);
 });

@@ -42,6 +42,18 @@ export const counted = (sewn: Sewn, step: Counted, to: number): Sewn => {
   return { ...sewn, counts: to > 0 ? { ...others, [step.key]: Math.min(to, step.total) } : others };
 };
 
+/** So many of steps that are sewn together: what is more goes onto the first that are not all sewn, what is less comes off the last. */
+export const countedTogether = (sewn: Sewn, steps: readonly Counted[], to: number): Sewn => {
+  const change = to - sumOf(sewn, steps);
+  let left = Math.abs(change);
+  return (change > 0 ? steps : steps.toReversed()).reduce((now, step) => {
+    const done = countOf(now, step);
+    const share = Math.min(left, change > 0 ? step.total - done : done);
+    left -= share;
+    return share === 0 ? now : counted(now, step, done + (change > 0 ? share : -share));
+  }, sewn);
+};
+
 export const sumOf = (sewn: Sewn, steps: readonly Counted[]): number =>
   steps.reduce((all, step) => all + countOf(sewn, step), 0);
 

@@ -55,7 +55,7 @@ const StepLink = memo(({ number, heading, place, done, href, isHere }: StepLinkO
   </li>
 ));
 
-const doneWords = (done: number, total: number): string => {
+export const doneWords = (done: number, total: number): string => {
   if (done === 0) return total === 1 ? '' : `${total} ×`;
   return done === total ? 'sewn' : `${done}/${total}`;
 };

@@ -1,12 +1,12 @@
 // The two pictures of a step: as it lies on the board, and as it lies at the machine. The next part comes from its side; at the machine
 // the unit turns, and the part is laid over.
 import type { CSSProperties } from 'react';
-import type { StepSeen } from '#workroom/compute';
+import type { StepShown } from '#workroom/compute';
 import { LivePicture } from './live-picture.tsx';
 import type { SewSight } from './sew-address.ts';
 
 export interface StepPicturesOf {
-  readonly seen: StepSeen;
+  readonly seen: StepShown;
   readonly sight: SewSight;
   readonly again: number;
 }

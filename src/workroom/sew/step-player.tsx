@@ -1,15 +1,14 @@
 // One step: which piece is next, and which way round. In the usual size with the whole board and the list of steps beside it; in large
 // type alone, to be read beside the machine.
-import { memo, useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { memo, useCallback, useEffect, useMemo, useState } from 'react';
 import type { EntryLine, StepLine, StepSeen } from '#workroom/compute';
-import { quiltAddress, timeWords, useLook, useMedia, usePreferences, useQuilt, useRoom } from '#workroom/room';
+import { quiltAddress, timeWords, useLook, useMedia, useQuilt, useRoom } from '#workroom/room';
 import { EntryStrip } from './entry-strip.tsx';
 import { LivePicture } from './live-picture.tsx';
-import type { SewPlace, SewSight } from './sew-address.ts';
-import { StepCounter } from './step-counter.tsx';
+import { chainsEntry, type SewPlace } from './sew-address.ts';
+import { StepCard } from './step-card.tsx';
 import { StepList } from './step-list.tsx';
-import { StepPictures } from './step-pictures.tsx';
-import { fillScreen, useFilledScreen } from './use-filled-screen.ts';
+import { useFilledScreen } from './use-filled-screen.ts';
 import { useSewCommands } from './use-sew-commands.ts';
 import { type Sewing, type StepPlace, stepAfter } from './use-sewing.ts';
 
@@ -21,8 +20,8 @@ export interface StepPlayerOf {
 }
 
 export const StepPlayer = memo(({ sewing, place, entry, step }: StepPlayerOf) => {
-  const { say, preferences } = useRoom();
-  const { hand } = usePreferences(preferences);
+  const { id } = useQuilt();
+  const { say } = useRoom();
   const isNarrow = useMedia('(max-width: 700px)');
   const letters = isNarrow || place.type === 'large' ? 'large' : 'usual';
   const look = useMemo(
@@ -40,14 +39,42 @@ export const StepPlayer = memo(({ sewing, place, entry, step }: StepPlayerOf) =>
     if (told !== null) say(told);
   }, [told, say]);
 
+  const showAgain = useCallback(() => setAgain((times) => times + 1), []);
   const before = useMemo(() => stepAfter(sewing.entries, { entry, step }, -1), [sewing.entries, entry, step]);
   const after = useMemo(() => stepAfter(sewing.entries, { entry, step }, 1), [sewing.entries, entry, step]);
-  const showAgain = useCallback(() => setAgain((times) => times + 1), []);
-  useSewCommands({ sewing, place, step, entry, before, after, showAgain });
+  const playing = useMemo(
+    () => ({
+      place,
+      goTo: sewing.goTo,
+      before: before && placeAt(place, before),
+      after: after && placeAt(place, after),
+      counter: {
+        done: sewing.countOf(step),
+        total: step.total,
+        count: (done: number) => sewing.count([step], done),
+      },
+      showAgain,
+    }),
+    [sewing, place, step, before, after, showAgain],
+  );
+  useSewCommands({ sewing, entry, playing });
   useFilledScreen(place.type === 'large');
 
   const card = seen !== null && (
-    <StepCard {...{ sewing, place, entry, step, seen, before, after, again, hand }} isHere={isHere} />
+    <StepCard
+      {...{ sewing, place, again, isHere }}
+      name={`Step ${step.number}`}
+      where={`${entry.title} · step ${step.number} of ${entry.steps.length}${step.place === '' ? '' : ` · ${step.place}`}`}
+      shown={seen}
+      counter={playing.counter}
+      before={playing.before}
+      after={after && { place: placeAt(place, after), words: nextWords(entry, after) }}
+      end={
+        <a className="main-key sew-next" href={quiltAddress(id, 'finish')}>
+          That was the last seam: on to Finish
+        </a>
+      }
+    />
   );
   if (place.type === 'large') return <div className="sew-large">{card}</div>;
   return (
@@ -77,6 +104,7 @@ export const StepPlayer = memo(({ sewing, place, entry, step }: StepPlayerOf) =>
                 </a>
               </p>
             )}
+            <ItsBatch sewing={sewing} entry={entry} step={step} />
             <StepList sewing={sewing} entry={entry} here={step.number} place={place} isSettled={seen !== null} />
           </section>
         </aside>
@@ -85,121 +113,35 @@ export const StepPlayer = memo(({ sewing, place, entry, step }: StepPlayerOf) =>
   );
 });
 
-const toldWords = (entry: EntryLine, step: StepLine, { words }: StepSeen): string =>
-  `${entry.title}, step ${step.number} of ${entry.steps.length}. ${words.heading}. ${words.machine} ${words.press} ${words.measures}`;
-
-interface StepCardOf extends StepPlayerOf {
-  readonly seen: StepSeen;
-  readonly isHere: boolean;
-  readonly before: StepPlace | null;
-  readonly after: StepPlace | null;
-  readonly again: number;
-  readonly hand: 'left' | 'right';
-}
-
-const StepCard = (of: StepCardOf) => {
-  const { id } = useQuilt();
-  const { sewing, place, entry, step, seen, before, after } = of;
-  const { words } = seen;
-  const [sewn, all] = sewing.seams;
-  const to = ({ entry: { key }, step: { number } }: StepPlace): SewPlace => ({ ...place, entry: key, step: number });
-  const heading = useRef<HTMLHeadingElement>(null);
-  // the key that led here is gone: what is read begins at the step
-  useEffect(() => {
-    if (document.activeElement === null || document.activeElement === document.body) {
-      heading.current?.focus({ preventScroll: true });
-    }
-  }, []);
-  return (
-    <section className={of.isHere ? 'sew-step' : 'sew-step is-behind'} aria-label={`Step ${step.number}`}>
-      <div className="sew-step-scroll">
-        <div className="sew-head">
-          <p className="sew-where">
-            {entry.title} · step {step.number} of {entry.steps.length}
-            {step.place === '' ? '' : ` · ${step.place}`} · <strong>{words.make}</strong>
-          </p>
-          <SightKeys sewing={sewing} place={place} />
-        </div>
-        <h2 ref={heading} className="sew-heading" tabIndex={-1}>
-          {words.heading}
-        </h2>
-        {seen.take.length > 0 && <p className="sew-take">Take {seen.take.join('; ')}</p>}
-        <StepPictures seen={seen} sight={place.sight} again={of.again} />
-        <div className="sew-words">
-          <p>{words.machine}</p>
-          <p>
-            {words.press} <strong>{words.measures}</strong>
-          </p>
-          {seen.notes.length > 0 && place.type === 'usual' && (
-            <ul className="sew-notes">
-              {seen.notes.map((note) => (
-                <li key={note}>{note}</li>
-              ))}
-            </ul>
-          )}
-        </div>
-      </div>
-      <div className={`sew-foot is-${of.hand}`}>
-        <button
-          type="button"
-          className="sew-back"
-          disabled={before === null}
-          onClick={() => (before === null ? undefined : sewing.goTo(to(before)))}
-        >
-          Back
-        </button>
-        <div className="sew-far">
-          <StepCounter sewing={sewing} step={step} />
-          <p className="sew-seams">
-            <progress aria-label="Seams of the quilt sewn" max={all} value={sewn} />
-            {sewn} of {all} seams of the quilt
-          </p>
-        </div>
-        {after === null ? (
-          <a className="main-key sew-next" href={quiltAddress(id, 'finish')}>
-            That was the last seam: on to Finish
-          </a>
-        ) : (
-          <button type="button" className="main-key sew-next" onClick={() => sewing.goTo(to(after))}>
-            {nextWords(entry, after)}
-          </button>
-        )}
-      </div>
-    </section>
-  );
-};
+const placeAt = (place: SewPlace, to: StepPlace): SewPlace => ({
+  ...place,
+  entry: to.entry.key,
+  step: to.step.number,
+});
 
 /** What comes after this. */
 const nextWords = (entry: EntryLine, { entry: { key, title }, step }: StepPlace): string =>
   key === entry.key ? `Next: ${step.heading}` : `Next, ${title}: ${step.heading}`;
 
-const sights: readonly (readonly [SewSight, string])[] = [
-  ['both', 'Both'],
-  ['board', 'Board'],
-  ['machine', 'Machine'],
-];
+const toldWords = (entry: EntryLine, step: StepLine, { words }: StepSeen): string =>
+  `${entry.title}, step ${step.number} of ${entry.steps.length}. ${words.heading}. ${words.machine} ${words.press} ${words.measures}`;
 
-const SightKeys = (of: { readonly sewing: Sewing; readonly place: SewPlace }) => {
-  const { sewing, place } = of;
-  const isLarge = place.type === 'large';
+/** The batch that holds the step, where it is sewn for several blocks at once. */
+const ItsBatch = ({ sewing, entry, step }: Pick<StepPlayerOf, 'sewing' | 'entry' | 'step'>) => {
+  const batches = sewing.chains?.rounds.flatMap(({ batches: all }) => all) ?? [];
+  const batch = batches.find(({ members }) => members.some(({ key }) => key === step.key));
+  if (batch === undefined) return null;
+  const others = batch.members.filter((member) => member.entry !== entry.key).map(({ title }) => title);
   return (
-    <nav className="link-keys sew-sights" aria-label="How it is shown">
-      {sights.map(([sight, words]) => (
-        <a
-          key={sight}
-          href={sewing.addressOf({ ...place, sight })}
-          aria-current={sight === place.sight ? 'true' : undefined}
-        >
-          {words}
-        </a>
-      ))}
+    <p>
       <a
-        href={sewing.addressOf({ ...place, type: isLarge ? 'usual' : 'large' })}
-        onClick={isLarge ? undefined : fillScreen}
+        className="lone-link"
+        href={sewing.addressOf({ entry: chainsEntry, step: batch.number, sight: 'both', type: 'usual' })}
       >
-        {isLarge ? 'Close' : 'Large type'}
+        In chains: batch {batch.number}
+        {others.length > 0 ? `, with ${[...new Set(others)].join(' and ')}` : ''}
       </a>
-    </nav>
+    </p>
   );
 };
 

@@ -1,26 +1,36 @@
 // What the parts of this view share: the entries with their steps, what is sewn of them, and the way from one to another.
 import { useCallback, useMemo } from 'react';
-import type { EntryLine, StepLine } from '#workroom/compute';
+import type { ChainsSeen, EntryLine, StepLine } from '#workroom/compute';
 import { go, quiltAddress, useKeptValue, useLook, useQuilt, useRoom } from '#workroom/room';
-import { type PressingPlace, type SewPlace, withinOf, withinPressing, wrongSizeWithin } from './sew-address.ts';
-import { type Counted, counted, countOf, type Sewn, sewnOf, sumOf } from './sewn.ts';
+import {
+  type PressingPlace,
+  type SewPlace,
+  withinOf,
+  withinPressing,
+  withinRound,
+  wrongSizeWithin,
+} from './sew-address.ts';
+import { type Counted, countedTogether, countOf, type Sewn, sewnOf, sumOf } from './sewn.ts';
 
 const all = {};
 
 export interface Sewing {
   readonly entries: readonly EntryLine[];
+  /** The same steps in chains over all blocks; null before they are worked out. */
+  readonly chains: ChainsSeen | null;
   /** Seams sewn and seams there are, of the whole quilt. */
   readonly seams: readonly [sewn: number, all: number];
   readonly countOf: (step: Counted) => number;
   readonly sumOf: (steps: readonly Counted[]) => number;
-  /** So many of it are sewn by now: kept, and told. */
-  readonly count: (step: Counted, to: number) => void;
+  /** So many of steps that are sewn together are sewn by now: kept, and told. */
+  readonly count: (steps: readonly Counted[], to: number) => void;
   readonly arrived: (entry: string, step: number) => void;
   /** Where one was last. */
   readonly last: () => Sewn['last'];
   readonly addressOf: (place: SewPlace) => string;
   readonly pressingAddress: (place: PressingPlace) => string;
   readonly wrongSizeOf: (entry: string) => string;
+  readonly roundAddress: (round: number) => string;
   readonly goTo: (place: SewPlace) => void;
 }
 
@@ -28,6 +38,7 @@ export interface Sewing {
 export const useSewing = (): Sewing | null => {
   const { id } = useQuilt();
   const entries = useLook('sewing', all);
+  const chains = useLook('chains', all);
   const kept = sewnOf(id);
   // where one is, is kept too, and changes nothing that is shown
   const { counts } = useKeptValue(kept);
@@ -37,12 +48,13 @@ export const useSewing = (): Sewing | null => {
     [id],
   );
   const wrongSizeOf = useCallback((entry: string) => quiltAddress(id, 'sew', ...wrongSizeWithin(entry)), [id]);
+  const roundAddress = useCallback((round: number) => quiltAddress(id, 'sew', ...withinRound(round)), [id]);
   const { say } = useRoom();
   const count = useCallback(
-    (step: Counted, to: number) => {
-      const now = counted(kept.now(), step, to);
+    (steps: readonly Counted[], to: number) => {
+      const now = countedTogether(kept.now(), steps, to);
       kept.put(now);
-      say(soFarWords(countOf(now, step), step.total));
+      say(soFarWords(sumOf(now, steps), totalOf(steps)));
     },
     [kept, say],
   );
@@ -59,7 +71,8 @@ export const useSewing = (): Sewing | null => {
     const sewn: Sewn = { last: null, counts };
     return {
       entries,
-      seams: [sumOf(sewn, steps), steps.reduce((sum, { total }) => sum + total, 0)],
+      chains,
+      seams: [sumOf(sewn, steps), totalOf(steps)],
       countOf: (step) => countOf(sewn, step),
       sumOf: (some) => sumOf(sewn, some),
       count,
@@ -68,10 +81,13 @@ export const useSewing = (): Sewing | null => {
       addressOf,
       pressingAddress,
       wrongSizeOf,
+      roundAddress,
       goTo: (place) => go(addressOf(place)),
     };
-  }, [entries, counts, kept, count, arrived, addressOf, pressingAddress, wrongSizeOf]);
+  }, [entries, chains, counts, kept, count, arrived, addressOf, pressingAddress, wrongSizeOf, roundAddress]);
 };
+
+const totalOf = (steps: readonly Counted[]): number => steps.reduce((all, { total }) => all + total, 0);
 
 const soFarWords = (done: number, total: number): string =>
   done === total ? `All ${total} sewn` : `${done} of ${total} sewn`;

@@ -1,0 +1,67 @@
+// A batch of a chain in words: what is joined, how many for which block, how it is sewn and pressed. Paper and screen say the same.
+import type { BlockPlan, PlannedStep, QuiltPlan } from '#craft';
+import { type ChainBatch, type ChainMember, type ChainRound, chainsOf } from '#craft/chains';
+import { checkSize } from '#paper/lengths';
+import { counted } from '#paper/words';
+import { titleOf } from './block-head.ts';
+import { partName, pressText } from './naming.ts';
+import { isChained, stepWords } from './step-words.ts';
+
+export interface ChainWords {
+  /** "16", or "8, one by one". */
+  readonly make: string;
+  /** "Star, unit 3: 32", one for each block that takes it. */
+  readonly members: readonly string[];
+  readonly press: string;
+  readonly measures: string;
+  /** In the letters of the block that shows it, the first. */
+  readonly heading: string;
+  readonly machine: string;
+}
+
+/** Round after round of all blocks; none where nothing is sewn but on foundations. */
+export const quiltChains = ({ blocks, quilt }: QuiltPlan): readonly ChainRound[] => {
+  const directed = new Set(quilt.fabrics.flatMap(({ id, print }) => (print === 'none' ? [] : [id])));
+  return chainsOf(blocks, (fabric) => directed.has(fabric));
+};
+
+export const roundTitle = (round: number): string => `Round ${round}`;
+
+/** "138 seams, 6 chains"; what is sewn one by one is no chain. */
+export const roundSum = (plan: QuiltPlan, { batches }: ChainRound): string => {
+  const seams = counted(
+    batches.reduce((all, { count }) => all + count, 0),
+    'seam',
+  );
+  const chained = batches.filter((batch) => isChained(memberIn(plan, batch.members[0]).step)).length;
+  return `${seams}, ${chained === 0 ? 'one by one' : chained === 1 ? 'one chain' : `${chained} chains`}`;
+};
+
+/** The block and the step of a share. */
+export const memberIn = (
+  { blocks }: QuiltPlan,
+  { entry, step }: ChainMember,
+): { readonly block: BlockPlan; readonly step: PlannedStep } => {
+  const block = blocks[entry] as BlockPlan;
+  return { block, step: block.steps[step] as PlannedStep };
+};
+
+export const chainWords = (plan: QuiltPlan, batch: ChainBatch): ChainWords => {
+  const { block, step } = memberIn(plan, batch.members[0]);
+  // counted over all blocks that take it
+  const { heading, machine } = stepWords(plan, { block, step: { ...step, perBlock: 1 }, counts: [batch.count] });
+  return {
+    make: `${batch.count}${isChained(step) || batch.count === 1 ? '' : ', one by one'}`,
+    members: batch.members.map((member) => {
+      const its = memberIn(plan, member);
+      return `${titleOf(plan, its.block)}, ${partName(its.step.makes)}: ${member.count}`;
+    }),
+    press: batch.isPressedAlike ? pressText(step) : 'Press as the steps of its blocks say.',
+    measures: `Measures ${checkSize(step.unfinished, plan.quilt)}.`,
+    heading,
+    machine:
+      batch.members.length > 1 && step.made && step.made.way.name !== 'singly'
+        ? 'Sew them as the steps of their blocks say.'
+        : machine,
+  };
+};
