@@ -190,6 +190,23 @@ const views: readonly View[] = [
     },
   },
   {
+    name: 'sew, in chains, a batch of several blocks',
+    open: async (page, at) => {
+      await openDemo(page, at, 'Twelve Fields');
+      await page.goto(page.url().replace(/set$/, 'sew/~chains/4'));
+      await page.locator('.sew-step[aria-label="Batch 4"] .sew-members').waitFor();
+      await page.getByRole('button', { name: 'One more sewn' }).click();
+    },
+  },
+  {
+    name: 'sew, in chains, all rounds',
+    open: async (page, at) => {
+      await openDemo(page, at, 'Twelve Fields');
+      await page.goto(page.url().replace(/set$/, 'sew/~chains/round-2'));
+      await page.locator('.sew-batch-picture svg').first().waitFor();
+    },
+  },
+  {
     name: 'sew, how a block is pressed, a spun seam chosen',
     open: async (page, at) => {
       await openDemo(page, at, 'Twelve Fields');

@@ -278,6 +278,42 @@ describe('sew', sideBySide, () => {
     await context.close();
   });
 
+  it('chains are followed batch by batch, and what is counted there is counted in the blocks', async () => {
+    const { page, context, faults } = await opened.page();
+    await toSew(page, opened.numeric, 'Twelve Fields');
+    await page.getByRole('link', { name: /^In chains: / }).click();
+    await page.getByRole('link', { name: /^Begin at batch 1/ }).click();
+    const atBatch = (batch: number) => page.locator(`.sew-step:not(.is-behind)[aria-label="Batch ${batch}"]`).waitFor();
+    await atBatch(1);
+    assert.equal(within(page), '~chains/1');
+    for (const batch of [2, 3, 4]) {
+      await page.keyboard.press('ArrowRight');
+      await atBatch(batch);
+    }
+    // of the 11, one goes into one block and ten into another
+    await page.keyboard.press('+');
+    await page.keyboard.press('+');
+    await page.locator('.sew-count', { hasText: '2 of 11 sewn' }).waitFor();
+    await page.getByRole('link', { name: 'Jacob’s Ladder, unit 1: 10' }).click();
+    await atStep(page, 1);
+    await page.locator('.sew-count', { hasText: '1 of 10 sewn' }).waitFor();
+    await page.getByRole('link', { name: 'In chains: batch 4, with Shoo Fly' }).click();
+    await atBatch(4);
+    await page.keyboard.press('f');
+    await page.locator('.sew-large .sew-step[aria-label="Batch 4"]').waitFor();
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('n');
+    await atBatch(19);
+    await page.reload();
+    await atBatch(19);
+    await page.getByRole('link', { name: 'Round 2' }).click();
+    await page.getByRole('region', { name: 'Round 2' }).waitFor();
+    await page.getByText('2 of 11 sewn').waitFor();
+    assert.equal(within(page), '~chains/round-2');
+    assert.deepEqual(faults, []);
+    await context.close();
+  });
+
   it('board and machine are seen together, or each alone, by keys and by pointer', async () => {
     const { page, context } = await opened.page();
     await toSew(page, opened.numeric);

@@ -1,5 +1,5 @@
 // The batches of all rounds in a list, each with how many of it are sewn.
-import type { ChainsSeen } from '#workroom/compute';
+import type { ChainsSeen, MemberLine } from '#workroom/compute';
 import { useHereInSight } from '#workroom/room';
 import { chainsEntry, type SewPlace } from './sew-address.ts';
 import { doneWords } from './step-list.tsx';
@@ -31,7 +31,11 @@ export const BatchList = ({ sewing, chains, here, place, isSettled }: BatchListO
               aria-current={number === here ? 'step' : undefined}
             >
               <span className="sew-steps-number">{number}</span>
-              <span>{words.heading}</span>
+              <span>
+                {blocksOf(members)}
+                <br />
+                <span className="quiet">{words.heading}</span>
+              </span>
               <span className="sew-steps-done">{doneWords(sewing.sumOf(members), total)}</span>
             </a>
           </li>
@@ -39,4 +43,11 @@ export const BatchList = ({ sewing, chains, here, place, isSettled }: BatchListO
       )}
     </ol>
   );
+};
+
+/** "Shoo Fly", "Shoo Fly and Comb", "Shoo Fly and 3 more" */
+export const blocksOf = (members: readonly MemberLine[]): string => {
+  const [first, second, ...more] = new Set(members.map(({ title }) => title));
+  if (second === undefined) return first ?? '';
+  return more.length === 0 ? `${first} and ${second}` : `${first} and ${more.length + 1} more`;
 };

@@ -4,7 +4,7 @@ import { memo, useCallback, useEffect, useMemo, useState } from 'react';
 import { type Command, useCommands } from '#workroom/commands';
 import type { BatchLine, ChainsSeen } from '#workroom/compute';
 import { timeWords, useLook, useMedia, useRoom } from '#workroom/room';
-import { BatchList } from './batch-list.tsx';
+import { BatchList, blocksOf } from './batch-list.tsx';
 import { EntryStrip } from './entry-strip.tsx';
 import { playingCommands } from './playing-commands.ts';
 import { chainsEntry, type SewPlace } from './sew-address.ts';
@@ -107,8 +107,10 @@ export const ChainPlayer = memo(({ sewing, place, chains, batch }: ChainPlayerOf
 const toldWords = ({ round, number, words }: BatchLine): string =>
   `Round ${round}, batch ${number}. ${words.heading}. ${words.machine} ${words.press} ${words.measures} ${words.members.join('; ')}.`;
 
-const nextWords = (batch: BatchLine, { round, words }: BatchLine): string =>
-  round === batch.round ? `Next: ${words.heading}` : `Snip, press, measure; then round ${round}: ${words.heading}`;
+const nextWords = (batch: BatchLine, { round, words, members }: BatchLine): string =>
+  round === batch.round
+    ? `Next, ${blocksOf(members)}: ${words.heading}`
+    : `Snip, press, measure; then round ${round}, ${blocksOf(members)}: ${words.heading}`;
 
 /** How many for which block, each a way to its own step. */
 const Members = ({ sewing, place, batch }: Pick<ChainPlayerOf, 'sewing' | 'place' | 'batch'>) => (
@@ -118,7 +120,9 @@ const Members = ({ sewing, place, batch }: Pick<ChainPlayerOf, 'sewing' | 'place
         const done = sewing.countOf(member);
         return (
           <li key={member.key}>
-            <a href={sewing.addressOf({ ...place, entry: member.entry, step: member.step })}>{member.text}</a>
+            <a className="lone-link" href={sewing.addressOf({ ...place, entry: member.entry, step: member.step })}>
+              {member.text}
+            </a>
             {done > 0 && <span className="quiet"> {done === member.total ? 'sewn' : `${done} sewn`}</span>}
           </li>
         );

@@ -3,6 +3,7 @@ import { useEffect } from 'react';
 import type { Drawing } from '#paper/drawing';
 import type { BatchLine, ChainsSeen, RoundLine } from '#workroom/compute';
 import { countWords, timeWords, useLook } from '#workroom/room';
+import { blocksOf } from './batch-list.tsx';
 import { LivePicture } from './live-picture.tsx';
 import { chainsEntry } from './sew-address.ts';
 import type { Sewing } from './use-sewing.ts';
@@ -45,7 +46,7 @@ export const ChainsPage = (of: {
             className="main-key sew-next"
             href={sewing.addressOf({ entry: chainsEntry, step: open.number, sight: 'both', type: 'usual' })}
           >
-            {sewn === 0 ? 'Begin' : `Go on at batch ${open.number}`}: {open.words.heading}
+            {sewn === 0 ? 'Begin' : 'Go on'} at batch {open.number}: {blocksOf(open.members)}
           </a>
         )}
         {batches.length === 0 && <p>There is nothing to sew in chains: no block has a seam off a foundation.</p>}

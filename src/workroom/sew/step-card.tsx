@@ -36,8 +36,9 @@ export const StepCard = (of: StepCardOf) => {
   const { words } = shown;
   const [sewn, all] = sewing.seams;
   const heading = useRef<HTMLHeadingElement>(null);
-  // the key that led here is gone: what is read begins at the step
+  // the key that led here is gone: what is read begins at the step, and a small screen, where the whole view scrolls, at its top
   useEffect(() => {
+    heading.current?.closest('.view')?.scrollTo(0, 0);
     if (document.activeElement === null || document.activeElement === document.body) {
       heading.current?.focus({ preventScroll: true });
     }
