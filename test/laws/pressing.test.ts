@@ -10,7 +10,7 @@ import { collection } from '#craft/collection';
 import { type TopSeam, topSeams } from '#craft/piecing';
 import type { Press } from '#craft/pressing';
 import { pointInTop } from '#craft/setting';
-import { meetingsFound, nestedOf, planned, quilt } from '#documents';
+import { type Met, meetingsFound, nestedOf, planned, quilt } from '#documents';
 import type { Point, Polygon } from '#ground/plane';
 import { type RandomQuilt, randomQuilt } from './random-quilts.ts';
 
@@ -20,6 +20,11 @@ interface SeamInTop {
   /** As planned, and as custom has it: toward the darker cloth, rows by turns. */
   readonly press: Press;
   readonly custom: Press;
+  /** Of one name are pressed as one; kept ones whatever meets. */
+  readonly name: string;
+  readonly isKept: boolean;
+  /** In which placed block; null for the top's own. */
+  readonly place: number | null;
 }
 
 const seamsOf = (plan: QuiltPlan): readonly SeamInTop[] => {
@@ -38,12 +43,22 @@ const seamsOf = (plan: QuiltPlan): readonly SeamInTop[] => {
         heading: heading + turn,
         press: pressing.variants[place] === 1 ? (otherWay ?? pressTo) : pressTo,
         custom: wish.toward,
+        name: JSON.stringify([block.id, block.colouring, block.mirror, pressing.variants[place], step]),
+        isKept: wish.why === 'outward' || wish.why === 'hollow',
+        place,
       };
     });
   });
   const customOf = ({ wish: { along, wished } }: TopSeam): Press => (wished ? along : along === 1 ? 0 : 1);
   const own = topSeams(set).map(
-    (seam, i): SeamInTop => ({ ...seam, press: pressing.presses[i] as Press, custom: customOf(seam) }),
+    (seam, i): SeamInTop => ({
+      ...seam,
+      press: pressing.presses[i] as Press,
+      custom: customOf(seam),
+      name: seam.wish.weight === 'kept' ? `seam ${i}` : seam.wish.run,
+      isKept: seam.wish.weight === 'kept',
+      place: null,
+    }),
   );
   return [...inBlocks, ...own];
 };
@@ -64,6 +79,62 @@ const checkPlan = (plan: QuiltPlan, name = plan.quilt.title): void => {
     seams.map((seam) => seam.custom),
   );
   assert.ok(nested >= custom, `${name}: custom nests ${custom} of ${met.length}, the plan ${nested}`);
+  checkReasons({ plan, seams, met, nested, name });
+};
+
+interface Counted {
+  readonly plan: QuiltPlan;
+  readonly seams: readonly SeamInTop[];
+  readonly met: readonly Met[];
+  readonly nested: number;
+  readonly name: string;
+}
+
+/** Of what does not nest: the reason, found anew from the seams; and where another place is named, that it would cost one. */
+const checkReasons = ({ plan, seams, met, nested, name }: Counted): void => {
+  const presses = seams.map(({ press }) => press);
+  const loose = met.filter((one) => nestedOf([one], presses) === 0);
+  const isInside = ({ seams: [a, b] }: Met): boolean => seams[a]?.place !== null && seams[a]?.place === seams[b]?.place;
+  const told = (list: readonly { readonly why: string }[]) => list.map(({ why }) => why).sort();
+  const reasonsOf = (list: readonly Met[]) => list.map((one) => reasonFor(seams, one)).sort();
+  const { between } = plan.top.pressing;
+  assert.deepEqual(
+    reasonsOf(loose.filter((one) => !isInside(one))),
+    told(between.loose),
+    `${name}: reasons between blocks`,
+  );
+  for (const block of plan.blocks) {
+    const place = plan.top.set.placed.findIndex(
+      (one, i) =>
+        one.block === block.id &&
+        one.colouring === block.colouring &&
+        one.mirror === block.mirror &&
+        plan.top.pressing.variants[i] === 0,
+    );
+    const own = loose.filter((one) => isInside(one) && seams[one.seams[0]]?.place === place);
+    assert.deepEqual(reasonsOf(own), told(block.pressing.loose), `${name}: reasons in ${block.id}`);
+  }
+  // a seam turned round alone never nests more; what is spun holds others, and is left
+  const spun = new Set(seams.filter(({ press }) => press !== 0 && press !== 1).map((seam) => entryOf(seam)));
+  for (const one of loose) {
+    if (reasonFor(seams, one) !== 'another') continue;
+    for (const seam of one.seams.map((i) => seams[i] as SeamInTop)) {
+      if (seam.isKept || spun.has(entryOf(seam))) continue;
+      const other = seams.map(({ name: own, press }): Press => (own === seam.name ? (press === 0 ? 1 : 0) : press));
+      const turnedRound = nestedOf(met, other);
+      assert.ok(turnedRound <= nested, `${name}: ${seam.name} the other way nests ${turnedRound}, not ${nested}`);
+    }
+  }
+};
+
+const entryOf = ({ name, place }: SeamInTop): string => (place === null ? name : name.slice(0, name.lastIndexOf(',')));
+
+const reasonFor = (seams: readonly SeamInTop[], one: Met): string => {
+  const [a, b] = one.seams.map((seam) => seams[seam]) as [SeamInTop, SeamInTop];
+  if (a.press === 'open' || b.press === 'open') return 'open';
+  if (a.isKept && b.isKept) return 'kept';
+  // both toward their second parts, they lie the same way
+  return a.name === b.name && one.ways[0] === one.ways[1] ? 'one-seam' : 'another';
 };
 
 test('meetings and nested ones are those counted anew in the whole top, and custom never nests more', () => {
@@ -133,6 +204,19 @@ test('seen in the mirror or upside down, a quilt nests as much', () => {
   );
 });
 
+test('turned by a quarter, a quilt nests as much', () => {
+  let met = 0;
+  fc.assert(
+    fc.property(randomQuilt({ borders: 'none', finish: 'none' }), (document) => {
+      const share = shareOf(document);
+      assert.deepEqual(shareOf(quarterTurned(document)), share);
+      met += share.meetings;
+    }),
+    { numRuns: 25 },
+  );
+  assert.ok(met > 40, `${met} meetings`);
+});
+
 const shareOf = (document: RandomQuilt) =>
   planned(document as unknown as Readonly<Record<string, unknown>>).top.pressing.all;
 
@@ -155,6 +239,22 @@ const mirrored = (document: RandomQuilt): RandomQuilt =>
         .map((cell) => ('plain' in cell ? cell : { ...cell, mirror: !cell.mirror, turn: turn(-cell.turn) })),
     ),
   );
+
+/** A quarter clockwise: what was the left end of the last row is the first of the first. */
+const quarterTurned = (document: RandomQuilt): RandomQuilt => {
+  const { rows, sashing } = document.top;
+  const across = (rows[0] as readonly Cell[]).length;
+  const laid = Array.from({ length: across }, (_, column) =>
+    rows
+      .map((row) => row[column] as Cell)
+      .toReversed()
+      .map((cell): Cell => ('plain' in cell ? cell : { ...cell, turn: turn(cell.turn + 90) })),
+  );
+  const next = withRows(document, laid);
+  if (sashing === undefined) return next;
+  const width = { across: sashing.width.down, down: sashing.width.across };
+  return { ...next, top: { ...next.top, sashing: { ...sashing, width } } };
+};
 
 const turned = (document: RandomQuilt): RandomQuilt =>
   withRows(

@@ -1,9 +1,12 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
-import type { BlockPlan } from '#craft';
+import type { BlockPlan, QuiltPlan } from '#craft';
 import { collection } from '#craft/collection';
+import { length } from '#craft/measure';
 import { type Met, meetingsFound, nestedOf, planned, quilt } from '#documents';
+import { at, type Point, quarterTurned } from '#ground/plane';
+import { type EntryToPress, planPressing } from './index.ts';
 import { isSpun, type Press } from './press.ts';
 
 const nestedWith = ({ seams }: BlockPlan, met: readonly Met[], presses: readonly Press[]): number =>
@@ -117,4 +120,44 @@ test('of random blocks as many seams nest as any choice of directions could nest
   );
   assert.ok(compared >= 200, `${compared} compared`);
   assert.ok(met > 400, `${met} meetings`);
+});
+
+/** The pieced block as it lies after a turn by quarters. */
+const turnedBy = ({ steps, seams, finished }: BlockPlan, quarters: number): EntryToPress => {
+  const [width, height] = finished;
+  const [across, down] = quarters % 2 === 0 ? [width, height] : [height, width];
+  const onward = ({ x, y }: Point): Point => {
+    const p = quarterTurned(at(x - width / 2, y - height / 2), quarters);
+    return at(p.x + across / 2, p.y + down / 2);
+  };
+  return {
+    pieced: {
+      steps,
+      seams: seams.map((seam) => ({ ...seam, path: seam.path.map(onward), heading: seam.heading + 90 * quarters })),
+    },
+    size: [across, down],
+    places: [0],
+  };
+};
+
+const aloneIn = (plan: QuiltPlan, entry: EntryToPress) => {
+  const [width, height] = entry.size;
+  const set = { ...plan.top.set, width: length(width), height: length(height) };
+  const { blocks, top } = planPressing({ entries: [entry], set });
+  return { presses: blocks[0]?.presses, why: blocks[0]?.loose.map(({ why }) => why), ...top.all };
+};
+
+const compareTurned = (drawn: Readonly<Record<string, unknown>> & { readonly id: string }): void => {
+  const plan = planned(quilt({ blocks: [drawn], top: { rows: [[{ block: drawn.id }]] } }));
+  const block = plan.blocks[0] as BlockPlan;
+  const asDrawn = aloneIn(plan, turnedBy(block, 0));
+  for (const quarters of [1, 2, 3]) {
+    assert.deepEqual(aloneIn(plan, turnedBy(block, quarters)), asDrawn, `${drawn.id} turned by ${quarters} quarters`);
+  }
+};
+
+test('turned by quarters, every block of the collection and random ones are pressed the same way at every step', () => {
+  for (const { id } of collection)
+    compareTurned({ id, from: id, size: '12', colourings: { default: { accent: 'medium' } } });
+  fc.assert(fc.property(patchwork, compareTurned), { numRuns: 60 });
 });
