@@ -49,6 +49,7 @@ import { type ValueNote, valueNotes } from './value-plan.ts';
 
 export { withBetterCloth } from './better-cloth.ts';
 export { entryName, unitsAmong } from './block-plan.ts';
+export { type LaidAlone, layAlone } from './laid-alone.ts';
 export { naturesOf } from './natures.ts';
 export type { Note, NotMade } from './notes.ts';
 export { planOfBlock } from './one-block.ts';

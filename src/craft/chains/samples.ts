@@ -1,5 +1,5 @@
 // Which units to sew before a demonstration, so that every step can be shown at once: the fewest.
-import type { BlockPlan, PlannedStep } from '#craft';
+import { type BlockPlan, type LaidAlone, layAlone, type PlannedStep, type QuiltPlan } from '#craft';
 
 export interface Sample {
   /** The step that makes it, by index. */
@@ -27,6 +27,22 @@ export const samplesFor = ({ steps }: Pick<BlockPlan, 'steps'>): readonly Sample
     .map(([step, count]) => ({ step, count: count - 1 }))
     .toSorted((a, b) => a.step - b.step);
 };
+
+/** Patches that the samples are made of, by the label of their kind. */
+export const samplePieces = (block: Pick<BlockPlan, 'steps' | 'patches'>): ReadonlyMap<string, number> => {
+  const counts = new Map<string, number>();
+  for (const { step, count } of samplesFor(block)) {
+    for (const patch of new Set(block.steps[step]?.patches.flat())) {
+      const label = block.patches[patch]?.piece as string;
+      counts.set(label, (counts.get(label) ?? 0) + count);
+    }
+  }
+  return counts;
+};
+
+/** The cloth that the samples take besides the quilt, cut by themselves. */
+export const sampleCloths = (plan: QuiltPlan, block: BlockPlan): readonly LaidAlone[] =>
+  layAlone(plan, block, samplePieces(block));
 
 /** A seam that is closed has both its parts in hand already: of them only the unit of the step before counts. */
 const partsTaken = ({ join, kind }: PlannedStep): readonly string[] => (kind === 'partial-close' ? [join[0]] : join);

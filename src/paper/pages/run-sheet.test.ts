@@ -34,6 +34,33 @@ test('no more units are sewn beforehand than showing every step takes, and their
   );
 });
 
+test('the cloth for what is sewn beforehand is told by the cloth, as a strip across holds it', () => {
+  // by hand: 5 squares of 2 in finished are cut 2½ in wide; those of a cloth lie in one strip across 42 in or so, 2½ in long
+  const cloths = plan.fabrics.filter(({ id }) => sheet?.cut.some(({ cloth }) => cloth.startsWith(letterOf(id))));
+  assert.equal(cloths.length, 2);
+  for (const { id } of cloths) assert.match(sheet?.cloth ?? '', new RegExp(`2½\\sin of ${letterOf(id)}\\s`));
+  // nothing is sewn beforehand for a row of two
+  const square = (x: number, tone: string) => ({
+    points: [
+      [x, 0],
+      [x + 1, 0],
+      [x + 1, 1],
+      [x, 1],
+    ],
+    tone,
+  });
+  const patches = { grid: [2, 1], list: [square(0, 'light'), square(1, 'dark')] };
+  const pair = { id: 'pair', size: ['4', '2'], patches, colourings: nine.colourings };
+  const [none] = runSheets({
+    plan: planOf(documentOf({ blocks: [pair], top: { rows: [[{ block: 'pair' }]] } })),
+    signs: clothSignsFor(plan),
+    album: new Map(),
+  });
+  assert.equal(none?.cloth, '');
+});
+
+const letterOf = (id: string): string => signOf(clothSignsFor(plan), id).letter;
+
 test('a scrappy piece is no one cloth: its board is the first of the top, and the list says so', () => {
   const colourings = { default: { light: 'oat', dark: ['bark', 'brick'] } };
   const blocks = [{ ...nine, colourings }];

@@ -8,12 +8,13 @@ import {
   type QuiltPlan,
   shownStepMinutes,
 } from '#craft';
-import { samplesFor } from '#craft/chains';
+import { sampleCloths, samplePieces, samplesFor } from '#craft/chains';
+import { upToMark } from '#craft/measure';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { asFirstPlaced, drawBoard, isTrimmed } from '#paper/drawing';
-import { checkSize } from '#paper/lengths';
-import { estimateText } from '#paper/words';
+import { checkSize, lengthOnPaper } from '#paper/lengths';
+import { estimateText, inWords } from '#paper/words';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
 import { titleOf } from './block-head.ts';
@@ -21,6 +22,7 @@ import { briefName } from './brief-name.ts';
 import { cutText } from './cut-text.ts';
 import { columnPt } from './measure.ts';
 import { partName } from './naming.ts';
+import { countedSheets } from './sheet-names.ts';
 import { type StepWords, stepWords } from './step-words.ts';
 
 export interface RunSheet {
@@ -42,6 +44,8 @@ export interface RunSheet {
     readonly cut: string;
     readonly count: string;
   }[];
+  /** The cloth that these take besides the quilt's; empty where none are sewn. */
+  readonly cloth: string;
   readonly rows: readonly {
     readonly number: string;
     readonly show: string;
@@ -70,6 +74,7 @@ const runSheetOf = (of: SheetsOf, block: BlockPlan, place: number): RunSheet => 
   const minutes = block.steps.map((step) => shownStepMinutes(plan, step));
   const opening = lessonBeginMinutes(plan);
   const stepOuts = samplesFor(block).map(({ step, count }) => ({ step: block.steps[step] as PlannedStep, count }));
+  const counts = samplePieces(block);
   const prompts = promptsOf(block);
   const wordsOf = (step: PlannedStep): StepWords => stepWords(plan, { block, step, counts: [block.count] });
   return {
@@ -97,11 +102,7 @@ const runSheetOf = (of: SheetsOf, block: BlockPlan, place: number): RunSheet => 
       size: checkSize(step.unfinished, plan.quilt),
     })),
     cut: block.pieces.flatMap((piece) => {
-      const count = stepOuts.reduce(
-        (sum, { step, count: times }) =>
-          sum + times * patchesIn(step).filter((i) => isOf(block, i, piece.label)).length,
-        0,
-      );
+      const count = counts.get(piece.label) ?? 0;
       return count === 0
         ? []
         : [
@@ -113,6 +114,7 @@ const runSheetOf = (of: SheetsOf, block: BlockPlan, place: number): RunSheet => 
             },
           ];
     }),
+    cloth: sampleClothText(of, block),
     rows: block.steps.map((step, i) => ({
       number: String(step.number),
       show: `${wordsOf(step).heading}. ${wordsOf(step).press}`,
@@ -129,9 +131,20 @@ const clothText = (signs: ClothSigns, { fabric, fabrics }: PlannedPiece): string
   return fabrics.length > 1 ? 'scrappy' : `${letter} · ${briefName(name)}`;
 };
 
-const patchesIn = ({ patches }: PlannedStep): readonly number[] => [...patches[0], ...patches[1]];
-
-const isOf = (block: BlockPlan, patch: number, label: string): boolean => block.patches[patch]?.piece === label;
+/** Lengths on the marks of the ruler, rounded up; whole sheets of what comes in sheets. */
+const sampleClothText = ({ plan, signs }: SheetsOf, block: BlockPlan): string => {
+  const { unit, ruler } = plan.quilt;
+  const lengths = sampleCloths(plan, block).map(({ fabric, laid }) => {
+    const { letter, name } = signOf(signs, fabric);
+    const cloth = `${letter}\u00a0·\u00a0${briefName(name)}`;
+    if (!('sheets' in laid)) return `${lengthOnPaper(upToMark(laid.layout.length, ruler).size, unit)} of ${cloth}`;
+    const sheets = `${countedSheets(plan, { id: fabric }, laid)} of ${cloth}`;
+    return laid.left.length === 0 ? sheets : `${sheets} and more than the quilt has at hand`;
+  });
+  return lengths.length === 0
+    ? ''
+    : `Cloth for them, besides the quilt's and before the ends are squared: ${inWords(lengths)}.`;
+};
 
 /** For seams like the one before, in turn. */
 const steadyPrompts = [

@@ -15,6 +15,7 @@ import {
   topMinutes,
   topStepMinutes,
 } from '#craft';
+import { sampleCloths, samplesFor } from '#craft/chains';
 import type { Cut, StripWay } from '#craft/cutting';
 import type { TopPressing } from '#craft/pressing';
 import type { PlacedStrip } from '#craft/setting';
@@ -92,6 +93,7 @@ const blockEntry = (plan: QuiltPlan, block: BlockPlan): unknown => {
     pieces: block.pieces.map(piece),
     pressing: blockPressing(block.pressing),
     trimming: accuracy.trimming,
+    demonstration: demonstrationEntry(plan, block),
     minutes: tenths(blockMinutes(plan, block)),
     steps: block.steps.map((one, i) => ({
       ...step(one),
@@ -106,6 +108,20 @@ const blockPressing = ({ turned, loose, ...share }: BlockPlan['pressing']): unkn
   ...(turned === 0 ? {} : { turned }),
   loose: loose.map((one) => ({ ...one, at: pair(one.at) })),
 });
+
+/** What is sewn before a demonstration, and the cloth that it takes besides the quilt's; null where nothing is. */
+const demonstrationEntry = (plan: QuiltPlan, block: BlockPlan): unknown => {
+  const samples = samplesFor(block);
+  if (samples.length === 0) return null;
+  return {
+    samples: samples.map(({ step, count }) => ({ unit: block.steps[step]?.makes, count })),
+    cloths: sampleCloths(plan, block).map(({ fabric, pieces, laid }) => ({
+      fabric,
+      pieces,
+      ...('sheets' in laid ? { sheets: laid.sheets.length, left: laid.left.length } : { length: laid.layout.length }),
+    })),
+  };
+};
 
 /** An estimate has no more places. */
 const tenths = (minutes: number): number => Math.round(10 * minutes) / 10;

@@ -123,6 +123,7 @@ export const sheetsTypst = `
     #grid(columns: (1fr, 1fr), column-gutter: gutter,
       ruled(columns: (auto, auto, 1fr, auto), ([Unit], [Sew], [Shows], [Measures]), s.stepOuts.map(o => (strong(o.unit), o.count, o.shows, o.size))),
       ruled(columns: if s.cut.any(c => c.cloth.clusters().len() > 16) { (auto, 1fr, 1fr, auto) } else { (auto, auto, 1fr, auto) }, ([Piece], [Cloth], [Cut], [Pieces]), s.cut.map(c => (strong(c.label), c.cloth, c.cut, c.count))))
+    #s.cloth
   ]
   == In class
   #ruled(columns: (auto, 1fr, auto, 1.3fr, auto), align: left + top, ([Step], [Show], [Measures], [Say], [Min.]),
