@@ -15,10 +15,11 @@ import {
 import { blockDrafter, type DraftedBlock, type DraftingProblem, outlineOf } from '#craft/drafting';
 import { type Likeness, likenessOf, strictestOf } from '#craft/fabric';
 import { threadFor } from '#craft/finishing';
+import type { Sections } from '#craft/foundation';
 import { cornerTolerance } from '#craft/limits';
 import { length, type Unit } from '#craft/measure';
 import { type EntryToPress, planPressing } from '#craft/pressing';
-import { type SettingProblem, setTop } from '#craft/setting';
+import { type SetTop, type SettingProblem, setTop } from '#craft/setting';
 import type { IntegerSolver } from '#craft/strips';
 import { toNumber } from '#ground/exact';
 import { done, type Outcome, refused } from '#ground/outcome';
@@ -81,6 +82,8 @@ export interface PlanOptions {
   readonly fold?: 'where-asked';
   /** Hears of each cloth's better layouts while they are searched for. */
   readonly watch?: ClothWatch;
+  /** Only figures are wanted, of cloth, minutes and cost: no notes on cloths, nothing frozen. */
+  readonly weighed?: true;
   /** Of plans of nearly the same document: blocks and cloths that are as they were are not worked out again. */
   readonly memory?: Recall;
 }
@@ -141,47 +144,78 @@ export const planMade = (of: {
   readonly quilt: Quilt;
   readonly methods: readonly Method[];
   readonly options?: PlanOptions;
-}): Outcome<QuiltPlan, Problem> => {
-  const { quilt, methods, options = {} } = of;
-  const planned = planRead(
-    { ...quilt, methods, blocks: quilt.blocks.map(({ methods: _, ...block }) => block) },
-    options,
-  );
-  return planned.ok
-    ? planned
-    : refused(
-        planned.problems.map((problem) => ({ ...problem, unit: quilt.unit })),
-        planned.more,
-      );
+}): Outcome<QuiltPlan, Problem> => madePlanner(of.quilt, of.options)(of.methods);
+
+/** The same for one choice of methods after another: what does not depend on them is worked out once. */
+export const madePlanner = (
+  quilt: Quilt,
+  options: PlanOptions = {},
+): ((methods: readonly Method[]) => Outcome<QuiltPlan, Problem>) => {
+  const blocks = quilt.blocks.map(({ methods: _, ...block }) => block);
+  const drafted = draftQuilt({ ...quilt, blocks }, options);
+  return (methods) => {
+    const planned = drafted.ok
+      ? planDrafted({ ...drafted.value, quilt: { ...quilt, methods, blocks } }, options)
+      : drafted;
+    return planned.ok
+      ? planned
+      : refused(
+          planned.problems.map((problem) => ({ ...problem, unit: quilt.unit })),
+          planned.more,
+        );
+  };
 };
 
 const planRead = (
   quilt: Quilt,
   options: PlanOptions,
 ): Outcome<QuiltPlan, DraftingProblem | SettingProblem | CuttingProblem> => {
+  const drafted = draftQuilt(quilt, options);
+  return drafted.ok ? planDrafted(drafted.value, options) : drafted;
+};
+
+/** Blocks drawn and set, and cloths chosen: all that stands before it is asked how its units are made. */
+interface DraftedQuilt {
+  readonly quilt: Quilt;
+  readonly drafted: ReadonlyMap<string, DraftedBlock>;
+  readonly foundations: ReadonlyMap<string, Sections>;
+  readonly set: SetTop;
+  readonly scraps: ReturnType<typeof planScraps>;
+}
+
+const draftQuilt = (
+  quilt: Quilt,
+  options: PlanOptions,
+): Outcome<DraftedQuilt, DraftingProblem | SettingProblem | CuttingProblem> => {
   const drafted = draftAll(quilt);
   if (!drafted.ok) return drafted;
-  const rule: CutRule = { seam: length(toNumber(quilt.seam)), ruler: quilt.ruler };
-  const natures = naturesOf(quilt);
-  const lightness = lightnessBy(quilt);
-
   const sheets = planFoundations({
     quilt,
     drafted: drafted.value,
     ...(options.memory ? { memory: options.memory } : {}),
   });
   if (!sheets.ok) return sheets;
-  const laid = setTop({ quilt, blocks: drafted.value, lightness });
+  const laid = setTop({ quilt, blocks: drafted.value, lightness: lightnessBy(quilt) });
   if (!laid.ok) return laid;
   const set = laid.value;
   const scraps = planScraps({ quilt, drafted: drafted.value, set });
+  return done({ quilt, drafted: drafted.value, foundations: sheets.value, set, scraps });
+};
+
+const planDrafted = (
+  { quilt, drafted, foundations, set, scraps }: DraftedQuilt,
+  options: PlanOptions,
+): Outcome<QuiltPlan, CuttingProblem> => {
+  const rule: CutRule = { seam: length(toNumber(quilt.seam)), ruler: quilt.ruler };
+  const natures = naturesOf(quilt);
+  const lightness = lightnessBy(quilt);
   const remembered = options.memory ? { memory: options.memory } : {};
   const likeness = likenessBy(quilt);
   const entries = pieceEntries({
     ...remembered,
     quilt,
-    drafted: drafted.value,
-    foundations: sheets.value,
+    drafted,
+    foundations,
     set,
     lightness,
     likeness,
@@ -228,6 +262,16 @@ const planRead = (
   });
   const tight = tightCurves({ blocks, seam: rule.seam, pathOf: pathsOf(quilt) });
   if (thin.length + tight.length + cloths.problems.length > 0) return refused([...thin, ...tight, ...cloths.problems]);
+  const plan: Unsewn = {
+    quilt,
+    top,
+    blocks,
+    fabrics: cloths.fabrics,
+    finish,
+    cost: planCost(quilt, cloths.fabrics),
+    notes: planned.notes,
+  };
+  if (options.weighed) return done({ ...plan, ...sewingOf(plan) });
   const printCosts = printCostNotes({
     quilt,
     fabrics: cloths.fabrics,
@@ -236,13 +280,8 @@ const planRead = (
     top,
     piecesFor: (of) => piecesOn(of).pieces,
   });
-  const plan: Unsewn = {
-    quilt,
-    top,
-    blocks,
-    fabrics: cloths.fabrics,
-    finish,
-    cost: planCost(quilt, cloths.fabrics),
+  const noted: Unsewn = {
+    ...plan,
     notes: [
       ...unusedBlocks(quilt, blocks),
       ...sashingNotes(quilt),
@@ -252,10 +291,8 @@ const planRead = (
       ...planned.notes,
       ...angled.notes,
       ...scraps.notes,
-      ...valueNotes({ quilt, blocks, drafted: drafted.value, lightness }),
-      ...colourwayNotes(quilt, (other) =>
-        valueNotes({ quilt, blocks, drafted: drafted.value, lightness: lightnessBy(other) }),
-      ),
+      ...valueNotes({ quilt, blocks, drafted, lightness }),
+      ...colourwayNotes(quilt, (other) => valueNotes({ quilt, blocks, drafted, lightness: lightnessBy(other) })),
       ...printCosts,
       ...endsNotes(quilt, cloths.fabrics),
       ...foldNotes(quilt, cloths.fabrics),
@@ -263,7 +300,7 @@ const planRead = (
       ...bedNotes(finish),
     ],
   };
-  return done(frozen({ ...plan, ...sewingOf(plan) }));
+  return done(frozen({ ...noted, ...sewingOf(noted) }));
 };
 
 const entryToPress =

@@ -8,6 +8,7 @@ import { length } from '#craft/measure';
 import type { SewingStep } from '#craft/piecing';
 import { type Unit, unitKey, unitsIn, type Way, wayFor } from '#craft/ways';
 import { toNumber } from '#ground/exact';
+import { noRecall, type Recall } from '#ground/recall';
 import type { Natures } from './natures.ts';
 import type { Note, NotMade } from './notes.ts';
 
@@ -36,6 +37,7 @@ export interface UnitsOfBlock {
   readonly rule: CutRule;
   /** Blocks that are made so. */
   readonly count: number;
+  readonly memory?: Recall;
 }
 
 /** Of a block as drafted, or mirrored: its units with the ways that are chosen for them. */
@@ -57,14 +59,17 @@ export const madeUnits = (
   const notTaken = new Map<string, NotTaken>();
   const met = new Set<string>();
   const units = unitsOf(of);
-  const made = units.flatMap((unit): readonly MadeUnit[] => {
+  const keys = units.map(unitKey);
+  const alike = new Map<string, number>();
+  for (const key of keys) alike.set(key, (alike.get(key) ?? 0) + 1);
+  const made = units.flatMap((unit, i): readonly MadeUnit[] => {
     const meant = methods.filter((one) => isMeant(one, unit));
     for (const { path } of meant) met.add(path);
     const method = meant.at(-1);
     if (method === undefined || (method.way === 'singly' && !method.trimmed)) return [];
-    const key = unitKey(unit);
-    const alike = units.filter((one) => unitKey(one) === key).length;
-    const asked = { unit, name: method.way, trimmed: method.trimmed, units: of.count * alike };
+    const key = keys[i] as string;
+    const units = of.count * (alike.get(key) ?? 0);
+    const asked = { unit, name: method.way, trimmed: method.trimmed, units };
     const way = wayOf(place, asked);
     if (typeof way !== 'string')
       return [{ unit, way, key, set: JSON.stringify([key, way.name, way.trimmed]), path: method.path }];
@@ -76,14 +81,15 @@ export const madeUnits = (
 };
 
 /** Every unit of a block that can be made in more than one way, where it stands. */
-export const unitsOf = ({ block, lists }: Pick<UnitsOfBlock, 'block' | 'lists'>): readonly Unit[] => {
+export const unitsOf = (of: Pick<UnitsOfBlock, 'block' | 'lists' | 'memory'>): readonly Unit[] => {
+  const { block, lists, memory = noRecall } = of;
   const slack = cornerTolerance * Math.max(...block.size);
-  const core = block.patches.length - (block.added?.length ?? 0);
-  return unitsIn(
-    block.patches
-      .slice(0, core)
-      .map((patch, i) => ({ points: outlineOf(patch, slack), fabric: (lists[i] as readonly string[]).join('|') })),
-    slack,
+  const core = block.patches.slice(0, block.patches.length - (block.added?.length ?? 0));
+  return memory.recall(JSON.stringify(['units', core, lists]), () =>
+    unitsIn(
+      core.map((patch, i) => ({ points: outlineOf(patch, slack), fabric: (lists[i] as readonly string[]).join('|') })),
+      slack,
+    ),
   );
 };
 

@@ -2,7 +2,8 @@ import assert from 'node:assert/strict';
 import { describe, test } from 'node:test';
 import { planMade, planQuilt, type QuiltPlan } from '#craft';
 import { toDocument } from '#craft/design';
-import { example } from '#documents';
+import { example, planned, quilt, type Written } from '#documents';
+import { type Chance, chanceFrom } from '#ground/chance';
 import { recalling } from '#ground/recall';
 import { type Front, type FrontPoint, figuresOf, methodsFor, searchFront, toldPoints } from './index.ts';
 
@@ -28,45 +29,127 @@ const isBeaten = (point: FrontPoint, by: FrontPoint): boolean => {
   return pairs.every((worse) => worse > -1e-9) && pairs.some((worse) => worse > 1e-9);
 };
 
+/** Every choice there is, planned whole one by one, against the front. */
+const assertBest = (plan: QuiltPlan, front: Front): void => {
+  assert.ok(front.isWhole);
+  assert.deepEqual(front.proven, ['cloth', 'minutes', 'trueness']);
+  const { groups } = front;
+  const choices = groups.reduce<readonly (readonly number[])[]>(
+    (before, { options }) => before.flatMap((choice) => options.map((_, i) => [...choice, i])),
+    [[]],
+  );
+  const units = groups.reduce((sum, { count }) => sum + count, 0);
+  const all = choices.map((choice): FrontPoint => {
+    const made = planMade({
+      quilt: plan.quilt,
+      methods: methodsFor(groups, choice),
+      options: { budget: { steps: 0 }, fold: 'where-asked' },
+    });
+    assert.ok(made.ok);
+    const squares = groups.reduce(
+      (sum, { count, options }, i) => sum + count * (options[choice[i] as number]?.deviation ?? 0) ** 2,
+      0,
+    );
+    return { choice, ...figuresOf(made.value), deviation: Math.sqrt(squares / units) as never };
+  });
+  assert.equal(all.length, front.choices);
+  const best = all.filter((point) => !all.some((other) => isBeaten(point, other)));
+  const look = (points: readonly FrontPoint[]) =>
+    [
+      ...new Set(
+        points.map((point) =>
+          threeOf(point)
+            .map((value) => value.toFixed(6))
+            .join(' '),
+        ),
+      ),
+    ].sort();
+  assert.deepEqual(look(front.points), look(best));
+  for (const i of [0, 1, 2] as const) {
+    const least = (points: readonly FrontPoint[]) => Math.min(...points.map((point) => threeOf(point)[i]));
+    assert.equal(least(front.points).toFixed(6), least(all).toFixed(6));
+  }
+};
+
+/** Two blocks of units on a grid, in cloths as they fall; few enough choices to plan all. */
+const unitsAtRandom = (chance: Chance): Written => {
+  const pick = <T>(list: readonly T[]): T => list[Math.floor(chance() * list.length)] as T;
+  const [light, dark] = pick([
+    ['light', 'dark'],
+    ['medium', 'dark'],
+    ['light', 'medium'],
+  ] as const);
+  const geese = {
+    id: 'geese',
+    size: ['4', '4'],
+    recipe: {
+      kind: 'units',
+      grid: [2, 2],
+      units: [0, 1].map((y) => ({ at: [0, y], unit: 'flying-geese', tones: [dark, light] })),
+    },
+  };
+  const four = {
+    id: 'four',
+    size: '4',
+    recipe: { kind: 'units', grid: [1, 1], units: [{ at: [0, 0], unit: 'four-patch', tones: [light, dark] }] },
+  };
+  const strips = {
+    id: 'strips',
+    size: '4',
+    recipe: { kind: 'units', grid: [1, 1], units: [{ at: [0, 0], unit: 'rails', tones: [dark, light, 'medium'] }] },
+  };
+  const halves = {
+    id: 'halves',
+    size: '4',
+    recipe: {
+      kind: 'units',
+      grid: [2, 2],
+      units: [0, 1, 2, 3].map((i) => ({
+        at: [i % 2, Math.floor(i / 2)],
+        unit: 'half-square',
+        turn: pick([0, 90, 180, 270]),
+        tones: [light, dark],
+      })),
+    },
+  };
+  const blocks = pick([
+    [geese, four],
+    [halves, strips],
+    [four, strips, halves],
+  ]);
+  const rows = Array.from({ length: 2 + Math.floor(chance() * 2) }, () =>
+    Array.from({ length: 3 }, (_, i) => ({ block: (blocks[i % blocks.length] as { id: string }).id })),
+  );
+  return quilt({ blocks, top: { rows } }) as unknown as Written;
+};
+
 describe('the front of ways to make', () => {
   const lane = planOf('lantern-lane');
   const { last: front } = whole(lane, 100);
 
   test('of few choices all are planned, and the points are just those that none beats', () => {
     assert.equal(front.choices, 30);
-    assert.ok(front.isWhole);
-    const { groups } = front;
-    const all = groups[0]?.options.flatMap((_, a) =>
-      (groups[1]?.options ?? []).map((_option, b): FrontPoint => {
-        const made = planMade({
-          quilt: lane.quilt,
-          methods: methodsFor(groups, [a, b]),
-          options: { budget: { steps: 0 }, fold: 'where-asked' },
-        });
-        assert.ok(made.ok);
-        const squares = [a, b].reduce((sum, option, i) => {
-          const { count, options } = groups[i] as Front['groups'][number];
-          return sum + count * (options[option]?.deviation ?? 0) ** 2;
-        }, 0);
-        return { choice: [a, b], ...figuresOf(made.value), deviation: Math.sqrt(squares / (48 + 90)) as never };
-      }),
-    ) as readonly FrontPoint[];
-    assert.equal(all.length, 30);
-    const best = all.filter((point) => !all.some((other) => isBeaten(point, other)));
-    const look = (points: readonly FrontPoint[]) =>
-      [
-        ...new Set(
-          points.map((point) =>
-            threeOf(point)
-              .map((value) => value.toFixed(6))
-              .join(' '),
-          ),
-        ),
-      ].sort();
-    assert.deepEqual(look(front.points), look(best));
-    for (const i of [0, 1, 2] as const) {
-      const least = (points: readonly FrontPoint[]) => Math.min(...points.map((point) => threeOf(point)[i]));
-      assert.equal(least(front.points).toFixed(6), least(all).toFixed(6));
+    assertBest(lane, front);
+  });
+
+  test('of random quilts with two or three kinds of units it has the best in each of the three, and every point', () => {
+    for (const seed of [3, 11, 19]) {
+      const plan = planned(unitsAtRandom(chanceFrom(seed)));
+      const { last } = whole(plan, 40);
+      assert.ok(last.groups.length >= 2, `seed ${seed}`);
+      assertBest(plan, last);
+    }
+  });
+
+  test('a taken point shows no more cloth in Cut than the front promised', () => {
+    for (const point of toldPoints(front.points, 2)) {
+      const searched = planMade({
+        quilt: lane.quilt,
+        methods: methodsFor(front.groups, point.choice),
+        options: { budget: { steps: 2 }, fold: 'where-asked' },
+      });
+      assert.ok(searched.ok);
+      assert.ok(figuresOf(searched.value).cloth <= point.cloth + 1e-9);
     }
   });
 
@@ -95,6 +178,7 @@ describe('the front of ways to make', () => {
     const sampler = planOf('twelve-fields');
     const { fronts, last } = whole(sampler, 14);
     assert.ok(last.choices > 1e6 && !last.isWhole);
+    assert.deepEqual(last.proven, ['trueness']);
     assert.equal(fronts[0]?.tried, 1);
     fronts.forEach(({ points }, i) => {
       for (const point of points) assert.ok(!points.some((other) => isBeaten(point, other)));

@@ -1,6 +1,6 @@
 // Which ways to make the units of a quilt are worth choosing? Those that no other choice beats in cloth, minutes and trueness at
 // once. Every choice is planned before it is told; of many units the likeliest choices are planned first.
-import { planMade, type QuiltPlan } from '#craft';
+import { madePlanner, type QuiltPlan } from '#craft';
 import type { Method } from '#craft/design';
 import type { Length } from '#craft/measure';
 import { type Rational, rational } from '#ground/exact';
@@ -21,6 +21,9 @@ export interface FrontPoint {
   readonly cost: number | null;
 }
 
+/** What a point is best in. */
+export type FrontEnd = 'cloth' | 'minutes' | 'trueness';
+
 export interface Front {
   readonly groups: readonly UnitGroup[];
   /** No point is beaten by another; from the least cloth on. */
@@ -32,6 +35,8 @@ export interface Front {
   readonly choices: number;
   /** All of them were planned: nothing better exists under first layouts. */
   readonly isWhole: boolean;
+  /** In which no choice at all is better than the best of the points, planned or not. */
+  readonly proven: readonly FrontEnd[];
 }
 
 export interface FrontTask {
@@ -50,12 +55,16 @@ export const usualFrontSteps = 40;
  * @source docs/formulas.md#trade-offs
  */
 export function* searchFront({ plan, steps, memory }: FrontTask): Generator<Front, Front, void> {
+  const planMade = madePlanner(plan.quilt, {
+    budget: { steps: 0 },
+    fold: 'where-asked',
+    weighed: true,
+    ...(memory ? { memory } : {}),
+  });
   const planned = (choice: Choice, groups: readonly UnitGroup[]): FrontPoint | null =>
-    pointOf({ plan, groups, choice, ...(memory ? { memory } : {}) });
+    pointOf(planMade, { groups, choice });
   const all = unitGroups(plan);
-  const groups = openGroups(all, (choice) =>
-    plannedNotes({ plan, groups: all, choice, ...(memory ? { memory } : {}) }),
-  );
+  const groups = openGroups(all, (choice) => notTakenIn(planMade(methodsFor(all, choice))));
   const choices = groups.reduce((product, { options }) => product * options.length, 1);
   const present = chosenNow(plan, groups);
   const now = planned(present, groups);
@@ -68,6 +77,7 @@ export function* searchFront({ plan, steps, memory }: FrontTask): Generator<Fron
     tried: known.size,
     choices,
     isWhole: known.size === choices,
+    proven: provenEnds({ groups, points: [...known.values()], isWhole: known.size === choices }),
   });
   yield front();
   for (const choice of likelyChoices(groups, { most: steps })) {
@@ -111,28 +121,32 @@ const exactly = (value: number): Rational => {
   return rational(Math.round(value * 1e6), 1e6);
 };
 
-const plannedWith = (of: {
-  readonly plan: QuiltPlan;
-  readonly groups: readonly UnitGroup[];
-  readonly choice: Choice;
-  readonly memory?: Recall;
-}) =>
-  planMade({
-    quilt: of.plan.quilt,
-    methods: methodsFor(of.groups, of.choice),
-    options: { budget: { steps: 0 }, fold: 'where-asked', ...(of.memory ? { memory: of.memory } : {}) },
-  });
+type MadePlanner = ReturnType<typeof madePlanner>;
 
-const pointOf = (of: Parameters<typeof plannedWith>[0]): FrontPoint | null => {
-  const made = plannedWith(of);
-  return made.ok ? { choice: of.choice, ...figuresOf(made.value), deviation: deviationIn(of.groups, of.choice) } : null;
+const pointOf = (
+  planMade: MadePlanner,
+  { groups, choice }: { readonly groups: readonly UnitGroup[]; readonly choice: Choice },
+): FrontPoint | null => {
+  const made = planMade(methodsFor(groups, choice));
+  return made.ok ? { choice, ...figuresOf(made.value), deviation: deviationIn(groups, choice) } : null;
 };
 
 /** Groups of which a way was not gone in a plan: joined through. */
-const plannedNotes = (of: Parameters<typeof plannedWith>[0]): ReadonlySet<string> => {
-  const made = plannedWith(of);
-  if (!made.ok) return new Set();
-  return new Set(made.value.notes.flatMap((note) => (note.code === 'ways/not-taken' ? [note.path] : [])));
+const notTakenIn = (made: ReturnType<MadePlanner>): ReadonlySet<string> =>
+  new Set(made.ok ? made.value.notes.flatMap((note) => (note.code === 'ways/not-taken' ? [note.path] : [])) : []);
+
+/** Squares of deviations add up over the groups, so that the truest choice of all is known; cloth and minutes are known by planning all. */
+const provenEnds = (of: {
+  readonly groups: readonly UnitGroup[];
+  readonly points: readonly FrontPoint[];
+  readonly isWhole: boolean;
+}): readonly FrontEnd[] => {
+  if (of.isWhole) return ['cloth', 'minutes', 'trueness'];
+  const truest = of.groups.map(({ options }) =>
+    options.reduce((best, { deviation }, i) => (deviation < (options[best] as WayOption).deviation ? i : best), 0),
+  );
+  const least = deviationIn(of.groups, truest);
+  return of.points.some(({ deviation }) => deviation <= least + hair) ? ['trueness'] : [];
 };
 
 /** Groups that some way is open to, once the order of joining has been asked. */

@@ -89,6 +89,7 @@ export const toWaysFile = (plan: QuiltPlan, front: Front): unknown => ({
   tried: front.tried,
   choices: front.choices,
   whole: front.isWhole,
+  proven: front.proven,
 });
 
 const pointEntry = (front: Front, { choice, cloth, minutes, deviation, cost }: FrontPoint): unknown => ({

@@ -55,7 +55,13 @@ export const differenceTexts = (of: {
 };
 
 /** What the front is made of. */
-export const wholeText = ({ tried, choices, isWhole }: Front): string =>
-  isWhole
-    ? `All ${choices === 1 ? 'there is' : `${choices} choices`} ${choices === 1 ? 'was' : 'were'} planned.`
-    : `${tried} of ${choices > 1e6 ? 'more than a million' : choices} choices were planned, the likeliest first.`;
+export const wholeText = ({ tried, choices, isWhole, proven }: Front): string => {
+  if (isWhole)
+    return choices === 1
+      ? 'All there is was planned.'
+      : `All ${choices} choices were planned: none takes less cloth or less time, or is truer, than the best of them.`;
+  const truest = proven.includes('trueness')
+    ? ' That none is truer than the truest here is proven; one with a little less cloth or time may be among the others.'
+    : '';
+  return `${tried} of ${choices > 1e6 ? 'more than a million' : choices} choices were planned, the likeliest first.${truest}`;
+};
