@@ -259,6 +259,32 @@ describe('printing', () => {
     await context.close();
   });
 
+  it('says of a page whose picture has not come that it is being drawn, at the very place where it will stand', async () => {
+    const { page, context } = await opened.page();
+    await openDemo(page, opened.numeric);
+    let isHeld = true;
+    await page.route('**/api/page/*', async (route) => {
+      while (isHeld) await new Promise((resolve) => setTimeout(resolve, 20));
+      await route.continue().catch(() => undefined);
+    });
+    const places = async () =>
+      Promise.all(['.print-paper', '.thumbnail >> nth=0'].map((of) => page.locator(of).boundingBox()));
+    let before: unknown;
+    try {
+      await page.keyboard.press('Control+p');
+      await page.getByText('Drawing page 1 …').waitFor();
+      assert.ok((await page.locator('.thumbnail.is-coming').count()) > 1);
+      before = await places();
+    } finally {
+      isHeld = false;
+    }
+    await page.getByRole('img', { name: /^Page 1 of/ }).waitFor();
+    await page.locator('.thumbnail >> nth=0 >> img').waitFor();
+    assert.equal(await page.getByText('Drawing page').count(), 0);
+    assert.deepEqual(await places(), before);
+    await context.close();
+  });
+
   it('asks for the newest wish alone, and says how long the pages took', async () => {
     const { page, context } = await opened.page();
     await openDemo(page, opened.numeric);

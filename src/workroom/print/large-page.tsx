@@ -58,10 +58,12 @@ export const LargePage = ({ pictures, page, count, sizePt, zoom, onTurn }: PageO
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, and keys must be able to scroll it
     <section className="print-page" aria-label="Page" ref={place} tabIndex={0} onKeyDown={press}>
-      <div className="print-paper" style={{ width, height }}>
+      <div className={own === null && url === null ? 'print-paper is-coming' : 'print-paper'} style={{ width, height }}>
         {url !== null && <img src={url} width={width} height={height} alt={`Page ${page} of ${count}`} />}
-        {url === null && own !== null && (
-          <p className="empty">The picture of this page did not come. The PDF may still.</p>
+        {url === null && (
+          <p className="empty">
+            {own === null ? `Drawing page ${page} …` : 'The picture of this page did not come. The PDF may still.'}
+          </p>
         )}
       </div>
     </section>

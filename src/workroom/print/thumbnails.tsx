@@ -81,7 +81,11 @@ const Thumbnail = (of: { readonly pictures: PagePictures; readonly page: number;
     };
   }, [pictures, page]);
   return (
-    <span ref={place} className="thumbnail" style={{ width: widthPx, height: heightPx }}>
+    <span
+      ref={place}
+      className={url === null ? 'thumbnail is-coming' : 'thumbnail'}
+      style={{ width: widthPx, height: heightPx }}
+    >
       {url !== null && <img src={url} width={widthPx} height={heightPx} alt="" />}
     </span>
   );
