@@ -48,6 +48,31 @@ describe('ways to make', sideBySide, () => {
     await context.close();
   });
 
+  it('between the job and the units nothing of the plot or the list is cut off, from the phone to the desk', async () => {
+    const { page, context } = await opened.page({ width: 820, height: 1180, touch: 'touch' });
+    await openWays(page, opened.numeric, 'lantern-lane');
+    await found(page);
+    for (const width of [390, 820, 1024, 1180, 1280]) {
+      await page.setViewportSize({ width, height: 1180 });
+      const hidden = await page.evaluate(() =>
+        ['.ways-stage', '.table-room', '.ways-plot-sheet'].map((of) => {
+          const { scrollWidth = 0, clientWidth = 0 } = document.querySelector(of) ?? {};
+          return scrollWidth - clientWidth;
+        }),
+      );
+      assert.deepEqual(hidden, [0, 0, 0], `at ${width}`);
+    }
+    await page.getByRole('columnheader', { name: 'Against the quilt as it is' }).waitFor();
+    assert.equal(
+      await page
+        .getByRole('row', { name: /^Choice 1 / })
+        .getByRole('cell')
+        .count(),
+      4,
+    );
+    await context.close();
+  });
+
   it('on a phone a mark is taken by touch, and one unit is given a way by itself, which Sew then tells', async () => {
     const { page, context, faults } = await opened.page({ width: 390, height: 844, touch: 'touch' });
     const id = await openWays(page, opened.numeric, 'lantern-lane');

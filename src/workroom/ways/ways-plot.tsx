@@ -5,9 +5,9 @@ import type { WaysPoint, WaysSeen } from '#workroom/compute';
 import { useMedia, useQuilt } from '#workroom/room';
 import { across, type PlotPlace, type PlotSize, placesFor, scaleOf, ticksIn, up } from './plot-places.ts';
 
-const sizes: Readonly<Record<'desk' | 'phone', PlotSize>> = {
-  desk: { width: 640, height: 380, edge: { left: 64, top: 34, right: 44, bottom: 56 }, mark: 16 },
-  phone: { width: 340, height: 320, edge: { left: 56, top: 34, right: 34, bottom: 56 }, mark: 16 },
+const sizes: Readonly<Record<'wide' | 'narrow', PlotSize>> = {
+  wide: { width: 640, height: 380, edge: { left: 64, top: 34, right: 44, bottom: 56 }, mark: 16 },
+  narrow: { width: 340, height: 320, edge: { left: 56, top: 34, right: 34, bottom: 56 }, mark: 16 },
 };
 
 const clothSteps = [0.125, 0.25, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500];
@@ -19,9 +19,12 @@ export interface WaysPlotOf {
   readonly addressOf: (key: string) => string;
 }
 
+/** Of the window: between the job and the units there is then no room for the wide plot. */
+const tooNarrow = '(max-width: 1230px)';
+
 export const WaysPlot = memo(({ seen, picked, addressOf }: WaysPlotOf) => {
   const { words } = useQuilt();
-  const size = sizes[useMedia('(max-width: 700px)') ? 'phone' : 'desk'];
+  const size = sizes[useMedia(tooNarrow) ? 'narrow' : 'wide'];
   const isAmong = seen.points.some(({ key }) => key === seen.now.key);
   const all = isAmong ? seen.points : [...seen.points, seen.now];
   const scale = scaleOf(all);
