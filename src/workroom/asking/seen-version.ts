@@ -1,11 +1,13 @@
 // What one version of a quilt comes to, in the figures by which it is weighed against another.
 import type { FabricPlan, QuiltPlan } from '#craft';
-import type { Unit } from '#craft/measure';
+import { exactText, type Unit } from '#craft/measure';
 import { figuresOf } from './pictured.ts';
 
 /** Lengths in the document's unit. */
 export interface VersionSeen {
   readonly unit: Unit;
+  /** Its finest mark. */
+  readonly ruler: string;
   readonly size: readonly [width: number, height: number];
   /** Laid in the top, those of pieced borders with them. */
   readonly blocks: number;
@@ -43,6 +45,7 @@ export const seeVersion = (plan: QuiltPlan, _all: Readonly<Record<never, never>>
   const { buy, leftOver, seams, minutes, cutting, sewing, finishing, binding, backing } = figuresOf(plan);
   return {
     unit: quilt.unit,
+    ruler: exactText(quilt.ruler),
     size: [top.set.width, top.set.height],
     blocks: top.set.placed.length,
     kinds: new Set(blocks.map(({ id }) => id)).size,

@@ -34,7 +34,7 @@ export const ColourView = () => {
   const cloth = document.fabrics.find(({ id }) => id === wanted) ?? document.fabrics[0];
   const seen = cloths.find(({ id }) => id === cloth?.id);
   const picture = usePicture();
-  const drawn = useMemo(() => (picture === null ? null : sceneOfQuilt(picture, words.size)), [picture, words]);
+  const drawn = useMemo(() => (picture === null ? null : sceneOfQuilt(picture, words.nearSize)), [picture, words]);
   const scene = useMemo(
     () =>
       drawn === null

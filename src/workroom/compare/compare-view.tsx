@@ -68,7 +68,7 @@ export const CompareView = ({ within }: { readonly within: Within }) => {
     return linesOf({
       first: a,
       second: b,
-      words: { first: lengthWordsFor(a.unit, liked.unit), second: lengthWordsFor(b.unit, liked.unit) },
+      words: { first: lengthWordsFor(a, liked.unit), second: lengthWordsFor(b, liked.unit) },
       are: first.kind === 'quilt' || second.kind === 'quilt' ? 'two-quilts' : 'one-quilt',
     });
   }, [a, b, liked.unit, first, second]);

@@ -8,6 +8,7 @@ const oat = { id: 'oat', name: 'Oat', colour: '#efe6d0', amount: 2.5, unit: 'yd'
 const bay = { id: 'bay', name: 'Bay', colour: '#224488', amount: 1, unit: 'yd', cost: 8 } as const;
 const model: VersionSeen = {
   unit: 'in',
+  ruler: '1/8',
   size: [60, 72],
   blocks: 30,
   kinds: 1,
@@ -26,8 +27,8 @@ const model: VersionSeen = {
   backing: [68, 80],
   binding: 276,
 };
-const inches = lengthWordsFor('in', 'written');
-const cm = lengthWordsFor('cm', 'written');
+const inches = lengthWordsFor({ unit: 'in' }, 'written');
+const cm = lengthWordsFor({ unit: 'cm' }, 'written');
 const told = (second: VersionSeen, of: Partial<Parameters<typeof linesOf>[0]> = {}): Record<string, string> =>
   Object.fromEntries(
     linesOf({ first: model, second, words: { first: inches, second: inches }, are: 'one-quilt', ...of }).map((line) => [
@@ -85,11 +86,23 @@ test('of the share left over the points are told, of one alone in the singular',
   assert.equal(told({ ...model, leftOver: 0.042 })['Left over'], 'the same');
 });
 
+test('a size that no ruler has is told to its nearest mark, as the pages tell it', () => {
+  // by hand: three blocks of 8 in on point are 3 · 8 · √2 = 33.941 in across, two 22.627 in; 11.314 in lies between them
+  const three = { ...model, size: [24 * Math.SQRT2, 72] } as const;
+  const two = { ...model, size: [16 * Math.SQRT2, 72] } as const;
+  const [size] = linesOf({ first: three, second: two, words: { first: inches, second: inches }, are: 'one-quilt' });
+  assert.equal(size?.first, 'about\u00a034\u00a0×\u00a072\u00a0in');
+  assert.equal(size?.difference, 'about\u00a011⅜\u00a0in narrower');
+  // what no mark shows is told as it is
+  assert.equal(told({ ...model, size: [60.02, 72] }).Size, '0.02 in wider');
+});
+
 test('in two units lengths are told to what a ruler tells, and cloth to what a shop cuts, both as the first has them', () => {
   // 1 in = 2.54 cm, 1 yd = 0.9144 m: 153 cm are 60.24 in, 276 in 701.04 cm; 2.6 m are 2.84 yd, 0.9144 m are 1 yd
   const second: VersionSeen = {
     ...model,
     unit: 'cm',
+    ruler: '0.1',
     size: [153, 185.42],
     backing: [172.72, 200.66],
     binding: 701.04,
@@ -103,7 +116,7 @@ test('in two units lengths are told to what a ruler tells, and cloth to what a s
     ],
   };
   const lines = told(second, { words: { first: inches, second: cm } });
-  assert.equal(lines.Size, 'about ¼ in wider and 1 in longer');
+  assert.equal(lines.Size, 'about ¼ in wider and about 1 in longer');
   assert.equal(lines.Binding, 'the same');
   assert.equal(lines.Backing, 'about 1 in shorter');
   assert.equal(lines.Oat, 'about ⅜ yd more');

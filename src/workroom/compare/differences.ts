@@ -47,7 +47,7 @@ const inAll = (both: Both): readonly Line[] => {
   const count = (name: string, of: (version: VersionSeen) => number): Line =>
     line(name, [String(of(first)), String(of(second))], countMore(of(second) - of(first)));
   return [
-    line('Size', [words.first.size(first.size), words.second.size(second.size)], sizeMore(both)),
+    line('Size', [words.first.nearSize(first.size), words.second.nearSize(second.size)], sizeMore(both)),
     line('Blocks', [blockWords(first), blockWords(second)], countMore(second.blocks - first.blocks)),
     count('Pieces', ({ pieces }) => pieces),
     count('Seams', ({ seams }) => seams),
@@ -88,7 +88,12 @@ const lengthMore = ({ first, second }: Both, [a, b]: readonly [number, number]):
 
 const finest: Readonly<Record<Unit, number>> = { in: 8, cm: 10 };
 
-const about = ({ first, second }: Both): string => (first.unit === second.unit ? '' : 'about ');
+/** "3 in", "about 2¼ in": what is in two units is near at best, and less than half a mark is told as it is. */
+const byWords = ({ first, second, words }: Both, by: number): string => {
+  const long = Math.abs(by);
+  if (first.unit !== second.unit) return `about\u00a0${words.first.length(long)}`;
+  return long * finest[first.unit] < 0.5 ? words.first.length(long) : words.first.near(long);
+};
 
 type Size = VersionSeen['size'];
 
@@ -99,10 +104,8 @@ const sidesMore = (both: Both, first: Size, second: Size): string => {
   const told = [
     { by: width ?? 0, more: 'wider', less: 'narrower' },
     { by: height ?? 0, more: 'longer', less: 'shorter' },
-  ].flatMap(({ by, more, less }) =>
-    isNone(by) ? [] : [`${both.words.first.length(Math.abs(by))} ${by > 0 ? more : less}`],
-  );
-  return told.length === 0 ? same : `${about(both)}${inWords(told)}`;
+  ].flatMap(({ by, more, less }) => (isNone(by) ? [] : [`${byWords(both, by)} ${by > 0 ? more : less}`]));
+  return told.length === 0 ? same : inWords(told);
 };
 
 const isNone = (by: number): boolean => Math.abs(by) < 1e-6;
@@ -181,7 +184,7 @@ const costMore = (first: VersionSeen, second: VersionSeen): string => {
 const moneyMore = (by: number, currency: string): string => moneyMoreText(by, currency) || same;
 
 const sizeOr = ({ backing }: VersionSeen, words: LengthWords): string =>
-  backing === null ? 'none' : words.size(backing);
+  backing === null ? 'none' : words.nearSize(backing);
 
 const backingMore = (both: Both): string => {
   const [a, b] = [both.first.backing, both.second.backing];
@@ -190,13 +193,13 @@ const backingMore = (both: Both): string => {
 };
 
 const lengthOr = ({ binding }: VersionSeen, words: LengthWords): string =>
-  binding === null ? 'none' : words.length(binding);
+  binding === null ? 'none' : words.near(binding);
 
 const bindingMore = (both: Both): string => {
   const [a, b] = [both.first.binding, both.second.binding];
   if (a === null || b === null) return a === b ? same : onlyIn(b === null ? 'first' : 'second');
   const by = lengthMore(both, [a, b]);
-  return isNone(by) ? same : `${about(both)}${both.words.first.length(Math.abs(by))} ${by > 0 ? 'longer' : 'shorter'}`;
+  return isNone(by) ? same : `${byWords(both, by)} ${by > 0 ? 'longer' : 'shorter'}`;
 };
 
 const onlyIn = (which: 'first' | 'second'): string => `only in the ${which}`;

@@ -54,8 +54,11 @@ const Side = ({ side, name, pxPerCm }: { readonly side: Weighed; readonly name: 
   const liked = usePreferences(preferences);
   const picture = answer?.picture ?? null;
   const unit = answer?.unit ?? 'in';
-  const words = useMemo(() => lengthWordsFor(unit, liked.unit), [unit, liked.unit]);
-  const scene = useMemo(() => (picture === null ? null : sceneOfQuilt(picture, words.size)), [picture, words]);
+  const words = useMemo(
+    () => lengthWordsFor(found.document ?? { unit }, liked.unit),
+    [found.document, unit, liked.unit],
+  );
+  const scene = useMemo(() => (picture === null ? null : sceneOfQuilt(picture, words.nearSize)), [picture, words]);
   return (
     <figure>
       <figcaption>{name}</figcaption>
@@ -84,7 +87,7 @@ const Side = ({ side, name, pxPerCm }: { readonly side: Weighed; readonly name: 
           <SmallPicture
             scene={scene}
             sidePx={Math.max(scene.width, scene.height) * (unit === 'cm' ? 1 : cmInInch) * pxPerCm}
-            alt={`${name}: the quilt, ${words.size([scene.width, scene.height])}`}
+            alt={`${name}: the quilt, ${words.nearSize([scene.width, scene.height])}`}
           />
         </ClothPhotos>
       )}

@@ -29,7 +29,7 @@ export const ThisPiece = memo(({ cloth, of, lies, picture, pale, entry, onSpot }
     () => placesOf({ cloth: cloth.id, uses: pieces.flatMap(({ uses }) => uses), picture }),
     [cloth, key, picture],
   );
-  const scene = useMemo(() => sceneOfQuilt(picture, words.size), [picture, words]);
+  const scene = useMemo(() => sceneOfQuilt(picture, words.nearSize), [picture, words]);
   const over = useMemo(
     () => litOver({ lit: litInQuilt(scene, places, picture), scene, colour: cloth.colour, pale }),
     [scene, places, picture, cloth.colour, pale],

@@ -118,18 +118,18 @@ const isWords = (
   const { top, backing, batting, binding, sleeve, label, bed } = seen.figures;
   switch (topic) {
     case 'borders':
-      return borders === 0 ? none : `${borders}, the quilt then ${words.size(top)}`;
+      return borders === 0 ? none : `${borders}, the quilt then ${words.nearSize(top)}`;
     case 'backing': {
       if (backing === null) return none;
       const run = backing.run === 'upright' ? 'top to bottom' : 'side to side';
-      return `${words.size(backing.size)}, ${backing.panels === 1 ? 'in one piece' : `${backing.panels} panels, seams from ${run}`}`;
+      return `${words.nearSize(backing.size)}, ${backing.panels === 1 ? 'in one piece' : `${backing.panels} panels, seams from ${run}`}`;
     }
     case 'batting':
-      return batting === null ? none : words.size(batting.size);
+      return batting === null ? none : words.nearSize(batting.size);
     case 'quilting':
       return batting === null ? none : `lines at most ${words.length(batting.spacing)} apart`;
     case 'sleeve':
-      return sleeve === null ? none : words.size(sleeve.size);
+      return sleeve === null ? none : words.nearSize(sleeve.size);
     case 'binding':
       return binding === null
         ? none

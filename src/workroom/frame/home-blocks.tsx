@@ -120,7 +120,7 @@ const BlockPicture = ({ block }: { readonly block: KnownBlock }) => {
     const reply = await planner.block(document, id);
     if (!reply.ok) return 'faulty';
     const { picture, cloths, unit } = reply.value;
-    return sceneOfBlock({ picture, cloths, sizeWords: lengthWordsFor(unit, 'written').size });
+    return sceneOfBlock({ picture, cloths, sizeWords: lengthWordsFor({ unit }, 'written').size });
   }, [planner, document, id]);
   useEffect(() => {
     let isLeft = false;

@@ -223,7 +223,7 @@ const Thumb = ({ read }: { readonly read: () => Promise<JsonObject | null> }) =>
       const reply = document === null ? null : await planner.picture(document);
       if (isLeft || reply === null) return;
       if (!reply.ok) setScene('faulty');
-      else setScene(sceneOfQuilt(reply.value.picture, lengthWordsFor(reply.value.unit, 'written').size));
+      else setScene(sceneOfQuilt(reply.value.picture, lengthWordsFor({ unit: reply.value.unit }, 'written').nearSize));
     };
     // one that does not come has no picture and still has a name
     draw().catch(() => undefined);

@@ -20,14 +20,18 @@ interface JobStop {
 
 const jobStops: readonly JobStop[] = [
   { name: 'Draft', to: 'draft', figure: ({ blocks }) => countWords(blocks, 'block', 'blocks') },
-  { name: 'Set', to: 'set', figure: ({ top }, words) => words.size(top) },
+  { name: 'Set', to: 'set', figure: ({ top }, words) => words.nearSize(top) },
   {
     name: 'Colour',
     to: 'colour',
     figure: ({ cloths, values }) =>
       `${countWords(cloths, 'cloth', 'cloths')} · ${values === 'apart' ? 'values apart' : 'values near'}`,
   },
-  { name: 'Cut', to: 'cut', figure: ({ buy, leftOver }) => `${buyWords(buy)} · ${Math.round(leftOver * 100)} % left` },
+  {
+    name: 'Cut',
+    to: 'cut',
+    figure: ({ buy, leftOver }) => `${buyWords(buy)} · ${Math.round(leftOver * 100)}\u00a0%\u00a0left`,
+  },
   {
     name: 'Sew',
     to: 'sew',
@@ -40,8 +44,8 @@ const jobStops: readonly JobStop[] = [
 const laterStops = ['Teach', 'Kit'] as const;
 
 const finishWords = (binding: number | null, backing: readonly [number, number] | null, words: LengthWords): string => {
-  if (backing !== null) return `${words.size(backing)} back`;
-  return binding === null ? 'no backing yet' : `${words.length(binding)} binding`;
+  if (backing !== null) return `${words.nearSize(backing)} back`;
+  return binding === null ? 'no backing yet' : `${words.near(binding)} binding`;
 };
 
 export const JobLine = ({ id, here, figures, words, isBehind }: JobLineOf) => (

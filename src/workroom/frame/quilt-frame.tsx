@@ -77,7 +77,11 @@ export const QuiltFrame = ({ desk, points, stop, isAlone, children }: QuiltFrame
     seen.current = takenIn;
   }, [takenIn, say]);
 
-  const words = useMemo(() => lengthWordsFor(document.unit, liked.unit), [document.unit, liked.unit]);
+  const { unit, ruler } = document;
+  const words = useMemo(
+    () => lengthWordsFor(ruler === undefined ? { unit } : { unit, ruler }, liked.unit),
+    [unit, ruler, liked.unit],
+  );
   const edit = useCallback(
     (what: string, change: (draft: QuiltDocument) => void, gesture?: string) =>
       desk.edit({

@@ -1,7 +1,16 @@
 // Lengths and amounts as the maker likes them shown. What is stored stays as it was written.
-import { convert, type Unit } from '#craft/measure';
+import type { QuiltDocument } from '#craft/design';
+import { convert, parseLength, type Unit, usualSewing } from '#craft/measure';
 import { rational, toNumber } from '#ground/exact';
-import { figureOnPaper, lengthOnPaper, sizeOnPaper, withTrueFractions } from '#paper/lengths';
+import {
+  checkLength,
+  checkSize,
+  figureOnPaper,
+  lengthOnPaper,
+  type Ruler,
+  sizeOnPaper,
+  withTrueFractions,
+} from '#paper/lengths';
 import { amountText } from '#paper/words';
 import type { JobFigures } from '#workroom/compute';
 import type { PointsState } from '#workroom/store';
@@ -15,13 +24,20 @@ export interface LengthWords {
   readonly figure: (value: number) => string;
   /** Across, then down. */
   readonly size: (size: readonly [number, number]) => string;
+  /** As a ruler tells it and the pages say it: "about 43½ in" where the length falls on no mark. */
+  readonly near: (value: number) => string;
+  readonly nearSize: (size: readonly [number, number]) => string;
 }
+
+/** What a document says of its lengths, which its values are in. */
+export type Measured = Pick<QuiltDocument, 'unit' | 'ruler'>;
 
 const cmInInch = toNumber(convert(rational(1), { from: 'in', to: 'cm' }));
 
-/** @param stored the document's unit, which the values are in */
-export const lengthWordsFor = (stored: Unit, liked: Preferences['unit']): LengthWords => {
+export const lengthWordsFor = (measured: Measured, liked: Preferences['unit']): LengthWords => {
+  const { unit: stored } = measured;
   const unit = liked === 'written' ? stored : liked;
+  const ruler = unit === stored ? rulerOf(measured) : usualRuler(unit);
   const shown = (value: number): number => {
     if (unit === stored) return value;
     // to a hundredth of a centimetre, or a 64th of an inch where one is that near: else the decimal says it
@@ -32,8 +48,19 @@ export const lengthWordsFor = (stored: Unit, liked: Preferences['unit']): Length
     length: (value) => lengthOnPaper(shown(value), unit),
     figure: (value) => figureOnPaper(shown(value), unit),
     size: ([across, down]) => sizeOnPaper([shown(across), shown(down)], unit),
+    near: (value) => checkLength(shown(value), ruler),
+    nearSize: ([across, down]) => checkSize([shown(across), shown(down)], ruler),
   };
 };
+
+/** The usual one too where what is written cannot be read: that is told as a problem. */
+const rulerOf = ({ unit, ruler: written }: Measured): Ruler => {
+  if (written === undefined) return usualRuler(unit);
+  const read = parseLength(written, { unit, sign: 'positive' });
+  return read.ok ? { unit, ruler: read.value } : usualRuler(unit);
+};
+
+const usualRuler = (unit: Unit): Ruler => ({ unit, ruler: usualSewing[unit].ruler });
 
 /** "5⅝ yd", "2 yd and 6 sheets". */
 export const buyWords = (buy: JobFigures['buy']): string =>
@@ -42,12 +69,10 @@ export const buyWords = (buy: JobFigures['buy']): string =>
 export const countWords = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 
 /** "9 h", "40 min": an estimate needs no more. */
-export const timeWords = (minutes: number): string =>
-  minutes < 10
-    ? `${Math.max(1, Math.round(minutes))} min`
-    : minutes < 90
-      ? `${Math.round(minutes / 5) * 5} min`
-      : `${Math.round(minutes / 60)} h`;
+export const timeWords = (minutes: number): string => {
+  const whole = minutes < 10 ? Math.max(1, Math.round(minutes)) : Math.round(minutes / 5) * 5;
+  return minutes < 90 && whole !== 60 ? `${whole}\u00a0min` : `${Math.round(minutes / 60)}\u00a0h`;
+};
 
 /** "10:42", or the day where it was another. */
 export const clockWords = (atMs: number, nowMs: number): string => {

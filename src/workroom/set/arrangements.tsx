@@ -212,7 +212,7 @@ const useArrangementScenes = (block: string | null, set: 'straight' | 'on-point'
         const drawn =
           way === 'straight' || isMeasured ? reply : await pictureOf(onPoint({ kind, block: own, lies, plain }));
         if (isLeft) return;
-        if (drawn.ok) scenes.set(kind, sceneOfQuilt(drawn.value.picture, words.size));
+        if (drawn.ok) scenes.set(kind, sceneOfQuilt(drawn.value.picture, words.nearSize));
       }
       setFound(scenes.size > 0 ? { scenes, own: lies } : null);
     };

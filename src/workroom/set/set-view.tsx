@@ -21,7 +21,7 @@ const none: readonly string[] = [];
 export const SetView = () => {
   const { document, words, problems } = useQuilt();
   const picture = usePicture();
-  const scene = useMemo(() => (picture === null ? null : sceneOfQuilt(picture, words.size)), [picture, words]);
+  const scene = useMemo(() => (picture === null ? null : sceneOfQuilt(picture, words.nearSize)), [picture, words]);
   const all = useMemo(() => placesOf(document.top, picture), [document.top, picture]);
   const choice = useChoice(scene, all);
   const done = usePlaces(choice, all);
@@ -43,7 +43,7 @@ export const SetView = () => {
         ) : (
           <DrawingView
             scene={scene}
-            label={`The quilt, ${words.size([scene.width, scene.height])}`}
+            label={`The quilt, ${words.nearSize([scene.width, scene.height])}`}
             chosen={choice.thing?.key ?? null}
             onChoose={choice.chooseKey}
             lit={lit}

@@ -108,10 +108,10 @@ const Ways = ({ choices, bed }: { readonly choices: readonly TargetChoice[]; rea
               type="button"
               onClick={() => {
                 edit('Bring the quilt to a size', (draft) => becomeSize(draft, { choice, picture, bed, cloth }));
-                say(`The quilt is ${words.size(size)}`);
+                say(`The quilt is ${words.nearSize(size)}`);
               }}
             >
-              <strong>{words.size(size)}</strong>
+              <strong>{words.nearSize(size)}</strong>
               <span>{wayWords(choice, words)}</span>
             </button>
           </li>

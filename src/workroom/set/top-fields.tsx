@@ -77,7 +77,7 @@ export const TopFields = memo(({ measured }: { readonly measured: Measured }) =>
       {answer !== null && (
         <dl className="facts">
           <dt>Finished</dt>
-          <dd>{words.size(answer.figures.top)}</dd>
+          <dd>{words.nearSize(answer.figures.top)}</dd>
         </dl>
       )}
     </section>

@@ -34,7 +34,7 @@ export const Overview = ({ sewing }: { readonly sewing: Sewing }) => {
             ...picture.entries.map((entry) =>
               sceneOfBlock({ picture: entry, cloths: picture.cloths, sizeWords: words.size }),
             ),
-            sceneOfQuilt(picture, words.size),
+            sceneOfQuilt(picture, words.nearSize),
           ],
     [picture, words],
   );
