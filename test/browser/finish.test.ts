@@ -51,6 +51,27 @@ describe('finishing a quilt', () => {
   });
   after(() => opened.close());
 
+  it('a file whose finish is at fault is mended in Finish, before it was ever planned', async () => {
+    const { page, context, faults } = await opened.page();
+    await page.goto(opened.numeric);
+    const [chooser] = await Promise.all([
+      page.waitForEvent('filechooser'),
+      page.getByRole('button', { name: 'From a file' }).click(),
+    ]);
+    await chooser.setFiles('examples/broken/narrow-binding.quilt.json');
+    await page.getByRole('link', { name: 'The finish: binding' }).click();
+    const binding = partOf(page, 'Binding');
+    const cut = binding.getByRole('textbox', { name: 'Strips cut' });
+    await page.getByRole('heading', { name: 'Binding', exact: true }).and(page.locator(':focus')).waitFor();
+    assert.equal(await binding.getByText('is asked for').count(), 0);
+    await cut.fill('2 1/4');
+    await cut.press('Enter');
+    await page.getByRole('region', { name: 'Problems' }).waitFor({ state: 'detached' });
+    await rowOf(page, 'Binding').getByText('cut 2¼ in straight').waitFor();
+    assert.deepEqual(faults, []);
+    await context.close();
+  });
+
   it('says what the pages say and draws what they draw, for every example', async () => {
     for (const name of examples) {
       const { page, context, faults } = await opened.page();

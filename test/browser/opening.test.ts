@@ -227,7 +227,7 @@ const theDrawing = (page: Page) => page.getByRole('listbox', { name: /^The quilt
 /** Whether something stands in for what is wrong; else it is told that nothing can be drawn yet. */
 const isDrawn = async (page: Page): Promise<boolean> => {
   const drawing = theDrawing(page);
-  await drawing.or(page.getByText('It can be drawn when the problem above is mended.')).waitFor();
+  await drawing.or(page.getByText('It can be drawn when what stands above is mended.')).waitFor();
   return drawing.isVisible();
 };
 

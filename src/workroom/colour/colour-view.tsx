@@ -162,7 +162,7 @@ export const ColourView = () => {
         {about !== '' && <p className="look-about quiet">{about}</p>}
         {scene === null ? (
           <p className="empty" role="status">
-            {problems.length > 0 ? 'It can be drawn when the problem above is mended.' : 'Drawing the quilt …'}
+            {problems.length > 0 ? 'It can be drawn when what stands above is mended.' : 'Drawing the quilt …'}
           </p>
         ) : isCompared ? (
           <ColourwaysSideBySide scene={scene} sight={sight} chosen={colourway} onChoose={setWantedWay} onMake={make} />

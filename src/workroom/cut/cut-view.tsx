@@ -214,7 +214,7 @@ const emptyWords = (of: {
   readonly cloth: string | null;
   readonly isStuck: boolean;
 }): string => {
-  if (of.isStuck && of.seen === null) return 'It can be laid out when the problem above is mended.';
+  if (of.isStuck && of.seen === null) return 'It can be laid out when what stands above is mended.';
   if (of.seen === null) return 'Laying out the cloth …';
   if (of.seen.cloths.length === 0) return 'Nothing of this quilt is cut here.';
   return of.cloth === null ? 'Laying out the cloth …' : 'Nothing is cut from this cloth. Choose another above.';

@@ -5,7 +5,7 @@ import type { FinishSeen, FinishTopic } from '#workroom/compute';
 import { countWords, focusSoon, type LengthWords, quiltAddress, useQuilt, useRoom } from '#workroom/room';
 import { addPart, lackingParts } from './finish-edits.ts';
 import { withoutKey } from './finish-ways.ts';
-import { partNames, topicNames } from './part-names.ts';
+import { partNames, topicNames, topics } from './part-names.ts';
 import type { Prices } from './use-prices.ts';
 
 export interface FinishSumOf {
@@ -45,7 +45,7 @@ export const FinishSum = ({ seen, prices }: FinishSumOf) => {
           <tfoot>
             <tr>
               <th scope="row">In all</th>
-              <td>all but the borders</td>
+              <td>{borders === 0 ? 'all parts' : 'all but the borders'}</td>
               <td>{whole}</td>
             </tr>
           </tfoot>
@@ -68,18 +68,6 @@ export const FinishSum = ({ seen, prices }: FinishSumOf) => {
     </section>
   );
 };
-
-/** In the order of the sections below. */
-const topics: readonly FinishTopic[] = [
-  'borders',
-  'backing',
-  'batting',
-  'quilting',
-  'sleeve',
-  'binding',
-  'label',
-  'bed',
-];
 
 const Lacking = ({ prices }: { readonly prices: Prices }) => {
   const { document, edit } = useQuilt();
@@ -118,7 +106,9 @@ const isWords = (
   const { top, backing, batting, binding, sleeve, label, bed } = seen.figures;
   switch (topic) {
     case 'borders':
-      return borders === 0 ? none : `${borders}, the quilt then ${words.nearSize(top)}`;
+      return borders === 0
+        ? none
+        : `${countWords(borders, 'border', 'borders')}; with ${borders === 1 ? 'it' : 'them'} the quilt is ${words.nearSize(top)}`;
     case 'backing': {
       if (backing === null) return none;
       const run = backing.run === 'upright' ? 'top to bottom' : 'side to side';

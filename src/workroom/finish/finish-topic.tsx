@@ -1,5 +1,6 @@
 // One part of the finish: its fields and what it takes, its drawing, and how it is made.
 import { memo, type ReactNode } from 'react';
+import type { QuiltDocument } from '#craft/design';
 import type { FinishPart, FinishTopic, WorkroomNote } from '#workroom/compute';
 import { PaperDrawing } from '#workroom/drawing';
 import { focusSoon, useQuilt, useRoom } from '#workroom/room';
@@ -54,7 +55,7 @@ export const Topic = (of: {
   const { topic, parts, notes, fields } = of;
   const { document } = useQuilt();
   const key = keyOf[topic];
-  const isThere = key === null || document.finish?.[key] !== undefined;
+  const isThere = key === null ? isOfThem(topic, document) : document.finish?.[key] !== undefined;
   const Fields = fieldsFor[topic];
   return (
     <section className="finish-part" aria-labelledby={headingId(topic)}>
@@ -74,7 +75,7 @@ export const Topic = (of: {
             {text}
           </p>
         ))}
-        {parts.length === 0 && <p className="quiet">{absentWords(topic)}</p>}
+        {parts.length === 0 && !isThere && <p className="quiet">{absentWords(topic)}</p>}
         {parts.map((part) => (
           <Told key={part.heading} part={part} isHeaded={parts.length > 1 && part.heading !== topicNames[topic]} />
         ))}
@@ -83,9 +84,14 @@ export const Topic = (of: {
   );
 };
 
+/** Borders are there where the top has some, quilting lines where there is batting. */
+const isOfThem = (topic: FinishTopic, { top, finish }: QuiltDocument): boolean =>
+  topic === 'borders' ? (top.borders ?? []).length > 0 : finish?.batting !== undefined;
+
 const absentWords = (topic: FinishTopic): string => {
   const key = keyOf[topic];
-  return key === null ? 'The quilt has no borders.' : `No ${partNames[key]} is asked for.`;
+  if (key !== null) return `No ${partNames[key]} is asked for.`;
+  return topic === 'borders' ? 'The quilt has no borders.' : 'The batting says how far apart quilting lines may lie.';
 };
 
 /** It stays as it is while one types. */

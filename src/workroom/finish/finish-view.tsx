@@ -5,6 +5,7 @@ import type { FinishTopic, WorkroomNote } from '#workroom/compute';
 import { useLook, useQuilt, type Within } from '#workroom/room';
 import { FinishSum } from './finish-sum.tsx';
 import { headingId, Topic } from './finish-topic.tsx';
+import { topics } from './part-names.ts';
 import { PriceFields } from './price-fields.tsx';
 import { useFinishCommands } from './use-finish-commands.ts';
 import { usePrices } from './use-prices.ts';
@@ -17,27 +18,33 @@ export const FinishView = ({ within }: { readonly within: Within }) => {
   const seen = useLook('finish', all);
   const prices = usePrices();
   const [topic] = within;
+  const isStuck = problems.length > 0;
+  // what is wrong may be mended here before there was ever a plan
+  const told = seen?.topics ?? (isStuck ? untold : null);
   useFinishCommands();
-  useTopicInSight(topic, seen !== null);
+  useTopicInSight(topic, told !== null);
   return (
     <div className="finish">
       <div className="finish-inner">
-        {seen === null ? (
+        {seen === null && (
           <p className="empty" role="status">
-            {problems.length > 0 ? 'It can be told when the problem above is mended.' : 'Working it out …'}
+            {isStuck
+              ? 'Sizes, drawings and what it takes are told when what stands above is mended.'
+              : 'Working it out …'}
           </p>
-        ) : (
+        )}
+        {seen !== null && <FinishSum seen={seen} prices={prices} />}
+        {told?.map((one) => (
+          <Topic
+            key={one.topic}
+            topic={one.topic}
+            parts={one.parts}
+            notes={notesOf(one.topic, answer?.notes ?? [])}
+            fields={{ figures: seen?.figures ?? null, prices }}
+          />
+        ))}
+        {seen !== null && (
           <>
-            <FinishSum seen={seen} prices={prices} />
-            {seen.topics.map((one) => (
-              <Topic
-                key={one.topic}
-                topic={one.topic}
-                parts={one.parts}
-                notes={notesOf(one.topic, answer?.notes ?? [])}
-                fields={{ figures: seen.figures, prices }}
-              />
-            ))}
             <PriceFields />
             <section className="finish-minded" aria-labelledby="finish-minded">
               <h2 id="finish-minded">To mind</h2>
@@ -56,6 +63,8 @@ export const FinishView = ({ within }: { readonly within: Within }) => {
     </div>
   );
 };
+
+const untold = topics.map((topic) => ({ topic, parts: [] }));
 
 /** The address of a part leads to it. */
 const useTopicInSight = (topic: string | undefined, isThere: boolean): void => {

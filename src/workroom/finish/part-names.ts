@@ -14,6 +14,18 @@ export const topicNames: Readonly<Record<FinishTopic, string>> = {
   bed: 'The bed',
 };
 
+/** In the order of the page. */
+export const topics: readonly FinishTopic[] = [
+  'borders',
+  'backing',
+  'batting',
+  'quilting',
+  'sleeve',
+  'binding',
+  'label',
+  'bed',
+];
+
 /** In a sentence. */
 export const partNames: Readonly<Record<FinishKey, string>> = {
   backing: 'backing',

@@ -8,6 +8,6 @@ test('a place in the document is mended in the view that holds it', () => {
   assert.deepEqual(placeStop('/blocks', blocks), { stop: 'draft', within: [] });
   assert.deepEqual(placeStop('/fabrics/0/colour', blocks)?.stop, 'colour');
   assert.deepEqual(placeStop('/top/borders/1', blocks)?.stop, 'set');
-  assert.deepEqual(placeStop('/finish/binding/cut', blocks)?.stop, 'finish');
+  assert.deepEqual(placeStop('/finish/binding/cut', blocks), { stop: 'finish', within: ['binding'] });
   for (const where of ['/seam', 'the whole document', '']) assert.equal(placeStop(where, blocks), null);
 });

@@ -19,7 +19,7 @@ export const placeStop = (
     case 'top':
       return { stop: 'set', within: [] };
     case 'finish':
-      return { stop: 'finish', within: [] };
+      return { stop: 'finish', within: nth === '' ? [] : [nth] };
     default:
       return null;
   }

@@ -40,7 +40,9 @@ const Place = (of: { readonly where: string; readonly document: QuiltDocument; r
   const { where, document, from } = of;
   const words = placeWords(where, document);
   const to = placeStop(where, document.blocks);
-  return from === undefined || to === null || to.stop === from.stop ? (
+  // where one stands there already, it still leads to the block or the part
+  const isHere = to !== null && to.stop === from?.stop && to.within.length === 0;
+  return from === undefined || to === null || isHere ? (
     words
   ) : (
     <a href={quiltAddress(from.id, to.stop, ...to.within)}>{words}</a>

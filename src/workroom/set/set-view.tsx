@@ -38,7 +38,7 @@ export const SetView = () => {
       <div className="stage">
         {scene === null ? (
           <p className="empty" role="status">
-            {problems.length > 0 ? 'It can be drawn when the problem above is mended.' : 'Drawing the quilt …'}
+            {problems.length > 0 ? 'It can be drawn when what stands above is mended.' : 'Drawing the quilt …'}
           </p>
         ) : (
           <DrawingView

@@ -21,9 +21,7 @@ export const SewView = ({ within }: { readonly within: Within }) => {
   if (sewing === null) {
     return (
       <p className="empty" role="status">
-        {problems.length > 0
-          ? 'There is nothing to sew before what is wrong with the quilt is mended.'
-          : 'Working out the order of sewing …'}
+        {problems.length > 0 ? 'The steps come when what stands above is mended.' : 'Working out the order of sewing …'}
       </p>
     );
   }

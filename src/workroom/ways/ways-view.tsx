@@ -61,7 +61,7 @@ export const WaysView = ({ picked }: { readonly picked: string | null }) => {
   if (seen === null)
     return (
       <p className="empty" role="status">
-        {problems.length > 0 ? 'It can be planned when the problem above is mended.' : 'Looking for units …'}
+        {problems.length > 0 ? 'It can be planned when what stands above is mended.' : 'Looking for units …'}
       </p>
     );
   return (
