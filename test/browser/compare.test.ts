@@ -285,4 +285,38 @@ describe('comparing versions', () => {
     );
     assert.deepEqual(faults, []);
   });
+
+  it('tells a size that no ruler has as the pages tell it, and no figure runs into the next one', async () => {
+    const { page, context } = await opened.page({ width: 820, height: 1180, touch: 'touch' });
+    const heron = JSON.parse(readFileSync('examples/heron-hanging.quilt.json', 'utf8'));
+    const row = Array.from({ length: 3 }, () => ({ block: 'cabin' }));
+    const between = Array.from({ length: 2 }, () => [{ plain: 'deep' }, { plain: 'deep' }]);
+    const set = { set: 'on-point', rows: [row, row, row], between, settingFabric: 'sand' };
+    const text = JSON.stringify({ ...heron, top: { ...set, borders: heron.top.borders } });
+    await page.goto(opened.numeric);
+    const [chooser] = await Promise.all([
+      page.waitForEvent('filechooser'),
+      page.getByRole('button', { name: 'From a file' }).click(),
+    ]);
+    await chooser.setFiles({
+      name: 'on-point.quilt.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(text),
+    });
+    await drawn(page);
+    await toCompare(page);
+    // by hand: three blocks of 24 cm on point and two borders of 2 and 6 cm are 3 · 24 · √2 + 16 = 117.82 cm
+    await becomes(() => lineOf(page, 'Size'), 'about 117.8 × 117.8 cm | about 117.8 × 117.8 cm | the same');
+    const wide = () =>
+      page
+        .locator('.differences td, .differences th')
+        .evaluateAll((cells) =>
+          cells.filter((cell) => cell.scrollWidth > cell.clientWidth).map((cell) => cell.innerHTML),
+        );
+    for (const width of [820, 1024, 1280, 390]) {
+      await page.setViewportSize({ width, height: 1180 });
+      assert.deepEqual(await wide(), [], `at ${width}`);
+    }
+    await context.close();
+  });
 });
