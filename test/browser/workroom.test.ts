@@ -150,6 +150,10 @@ describe('the workroom', sideBySide, () => {
     await page.getByRole('button', { name: 'Blank, in centimetres' }).click();
     await page.getByRole('listbox', { name: /^The block/ }).waitFor();
     await becomes(() => figureOf(page, 'Set').textContent(), '24 × 24 cm');
+    // one piece: nothing is sewn, and no minute passes at it
+    await becomes(() => figureOf(page, 'Sew').textContent(), 'no seams');
+    await page.getByRole('link', { name: /^Sew/ }).click();
+    await page.getByText('No seams: nothing is to be sewn.', { exact: true }).waitFor();
     await context.close();
   });
 

@@ -1,6 +1,6 @@
 // The job line: eight stops on a running stitch, each with its figure.
 import type { JobFigures } from '#workroom/compute';
-import { buyWords, countWords, type LengthWords, quiltAddress, type Stop, timeWords } from '#workroom/room';
+import { buyWords, countWords, type LengthWords, quiltAddress, type Stop, seamWords, timeWords } from '#workroom/room';
 
 export interface JobLineOf {
   readonly id: string;
@@ -35,7 +35,7 @@ const jobStops: readonly JobStop[] = [
   {
     name: 'Sew',
     to: 'sew',
-    figure: ({ seams, sewing }) => `${countWords(seams, 'seam', 'seams')} · ${timeWords(sewing)}`,
+    figure: ({ seams, sewing }) => `${seamWords(seams)}${seams === 0 ? '' : ` · ${timeWords(sewing)}`}`,
   },
   { name: 'Finish', to: 'finish', figure: ({ binding, backing }, words) => finishWords(binding, backing, words) },
 ];

@@ -33,5 +33,6 @@ export {
   type LengthWords,
   lengthWordsFor,
   pointFaultWords,
+  seamWords,
   timeWords,
 } from './words.ts';

@@ -12,9 +12,9 @@ test('a finished size that falls on no mark is told by the nearest one, and said
   assert.equal(plain(cm.near(96)), '96 cm');
   assert.equal(plain(lengthWordsFor({ unit: 'cm', ruler: '0.5' }, 'written').near(across)), 'about 95.5 cm');
   assert.equal(plain(lengthWordsFor({ unit: 'cm', ruler: '1' }, 'written').near(across)), 'about 95 cm');
-  // in the unit that one likes better, on its usual ruler
+  // in the unit that one likes better what comes of it is told as it is: 1 in = 2.54 cm exactly
   assert.equal(plain(lengthWordsFor({ unit: 'cm', ruler: '1' }, 'in').near(30.48)), '12 in');
-  assert.equal(plain(lengthWordsFor({ unit: 'in' }, 'cm').near(12.5)), 'about 31.8 cm');
+  assert.equal(plain(lengthWordsFor({ unit: 'in' }, 'cm').near(64)), '162.56 cm');
   // what cannot be read is told as a problem; the words go on
   assert.equal(plain(lengthWordsFor({ unit: 'in', ruler: 'fine' }, 'written').near(Math.SQRT2)), 'about 1⅜ in');
 });

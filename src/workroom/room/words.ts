@@ -37,19 +37,22 @@ const cmInInch = toNumber(convert(rational(1), { from: 'in', to: 'cm' }));
 export const lengthWordsFor = (measured: Measured, liked: Preferences['unit']): LengthWords => {
   const { unit: stored } = measured;
   const unit = liked === 'written' ? stored : liked;
-  const ruler = unit === stored ? rulerOf(measured) : usualRuler(unit);
   const shown = (value: number): number => {
     if (unit === stored) return value;
     // to a hundredth of a centimetre, or a 64th of an inch where one is that near: else the decimal says it
     return unit === 'cm' ? Math.round(value * cmInInch * 100) / 100 : Math.round((value / cmInInch) * 64) / 64;
   };
+  const length = (value: number): string => lengthOnPaper(shown(value), unit);
+  const size = ([across, down]: readonly [number, number]): string => sizeOnPaper([shown(across), shown(down)], unit);
+  // what was converted is rounded already
+  const ruler = unit === stored ? rulerOf(measured) : null;
   return {
     unit,
-    length: (value) => lengthOnPaper(shown(value), unit),
+    length,
     figure: (value) => figureOnPaper(shown(value), unit),
-    size: ([across, down]) => sizeOnPaper([shown(across), shown(down)], unit),
-    near: (value) => checkLength(shown(value), ruler),
-    nearSize: ([across, down]) => checkSize([shown(across), shown(down)], ruler),
+    size,
+    near: ruler === null ? length : (value) => checkLength(value, ruler),
+    nearSize: ruler === null ? size : (both) => checkSize(both, ruler),
   };
 };
 
@@ -73,6 +76,9 @@ export const timeWords = (minutes: number): string => {
   const whole = minutes < 10 ? Math.max(1, Math.round(minutes)) : Math.round(minutes / 5) * 5;
   return minutes < 90 && whole !== 60 ? `${whole}\u00a0min` : `${Math.round(minutes / 60)}\u00a0h`;
 };
+
+/** A quilt of one piece has none. */
+export const seamWords = (seams: number): string => (seams === 0 ? 'no seams' : countWords(seams, 'seam', 'seams'));
 
 /** "10:42", or the day where it was another. */
 export const clockWords = (atMs: number, nowMs: number): string => {

@@ -1,5 +1,5 @@
 // All that is sewn, in order, each with how far it is.
-import { countWords, useHereInSight } from '#workroom/room';
+import { seamWords, useHereInSight } from '#workroom/room';
 import { chainsEntry } from './sew-address.ts';
 import type { Sewing } from './use-sewing.ts';
 
@@ -40,5 +40,5 @@ const farWords = (sewing: Sewing, entry: Sewing['entries'][number]): string => {
   const done = sewing.sumOf(entry.steps);
   if (entry.seams > 0 && done === entry.seams) return 'sewn';
   if (done > 0) return `${done} of ${entry.seams} seams`;
-  return entry.kind === 'block' ? `${entry.count} to make` : countWords(entry.seams, 'seam', 'seams');
+  return entry.kind === 'block' ? `${entry.count} to make` : seamWords(entry.seams);
 };

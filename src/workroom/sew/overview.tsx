@@ -3,7 +3,7 @@ import { useMemo, useState } from 'react';
 import { estimateText, timeParts } from '#paper/words';
 import { type Command, useCommands } from '#workroom/commands';
 import { SmallPicture, sceneOfBlock, sceneOfQuilt } from '#workroom/drawing';
-import { countWords, quiltAddress, timeWords, useQuilt } from '#workroom/room';
+import { countWords, quiltAddress, seamWords, timeWords, useQuilt } from '#workroom/room';
 import { waysPlace } from '#workroom/ways';
 import { MinutesSheet } from './minutes-sheet.tsx';
 import { chainsEntry } from './sew-address.ts';
@@ -42,8 +42,8 @@ export const Overview = ({ sewing }: { readonly sewing: Sewing }) => {
     <div className="sew-overview">
       <div className="sew-begin">
         <p>
-          {countWords(all, 'seam', 'seams')}
-          {answer === null ? '' : `, about ${timeWords(answer.figures.sewing)}`}
+          {all === 0 ? 'No seams: nothing is to be sewn.' : seamWords(all)}
+          {answer === null || all === 0 ? '' : `, about ${timeWords(answer.figures.sewing)}`}
           {sewn > 0 ? ` · ${sewn} sewn` : ''}
         </p>
         {all > 0 && <progress aria-label="Seams sewn" max={all} value={sewn} />}
@@ -71,9 +71,11 @@ export const Overview = ({ sewing }: { readonly sewing: Sewing }) => {
             In chains: the same unit for all blocks at once
           </a>
         )}
-        <a className="lone-link" href={quiltAddress(id, 'cut', waysPlace)}>
-          Ways to make the units of this quilt
-        </a>
+        {all > 0 && (
+          <a className="lone-link" href={quiltAddress(id, 'cut', waysPlace)}>
+            Ways to make the units of this quilt
+          </a>
+        )}
         {answer !== null && (
           <p>
             The whole quilt takes about {timeWords(answer.figures.minutes)}: {timeParts(answer.figures)};{' '}
@@ -84,10 +86,12 @@ export const Overview = ({ sewing }: { readonly sewing: Sewing }) => {
           </p>
         )}
         {isTiming && <MinutesSheet onClose={() => setTiming(false)} />}
-        <p className="quiet">
-          Large type, at each step, fills a tablet beside the machine. Where its screen goes dark, set it to stay on
-          longer.
-        </p>
+        {all > 0 && (
+          <p className="quiet">
+            Large type, at each step, fills a tablet beside the machine. Where its screen goes dark, set it to stay on
+            longer.
+          </p>
+        )}
       </div>
       <ol className="sew-cards">
         {sewing.entries.map((entry, i) => (
@@ -130,7 +134,7 @@ const linesOf = ({ kind, count, steps, seams }: Sewing['entries'][number]): read
     ? ['no seams']
     : [
         countWords(steps.length, 'step', 'steps'),
-        countWords(seams, 'seam', 'seams'),
+        seamWords(seams),
         `about ${timeWords(steps.reduce((all, { minutes }) => all + minutes, 0))}`,
       ]),
 ];
