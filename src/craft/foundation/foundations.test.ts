@@ -10,6 +10,7 @@ import { foundationsOf } from './foundations.ts';
 import { foundationOrder } from './order.ts';
 import { roughCut } from './rough-cut.ts';
 import { leastSections } from './sections.ts';
+import { unitsOnOne } from './units.ts';
 
 const plain = (outlines: readonly Polygon[]) => outlines.map((points) => ({ points }));
 const drawn = (outlines: readonly Polygon[]): Drawing => drawingOf(outlines, 12e-6);
@@ -108,7 +109,7 @@ test('sections are as few as the search of all divisions finds', () => {
       assert.equal(found?.least, 'proven');
       if (found !== null && found.sections.length > 2) several++;
     }),
-    { seed: 33, numRuns: 400 },
+    { seed: 33, numRuns: 1000 },
   );
   assert.ok(several > 0);
 });
@@ -142,4 +143,26 @@ test('a rough piece covers its patch along the seam, with two allowances round i
   // a half-square of 2 in on its long side: 2√2 + 1 = 3.83 by √2 + 1 = 2.41
   const half = [at(0, 0), at(2, 0), at(0, 2)];
   assert.deepEqual(roughCut({ ...of, patch: half, line: { from: at(2, 0), to: at(0, 2) } }), [4, 2.5]);
+});
+
+test('a block that does not go on foundations as a whole says which of its units do, the largest', () => {
+  // four bars round a square of three strips: the ring is no straight seam, the strips go on one
+  const strips = [box(4, 4, 1, 4), box(5, 4, 1, 4), box(6, 4, 2, 4)];
+  const patches = plain([...strips, box(0, 0, 8, 4), box(8, 0, 4, 8), box(4, 8, 8, 4), box(0, 4, 4, 8)]);
+  const ring = [
+    { join: ['A', 'A'], makes: '#1', patches: [[0], [1]] },
+    { join: ['#1', 'B'], makes: '#2', patches: [[0, 1], [2]] },
+    { join: ['#2', 'C'], makes: '#3', patches: [[0, 1, 2], [3]] },
+    { join: ['#3', 'C'], makes: '#4', patches: [[0, 1, 2, 3], [4]] },
+  ] as const;
+  assert.deepEqual(
+    unitsOnOne({ patches, finished: [12, 12], steps: ring }).map(({ step, order }) => [
+      step,
+      order.map(({ patch }) => patch),
+    ]),
+    // with one bar they stand in an L, no unit that is convex
+    [[1, [0, 1, 2]]],
+  );
+  // two patches are sewn as quickly without
+  assert.deepEqual(unitsOnOne({ patches, finished: [12, 12], steps: ring.slice(0, 1) }), []);
 });

@@ -58,6 +58,34 @@ test('a nine patch takes three, and how they are joined is told', () => {
   assert.equal(page?.sections.length, 3);
 });
 
+test('of a block with a ring round three strips the strips are told, and their sheet is drawn', () => {
+  const rect = (x: number, y: number, w: number, h: number, tone: string) => ({
+    points: [
+      [x, y],
+      [x + w, y],
+      [x + w, y + h],
+      [x, y + h],
+    ],
+    tone,
+  });
+  const strips = [rect(4, 4, 1, 4, 'light'), rect(5, 4, 1, 4, 'dark'), rect(6, 4, 2, 4, 'light')];
+  const bars = [
+    rect(0, 0, 8, 4, 'dark'),
+    rect(8, 0, 4, 8, 'light'),
+    rect(4, 8, 8, 4, 'dark'),
+    rect(0, 4, 4, 8, 'light'),
+  ];
+  const page = pageOf({ id: 'rails', size: 12, patches: { grid: [12, 12], list: [...strips, ...bars] } });
+  assert.deepEqual(page?.words.slice(1), [
+    'Of its units one can be, on a foundation: unit 2, 1 in a block. Sew what is left as the steps of the block say.',
+  ]);
+  // by hand: 4 + 4 · 1/4 = 5 along; 1 + 1 = 2 and 2 + 1 = 3 across
+  assert.deepEqual(
+    page?.sections.map(({ title, pieces }) => [title, pieces.map(({ cut }) => cut.replaceAll('\u00a0', ' '))]),
+    [['Unit 2', ['2 × 5 in', '5 × 2 in', '5 × 3 in']]],
+  );
+});
+
 test('what cannot be pieced so is said to, without a sheet', () => {
   const window = [
     {

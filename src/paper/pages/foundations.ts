@@ -1,6 +1,14 @@
 // Foundations of each block at true size, with the order of sewing and the pieces to cut for them.
 import type { BlockPlan, QuiltPlan } from '#craft';
-import { type FoundationOrder, foundationsOf, roughCut, type Sections } from '#craft/foundation';
+import {
+  type FoundationOrder,
+  foundationsOf,
+  mostFoundationPatches,
+  roughCut,
+  type Sections,
+  type UnitOnOne,
+  unitsOnOne,
+} from '#craft/foundation';
 import { type Length, length } from '#craft/measure';
 import { type Rational, toNumber } from '#ground/exact';
 import type { ClothSigns } from '#paper/cloth';
@@ -8,11 +16,12 @@ import { signOf } from '#paper/cloth';
 import { entryTitle } from '#paper/cutting';
 import { asFirstPlaced, drawTiles, foundation, type Lies, type Tile } from '#paper/drawing';
 import { sizeOnPaper } from '#paper/lengths';
-import { inWords } from '#paper/words';
+import { capital, inWords } from '#paper/words';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
 import { cutText } from './cut-text.ts';
 import { measurePt } from './measure.ts';
+import { partName } from './naming.ts';
 import { sheetText } from './sheet-text.ts';
 import { pointsPer } from './template.ts';
 
@@ -20,6 +29,7 @@ export interface FoundationBlock {
   readonly title: string;
   /** Whether it can be pieced so, on how many sheets, and how they are joined. */
   readonly words: readonly string[];
+  /** Of a block that does not go on foundations as a whole: the units of it that do. */
   readonly sections: readonly FoundationSheets[];
 }
 
@@ -55,21 +65,37 @@ const blockFoundations = (of: PagesOf, block: BlockPlan, place: number): Foundat
   const { id, colouring, mirror } = block;
   const title = entryTitle(of.plan, { block: id, colouring, mirror });
   const found = block.foundations ?? foundationsOf(block);
+  const units = found === null && block.patches.length <= mostFoundationPatches ? unitsOnOne(block) : [];
+  const told =
+    found === null
+      ? units.map(({ step, order }) => ({ order, title: capital(unitName(block, step)) }))
+      : found.sections.map((order, index) => ({
+          order,
+          title: found.sections.length === 1 ? 'The foundation' : `Part ${index + 1}`,
+        }));
   return {
     title,
     words:
-      found === null ? [noneText(block)] : [countText(found, block), ...joinTexts(found), ...copiesTexts(of, block)],
-    sections: (found?.sections ?? []).map((order, index) =>
-      sheetsOf(of, {
-        block,
-        order,
-        title: found?.sections.length === 1 ? 'The foundation' : `Part ${index + 1}`,
-        name: `foundation-${place + 1}-${index + 1}`,
-        says: title,
-      }),
+      found === null
+        ? [noneText(block), ...unitsTexts(block, units)]
+        : [countText(found, block), ...joinTexts(found), ...copiesTexts(of, block)],
+    sections: told.map((one, index) =>
+      sheetsOf(of, { ...one, block, name: `foundation-${place + 1}-${index + 1}`, says: title }),
     ),
   };
 };
+
+/** "Of its units these can be, each on one foundation: unit 3, 4 in a block." */
+const unitsTexts = (block: BlockPlan, units: readonly UnitOnOne[]): readonly string[] =>
+  units.length === 0
+    ? []
+    : [
+        `Of its units ${units.length === 1 ? 'one can be, on a foundation' : 'these can be, each on one foundation'}: ${inWords(
+          units.map(({ step }) => `${unitName(block, step)}, ${block.steps[step]?.perBlock} in a block`),
+        )}. Sew what is left as the steps of the block say.`,
+      ];
+
+const unitName = ({ steps }: BlockPlan, step: number): string => partName(steps[step]?.makes ?? '');
 
 const noneText = ({ joining, patches }: BlockPlan): string => {
   if (patches.some(({ arcs }) => arcs !== undefined))
