@@ -1,13 +1,24 @@
 // The units of a planned quilt that can be made in more than one way, alike ones together wherever they stand; the ways that are
 // open to each, with what each takes, and why others are not.
 import { type BlockPlan, type NotMade, naturesOf, type QuiltPlan, toldCloths, wayOf } from '#craft';
-import { type Care, usualCare } from '#craft/accuracy';
+import { usualCare } from '#craft/accuracy';
 import { type Cut, type CutRule, cutFor } from '#craft/cutting';
 import { mayTrim, type UnitKind, type WayName, waysOfKind } from '#craft/design';
 import { cornerTolerance } from '#craft/limits';
 import { inchIn, type Length, length, type Unit as Measure } from '#craft/measure';
 import { allWork, type MinutesTable, minutesOf, minutesWith, type Work } from '#craft/minutes';
-import { deviationOf, joinsOf, madeWork, outlinesOf, type Unit, unitKey, unitsIn, type Way, wayFor } from '#craft/ways';
+import {
+  joinsOf,
+  madeWork,
+  outlinesOf,
+  type Trueness,
+  truenessOf,
+  type Unit,
+  unitKey,
+  unitsIn,
+  type Way,
+  wayFor,
+} from '#craft/ways';
 import { toNumber } from '#ground/exact';
 import { perimeter } from '#ground/plane';
 
@@ -60,7 +71,10 @@ export const unitGroups = (plan: QuiltPlan): readonly UnitGroup[] => {
   }
   const care = usualCare(plan.quilt.unit);
   return [...found.values()]
-    .map((one) => groupOf(one, { care, rule, measure: plan.quilt.unit, table: minutesWith(plan.quilt.minutes) }))
+    .map((one) => {
+      const trueness = truenessOf(one.unit, { care, rule });
+      return groupOf(one, { trueness, rule, measure: plan.quilt.unit, table: minutesWith(plan.quilt.minutes) });
+    })
     .filter(({ options, closed }) => options.length > 1 || closed.length > 0);
 };
 
@@ -81,7 +95,7 @@ interface Found {
 }
 
 interface Measuring {
-  readonly care: Care;
+  readonly trueness: Trueness;
   readonly rule: CutRule;
   readonly measure: Measure;
   readonly table: MinutesTable;
@@ -141,7 +155,7 @@ const sharing = (makers: Found['makers']): Found['makers'] => {
   return [...merged.values()];
 };
 
-const singlyTaken = ({ unit, makers }: Found, { care, rule, measure, table }: Measuring): WayOption => {
+const singlyTaken = ({ unit, makers }: Found, { trueness, rule, measure, table }: Measuring): WayOption => {
   const way = wayFor({ unit, name: 'singly', trimmed: false, rule, room: { units: 1, widths: [] } });
   if (typeof way === 'string') throw new Error('every unit can be cut singly');
   const cuts = outlinesOf(unit).map((outline) => cutFor(outline, rule));
@@ -151,11 +165,11 @@ const singlyTaken = ({ unit, makers }: Found, { care, rule, measure, table }: Me
     trimmed: false,
     minutes: minutesOf(allWork([seamsWork(unit, units, measure), pieceWork(cuts, units)]), table),
     area: units * areaOf(cuts),
-    deviation: length(deviationOf(unit, way, care)),
+    deviation: length(trueness(way)),
   };
 };
 
-const optionOf = ({ unit, makers }: Found, ways: readonly Way[], of: Measuring): WayOption => {
+const optionOf = ({ makers }: Found, ways: readonly Way[], of: Measuring): WayOption => {
   const [first] = ways as readonly [Way, ...(readonly Way[])];
   const works: Work[] = [];
   let area = 0;
@@ -191,7 +205,7 @@ const optionOf = ({ unit, makers }: Found, ways: readonly Way[], of: Measuring):
     trimmed: first.trimmed,
     minutes: minutesOf(allWork(works), of.table),
     area,
-    deviation: length(deviationOf(unit, first, of.care)),
+    deviation: length(of.trueness(first)),
   };
 };
 

@@ -62,7 +62,7 @@ export const stageFor = (of: {
     case 'singly':
       return null;
     case 'two-at-a-time':
-      return { ...halfSquares(making, { places: [0, 1], side: sideOf(way, 0) }), ...last(making), perSet: 1 };
+      return { ...halfSquares(making, [0, 1]), ...last(making), perSet: 1 };
     case 'eight-at-a-time':
       return eightHalfSquares(making);
     case 'from-half-squares':
@@ -77,7 +77,7 @@ export const stageFor = (of: {
 };
 
 /** The joins of a unit in an order of sewing, those that come out alike once: two halves of two cloths are made in one. */
-export const joinsOf = (unit: Unit, { name, roles }: Way): readonly Joined[] => {
+export const joinsOf = (unit: Unit, { name, roles }: Pick<Way, 'name' | 'roles'>): readonly Joined[] => {
   const { kind, patches } = unit;
   if (kind === 'half-square') return [[[0], [1]]];
   if (name === 'strip-sets') return stripJoins(unit);
@@ -141,12 +141,10 @@ const bothSides = (line: Line, seam: number): readonly [Line, Line] => [
   movedLeft(reversed(line), -seam),
 ];
 
-const halfSquares = (
-  { seam }: Making,
-  of: { readonly places: readonly [number, number]; readonly side: number },
-): Sewing => {
-  const { side, places } = of;
-  const under: Face = [{ place: places[0], outline: rectangle(side) }];
+const halfSquares = ({ seam, way }: Making, places: readonly [number, number]): Sewing => {
+  // the line is drawn on the upper one
+  const side = sideOf(way, places[1]);
+  const under: Face = [{ place: places[0], outline: rectangle(sideOf(way, places[0])) }];
   const over: Face = [{ place: places[1], outline: rectangle(side) }];
   const diagonal: Line = [at(side, 0), at(0, side)];
   const sewn = bothSides(diagonal, seam);
@@ -155,14 +153,14 @@ const halfSquares = (
 };
 
 const last = (making: Making): { readonly trimmed: readonly Face[] } => {
-  const { pressed } = halfSquares(making, { places: [0, 1], side: sideOf(making.way, 0) });
+  const { pressed } = halfSquares(making, [0, 1]);
   return { trimmed: pressed.map((face) => asUnit(making, fromMiddle(making, face))) };
 };
 
 const eightHalfSquares = (making: Making): Stage => {
-  const side = sideOf(making.way, 0);
+  const side = sideOf(making.way, 1);
   const half = side / 2;
-  const under: Face = [{ place: 0, outline: rectangle(side) }];
+  const under: Face = [{ place: 0, outline: rectangle(sideOf(making.way, 0)) }];
   const over: Face = [{ place: 1, outline: rectangle(side) }];
   const diagonals: readonly Line[] = [
     [at(side, 0), at(0, side)],
@@ -194,7 +192,7 @@ const eightHalfSquares = (making: Making): Stage => {
 /** Two squares become two half-squares, of which each gives two halves of the unit. */
 const firstPairs = (making: Making, parts: readonly [readonly number[], readonly number[]]): Stage => {
   const places = parts.flat().toSorted((a, b) => a - b) as unknown as readonly [number, number];
-  return { ...halfSquares(making, { places, side: sideOf(making.way, 0) }), trimmed: null, perSet: 1 };
+  return { ...halfSquares(making, places), trimmed: null, perSet: 1 };
 };
 
 const crossedPairs = (making: Making): Stage => {

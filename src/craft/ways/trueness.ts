@@ -1,37 +1,79 @@
-// How far is a unit's side likely to come out from its size? One standard deviation of what cuts and seams do to it, to the
-// first order, by the way in which it is made.
-import type { Care } from '#craft/accuracy';
+// How far is a unit's side likely to come out from its size? One standard deviation of what cuts and seams do to it, by the way in
+// which it is made: from the size model of the unit as it is sewn.
+import { type Care, type SewnBlock, sizeModels, spreadOf, trueHabit } from '#craft/accuracy';
+import { type CutRule, cutFor } from '#craft/cutting';
+import { length } from '#craft/measure';
+import { boxOf } from '#ground/plane';
+import { outlinesOf } from './outlines.ts';
+import { type Joined, joinsOf } from './stages.ts';
 import type { Unit } from './unit.ts';
-import type { Way } from './ways.ts';
+import { rowsIn, type Way } from './ways.ts';
+
+/** In the document's unit, of the way of a unit; the further off of its two sides. */
+export type Trueness = (way: Pick<Way, 'name' | 'trimmed'>) => number;
 
 /**
  * Cuts and allowances are equally likely anywhere within their limits, so each deviates by its limit over √3. A trimmed unit has the
  * error of the ruler alone, whatever went before.
  *
- * @returns in the document's unit
  * @source docs/formulas.md#trueness-of-ways
  */
-export const deviationOf = (
-  unit: Pick<Unit, 'kind' | 'strips'>,
-  { name, trimmed }: Pick<Way, 'name' | 'trimmed'>,
-  care: Care,
-): number => {
-  const [cut, seam] = [care.cut / Math.sqrt(3), care.seam / Math.sqrt(3)];
-  const { cuts, seams } = trimmed ? { cuts: 1, seams: 0 } : sensitivityOf(unit, name);
-  return Math.sqrt(cuts * cut * cut + seams * seam * seam);
+export const truenessOf = (unit: Unit, { care, rule }: { readonly care: Care; readonly rule: CutRule }): Trueness => {
+  const cut = care.cut / Math.sqrt(3);
+  let sewn: number | null = null;
+  const asSewn = (): number => {
+    sewn ??= deviationSewn(unit, { care, rule });
+    return sewn;
+  };
+  return ({ name, trimmed }) => {
+    // the base of what is flipped has its size, whatever lies on its corners
+    if (trimmed || name === 'sew-and-flip') return cut;
+    if (name === 'two-at-a-time' || name === 'from-half-squares')
+      return ofLayers({ cuts: 1, seams: seamsOver(unit) }, care);
+    // the cut through the middle, and half of what the square is off
+    return name === 'eight-at-a-time' ? ofLayers({ cuts: 1.25, seams: seamsOver(unit) }, care) : asSewn();
+  };
 };
 
-/** Squares of what one cut and one allowance do to the side, summed over those that it crosses. */
-const sensitivityOf = (
-  { kind, strips }: Pick<Unit, 'kind' | 'strips'>,
-  name: Way['name'],
-): { readonly cuts: number; readonly seams: number } => {
-  // across strips every cut comes in, and both allowances of every seam
-  if (strips !== undefined) return { cuts: strips.widths.length, seams: 4 * (strips.widths.length - 1) };
-  // the base has its size, whatever lies on its corners
-  if (name === 'sew-and-flip') return { cuts: 1, seams: 0 };
-  // both layers lose √2 of the allowance at the slanted seam: once for half-squares, twice for the others
-  if (kind !== 'half-square') return { cuts: 1, seams: 4 };
-  // a quarter of the large square's cut, and the cut through its middle
-  return name === 'eight-at-a-time' ? { cuts: 1.25, seams: 2 } : { cuts: 1, seams: 2 };
+/** Two squares with even edges are cut apart on one line: both layers of a unit have the size of one of them. */
+const ofLayers = ({ cuts, seams }: { readonly cuts: number; readonly seams: number }, care: Care): number =>
+  Math.sqrt((cuts * care.cut ** 2 + seams * care.seam ** 2) / 3);
+
+/** Squares of what slanted seams take, √2 of the allowance each. */
+const seamsOver = ({ kind }: Unit): number => (kind === 'half-square' ? 2 : 4);
+
+/** Sewn from its pieces one by one; so are geese four at a time, of a large square and four small ones. */
+const deviationSewn = (unit: Unit, { care, rule }: { readonly care: Care; readonly rule: CutRule }): number => {
+  const block = asBlock(unit, rule);
+  const last = block.steps.length - 1;
+  const spreads = sizeModels(block, rule.seam)
+    .filter(({ step }) => step === last)
+    .map((model) => spreadOf(model, care, trueHabit).deviation);
+  return Math.max(...spreads);
+};
+
+const asBlock = (unit: Unit, rule: CutRule): SewnBlock => {
+  const outlines = outlinesOf(unit);
+  const labels = outlines.map((_, place) => `${place}`);
+  return {
+    finished: unit.size,
+    patches: outlines.map((points, place) => ({ piece: labels[place] as string, points })),
+    pieces: outlines.map((points, place) => ({ label: labels[place] as string, cut: cutFor(points, rule) })),
+    steps: seamsOf(unit).map(([first, second]) => {
+      const { width, height } = boxOf([...first, ...second].flatMap((place) => outlines[place] ?? []));
+      return {
+        join: [first.join(), second.join()],
+        patches: [first, second],
+        unfinished: [length(width + 2 * rule.seam), length(height + 2 * rule.seam)],
+      };
+    }),
+  };
+};
+
+/** Every seam of a unit that is sewn singly: strips row by row, then the rows. */
+const seamsOf = (unit: Unit): readonly Joined[] => {
+  if (unit.strips === undefined) return joinsOf(unit, { name: 'singly', roles: unit.patches.map((_, place) => place) });
+  const rows = rowsIn(unit);
+  const within = rows.flatMap((row) => row.slice(1).map((place, i): Joined => [row.slice(0, i + 1), [place]]));
+  return [...within, ...rows.slice(1).map((row, i): Joined => [rows.slice(0, i + 1).flat(), row])];
 };
