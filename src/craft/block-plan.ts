@@ -1,7 +1,7 @@
 // The blocks of a plan: one entry per block, colouring and mirror image that the top uses, with its
 // pieces cut to size and its steps numbered and counted over the whole quilt.
 import { type BlockSize, blockDrift, rulerSizes } from '#craft/accuracy';
-import { type Advice, adviceFor } from '#craft/advice';
+import { adviceFor, adviceForCurves, type CurvedAdvice } from '#craft/advice';
 import { type Cut, type CutRule, patchCut, straightOnEdge } from '#craft/cutting';
 import type { BlockDesign, Colouring, Quilt } from '#craft/design';
 import { type DraftedBlock, draftBlock, fabricsOf, mirrored, mirroredSide, outlineOf } from '#craft/drafting';
@@ -552,9 +552,10 @@ const piecingNotes = (of: NotedBlock): readonly Note[] => {
       partial,
       curved: seamsOf('curved'),
     });
-    const advice = of.isFirst ? adviceOn(of) : null;
-    if (advice) {
-      const { lines, more, isLeast } = advice;
+    const advised = of.isFirst ? adviceOn(of) : null;
+    if (advised?.kind === 'lines') {
+      const { lines, more, isLeast } = advised.advice;
+      const joins = hasCurves(block) ? 'curved' : 'straight';
       notes.push({
         code: 'piecing/lines-to-add',
         level: 'note',
@@ -564,9 +565,12 @@ const piecingNotes = (of: NotedBlock): readonly Note[] => {
         more,
         corners,
         partial,
+        joins,
         isLeast,
       });
     }
+    if (advised?.kind === 'none-found')
+      notes.push({ code: 'piecing/no-lines-to-add', level: 'note', path, block: id, isProven: advised.isWhole });
   }
   if (pieced.joining === 'straight' && pieced.leastUnits === 'searched') {
     notes.push({ code: 'piecing/searched', level: 'note', path, block: id, patches: block.patches.length });
@@ -574,15 +578,24 @@ const piecingNotes = (of: NotedBlock): readonly Note[] => {
   return notes;
 };
 
-/** None for curves: a straight line added joins nothing that is curved. */
-const adviceOn = ({ block, memory = noRecall }: NotedBlock): Advice | null => {
+const hasCurves = ({ patches }: DraftedBlock): boolean => patches.some(({ arcs = [] }) => arcs.length > 0);
+
+/** Of the patches that no frame is sewn round. */
+const adviceOn = ({ block, memory = noRecall }: NotedBlock): CurvedAdvice | null => {
   const slack = cornerTolerance * Math.max(...block.size);
   const core = block.patches.slice(0, block.patches.length - (block.added ?? []).length);
-  if (core.some(({ arcs = [] }) => arcs.length > 0)) return null;
-  const outlines = core.map((patch) => outlineOf(patch, slack));
-  const { x, y } = boxOf(outlines.flat());
-  const own = outlines.map((points) => points.map((p) => at(p.x - x, p.y - y)));
-  return memory.recall(JSON.stringify(['advised', own]), () => adviceFor(own, slack));
+  const { x, y } = boxOf(core.flatMap(({ points }) => points));
+  const onCore = (p: Point): Point => at(p.x - x, p.y - y);
+  if (hasCurves({ ...block, patches: core })) {
+    const own = core.map(({ points, arcs = [] }) => ({
+      points: points.map(onCore),
+      arcs: arcs.map((arc) => ({ ...arc, from: onCore(arc.from), to: onCore(arc.to), centre: onCore(arc.centre) })),
+    }));
+    return memory.recall(JSON.stringify(['advised', own]), () => adviceForCurves(own, slack));
+  }
+  const own = core.map((patch) => outlineOf(patch, slack).map(onCore));
+  const advice = memory.recall(JSON.stringify(['advised', own]), () => adviceFor(own, slack));
+  return advice && { kind: 'lines', advice };
 };
 
 const elsewhereNotes = ({ finished, unfinished }: BlockPlan, { path, id, shape }: BlockDesign): readonly Note[] =>

@@ -170,7 +170,7 @@ export type Note =
       readonly curved: number;
     }
   | {
-      /** Lines to add to a block so that straight seams alone join it. */
+      /** Lines to add to a block so that straight seams alone join it; one with curves, those and curves that are sewn in one run. */
       readonly code: 'piecing/lines-to-add';
       readonly level: 'note';
       readonly path: string;
@@ -182,8 +182,18 @@ export type Note =
       /** Inside corners and partial seams that are then gone. */
       readonly corners: number;
       readonly partial: number;
+      readonly joins: 'straight' | 'curved';
       /** Whether fewer lines, or shorter ones where there are one or two, are proven not to do. */
       readonly isLeast: boolean;
+    }
+  | {
+      /** A block with curves has seams that cannot be sewn in one run, and no lines were found that would spare them. */
+      readonly code: 'piecing/no-lines-to-add';
+      readonly level: 'note';
+      readonly path: string;
+      readonly block: string;
+      /** Whether one line and two were all looked at. */
+      readonly isProven: boolean;
     }
   | {
       readonly code: 'piecing/searched';

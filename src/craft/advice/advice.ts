@@ -69,14 +69,15 @@ interface Search {
   tried: number;
 }
 
-const adviceOf = ({ lines }: State, slack: number, isLeast: boolean): Advice => ({
+export const adviceOf = ({ lines }: Pick<State, 'lines'>, slack: number, isLeast: boolean): Advice => ({
   lines: lines.map((seams) => ({ seams: inRuns(seams, slack) })),
   more: lines.flat().length,
   length: lengthOf(lines),
   isLeast,
 });
 
-const lengthOf = (lines: State['lines']): number => lines.flat().reduce((all, [a, b]) => all + distance(a, b), 0);
+export const lengthOf = (lines: State['lines']): number =>
+  lines.flat().reduce((all, [a, b]) => all + distance(a, b), 0);
 
 /** The best of all ways to free the stuck units with so many lines through two corners of theirs, the first of which goes all through the first of them. */
 const bestWithin = (search: Search, state: State, lines: number): State | null => {
@@ -91,7 +92,7 @@ const bestWithin = (search: Search, state: State, lines: number): State | null =
     if (!canBeRuled(left, lines - 1, slack)) continue;
     for (const next of ruledThrough(search, { state, line, unit, others, mayPass: lines > 1 })) {
       const found = bestWithin(search, next, lines - 1);
-      if (found && (best === null || isBetter(found, best, slack))) best = found;
+      if (found && (best === null || isShorter(found.lines, best.lines, slack))) best = found;
     }
     if (search.tried > mostTried) break;
   }
@@ -99,7 +100,7 @@ const bestWithin = (search: Search, state: State, lines: number): State | null =
 };
 
 /** Whether so few lines can go through all of these corners: none, or one of which they all lie on. */
-const canBeRuled = (corners: readonly Point[], lines: number, slack: number): boolean => {
+export const canBeRuled = (corners: readonly Point[], lines: number, slack: number): boolean => {
   const [first, second] = corners;
   if (first === undefined) return true;
   if (lines === 0) return false;
@@ -136,10 +137,10 @@ const ruledThrough = (
 };
 
 /** Shorter; then fewer pieces; then level before upright before slanted, the upper first. */
-const isBetter = (a: State, b: State, slack: number): boolean => {
-  const longer = lengthOf(a.lines) - lengthOf(b.lines);
+export const isShorter = (a: State['lines'], b: State['lines'], slack: number): boolean => {
+  const longer = lengthOf(a) - lengthOf(b);
   if (Math.abs(longer) > slack) return longer < 0;
-  const more = a.lines.flat().length - b.lines.flat().length;
+  const more = a.flat().length - b.flat().length;
   if (more !== 0) return more < 0;
   const [first, second] = [seamsOf(a), seamsOf(b)];
   for (let i = 0; i < Math.min(first.length, second.length); i++) {
@@ -152,7 +153,7 @@ const isBetter = (a: State, b: State, slack: number): boolean => {
 
 type Seams = readonly SeamLine[];
 
-const seamsOf = ({ lines }: State): Seams => lines.flat().map(([from, to]) => seamLine(from, to));
+const seamsOf = (lines: State['lines']): Seams => lines.flat().map(([from, to]) => seamLine(from, to));
 
 /** Ways with the least left to free are followed, a line at a time. */
 const stepByStep = (search: Search, start: State): State | null => {
@@ -178,7 +179,7 @@ const stepByStep = (search: Search, start: State): State | null => {
       .map((state) => ({ state, left: leftIn(state, slack), more: state.lines.flat().length }))
       .toSorted((a, b) => a.left - b.left || a.more - b.more || lengthOf(a.state.lines) - lengthOf(b.state.lines));
     const done = ranked.filter(({ state }) => state.stuck.length === 0).map(({ state }) => state);
-    if (done.length > 0) return done.reduce((a, b) => (isBetter(b, a, slack) ? b : a));
+    if (done.length > 0) return done.reduce((a, b) => (isShorter(b.lines, a.lines, slack) ? b : a));
     ways = ranked.slice(0, beam).map(({ state }) => state);
     if (ways.length === 0) return null;
   }

@@ -72,13 +72,13 @@ export const ruledAlong = (unit: Unit, line: Ruled, slack: number): RuledUnit | 
   return added.length > 0 && sides[0].length > 0 && sides[1].length > 0 ? { parts: sides, added } : null;
 };
 
-const crosses = ({ from, to }: Ruled, patch: Polygon, slack: number): boolean => {
+export const crosses = ({ from, to }: Ruled, patch: Polygon, slack: number): boolean => {
   const off = patch.map((p) => offLine(from, to, p));
   return Math.min(...off) < -4 * slack && Math.max(...off) > 4 * slack;
 };
 
 /** The line as far as it can lie in the unit. */
-const reachAcross = (unit: Unit, { from, to }: Ruled): Ruled => {
+export const reachAcross = (unit: Unit, { from, to }: Ruled): Ruled => {
   const far = 2 * Math.max(...unit.flat().map((p) => distance(from, p)), distance(from, to));
   const long = distance(from, to);
   const [dx, dy] = [((to.x - from.x) / long) * far, ((to.y - from.y) / long) * far];
@@ -86,7 +86,12 @@ const reachAcross = (unit: Unit, { from, to }: Ruled): Ruled => {
 };
 
 /** Where the line runs through a patch: of the edges on it that its parts have, what was inside before. */
-const newSeams = (patch: Polygon, parts: Unit, line: Ruled, slack: number): readonly (readonly [Point, Point])[] =>
+export const newSeams = (
+  patch: Polygon,
+  parts: Unit,
+  line: Ruled,
+  slack: number,
+): readonly (readonly [Point, Point])[] =>
   parts
     .filter((part) => handOf(part, line) === 0)
     .flatMap(sidesOf)

@@ -22,10 +22,11 @@ import type { SewnBlock } from './sewn.ts';
 import { stepsOf } from './steps.ts';
 import { planJoins } from './tree.ts';
 
-export { forcedCorners } from './bent.ts';
+export { bentDivisions, forcedCorners } from './bent.ts';
 export { checkTurn } from './check-size.ts';
 export { formSorter } from './congruence.ts';
-export { graphOf, outlineOfUnit } from './graph.ts';
+export type { SeamDivision } from './division.ts';
+export { graphOf, outlineOfUnit, type PatchGraph } from './graph.ts';
 export { labelAt } from './labels.ts';
 export { type Lying, machineTurn, wholeTurn } from './machine.ts';
 export type { Part, PiecedBlock, PieceKind, PressWish, SeamInPlace, SewingStep } from './pieced.ts';

@@ -78,6 +78,15 @@ export const mapped = (patch: DrawnPatch, to: (p: Point) => Point, kind: 'turned
   return { points: kind === 'turned' ? walked : walked.toReversed(), tone, arcs: placed };
 };
 
+/** The same outline with as few chords as do where places within `slack` are one. */
+export const chordedFor = ({ points, arcs, tone }: DrawnPatch, slack: number): DrawnPatch =>
+  arcs === undefined
+    ? { points, tone }
+    : patchAlong(
+        edgesIn({ points, arcs, tone }).map((edge) => edgeAlong(edge, slack)),
+        tone,
+      );
+
 const keyOf = ({ x, y }: Point): string => `${x},${y}`;
 
 /**

@@ -10,7 +10,7 @@ export {
   quarterRise,
   riseAlong,
 } from './bend.ts';
-export { cornersIn, drawnAs, edgesIn, type ListedPatch } from './curves.ts';
+export { chordedFor, cornersIn, dividedAlike, drawnAs, edgesIn, type ListedPatch } from './curves.ts';
 export { type Cut, cutAlong, cutOutline } from './cut.ts';
 export { joined, seamsBetween } from './join.ts';
 export { type Faults, faultsOf, laidOn } from './lay.ts';

@@ -22,6 +22,7 @@ const left: ReadonlySet<Note['code']> = new Set([
   'piecing/searched',
   'piecing/not-straight',
   'piecing/lines-to-add',
+  'piecing/no-lines-to-add',
   'design/unused-tone',
   'design/unused-block',
 ]);

@@ -94,6 +94,8 @@ export const noteText = (note: Note, unit: Unit): string => {
         : `Block ${quoted(note.block)} is not sewn with straight seams alone: ${note.partial === 1 ? 'one seam is' : `${note.partial} seams are`} sewn part-way first and closed at the end.`;
     case 'piecing/lines-to-add':
       return linesText(note, unit);
+    case 'piecing/no-lines-to-add':
+      return `Block ${quoted(note.block)} has seams that are neither straight nor one curve from edge to edge, and ${note.isProven ? 'no one or two straight lines' : 'no straight lines that were found'} through its corners and curves would spare them. Divide the patch on the hollow side of the curve, or draw the curve from edge to edge.`;
     case 'piecing/searched':
       return `Block ${quoted(note.block)} has ${note.patches} patches: its sewing order is the best one found, not proven to need the fewest different units.`;
     case 'design/unused-tone':
@@ -120,13 +122,13 @@ export const noteText = (note: Note, unit: Unit): string => {
 
 type LinesToAdd = Extract<Note, { code: 'piecing/lines-to-add' }>;
 
-const linesText = ({ block, lines, more, isLeast }: LinesToAdd, unit: Unit): string => {
+const linesText = ({ block, lines, more, isLeast, joins }: LinesToAdd, unit: Unit): string => {
   const seams = lines.flatMap((line) => line.seams);
   const place = ({ x, y }: Point): string => `${lengthText(x, unit)} across, ${lengthText(y, unit)} down`;
   const where = seams.map(([from, to]) => `from ${place(from)} to ${place(to)}`).join('; ');
   const fewest = isLeast ? ', and fewer would not do' : '';
   const [count, pieces] = [counted(lines.length, 'line'), counted(more, 'piece')];
-  return `${capital(count)} more in block ${quoted(block)} would let straight seams alone join it${lines.length > 1 ? fewest : ''}: ${where}. It then has ${pieces} more.`;
+  return `${capital(count)} more in block ${quoted(block)} would let ${joins === 'straight' ? 'straight seams alone' : 'straight seams, and curves each in one run,'} join it${lines.length > 1 ? fewest : ''}: ${where}. It then has ${pieces} more.`;
 };
 
 /** All pieces of one block that are off the marks in one notice: how far at most, each way. */

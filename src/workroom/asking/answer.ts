@@ -141,7 +141,7 @@ export interface BlockAnswer {
   /** How few foundations it can be pieced on; null where it cannot, or has too many patches. */
   readonly foundations: number | null;
   readonly joining: 'straight' | 'curved' | 'partial' | 'set-in';
-  /** Lines to add so that straight seams alone join it; null where they do already, and where none are found. */
+  /** Lines to add so that straight seams, and curves each in one run, join it; null where they do already, and where none are found. */
   readonly advice: BlockAdvice | null;
   readonly pieces: number;
   /** Seams of one block, those of units that are alike counted each. */
@@ -159,6 +159,8 @@ export interface BlockAdvice {
   readonly more: number;
   readonly corners: number;
   readonly partial: number;
+  /** What joins it then: straight seams alone, or those and curves in one run. */
+  readonly joins: 'straight' | 'curved';
 }
 
 /** A block as patches on its grid. Outlines are x, y, x, y …, clockwise, in squares of the grid. */

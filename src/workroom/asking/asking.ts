@@ -93,9 +93,9 @@ export const askBlock = (document: JsonObject, id: string): Reply<BlockAnswer> =
 const adviceIn = ({ notes }: QuiltPlan): BlockAnswer['advice'] => {
   for (const note of notes) {
     if (note.code !== 'piecing/lines-to-add') continue;
-    const { lines, more, corners, partial } = note;
+    const { lines, more, corners, partial, joins } = note;
     const seams = lines.flatMap((line) => line.seams.map(([a, b]) => [a.x, a.y, b.x, b.y] as const));
-    return { seams, lines: lines.length, more, corners, partial };
+    return { seams, lines: lines.length, more, corners, partial, joins };
   }
   return null;
 };

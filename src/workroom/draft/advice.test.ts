@@ -92,3 +92,40 @@ test('a block drawn by its seams takes the line as one seam more', () => {
   assert.ok(asked.ok);
   assert.equal(asked.value.joining, 'straight');
 });
+
+test('a round between two seams is divided by one line, and the block is then sewn in whole seams', () => {
+  const round = { to: [6, 4], centre: [4, 4], sweep: 'clockwise' };
+  const document = {
+    ...example('weir-street'),
+    blocks: [
+      {
+        id: 'wheel',
+        size: '8',
+        drawing: {
+          grid: [8, 8],
+          seams: [
+            [[0, 4], [2, 4], round, { ...round, to: [2, 4] }],
+            [
+              [6, 4],
+              [8, 4],
+            ],
+          ],
+          tonesAt: [
+            { at: [4, 1], tone: 'slate' },
+            { at: [4, 7], tone: 'flour' },
+            { at: [4, 4], tone: 'ember' },
+          ],
+        },
+      },
+    ],
+    top: { set: 'straight', rows: [[{ block: 'wheel' }]] },
+  } as unknown as QuiltDocument;
+  const before = askBlock(asFile(document), 'wheel');
+  assert.ok(before.ok, JSON.stringify(before));
+  assert.deepEqual(before.value.advice?.seams, [[2, 4, 6, 4]]);
+  assert.equal(before.value.advice.joins, 'curved');
+  const after = askBlock(asFile(taken(document, 'wheel')), 'wheel');
+  assert.ok(after.ok);
+  assert.equal(after.value.joining, 'curved');
+  assert.equal(after.value.advice, null);
+});

@@ -37,8 +37,9 @@ export const useAdvice = (of: {
     const slack = slackOf(drawn.grid);
     const patches = runs.reduce((cut, run) => cutAlong(cut, run, slack).patches, drawn.patches);
     const what = countWords(runs.length, 'line is', 'lines are');
-    if (put('Add the lines', { patches, seams: { ruled: runs } })) done(`${what} added; straight seams join it now.`);
-  }, [drawn, runs, put, done]);
+    if (put('Add the lines', { patches, seams: { ruled: runs } }))
+      done(`${what} added; ${joinsWords[advice?.joins ?? 'straight']} join it now.`);
+  }, [drawn, runs, put, done, advice]);
   const isOff = runs.length === 0;
   useCommands(
     useMemo(
@@ -49,7 +50,7 @@ export const useAdvice = (of: {
               {
                 id: 'take advice',
                 part: 'Draft',
-                words: 'Add the lines that let straight seams join it',
+                words: 'Add the lines that let it be sewn in whole seams',
                 keys: ['I'],
                 run: take,
               },
@@ -63,11 +64,17 @@ export const useAdvice = (of: {
   );
 };
 
-const changeWords = ({ seams, more, corners, partial }: NonNullable<BlockAnswer['advice']>): string => {
+const joinsWords: Readonly<Record<NonNullable<BlockAnswer['advice']>['joins'], string>> = {
+  straight: 'straight seams alone',
+  curved: 'straight seams, and curves each in one run,',
+};
+
+const changeWords = ({ seams, more, corners, partial, joins }: NonNullable<BlockAnswer['advice']>): string => {
   const gone = [
     ...(corners > 0 ? [countWords(corners, 'corner to set in', 'corners to set in')] : []),
     ...(partial > 0 ? [countWords(partial, 'seam sewn part-way', 'seams sewn part-way')] : []),
   ];
   const lines = seams.length === 1 ? 'The dashed line would let' : 'The dashed lines would let';
-  return `${lines} straight seams alone join it: ${countWords(more, 'piece', 'pieces')} more, ${gone.join(' and ')} less.`;
+  const less = gone.length === 0 ? 'no curve turns more than half round' : `${gone.join(' and ')} less`;
+  return `${lines} ${joinsWords[joins]} join it: ${countWords(more, 'piece', 'pieces')} more, ${less}.`;
 };
