@@ -308,6 +308,11 @@ describe('printing', () => {
     }
     await pagesAreSet(page);
     assert.match(await facts(page), /^\d+ pages on A4, \d+ kB\. Set in \d+\.\d s\.$/);
+    // who does not see the pages hears that they are there
+    await page
+      .getByRole('status')
+      .getByText(`${await countOf(page)} pages are set.`)
+      .waitFor();
     await context.close();
   });
 

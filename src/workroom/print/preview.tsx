@@ -28,6 +28,9 @@ export const Preview = ({ printing, page, onPage, isSewn, onSave, onOpen, saving
   const pictures = useMemo(() => (print === null ? null : openPagePictures(print.order)), [print]);
   useEffect(() => () => pictures?.close(), [pictures]);
   const pages = print?.told.pages ?? 0;
+  useEffect(() => {
+    if (print !== null) say(print.told.pages === 1 ? 'One page is set.' : `${print.told.pages} pages are set.`);
+  }, [print, say]);
   const [zoom, setZoom] = useState(0);
   const turn = useCallback(
     (to: number) => {
