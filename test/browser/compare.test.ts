@@ -229,7 +229,7 @@ describe('comparing versions', () => {
     await page.locator('.differences tbody tr', { hasText: 'only in the first' }).first().waitFor();
     await first.selectOption({ label: 'As it began' });
     await becomes(() => lineOf(page, 'Size'), '64 × 64 in | 73 × 73 in | 9 in wider and 9 in longer');
-    await page.getByRole('button', { name: 'A quilt of its own' }).click();
+    await page.getByRole('button', { name: 'A quilt of its own: As it began' }).click();
     await drawn(page);
     assert.equal(
       await page.getByRole('textbox', { name: 'Name of the quilt' }).inputValue(),
@@ -262,7 +262,7 @@ describe('comparing versions', () => {
     await toCompare(page);
     await page.locator('.pictures figure', { hasText: 'Now' }).getByText('It cannot be sewn as it stands').waitFor();
     await page.locator('.pictures figure', { hasText: 'As it began' }).locator('canvas').waitFor();
-    await page.getByRole('button', { name: 'Go back to this one' }).click();
+    await page.getByRole('button', { name: 'Go back to this one: As it began' }).click();
     await page.getByRole('region', { name: 'Problems' }).waitFor({ state: 'detached' });
   });
 

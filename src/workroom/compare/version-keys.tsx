@@ -22,7 +22,7 @@ export const VersionKeys = ({ side, name }: { readonly side: Weighed; readonly n
     case 'quilt':
       return (
         <div className="row">
-          <a className="key-link" href={quiltAddress(version.id, 'set')}>
+          <a className="key-link" href={quiltAddress(version.id, 'set')} aria-label={`Open it: ${name}`}>
             Open it
           </a>
         </div>
@@ -33,6 +33,7 @@ export const VersionKeys = ({ side, name }: { readonly side: Weighed; readonly n
           {version.kind !== 'size' && (
             <button
               type="button"
+              aria-label={`Go back to this one: ${name}`}
               onClick={() => {
                 edit(`Go back to ${name}`, (draft) => becomeDocument(draft, document));
                 say(`The quilt is again as in ${name}. Undo brings back what was.`);
@@ -41,7 +42,11 @@ export const VersionKeys = ({ side, name }: { readonly side: Weighed; readonly n
               Go back to this one
             </button>
           )}
-          <button type="button" onClick={() => copyOut(named(document, { quilt: own.title, version: name }))}>
+          <button
+            type="button"
+            aria-label={`A quilt of its own: ${name}`}
+            onClick={() => copyOut(named(document, { quilt: own.title, version: name }))}
+          >
             A quilt of its own
           </button>
         </div>
