@@ -72,11 +72,17 @@ const layFreely = (task: PressTask, free: Freedom, from: readonly Laying[]): Lai
   }
   const exact = laidExactly(task, free, moving);
   if (exact) return exact;
-  const pressed = startsOf(task, free, from)
+  const begun = startsOf(task, free, from).map((start) => pressAll(task, start));
+  const best = begun.reduce((one, other) => (isBetter(other, one) ? other : one));
+  if (best.loose <= task.leastLoose) return { pressed: best, proven: true };
+  const pressed = (task.entryOf.length > mostSearched ? [best] : begun)
     .map((start) => improved(task, { free, moving, start }))
-    .reduce((best, one) => (isBetter(one, best) ? one : best));
+    .reduce((one, other) => (isBetter(other, one) ? other : one));
   return { pressed, proven: false };
 };
+
+/** Placed blocks, above which only the best beginning is made better. */
+const mostSearched = 400;
 
 /** Every way to press what reaches the edges of blocks that may be laid so or so; null where that is too many. */
 const laidExactly = (task: PressTask, free: Freedom, moving: readonly boolean[]): Laid | null => {
@@ -192,10 +198,10 @@ const startsOf = (task: PressTask, free: Freedom, from: readonly Laying[]): read
 /** All is pressed as the blocks lie, and blocks are laid as they are pressed, by turns, as long as that helps. */
 const improved = (
   task: PressTask,
-  of: { readonly free: Freedom; readonly moving: readonly boolean[]; readonly start: Laying },
+  of: { readonly free: Freedom; readonly moving: readonly boolean[]; readonly start: Pressed },
 ): Pressed => {
   const { free, moving } = of;
-  let best = pressAll(task, of.start);
+  let best = of.start;
   for (let round = 0; round < rounds; round++) {
     const { steps } = best;
     const known = task.blocks.map((block, entry): readonly KnownWay[] | null =>

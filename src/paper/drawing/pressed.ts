@@ -1,8 +1,10 @@
 // How a block, or the top, is pressed: an arrow across every seam, a dot where seams that meet nest, a crossed ring where they do
 // not. One step may be chosen: its seams are then drawn along their length.
 import type { BlockPlan, PlannedStep, QuiltPlan } from '#craft';
+import { length } from '#craft/measure';
 import { topSeams } from '#craft/piecing';
 import { isSpun, meetingPlacesIn, meetingPlacesOf, type Press } from '#craft/pressing';
+import type { PlacedBlock } from '#craft/setting';
 import type { Point, Polygon } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
@@ -103,9 +105,22 @@ const pointersTo = (plan: QuiltPlan, { scale, x, y }: Frame): readonly string[] 
     ? []
     : [
         group({ transform: `translate(${numberText(x)} ${numberText(y)})` }, [
-          ...plan.top.set.placed.map((_, place) => topPointer(sewnAt(plan, place), scale)),
+          ...plan.top.set.placed.map((_, place) => topPointer(within(sewnAt(plan, place)), scale)),
         ]),
       ];
+
+/** Off its edges, where the arrows of the top lie. */
+const within = (placed: PlacedBlock): PlacedBlock => {
+  const [width, height] = placed.size;
+  return {
+    ...placed,
+    at: [length(placed.at[0] + width * fromEdge), length(placed.at[1] + height * fromEdge)],
+    size: [length(width * (1 - 2 * fromEdge)), length(height * (1 - 2 * fromEdge))],
+  };
+};
+
+/** Share of a block's side. */
+const fromEdge = 0.12;
 
 const framedIn = (
   fitPt: readonly [number, number],
