@@ -2,8 +2,8 @@
 
 import assert from 'node:assert/strict';
 import type { BlockPlan, PlannedPiece, TopPlan } from '#craft';
-import { type Cut, cutFor, halfSquareFor } from '#craft/cutting';
-import { length, toNearestMark, upToMark } from '#craft/measure';
+import { type Cut, cutFor } from '#craft/cutting';
+import { length, toNearestMark } from '#craft/measure';
 import { rational } from '#ground/exact';
 import { at, boxOf, distance, grown, offLine, type Point, type Polygon } from '#ground/plane';
 import {
@@ -47,11 +47,25 @@ interface Ruled {
 const ruled = ({ seam, step }: Ruled): Written => ({ seam, ruler: step });
 
 /** The pieces of one unit that fills its block. */
-const unit = (of: { readonly kind: string; readonly size: readonly [number, number]; readonly ruled: Ruled }) => {
+const unit = (of: {
+  readonly kind: string;
+  readonly size: readonly [number, number];
+  readonly ruled: Ruled;
+  /** Singly where missing. */
+  readonly way?: string;
+}) => {
   const span = of.size[0] === of.size[1] ? [1, 1] : [2, 1];
   const filled = { at: [0, 0], span, unit: of.kind, turn: 0, tones: tonesOf[of.kind] };
   const block = { id: 'unit', size: of.size, recipe: { kind: 'units', grid: span, units: [filled] } };
-  return blockOf(block, ruled(of.ruled)).pieces;
+  const methods = of.way === undefined ? [] : [{ unit: of.kind, way: of.way }];
+  return blockOf(block, { ...ruled(of.ruled), methods }).pieces;
+};
+
+/** The cut of one cloth of a unit, and how many of it a set takes. */
+const cutOf = (pieces: readonly PlannedPiece[], tone: string): Cut => {
+  const piece = pieces.find((one) => one.tone === tone);
+  assert.ok(piece, `nothing of ${tone}`);
+  return piece.cut;
 };
 
 const tonesOf: Readonly<Record<string, readonly string[]>> = {
@@ -132,6 +146,8 @@ export const cutSizes: Checks = {
       'half-square',
     );
     assert.equal(gives, 2);
+    const pair = unit({ kind: 'half-square', size: [f, f], ruled: of.inputs, way: 'two-at-a-time' });
+    for (const { cut } of pair) assert.deepEqual([cut.size[0], cut.gives, cut.perSet], [size[0], 2, 1]);
     agrees({ exact: exact[0], cut: size[0] }, of);
   }),
 
@@ -142,19 +158,41 @@ export const cutSizes: Checks = {
       'quarter-square',
     );
     assert.equal(gives, 4);
+    const pair = unit({ kind: 'quarter-square', size: [f, f], ruled: of.inputs, way: 'from-half-squares' });
+    for (const { cut } of pair) assert.deepEqual([cut.size[0], cut.gives, cut.perSet], [size[0], 4, 1]);
     agrees({ exact: exact[0], cut: size[0] }, of);
   }),
 
-  // two squares sewn and cut into eight: each quarter of one is the square of a pair
   hst_eight_at_once: checkOf<Sized, object>((of) => {
-    const exact = length(2 * halfSquareFor(length(of.inputs.f), length(of.inputs.seam)));
-    agrees({ exact, cut: upToMark(exact, eighths).size }, of);
+    const { f } = of.inputs;
+    const pieces = unit({ kind: 'half-square', size: [f, f], ruled: of.inputs, way: 'eight-at-a-time' });
+    const { exact, size, gives, perSet } = cutOf(pieces, 'light');
+    assert.deepEqual([gives, perSet], [8, 1]);
+    assert.deepEqual(cutOf(pieces, 'dark').size, size);
+    agrees({ exact: exact[0], cut: size[0] }, of);
   }),
 
+  // one large square and four small ones give four
   geese_no_waste: checkOf<Ruled & { w: number }, object>((of) => {
     const { w } = of.inputs;
-    const pieces = unit({ kind: 'flying-geese', size: [w, w / 2], ruled: of.inputs });
-    agrees({ large: ofShape(pieces, 'quarter-square').size[0], small: ofShape(pieces, 'half-square').size[0] }, of);
+    const asked = { kind: 'flying-geese', size: [w, w / 2], ruled: of.inputs } as const;
+    const pieces = unit({ ...asked, way: 'four-at-a-time' });
+    const [large, small] = [cutOf(pieces, 'dark'), cutOf(pieces, 'light')];
+    assert.deepEqual([large.gives, large.perSet, small.gives, small.perSet], [4, 1, 2, 4]);
+    // cut as triangles they come from the same squares
+    const singly = unit(asked);
+    assert.equal(ofShape(singly, 'quarter-square').size[0], large.size[0]);
+    assert.equal(ofShape(singly, 'half-square').size[0], small.size[0]);
+    agrees({ large: large.size[0], small: small.size[0] }, of);
+  }),
+
+  geese_flip: checkOf<{ w: number; seam: number }, object>((of) => {
+    const { w, seam } = of.inputs;
+    const ruled = { seam, step: 0.125 };
+    const pieces = unit({ kind: 'flying-geese', size: [w, w / 2], ruled, way: 'sew-and-flip' });
+    const [base, square] = [cutOf(pieces, 'dark'), cutOf(pieces, 'light')];
+    assert.deepEqual([base.perSet, square.perSet], [1, 2]);
+    agrees({ rect_w: base.size[0], rect_h: base.size[1], square: square.size[0] }, of);
   }),
 
   // one square on point with its four corners

@@ -3,8 +3,7 @@
 /** By `fn` of the worked figures. */
 export const notComputed: Readonly<Record<string, string>> = {
   seam_error_stack: 'errors of many seams are not added up: a plan holds sizes as they should be',
-  hst_four_round_edge: 'triangles are cut and sewn singly; ways that make several at once are not planned',
-  geese_flip: 'geese are cut as triangles; sewing squares on and flipping them is not planned',
+  hst_four_round_edge: 'four at a time, sewn round the edge, leave every edge on the bias and are not among the ways',
   binding_width: 'the document says how wide binding is cut; only whether that is enough is judged',
   bias_on_selvage: 'bias strips come from a square cut in one piece, never measured along the selvage',
   piano_keys: 'a border of keys is drawn as a block of one size, with a spacer to make it fit',
