@@ -13,6 +13,7 @@ import { printSheets } from './layouts/sheet-sized.ts';
 import { examplePlans, printPlans } from './plans.ts';
 import { printPressing } from './pressing.ts';
 import { printPrinting } from './printing/speed.ts';
+import { printWays } from './ways.ts';
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,
@@ -37,6 +38,7 @@ const solver = await openSolver();
 const parts: readonly { readonly name: string; readonly title: string; readonly run: () => unknown }[] = [
   { name: 'plans', title: 'Plans of the example quilts', run: () => printPlans(solver) },
   { name: 'pressing', title: 'Seams that nest in the example quilts', run: () => printPressing() },
+  { name: 'ways', title: 'Ways to make: the front', run: () => printWays() },
   { name: 'joining', title: 'Orders of joining', run: () => printJoining() },
   { name: 'printing', title: 'Printed patterns', run: () => printPrinting() },
   {

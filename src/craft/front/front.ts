@@ -46,7 +46,7 @@ export interface FrontTask {
   readonly memory?: Recall;
 }
 
-/** Our own figure: on the sampler of the examples some two and a half seconds of processor time. */
+/** Our own figure: on the sampler of the examples some two seconds of processor time. */
 export const usualFrontSteps = 40;
 
 /**

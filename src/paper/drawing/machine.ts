@@ -20,7 +20,7 @@ import type { Drawing } from './svg.ts';
 import { group, picture } from './svg.ts';
 
 /** @param of.seam the allowance, in the document's unit */
-export const drawMachine = (of: StepPicture & { readonly seam: number }): Drawing => {
+export const drawMachine = (of: StepPicture & { readonly seam: number; readonly hand?: 'left' }): Drawing => {
   const { kind, made, onPaper } = of.step;
   if (kind === 'curved') return drawCurvedMachine(of);
   if (onPaper) return drawFoundationStep({ ...of, ...onPaper });

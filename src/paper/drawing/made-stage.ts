@@ -3,7 +3,7 @@
 import type { StepWay } from '#craft';
 import { length } from '#craft/measure';
 import { type Line, type Stage, stageFor } from '#craft/ways';
-import { boxOf, type Polygon } from '#ground/plane';
+import { boxOf, type Point, type Polygon } from '#ground/plane';
 import { signOf } from '#paper/cloth';
 import { ink, inkOn, patchEdgePt, softInk } from './ink.ts';
 import { drawLabels } from './label.ts';
@@ -20,11 +20,18 @@ import { element, group, picture } from './svg.ts';
 const peepPt = 3.5;
 
 /** @param of.seam the allowance, in the document's unit; null where the step is sewn as every other */
-export const drawMadeStage = (of: StepPicture & { readonly made: StepWay; readonly seam: number }): Drawing | null => {
+export const drawMadeStage = (
+  of: StepPicture & {
+    readonly made: StepWay;
+    readonly seam: number;
+    /** Who cuts; missing for the right hand. */
+    readonly hand?: 'left';
+  },
+): Drawing | null => {
   const { block, made, signs } = of;
   const whole = stageFor({ ...made, seam: length(of.seam) });
   if (whole === null) return null;
-  const stage = shortened(whole);
+  const stage = of.hand === 'left' ? cutFromRight(shortened(whole)) : shortened(whole);
   const clothAt = (place: number) => patchAt(block, made.unit.patches[place] as number);
   const all = [...stage.under, ...stage.over].flatMap(({ outline }) => outline);
   const frame = fitted({
@@ -106,6 +113,23 @@ const shortened = (stage: Stage): Stage => {
     over: shortFace(stage.over),
     sewn: stage.sewn.map(short),
     cut: stage.cut.filter(([from]) => from.x < most - 1e-6),
+  };
+};
+
+/** A left-handed cutter takes slices from a strip set's right end. Corners and squares lie as their unit has them, whoever cuts. */
+const cutFromRight = (stage: Stage): Stage => {
+  if (stage.slices === undefined) return stage;
+  const box = boxOf([...stage.under, ...stage.over].flatMap(({ outline }) => outline));
+  const turned = ({ x, y }: Point): Point => ({ x: 2 * box.x + box.width - x, y });
+  const face = (of: Stage['under']): Stage['under'] =>
+    of.map(({ place, outline }) => ({ place, outline: outline.map(turned).toReversed() }));
+  const line = ([from, to]: Line): Line => [turned(from), turned(to)];
+  return {
+    ...stage,
+    under: face(stage.under),
+    over: face(stage.over),
+    sewn: stage.sewn.map(line),
+    cut: stage.cut.map(line),
   };
 };
 

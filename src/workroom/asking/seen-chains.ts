@@ -98,9 +98,8 @@ export const seeChainPictures = (plan: QuiltPlan, _all: Readonly<Record<never, n
   return quiltChains(plan).flatMap(({ batches }) => batches.map((batch) => drawBatch({ plan, signs }, batch)));
 };
 
-export interface ChainStepLook {
+export interface ChainStepLook extends Pick<StepLook, 'letters' | 'hand'> {
   readonly batch: number;
-  readonly letters: StepLook['letters'];
 }
 
 export interface ChainStepSeen extends StepShown {
@@ -118,6 +117,7 @@ export const seeChainStep = (plan: QuiltPlan, look: ChainStepLook): ChainStepSee
   const { make, press, measures, heading, machine } = chainWords(plan, batch);
   const counted = { ...step, perBlock: 1 };
   const { boardAlt, machineAlt } = stepWords(plan, { block, step: counted, counts: [batch.count] });
+  const handed = look.hand === undefined ? {} : { hand: look.hand };
   const words = { heading, make: `make ${make}`, machine, press, measures, boardAlt, machineAlt };
-  return { batch: batch.number, ...blockStepShown(plan, { block, step, words, fit: fits[look.letters] }) };
+  return { batch: batch.number, ...blockStepShown(plan, { ...handed, block, step, words, fit: fits[look.letters] }) };
 };

@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { planQuilt, type QuiltPlan } from '#craft';
 import type { QuiltDocument } from '#craft/design';
-import { examples } from '#documents';
+import { example, examples, planned } from '#documents';
 import { type Chapter, type PatternPages, patternPages } from '#paper';
 import { lookAt } from './looks.ts';
 import type { EntryLine, StepSeen } from './seen-sewing.ts';
@@ -368,4 +368,24 @@ test('an entry or a step that the quilt has not is nowhere', () => {
   assert.equal(lookAt(plan, 'sewingEntry', { entry: 'none' }), 'nowhere');
   assert.equal(lookAt(plan, 'sewingStep', { entry: '~top', step: 999, letters: 'usual' }), 'nowhere');
   assert.equal(lookAt(plan, 'sewingStep', { entry: 'none', step: 1, letters: 'usual' }), 'nowhere');
+});
+
+test('for the left hand slices are cut from the right end of a strip set; corners lie as their unit has them', () => {
+  const plan = planned(example('ferry-landing') as never);
+  const machineOf = (entry: string, step: number, hand: 'left' | 'right'): string => {
+    const seen = lookAt(plan, 'sewingStep', { entry, step, letters: 'usual', ...(hand === 'left' ? { hand } : {}) });
+    assert.ok(seen !== 'nowhere' && seen !== null);
+    return seen.machine.svg;
+  };
+  const cutsAt = (svg: string): readonly number[] => {
+    const group = /class="step-cut">(.*?)<\/g>/s.exec(svg)?.[1] ?? '';
+    return [...group.matchAll(/d="M([\d.]+)/g)].map(([, x]) => Number(x));
+  };
+  const [right, left] = [cutsAt(machineOf('chequer', 2, 'right')), cutsAt(machineOf('chequer', 2, 'left'))];
+  assert.ok(right.length > 0);
+  // a picture's middle lies between where either hand begins
+  const middles = right.map((x, i) => (x + (left[i] as number)) / 2);
+  for (const middle of middles) assert.ok(Math.abs(middle - (middles[0] as number)) < 0.01, `${middles}`);
+  assert.notDeepEqual(left, right);
+  assert.equal(machineOf('cobble', 1, 'left'), machineOf('cobble', 1, 'right'));
 });

@@ -158,6 +158,8 @@ export interface StepLook {
   readonly step: number;
   /** Large where the pictures are small on the screen, or looked at from afar. */
   readonly letters: 'usual' | 'large';
+  /** Who cuts; missing for the right hand. */
+  readonly hand?: 'left';
 }
 
 /** What a step shows whichever way one came to it. */
@@ -200,7 +202,13 @@ export const seeStep = (plan: QuiltPlan, look: StepLook): StepSeen | 'nowhere' =
   const step = block?.steps[look.step - 1];
   return block === null || step === undefined
     ? 'nowhere'
-    : blockStepSeen(plan, { block, step, entry: look.entry, fit: fits[look.letters] });
+    : blockStepSeen(plan, {
+        block,
+        step,
+        entry: look.entry,
+        fit: fits[look.letters],
+        ...(look.hand === undefined ? {} : { hand: look.hand }),
+      });
 };
 
 const blockStepSeen = (
@@ -221,6 +229,7 @@ const blockStepSeen = (
 interface BlockStep {
   readonly block: BlockPlan;
   readonly step: PlannedStep;
+  readonly hand?: 'left';
 }
 
 export const blockStepShown = (
@@ -235,7 +244,13 @@ export const blockStepShown = (
     notes: [],
     take: takenLines(plan, block, step),
     board: drawStep({ ...drawn, fitPt: fit.step, alt: words.boardAlt }),
-    machine: drawMachine({ ...drawn, fitPt: fit.machine, seam: toNumber(plan.quilt.seam), alt: words.machineAlt }),
+    machine: drawMachine({
+      ...drawn,
+      fitPt: fit.machine,
+      seam: toNumber(plan.quilt.seam),
+      alt: words.machineAlt,
+      ...(of.hand === undefined ? {} : { hand: of.hand }),
+    }),
     away: [away.x, away.y],
     turn: halfTurn(step.machineTurn),
   };

@@ -3,7 +3,7 @@
 import { memo, useCallback, useEffect, useMemo, useState } from 'react';
 import { type Command, useCommands } from '#workroom/commands';
 import type { BatchLine, ChainsSeen } from '#workroom/compute';
-import { timeWords, useLook, useMedia, useRoom } from '#workroom/room';
+import { timeWords, useLook, useMedia, usePreferences, useRoom } from '#workroom/room';
 import { BatchList, blocksOf } from './batch-list.tsx';
 import { EntryStrip } from './entry-strip.tsx';
 import { playingCommands } from './playing-commands.ts';
@@ -20,10 +20,14 @@ export interface ChainPlayerOf {
 }
 
 export const ChainPlayer = memo(({ sewing, place, chains, batch }: ChainPlayerOf) => {
-  const { say } = useRoom();
+  const { say, preferences } = useRoom();
+  const { hand } = usePreferences(preferences);
   const isNarrow = useMedia('(max-width: 700px)');
   const letters = isNarrow || place.type === 'large' ? 'large' : 'usual';
-  const look = useMemo(() => ({ batch: batch.number, letters }) as const, [batch.number, letters]);
+  const look = useMemo(
+    () => ({ batch: batch.number, letters, ...(hand === 'left' ? { hand } : {}) }) as const,
+    [batch.number, letters, hand],
+  );
   const found = useLook('chainStep', look);
   const seen = found === 'nowhere' ? null : found;
   const isHere = seen?.batch === batch.number;

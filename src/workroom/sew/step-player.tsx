@@ -2,7 +2,7 @@
 // type alone, to be read beside the machine.
 import { memo, useCallback, useEffect, useMemo, useState } from 'react';
 import type { EntryLine, StepLine, StepSeen } from '#workroom/compute';
-import { quiltAddress, timeWords, useLook, useMedia, useQuilt, useRoom } from '#workroom/room';
+import { quiltAddress, timeWords, useLook, useMedia, usePreferences, useQuilt, useRoom } from '#workroom/room';
 import { EntryStrip } from './entry-strip.tsx';
 import { LivePicture } from './live-picture.tsx';
 import { chainsEntry, type SewPlace } from './sew-address.ts';
@@ -21,12 +21,13 @@ export interface StepPlayerOf {
 
 export const StepPlayer = memo(({ sewing, place, entry, step }: StepPlayerOf) => {
   const { id } = useQuilt();
-  const { say } = useRoom();
+  const { say, preferences } = useRoom();
+  const { hand } = usePreferences(preferences);
   const isNarrow = useMedia('(max-width: 700px)');
   const letters = isNarrow || place.type === 'large' ? 'large' : 'usual';
   const look = useMemo(
-    () => ({ entry: entry.key, step: step.number, letters }) as const,
-    [entry.key, step.number, letters],
+    () => ({ entry: entry.key, step: step.number, letters, ...(hand === 'left' ? { hand } : {}) }) as const,
+    [entry.key, step.number, letters, hand],
   );
   const found = useLook('sewingStep', look);
   const seen = found === 'nowhere' ? null : found;

@@ -1,0 +1,54 @@
+// What the front of ways to make costs on the examples that have units, and what its ends come to. Each run begins with nothing remembered.
+
+import { readdirSync, readFileSync } from 'node:fs';
+import { planQuilt } from '#craft';
+import { type Front, searchFront, usualFrontSteps } from '#craft/front';
+import { recalling } from '#ground/recall';
+import { printTable } from './table.ts';
+
+const examples = new URL('../examples/', import.meta.url);
+const ending = '.quilt.json';
+const runs = 3;
+
+export const printWays = (): void => {
+  const rows: (readonly string[])[] = [];
+  for (const file of readdirSync(examples).filter((one) => one.endsWith(ending))) {
+    const planned = planQuilt(readFileSync(new URL(file, examples), 'utf8'), { budget: { steps: 0 } });
+    if (!planned.ok) throw new Error(`${file} is refused: ${planned.problems[0]?.code}`);
+    const found = Array.from({ length: runs }, () => {
+      const begun = process.cpuUsage();
+      const search = searchFront({ plan: planned.value, steps: usualFrontSteps, memory: recalling(5000) });
+      let at = search.next();
+      while (!at.done) at = search.next();
+      const { user, system } = process.cpuUsage(begun);
+      return { front: at.value, seconds: (user + system) / 1e6 };
+    }).toSorted((a, b) => a.seconds - b.seconds);
+    const { front, seconds } = found[Math.floor(runs / 2)] as (typeof found)[number];
+    if (front.choices === 1) continue;
+    rows.push([
+      file.slice(0, -ending.length),
+      front.choices > 1e6 ? 'more than a million' : String(front.choices),
+      String(front.tried),
+      String(front.points.length),
+      `${least(front, 'cloth').toFixed(3)} ${planned.value.quilt.unit}`,
+      `${least(front, 'minutes')} min`,
+      front.proven.join(', '),
+      `${seconds.toFixed(2)} s`,
+    ]);
+  }
+  printTable([
+    [
+      'quilt',
+      'choices',
+      'planned',
+      'points',
+      'least cloth',
+      'least time',
+      'ends proven',
+      'processor time, median of 3',
+    ],
+    ...rows,
+  ]);
+};
+
+const least = ({ points }: Front, of: 'cloth' | 'minutes'): number => Math.min(...points.map((point) => point[of]));
