@@ -1,5 +1,5 @@
 // Which way a seam would be pressed if it met no other: to the darker side of it.
-import { offLine, type Point, type Polygon } from '#ground/plane';
+import { cross, type Point, type Polygon } from '#ground/plane';
 import type { PressWish } from './pieced.ts';
 
 /** On a log cabin, and wherever piece goes round piece. */
@@ -52,7 +52,7 @@ const lengthOnPath = (outline: Polygon, path: Polygon, slack: number): number =>
     const [from, to] = [path[run] as Point, path[run + 1] as Point];
     const long = Math.hypot(to.x - from.x, to.y - from.y);
     const along = (p: Point): number => ((p.x - from.x) * (to.x - from.x) + (p.y - from.y) * (to.y - from.y)) / long;
-    const near = (p: Point): boolean => Math.abs(offLine(from, to, p)) < 3 * slack;
+    const near = (p: Point): boolean => Math.abs(cross(from, to, p) / long) < 3 * slack;
     outline.forEach((a, i) => {
       const b = outline[(i + 1) % outline.length] as Point;
       if (!near(a) || !near(b)) return;

@@ -1,7 +1,7 @@
 // Where a straight seam begins and ends on its line, and on which side of it patches lie.
 
 import type { SeamLine } from '#craft/chords';
-import { offLine, type Point, type Polygon } from '#ground/plane';
+import { cross, distance, type Point, type Polygon } from '#ground/plane';
 import { besideSeam, type Heading, headingAcross, wholeTurn } from './machine.ts';
 
 /** Where patches lie, square to a line and seen from it. */
@@ -28,12 +28,18 @@ export const seamEnds = (of: {
   readonly line: SeamLine;
   readonly patches: readonly number[];
 }): Polygon => {
-  const { line } = of;
-  const on = of.patches
-    .flatMap((i) => of.outlines[i] as Polygon)
-    .filter((p) => Math.abs(offLine(line.from, line.to, p)) < 3 * of.slack);
-  const along = (p: Point) =>
-    (p.x - line.from.x) * (line.to.x - line.from.x) + (p.y - line.from.y) * (line.to.y - line.from.y);
-  const sorted = on.toSorted((a, b) => along(a) - along(b));
-  return [sorted[0] as Point, sorted.at(-1) as Point];
+  const { from, to } = of.line;
+  const long = distance(from, to);
+  let first: Point | null = null;
+  let last: Point | null = null;
+  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const patch of of.patches) {
+    for (const p of of.outlines[patch] as Polygon) {
+      if (Math.abs(cross(from, to, p) / long) >= 3 * of.slack) continue;
+      const along = (p.x - from.x) * (to.x - from.x) + (p.y - from.y) * (to.y - from.y);
+      if (along < low) [first, low] = [p, along];
+      if (along >= high) [last, high] = [p, along];
+    }
+  }
+  return [first as unknown as Point, last as unknown as Point];
 };
