@@ -19,9 +19,12 @@ export interface Habit {
 
 export const trueHabit: Habit = { allowance: length(0), fold: length(0) };
 
-const inches = { cut: 1 / 64, seam: 1 / 128 } as const;
+const inches = { cut: 1 / 64, seam: 1 / 128, habit: 1 / 64 } as const;
 
 export const usualCare = (unit: Unit): Care => ({
   cut: length(inches.cut * inchIn[unit]),
   seam: length(inches.seam * inchIn[unit]),
 });
+
+/** How far the allowance of a maker of whom nothing is known may be off by habit, either way: our own figure, not measured. */
+export const unknownHabit = (unit: Unit): Length => length(inches.habit * inchIn[unit]);

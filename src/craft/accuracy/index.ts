@@ -1,6 +1,6 @@
 // Accuracy: how near the sewn block comes to its drawing.
 
-export { type Care, type Habit, trueHabit, usualCare } from './care.ts';
+export { type Care, type Habit, trueHabit, unknownHabit, usualCare } from './care.ts';
 export { type BlockDrift, blockDrift } from './drift.ts';
 export { partsOf } from './parts.ts';
 export { type BlockSize, type RulerSizes, rulerSizes } from './ruler-sizes.ts';

@@ -1,7 +1,7 @@
 // The units of a planned quilt that can be made in more than one way, alike ones together wherever they stand; the ways that are
 // open to each, with what each takes, and why others are not.
 import { type BlockPlan, type NotMade, naturesOf, type QuiltPlan, toldCloths, wayOf } from '#craft';
-import { usualCare } from '#craft/accuracy';
+import { unknownHabit, usualCare } from '#craft/accuracy';
 import { type Cut, type CutRule, cutFor } from '#craft/cutting';
 import { mayTrim, type UnitKind, type WayName, waysOfKind } from '#craft/design';
 import { cornerTolerance } from '#craft/limits';
@@ -69,10 +69,10 @@ export const unitGroups = (plan: QuiltPlan): readonly UnitGroup[] => {
       else known.makers.push({ block, unit, place, look: unit.fabrics.join('|'), units: block.count });
     }
   }
-  const care = usualCare(plan.quilt.unit);
+  const making = { care: usualCare(plan.quilt.unit), habit: unknownHabit(plan.quilt.unit), rule };
   return [...found.values()]
     .map((one) => {
-      const trueness = truenessOf(one.unit, { care, rule });
+      const trueness = truenessOf(one.unit, making);
       return groupOf(one, { trueness, rule, measure: plan.quilt.unit, table: minutesWith(plan.quilt.minutes) });
     })
     .filter(({ options, closed }) => options.length > 1 || closed.length > 0);

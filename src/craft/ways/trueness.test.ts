@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { describe, test } from 'node:test';
-import { sizeModels, usualCare } from '#craft/accuracy';
+import { sizeModels, unknownHabit, usualCare } from '#craft/accuracy';
 import type { CutRule } from '#craft/cutting';
 import type { WayName } from '#craft/design';
 import { length } from '#craft/measure';
@@ -12,6 +12,7 @@ import { joinsOf, stageFor, truenessOf, type Unit, unitsIn, type Way, wayFor } f
 
 const rule: CutRule = { seam: length(0.25), ruler: rational(1, 8) };
 const care = usualCare('in');
+const habit = unknownHabit('in');
 
 /** A block of one unit, 4 in wide, as a document draws it. */
 const blockOf = (unit: string, tones: readonly string[], wide = false) =>
@@ -106,10 +107,10 @@ describe('how true a unit comes out', () => {
         // the cut through the middle leaves both layers of a quarter too large alike
         const middle = halved ? 2 * draw(care.cut) : 0;
         const cuts = [draw(care.cut) + middle, draw(care.cut) + middle];
-        squares += (pressedWide(unit, way, { cuts, seam: draw(care.seam) }) - right) ** 2;
+        squares += (pressedWide(unit, way, { cuts, seam: draw(care.seam) + draw(habit) }) - right) ** 2;
       }
       const simulated = Math.sqrt(squares / draws);
-      const formula = truenessOf(unit, { care, rule })(way);
+      const formula = truenessOf(unit, { care, habit, rule })(way);
       isNear(simulated, formula, (4 * formula) / Math.sqrt(2 * draws));
     }
   });
@@ -131,35 +132,43 @@ describe('how true a unit comes out', () => {
     }
   });
 
-  test('of the sums of squares: by hand from what each edge does', () => {
+  test('of the sums of squares, and the square of what all allowances do alike: by hand from what each edge does', () => {
     const shares = (kind: Kind, name: WayName) => {
       const unit = unitOf(kind);
-      const at = (only: typeof care) => 3 * truenessOf(unit, { care: only, rule })({ name, trimmed: false }) ** 2;
-      return [at({ cut: length(1), seam: length(0) }), at({ cut: length(0), seam: length(1) })] as const;
+      const none = { cut: length(0), seam: length(0), habit: length(0) };
+      const at = (only: 'cut' | 'seam' | 'habit') => {
+        const { habit, ...care } = { ...none, [only]: length(1) };
+        return 3 * truenessOf(unit, { care, habit, rule })({ name, trimmed: false }) ** 2;
+      };
+      return [at('cut'), at('seam'), at('habit')] as const;
     };
-    const near = (kind: Kind, name: WayName, cuts: number, seams: number): void => {
-      const [ownCuts, ownSeams] = shares(kind, name);
+    const near = (kind: Kind, name: WayName, cuts: number, seams: number, alike: number): void => {
+      const [ownCuts, ownSeams, ownAlike] = shares(kind, name);
       isNear(ownCuts, cuts, 1e-3);
       isNear(ownSeams, seams, 1e-3);
+      isNear(ownAlike, alike, 1e-3);
     };
     // left and right edge move out half of what each square grew; both layers lose 1/√2 of the allowance
-    near('half-square', 'singly', 0.5, 2);
+    near('half-square', 'singly', 0.5, 2, 2);
     // cut apart on one line both layers have the size of one square
-    near('half-square', 'two-at-a-time', 1, 2);
-    near('half-square', 'eight-at-a-time', 1.25, 2);
+    near('half-square', 'two-at-a-time', 1, 2, 2);
+    near('half-square', 'eight-at-a-time', 1.25, 2, 2);
     // two slanted seams; of the middle triangle 1/(2 + √2), of the outer two 1/(2√2) each
-    near('quarter-square', 'singly', (2 + Math.SQRT2) ** -2 + 2 / 8, 4);
-    near('quarter-square', 'from-half-squares', 1, 4);
-    near('flying-geese', 'four-at-a-time', (2 + Math.SQRT2) ** -2 + 2 / 4, 4);
-    near('square-in-square', 'singly', 1, 4);
-    near('square-in-square', 'sew-and-flip', 1, 0);
+    near('quarter-square', 'singly', (2 + Math.SQRT2) ** -2 + 2 / 8, 4, 8);
+    near('quarter-square', 'from-half-squares', 1, 4, 8);
+    near('flying-geese', 'four-at-a-time', (2 + Math.SQRT2) ** -2 + 2 / 4, 4, 8);
+    near('square-in-square', 'singly', 1, 4, 8);
+    near('square-in-square', 'sew-and-flip', 1, 0, 0);
     // across strips every cut, and both allowances of every seam
-    near('rails', 'strip-sets', 3, 8);
-    near('four-patch', 'strip-sets', 2, 4);
+    near('rails', 'strip-sets', 3, 8, 16);
+    near('four-patch', 'strip-sets', 2, 4, 4);
   });
 
   test('what is trimmed has the error of the ruler alone', () => {
     for (const kind of ['half-square', 'flying-geese', 'quarter-square'] as const)
-      isNear(truenessOf(unitOf(kind), { care, rule })({ name: 'singly', trimmed: true }), care.cut / Math.sqrt(3));
+      isNear(
+        truenessOf(unitOf(kind), { care, habit, rule })({ name: 'singly', trimmed: true }),
+        care.cut / Math.sqrt(3),
+      );
   });
 });

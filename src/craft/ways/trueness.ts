@@ -1,8 +1,8 @@
 // How far is a unit's side likely to come out from its size? One standard deviation of what cuts and seams do to it, by the way in
 // which it is made: from the size model of the unit as it is sewn.
-import { type Care, type SewnBlock, sizeModels, spreadOf, trueHabit } from '#craft/accuracy';
+import { type Care, type SewnBlock, sensitivity, sizeModels, spreadOf, trueHabit } from '#craft/accuracy';
 import { type CutRule, cutFor } from '#craft/cutting';
-import { length } from '#craft/measure';
+import { type Length, length } from '#craft/measure';
 import { boxOf } from '#ground/plane';
 import { outlinesOf } from './outlines.ts';
 import { type Joined, joinsOf } from './stages.ts';
@@ -12,44 +12,57 @@ import { rowsIn, type Way } from './ways.ts';
 /** In the document's unit, of the way of a unit; the further off of its two sides. */
 export type Trueness = (way: Pick<Way, 'name' | 'trimmed'>) => number;
 
+interface Making {
+  readonly care: Care;
+  /** How far all allowances may be off alike, either way. */
+  readonly habit: Length;
+  readonly rule: CutRule;
+}
+
 /**
- * Cuts and allowances are equally likely anywhere within their limits, so each deviates by its limit over √3. A trimmed unit has the
- * error of the ruler alone, whatever went before.
+ * Cuts, allowances and the habit are equally likely anywhere within their limits, so each deviates by its limit over √3. A trimmed
+ * unit has the error of the ruler alone, whatever went before.
  *
  * @source docs/formulas.md#trueness-of-ways
  */
-export const truenessOf = (unit: Unit, { care, rule }: { readonly care: Care; readonly rule: CutRule }): Trueness => {
-  const cut = care.cut / Math.sqrt(3);
+export const truenessOf = (unit: Unit, making: Making): Trueness => {
+  const ruler = making.care.cut / Math.sqrt(3);
   let sewn: number | null = null;
   const asSewn = (): number => {
-    sewn ??= deviationSewn(unit, { care, rule });
+    sewn ??= deviationSewn(unit, making);
     return sewn;
   };
   return ({ name, trimmed }) => {
     // the base of what is flipped has its size, whatever lies on its corners
-    if (trimmed || name === 'sew-and-flip') return cut;
-    if (name === 'two-at-a-time' || name === 'from-half-squares')
-      return ofLayers({ cuts: 1, seams: seamsOver(unit) }, care);
+    if (trimmed || name === 'sew-and-flip') return ruler;
+    const slanted = slantedOver(unit);
+    if (name === 'two-at-a-time' || name === 'from-half-squares') return ofLayers({ cuts: 1, slanted }, making);
     // the cut through the middle, and half of what the square is off
-    return name === 'eight-at-a-time' ? ofLayers({ cuts: 1.25, seams: seamsOver(unit) }, care) : asSewn();
+    return name === 'eight-at-a-time' ? ofLayers({ cuts: 1.25, slanted }, making) : asSewn();
   };
 };
 
 /** Two squares with even edges are cut apart on one line: both layers of a unit have the size of one of them. */
-const ofLayers = ({ cuts, seams }: { readonly cuts: number; readonly seams: number }, care: Care): number =>
-  Math.sqrt((cuts * care.cut ** 2 + seams * care.seam ** 2) / 3);
+const ofLayers = (
+  { cuts, slanted }: { readonly cuts: number; readonly slanted: number },
+  { care, habit }: Making,
+): number =>
+  // each slanted seam takes √2 of the allowance
+  Math.sqrt((cuts * care.cut ** 2 + 2 * slanted * care.seam ** 2 + 2 * (slanted * habit) ** 2) / 3);
 
-/** Squares of what slanted seams take, √2 of the allowance each. */
-const seamsOver = ({ kind }: Unit): number => (kind === 'half-square' ? 2 : 4);
+/** Slanted seams that the side goes over. */
+const slantedOver = ({ kind }: Unit): number => (kind === 'half-square' ? 1 : 2);
 
 /** Sewn from its pieces one by one; so are geese four at a time, of a large square and four small ones. */
-const deviationSewn = (unit: Unit, { care, rule }: { readonly care: Care; readonly rule: CutRule }): number => {
+const deviationSewn = (unit: Unit, { care, habit, rule }: Making): number => {
   const block = asBlock(unit, rule);
   const last = block.steps.length - 1;
-  const spreads = sizeModels(block, rule.seam)
+  const deviations = sizeModels(block, rule.seam)
     .filter(({ step }) => step === last)
-    .map((model) => spreadOf(model, care, trueHabit).deviation);
-  return Math.max(...spreads);
+    .map((model) =>
+      Math.hypot(spreadOf(model, care, trueHabit).deviation, (sensitivity(model).allowance * habit) / Math.sqrt(3)),
+    );
+  return Math.max(...deviations);
 };
 
 const asBlock = (unit: Unit, rule: CutRule): SewnBlock => {
