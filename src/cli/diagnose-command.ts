@@ -4,7 +4,7 @@ import { type BlockPlan, planQuilt, type QuiltPlan } from '#craft';
 import { diagnose, readSeamTest } from '#craft/diagnosis';
 import { type Length, length, type Unit, usualSewing } from '#craft/measure';
 import { toNumber } from '#ground/exact';
-import { diagnosisText, seamTestText, toDiagnosisFile, toSeamTestFile } from '#paper/diagnosis';
+import { diagnosisText, seamTestText, toDiagnosisFile, topInstead, toSeamTestFile } from '#paper/diagnosis';
 import { instead, readingProblemText, seamTestProblemText } from '#paper/words';
 import { calledName, readDocument } from './documents.ts';
 import { problemLines, textLines } from './problems.ts';
@@ -97,6 +97,7 @@ const blockIn = (plan: QuiltPlan, { block, file }: DiagnoseWishes): BlockPlan =>
     if (others.length > 0) throw new WrongUse(`Say which block was measured, with --block. ${instead('', known)}`);
   }
   const found = sewn.find(({ id }) => id === (block ?? known[0]));
+  if (found === undefined && block === 'top') throw new WrongUse(`${topInstead} ${instead('', known)}`);
   if (found === undefined)
     throw new WrongUse(`The quilt has no sewn block “${block}”. ${instead(block as string, known)}`);
   return found;

@@ -221,6 +221,30 @@ describe('seamstead diagnose', () => {
     assert.equal((await run(fileOf('bramble-lane'))).exit, 2);
   });
 
+  it('of the top says what to measure instead, and of which blocks', async () => {
+    const top = await run(fileOf('bramble-lane'), '--block', 'top', '--measured', '1: 24');
+    assert.deepEqual([top.exit, top.out], [2, '']);
+    assert.match(
+      top.err.replace(/\s+/g, ' '),
+      /Measure three of its blocks from raw edge to raw edge: .*Known here: “nine” and “fly”\./,
+    );
+  });
+
+  it('tells of two readings of one stretch that both cannot be, with the place of the second', async () => {
+    const { exit, err } = await run(
+      fileOf('harvest-home-throw'),
+      '--block',
+      'cabin',
+      '--measured',
+      '1: 4 1/2; 2: 4 3/4',
+    );
+    assert.equal(exit, 2);
+    assert.match(
+      err.replace(/\s+/g, ' '),
+      /entry 2 The width after step 2 is the same stretch as it was after step 1, and cannot be 4½ in and 4¾ in\./,
+    );
+  });
+
   it('reads a seam test with or without a document', async () => {
     const inches = await run('--seam-test', 'middle 15/16, total 3 3/8', '--json');
     assert.deepEqual([inches.exit, inches.err], [0, '']);

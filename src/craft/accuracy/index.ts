@@ -5,7 +5,7 @@ export { type BlockDrift, blockDrift } from './drift.ts';
 export { partsOf } from './parts.ts';
 export { type BlockSize, type RulerSizes, rulerSizes } from './ruler-sizes.ts';
 export { scaled } from './scaled.ts';
-export type { SewnBlock } from './sewn-block.ts';
+export type { SewnBlock, SewnStep } from './sewn-block.ts';
 export { anywhere, type Sewer, sewByChance } from './simulated.ts';
 export {
   type CutTerm,

@@ -1,14 +1,14 @@
 // Why did it come out the wrong size? From sizes measured after any steps: how wide the seams are, whether a piece is cut wrong
 // or two changed places, what to measure next, and what can be saved.
-import { type SewnBlock, type SizeModel, sizeModels, usualCare, type Way } from '#craft/accuracy';
+import { type SewnBlock, type SewnStep, type SizeModel, sizeModels, usualCare, type Way } from '#craft/accuracy';
 import { type Length, length, type Unit } from '#craft/measure';
 import { done, type Outcome } from '#ground/outcome';
 import { candidatesFor } from './explanations.ts';
 import { type NextMeasure, narrowing, telling } from './next-measure.ts';
-import { parseReadings, type Reading, type ReadingProblem } from './readings.ts';
+import { parseReadings, type Reading, type ReadingProblem, type Unmeasured } from './readings.ts';
 import { type Both, type Fault, type Rescue, rescuesFor } from './rescue.ts';
 import { type Case, type Judging, judged, overall, type Verdict } from './verdict.ts';
-import { evidenceFor, foretold, type Interval, type Weighed, weigh } from './weigh.ts';
+import { evidenceFor, foretold, type Interval, sizeName, type Weighed, weigh } from './weigh.ts';
 
 export interface Diagnosis {
   readonly unit: Unit;
@@ -44,9 +44,18 @@ export const diagnose = (of: {
   readonly measured: string;
 }): Outcome<Diagnosis, ReadingProblem> => {
   const models = sizeModels(of.block, of.seam);
-  const read = parseReadings(of.measured, { models, steps: of.block.steps.length, unit: of.unit });
-  return read.ok ? done(diagnosisOf({ ...of, models, read: read.value, care: usualCare(of.unit) })) : read;
+  const care = usualCare(of.unit);
+  const read = parseReadings(of.measured, {
+    models,
+    steps: of.block.steps.map(unmeasured),
+    nameOf: (model) => sizeName(model, care),
+    unit: of.unit,
+  });
+  return read.ok ? done(diagnosisOf({ ...of, models, read: read.value, care })) : read;
 };
+
+const unmeasured = ({ onPaper, made }: SewnStep): Unmeasured =>
+  onPaper !== undefined ? 'on-paper' : made?.isLast === false ? 'not-whole' : 'inside-corner';
 
 export const diagnosisOf = (of: Case): Diagnosis => {
   const { models, read, care } = of;
@@ -73,9 +82,11 @@ export const diagnosisOf = (of: Case): Diagnosis => {
       const { drawn } = modelOf(models, reading) as SizeModel;
       return { ...reading, drawn, off: length(reading.size - drawn) };
     }),
-    ...(verdict.kind === 'too-few' || likeliest === null
-      ? { whole: null, rescues: [] }
-      : savedOf({ ...of, evidence, verdict, allowance }, likeliest)),
+    ...(verdict.kind === 'too-few'
+      ? { whole: null, rescues: tooLarge(of) }
+      : likeliest === null
+        ? { whole: null, rescues: [] }
+        : savedOf({ ...of, evidence, verdict, allowance }, likeliest)),
   };
 };
 
@@ -118,6 +129,15 @@ const savedOf = (of: Omit<Judging, 'weighed'> & { readonly verdict: Verdict }, l
   const fault = faultOf(of.verdict, of.allowance);
   const wrong = { ...of, fineness: read.fineness, fault, step, off, whole: mended };
   return { whole: { drawn, before, mended }, rescues: rescuesFor(wrong) };
+};
+
+/** Whatever made it so, a unit that is too large is trimmed. */
+const tooLarge = (of: Case): readonly Rescue[] => {
+  const { list, fineness } = of.read;
+  const step = Math.max(...list.map((reading) => reading.step));
+  const off = (['across', 'down'] as const).map((way) => length(readOff(list, of.models, step, way) ?? 0));
+  const both: Both = [off[0] as Length, off[1] as Length];
+  return rescuesFor({ ...of, fineness, fault: { kind: 'none' }, step, off: both, whole: [length(0), length(0)] });
 };
 
 /** The mean of what was read, less the size as drawn. */

@@ -7,7 +7,7 @@ export {
 } from './diagnose.ts';
 export type { Explanation } from './explanations.ts';
 export type { NextMeasure } from './next-measure.ts';
-export type { Reading, ReadingProblem } from './readings.ts';
+export type { Reading, ReadingProblem, Unmeasured } from './readings.ts';
 export type { Both, Rescue } from './rescue.ts';
 export {
   readSeamTest,

@@ -18,6 +18,8 @@ export interface NextMeasure {
   readonly way: Way;
   /** What each of two explanations would have it come to; none where it is to say how wide the seams are. */
   readonly comesTo: readonly Length[];
+  /** The same where she has sewn no further than what she measured, and a step more; null where that is no other. */
+  readonly sooner: { readonly step: number; readonly way: Way } | null;
 }
 
 interface Search {
@@ -32,8 +34,13 @@ const mostSizes = 80;
 
 /** Null where every size is measured, or none goes over a seam. */
 export const narrowing = (search: Search): NextMeasure | null => {
-  const model = best(search, (one) => precisionWith(search, one));
-  return model === null ? null : { step: model.step, way: model.way, comesTo: [] };
+  const worthOf = (one: SizeModel): number => precisionWith(search, one);
+  const model = best(search, worthOf);
+  if (model === null) return null;
+  const reached = Math.max(...search.evidence.models.map(({ step }) => step)) + 1;
+  const near = best({ ...search, models: search.models.filter(({ step }) => step <= reached) }, worthOf);
+  const sooner = near === null || model.step <= reached ? null : { step: near.step, way: near.way };
+  return { step: model.step, way: model.way, comesTo: [], sooner };
 };
 
 /** Of the allowance, if that size were measured too. */
@@ -63,7 +70,7 @@ export const telling = (search: Search, pair: readonly [Weighed, Weighed]): Next
     const [first, second] = comesTo(one);
     return Math.abs(first - second) < fineness / 2 ? 0 : (first - second) ** 2 / open;
   });
-  return model === null ? null : { step: model.step, way: model.way, comesTo: comesTo(model) };
+  return model === null ? null : { step: model.step, way: model.way, comesTo: comesTo(model), sooner: null };
 };
 
 /** The size of highest worth above zero that is not measured yet; of equal ones the first. */

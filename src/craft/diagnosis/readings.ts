@@ -48,12 +48,33 @@ export type ReadingProblem =
       readonly drawn: readonly [Length, Length];
       readonly unit: Unit;
     }
-  | { readonly code: 'diagnosis/no-model'; readonly place: number; readonly step: number; readonly way: Way };
+  | {
+      readonly code: 'diagnosis/no-model';
+      readonly place: number;
+      readonly step: number;
+      readonly way: Way;
+      readonly why: Unmeasured;
+    }
+  /** The next step leaves a size as it was: it cannot have come to be another. */
+  | {
+      readonly code: 'diagnosis/contradicts';
+      readonly place: number;
+      readonly step: number;
+      readonly way: Way;
+      readonly found: Length;
+      readonly earlier: { readonly step: number; readonly found: Length };
+      readonly unit: Unit;
+    };
+
+/** A printed sheet keeps it, the unit is still to be cut apart or trimmed, or it goes over an inside corner. */
+export type Unmeasured = 'on-paper' | 'not-whole' | 'inside-corner';
 
 interface Asked {
   readonly models: readonly SizeModel[];
-  /** Of the block. */
-  readonly steps: number;
+  /** Of the block: for each why it would not be measured, where it has no model. */
+  readonly steps: readonly Unmeasured[];
+  /** Sizes of one name are one, measured again. */
+  readonly nameOf: (model: SizeModel) => string;
   readonly unit: Unit;
 }
 
@@ -66,16 +87,21 @@ export const parseReadings = (written: string, asked: Asked): Outcome<Readings, 
   const problems = read.flatMap((one) => (one.ok ? [] : one.problems));
   if (problems.length > 0) return refused(problems);
   const sizes = read.flatMap((one) => (one.ok ? one.value : []));
+  const fineness = finenessOf(
+    sizes.map(({ exact }) => exact),
+    asked.unit,
+  );
+  const contradicting = contradictionsIn(sizes, fineness, asked);
+  if (contradicting.length > 0) return refused(contradicting);
   return done({
     list: sizes.map(({ step, way, exact }) => ({ step, way, size: length(toNumber(exact)) })),
-    fineness: finenessOf(
-      sizes.map(({ exact }) => exact),
-      asked.unit,
-    ),
+    fineness,
   });
 };
 
 interface Written {
+  /** Of its entry. */
+  readonly place: number;
   readonly step: number;
   readonly way: Way;
   readonly exact: Rational;
@@ -89,9 +115,9 @@ const entryFrom = (
   if (named === undefined || sizes === undefined)
     return refused([{ code: 'diagnosis/unreadable', place, found: text }]);
   const number = /^\d{1,5}$/u.test(named) ? Number(named) : 0;
-  if (number < 1 || number > asked.steps)
-    return refused([{ code: 'diagnosis/unknown-step', place, found: named, steps: asked.steps }]);
-  const parts = sizes.split(/\s*[x×]\s*/iu);
+  if (number < 1 || number > asked.steps.length)
+    return refused([{ code: 'diagnosis/unknown-step', place, found: named, steps: asked.steps.length }]);
+  const parts = sizes.split(/\s*(?:[x×]|\bby\b)\s*/iu);
   if (parts.length > 2 || parts.every(isMissing))
     return refused([{ code: 'diagnosis/unreadable', place, found: text }]);
   const step = number - 1;
@@ -110,7 +136,7 @@ const isMissing = (text: string): boolean => /^[\s–—_?-]*$/u.test(text);
 
 const sizeFrom = (
   size: { readonly text: string; readonly place: number; readonly step: number; readonly way: Way },
-  { models, unit }: Asked,
+  { models, unit, steps }: Asked,
 ): Outcome<Written, ReadingProblem> => {
   const { place, step, way } = size;
   const read = parseLength(size.text.trim(), { unit, sign: 'positive' });
@@ -119,7 +145,9 @@ const sizeFrom = (
     return refused([{ code: 'diagnosis/length', place, way, unit, problem }]);
   }
   const isKnown = models.some((one) => one.step === step && one.way === way);
-  return isKnown ? done({ step, way, exact: read.value }) : refused([{ code: 'diagnosis/no-model', place, step, way }]);
+  return isKnown
+    ? done({ place, step, way, exact: read.value })
+    : refused([{ code: 'diagnosis/no-model', place, step, way, why: steps[step] as Unmeasured }]);
 };
 
 const drawnSize = (models: readonly SizeModel[], { step, way }: Pick<Written, 'step' | 'way'>): Length =>
@@ -151,6 +179,27 @@ const impossibleIn = (read: readonly Written[], place: number, { models, unit }:
     const isPossible = found >= possible.least * drawn && found <= possible.most * drawn;
     return isPossible ? [] : [{ code: 'diagnosis/impossible', place, step, way, found, drawn, unit }];
   });
+
+/** Marks that two readings of one size may differ by: each is read to its nearest, and cloth gives a little. Our own figure. */
+const alike = 2;
+
+const contradictionsIn = (
+  sizes: readonly Written[],
+  fineness: Length,
+  { models, unit, nameOf }: Asked,
+): readonly ReadingProblem[] => {
+  const known = new Map<string, Written>();
+  return sizes.flatMap((size) => {
+    const name = nameOf(models.find((one) => one.step === size.step && one.way === size.way) as SizeModel);
+    const before = known.get(name);
+    if (before === undefined) known.set(name, size);
+    const { place, step, way, exact } = size;
+    const found = length(toNumber(exact));
+    if (before === undefined || Math.abs(found - toNumber(before.exact)) <= alike * fineness * (1 + 1e-9)) return [];
+    const earlier = { step: before.step, found: length(toNumber(before.exact)) };
+    return [{ code: 'diagnosis/contradicts', place, step, way, found, earlier, unit }];
+  });
+};
 
 /** What rulers are read to where nothing finer is written; and the finest that is believed. Our own figures. */
 const usualFineness: Readonly<Record<Unit, { readonly marks: number; readonly finest: number }>> = {

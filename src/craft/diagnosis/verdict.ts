@@ -35,15 +35,16 @@ export interface Case {
 
 /** Different sizes below which nothing is said; and how far limits may lie from the estimate, in inches. Our own figures. */
 const enough = { sizes: 3, half: 1 / 32 } as const;
-/** How much likelier than the next it must be to be said; shares that count toward the seam; marks that are a little slip. Our own figures. */
-const likely = { said: 3, counted: 0.1, slip: 1.5 } as const;
+/** How much likelier than the next it must be to be said, and not to let it count toward the seam; marks that are a little slip. Our own figures. */
+const likely = { said: 3, slip: 1.5 } as const;
 
 /** A share of the allowance that each may be off, as by the wrong edge of the foot; and a piece cut by the wrong line, in inches. Our own figures. */
 const explains = { habit: 1 / 2, slip: 1 / 4 } as const;
 
 /** The seams as all explanations worth considering have them, each by its share. */
 export const overall = (weighed: readonly Weighed[]): Interval => {
-  const counted = weighed.filter(({ share }) => share >= likely.counted);
+  const most = weighed[0]?.share ?? 0;
+  const counted = weighed.filter(({ share }) => share * likely.said >= most);
   const all = counted.reduce((sum, { share }) => sum + share, 0);
   if (all === 0)
     return { value: length(0), low: length(Number.NEGATIVE_INFINITY), high: length(Number.POSITIVE_INFINITY) };

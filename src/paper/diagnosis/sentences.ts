@@ -1,5 +1,14 @@
 // A diagnosis in two sentences: what is so, and what to do. With what can be saved, one sentence each.
-import type { Diagnosis, Interval, MeasuredSize, Rescue, SeamTestFound, Verdict, Weighed } from '#craft/diagnosis';
+import type {
+  Diagnosis,
+  Interval,
+  MeasuredSize,
+  NextMeasure,
+  Rescue,
+  SeamTestFound,
+  Verdict,
+  Weighed,
+} from '#craft/diagnosis';
 import { type Length, length, toNearestMark, type Unit, upToMark } from '#craft/measure';
 import { type Rational, rational } from '#ground/exact';
 import { never } from '#ground/outcome';
@@ -11,7 +20,7 @@ export interface Advice {
 }
 
 /** Finest that is said of seams and cuts: no one guides cloth nearer. */
-const finest: Readonly<Record<Unit, Rational>> = { in: rational(1, 64), cm: rational(1, 50) };
+const finest: Readonly<Record<Unit, Rational>> = { in: rational(1, 64), cm: rational(1, 20) };
 
 /** Nearest to what can be guided; "0" stays 0. */
 const near = (value: number, unit: Unit): number => {
@@ -19,13 +28,13 @@ const near = (value: number, unit: Unit): number => {
   return value < 0 ? -size : size;
 };
 
+const finestText = (unit: Unit): string => lengthText(Number(finest[unit].n) / Number(finest[unit].d), unit);
+
 const said = (value: number, unit: Unit): string => lengthText(Math.abs(near(value, unit)), unit);
 
 /** "9/32 in", and "less than 1/64 in" for what is nearly nothing. */
 const saidOff = (value: number, unit: Unit): string =>
-  near(value, unit) === 0
-    ? `less than ${lengthText(Number(finest[unit].n) / Number(finest[unit].d), unit)}`
-    : said(value, unit);
+  near(value, unit) === 0 ? `less than ${finestText(unit)}` : said(value, unit);
 
 export const adviceOn = (diagnosis: Diagnosis): Advice => {
   const { verdict } = diagnosis;
@@ -61,6 +70,10 @@ export const adviceOn = (diagnosis: Diagnosis): Advice => {
   }
 };
 
+/** Of a row or the whole top that came out wrong: its own sizes do not tell its seams from its blocks. */
+export const topInstead =
+  'A row or a top of the wrong size may have wrong seams or wrong blocks, and its own size cannot tell which. Measure three of its blocks from raw edge to raw edge: where they are wrong, write down the sizes after their steps; where they are right, make the seam test with three strips.';
+
 const lookAgain = 'Lay the unit beside the board and look at each piece.';
 
 /** "9/32 in (surely between 17/64 in and 19/64 in)". */
@@ -68,22 +81,35 @@ const seamRange = ({ seam, allowance, unit }: Diagnosis): string =>
   `${said(seam + allowance.value, unit)} ${limits(seam, allowance, unit)}`;
 
 const limits = (seam: Length, { low, high }: Interval, unit: Unit): string =>
-  `(in 95 cases of 100 between ${said(seam + low, unit)} and ${said(seam + high, unit)})`;
+  said(seam + low, unit) === said(seam + high, unit)
+    ? `(to the nearest ${finestText(unit)})`
+    : `(in 95 cases of 100 between ${said(seam + low, unit)} and ${said(seam + high, unit)})`;
 
 const sizesRead = ({ fineness, unit }: Diagnosis): string => `a ruler read to ${lengthText(fineness, unit)}`;
 
+const rangeText = (low: number, high: number, unit: Unit): string =>
+  said(low, unit) === said(high, unit)
+    ? `about ${said(low, unit)}`
+    : `between ${said(low, unit)} and ${said(high, unit)}`;
+
 const tooFew = ({ next, allowance, seam, unit, sizes }: Diagnosis): Advice => {
   const range = Number.isFinite(allowance.low)
-    ? `so far each seam seems to take between ${said(seam + allowance.low, unit)} and ${said(seam + allowance.high, unit)} from a piece`
+    ? `so far each seam seems to take ${rangeText(seam + allowance.low, seam + allowance.high, unit)} from a piece`
     : 'no seam has been measured over yet';
   return {
     what: `${capital(counted(sizes.length, 'size'))} cannot tell a habit of the seam from one slip: ${range}.`,
     mend:
       next === null
         ? 'Every size is measured: make the seam test with three strips.'
-        : `Measure the ${wayWords[next.way]} after step ${next.step + 1} next: it tells most.`,
+        : `Next measure ${nextText(next)}: it tells most.`,
   };
 };
+
+/** Where the unit is not sewn so far yet, what comes first on the way there. */
+const nextText = ({ way, step, sooner }: NextMeasure): string =>
+  sooner === null
+    ? `the ${wayWords[way]} after step ${step + 1}`
+    : `the ${wayWords[way]} after step ${step + 1}, or the ${wayWords[sooner.way]} after step ${sooner.step + 1} if you have not come so far`;
 
 const farOff = ({ sizes, unit }: Diagnosis, { step, way }: Extract<Verdict, { kind: 'far-off' }>): Advice => {
   const { size, drawn, off } = sizes.find((one) => one.step === step && one.way === way) as MeasuredSize;

@@ -1,5 +1,5 @@
 // What is wrong with sizes that a student wrote down, in words.
-import type { ReadingProblem, SeamTestProblem } from '#craft/diagnosis';
+import type { ReadingProblem, SeamTestProblem, Unmeasured } from '#craft/diagnosis';
 import type { LengthProblem } from '#craft/measure';
 import { toNumber } from '#ground/exact';
 import { never } from '#ground/outcome';
@@ -41,12 +41,26 @@ const readingText = (problem: ReadingProblem): Omit<ProblemText, 'where'> => {
       };
     case 'diagnosis/no-model':
       return {
-        what: `The ${wayWords[problem.way]} after step ${problem.step + 1} goes over an inside corner, or is kept by a printed sheet, and says nothing of its seams.`,
+        what: `The ${wayWords[problem.way]} after step ${problem.step + 1} ${unmeasuredWords[problem.why]}, and says nothing of its seams.`,
         mend: 'Leave it out, and measure the unit the other way or after another step.',
       };
+    case 'diagnosis/contradicts': {
+      const { way, step, found, earlier, unit } = problem;
+      const where = earlier.step === step ? 'twice over' : `as it was after step ${earlier.step + 1}`;
+      return {
+        what: `The ${wayWords[way]} after step ${step + 1} is the same stretch ${where}, and cannot be ${lengthText(earlier.found, unit)} and ${lengthText(found, unit)}.`,
+        mend: 'Measure it again, and keep the one that is right; if you trimmed the unit between, leave out what you measured before.',
+      };
+    }
     default:
       return never(problem);
   }
+};
+
+const unmeasuredWords: Readonly<Record<Unmeasured, string>> = {
+  'on-paper': 'is kept by a printed sheet',
+  'not-whole': 'is of a unit that is still to be cut apart or trimmed',
+  'inside-corner': 'goes over an inside corner',
 };
 
 const lengthProblemText = (problem: LengthProblem, name: string): Omit<ProblemText, 'where'> => {

@@ -1,7 +1,7 @@
 // What the table of minutes knows, in the words of the trade.
 import type { MinutesKey } from './minutes-edits.ts';
 
-export interface MinutesPart {
+interface MinutesPart {
   readonly title: string;
   readonly lines: readonly (readonly [key: MinutesKey, words: string])[];
 }
