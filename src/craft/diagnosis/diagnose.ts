@@ -48,7 +48,8 @@ export const diagnose = (of: {
   const read = parseReadings(of.measured, {
     models,
     steps: of.block.steps.map(unmeasured),
-    nameOf: (model) => sizeName(model, care),
+    // the width and the height of a slanted unit may go over the same pieces, and are not one
+    nameOf: (model) => `${model.way} ${model.drawn.toFixed(6)} ${sizeName(model, care)}`,
     unit: of.unit,
   });
   return read.ok ? done(diagnosisOf({ ...of, models, read: read.value, care })) : read;
