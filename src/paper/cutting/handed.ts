@@ -1,7 +1,7 @@
 // Cloth as a left-handed cutter lays it out: what lies along a strip is counted from the right. Places change, and no piece is
 // turned over: the cloth lies right side up for either hand.
 import type { FabricPlan } from '#craft';
-import type { LaidOut, LaidSheets, Layout, Strip } from '#craft/cutting';
+import type { LaidOut, LaidPiece, LaidSheets, Layout, Strip, StripPart } from '#craft/cutting';
 import type { ClothDirections, PatternCut } from '#craft/directions';
 
 export type Hand = 'right' | 'left';
@@ -47,8 +47,19 @@ const from = <L extends number>(width: L, taken: number): L => (width - taken) a
 
 const mirroredStrip = (strip: Strip, width: Layout['width']): Strip => ({
   ...strip,
-  parts: strip.parts.map((part) => ({ ...part, at: from(width, part.at + part.width) })),
+  parts: strip.parts.flatMap((part) => mirroredPart(part, width)),
 });
+
+/** Pieces of a part begin at one edge: where they are of different widths, those of one width after another. */
+const mirroredPart = ({ at, pieces }: StripPart, width: Layout['width']): readonly StripPart[] => {
+  const runs: { readonly width: StripPart['width']; readonly pieces: LaidPiece[] }[] = [];
+  for (const piece of pieces) {
+    const run = runs.at(-1);
+    if (run?.width === piece.cut[0]) run.pieces.push(piece);
+    else runs.push({ width: piece.cut[0], pieces: [piece] });
+  }
+  return runs.map((run) => ({ ...run, at: from(width, at + run.width) }));
+};
 
 const mirroredDirections = (directions: ClothDirections): ClothDirections => ({
   ...directions,
