@@ -14,10 +14,9 @@ import {
   sleeveFor,
 } from '#craft/finishing';
 import { type Length, length, tidy, toNearestMark, type Unit, upToMark } from '#craft/measure';
+import type { FinishPlan, Note } from '#craft/plan';
 import type { SetTop } from '#craft/setting';
 import { type Rational, toNumber } from '#ground/exact';
-import type { Note } from './notes.ts';
-import type { FinishPlan } from './plan.ts';
 
 type Natures = ReadonlyMap<string, ClothNature>;
 

@@ -2,7 +2,7 @@
 // plan spreads over the top, bound, sleeve and label sewn on. Its pieces are cut with all others.
 import { inchIn, type Length, length } from '#craft/measure';
 import { allWork, seamWork, type Work } from '#craft/minutes';
-import type { QuiltPlan } from './plan.ts';
+import type { QuiltPlan } from '#craft/plan';
 
 type Finished = Pick<QuiltPlan, 'quilt' | 'top' | 'finish'>;
 

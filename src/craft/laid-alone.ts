@@ -1,10 +1,9 @@
 // What cloth do some more pieces of a block take, cut by themselves? The first layout that is found: good enough for a few pieces.
+
+import { laidFor, naturesOf, type WantedPiece } from '#craft/cloths';
 import { type ClothNature, ledgerOf } from '#craft/cutting';
-import { laidFor } from './cloth-plan.ts';
-import { naturesOf } from './natures.ts';
+import type { BlockPlan, FabricPlan, QuiltPlan } from '#craft/plan';
 import { pathsOf } from './pieces-taken.ts';
-import type { BlockPlan, FabricPlan, QuiltPlan } from './plan.ts';
-import type { WantedPiece } from './wanted-pieces.ts';
 
 export interface LaidAlone {
   readonly fabric: string;

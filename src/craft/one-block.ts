@@ -1,13 +1,13 @@
 // What of a planned quilt belongs to one block: its entries, and the cloth that its pieces alone are cut from, laid out anew.
+
+import { unitsAmong } from '#craft/blocks';
+import { type ClothSearch, naturesOf, planCloths } from '#craft/cloths';
 import type { Quilt } from '#craft/design';
 import { length } from '#craft/measure';
+import type { BlockPlan, QuiltPlan } from '#craft/plan';
 import { setsOf, stageFor } from '#craft/ways';
 import { toNumber } from '#ground/exact';
-import { unitsAmong } from './block-plan.ts';
-import { type ClothSearch, planCloths } from './cloth-plan.ts';
-import { naturesOf } from './natures.ts';
 import { piecesTaken } from './pieces-taken.ts';
-import type { BlockPlan, QuiltPlan } from './plan.ts';
 
 /**
  * The plan with nothing but this block in it: all its colourings and mirror images, their pieces' cloths with layouts and

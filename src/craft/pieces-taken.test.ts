@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { naturesOf } from './natures.ts';
+import { naturesOf } from '#craft/cloths';
 import { piecesTaken } from './pieces-taken.ts';
 import { planQuilt } from './quilt.ts';
 

@@ -1,21 +1,26 @@
 // What is cut from each cloth for a drafted quilt, given how wide and of what nature its cloths are: pieces of blocks, top
 // and finish. Sizes and joining stay the same on any cloth; strips joined across it, panels and binding do not.
+
+import {
+  blockPieces,
+  finishPieces,
+  type Natures,
+  nestedWell,
+  quickLength,
+  topPieces,
+  type WantedPiece,
+} from '#craft/cloths';
 import type { CutRule } from '#craft/cutting';
 import type { Quilt } from '#craft/design';
 import { length } from '#craft/measure';
+import type { BlockPlan, FinishPlan, TopPlan } from '#craft/plan';
 import type { TopPressing } from '#craft/pressing';
 import type { SetTop } from '#craft/setting';
+import type { DrawnCloths } from '#craft/tones';
+import { chooseBorderLie, topPlanner } from '#craft/top';
 import { toNumber } from '#ground/exact';
 import type { Recall } from '#ground/recall';
-import { chooseBorderLie } from './border-lie.ts';
 import { planFinish } from './finish-plan.ts';
-import type { Natures } from './natures.ts';
-import { nestedWell } from './nested-well.ts';
-import type { BlockPlan, FinishPlan, TopPlan } from './plan.ts';
-import { quickLength } from './quick-length.ts';
-import type { DrawnCloths } from './scrap-plan.ts';
-import { topPlanner } from './top-plan.ts';
-import { blockPieces, finishPieces, topPieces, type WantedPiece } from './wanted-pieces.ts';
 
 export interface QuiltToCut {
   readonly quilt: Quilt;

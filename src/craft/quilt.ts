@@ -1,4 +1,27 @@
 // The whole road: from a quilt document to its plan. Read this first; every line is a room.
+
+import {
+  type BlockPlans,
+  motifNotes,
+  type PiecedEntry,
+  pieceEntries,
+  planBlocks,
+  thinPieces,
+  tightCurves,
+  turnsAlike,
+} from '#craft/blocks';
+import {
+  type ClothWatch,
+  endsNotes,
+  foldNotes,
+  type Natures,
+  naturesOf,
+  planCloths,
+  planCost,
+  printCostNotes,
+  printSlantNotes,
+  withStrips,
+} from '#craft/cloths';
 import { type CutRule, type CuttingProblem, defaultBudget } from '#craft/cutting';
 import {
   centresOf,
@@ -15,46 +38,38 @@ import {
 import { blockDrafter, type DraftedBlock, type DraftingProblem, outlineOf } from '#craft/drafting';
 import { type Likeness, likenessOf, strictestOf } from '#craft/fabric';
 import { threadFor } from '#craft/finishing';
-import type { Sections } from '#craft/foundation';
+import { planFoundations, type Sections } from '#craft/foundation';
 import { cornerTolerance } from '#craft/limits';
 import { length, type Unit } from '#craft/measure';
+import type { Note, QuiltPlan } from '#craft/plan';
 import { type EntryToPress, planPressing } from '#craft/pressing';
 import { type SetTop, type SettingProblem, setTop } from '#craft/setting';
 import type { IntegerSolver } from '#craft/strips';
+import {
+  clothsSewnAs,
+  type DrawnCloths,
+  lightnessBy,
+  planScraps,
+  sewnAs,
+  type ValueNote,
+  valueNotes,
+} from '#craft/tones';
+import { topMarkNotes } from '#craft/top';
 import { toNumber } from '#ground/exact';
 import { done, type Outcome, refused } from '#ground/outcome';
 import type { Recall } from '#ground/recall';
-import { withStrips } from './angled-plan.ts';
-import { type BlockPlans, type PiecedEntry, pieceEntries, planBlocks } from './block-plan.ts';
-import { endsNotes } from './cloth-ends.ts';
-import { foldNotes } from './cloth-fold.ts';
-import { lightnessBy } from './cloth-lightness.ts';
-import { type ClothWatch, planCloths, planCost } from './cloth-plan.ts';
 import { bedNotes } from './finish-plan.ts';
-import { planFoundations } from './foundation-plan.ts';
 import { frozen } from './frozen.ts';
-import { motifNotes } from './motif-notes.ts';
-import { type Natures, naturesOf } from './natures.ts';
-import type { Note } from './notes.ts';
 import { pathsOf, piecesTaken } from './pieces-taken.ts';
-import type { QuiltPlan } from './plan.ts';
-import { printCostNotes } from './print-cost.ts';
-import { printSlantNotes } from './print-slant.ts';
-import { clothsSewnAs, type DrawnCloths, planScraps, sewnAs } from './scrap-plan.ts';
 import { minutesOfPlan } from './step-minutes.ts';
-import { thinPieces } from './thin-pieces.ts';
-import { tightCurves } from './tight-curves.ts';
-import { topMarkNotes } from './top-marks.ts';
-import { turnsAlike } from './turns-alike.ts';
-import { type ValueNote, valueNotes } from './value-plan.ts';
 
-export { withBetterCloth } from './better-cloth.ts';
-export { entryName, unitsAmong } from './block-plan.ts';
+export { entryName, toldCloths, turnsAlike, unitsAmong, wayOf } from '#craft/blocks';
+export { naturesOf, withBetterCloth } from '#craft/cloths';
+export type * from '#craft/plan';
+export type { Note, NotMade } from '#craft/plan';
+export { type ValuesNear, valuesNear } from '#craft/tones';
 export { type LaidAlone, layAlone } from './laid-alone.ts';
-export { naturesOf } from './natures.ts';
-export type { Note, NotMade } from './notes.ts';
 export { planOfBlock } from './one-block.ts';
-export type * from './plan.ts';
 export { type Recutting, recut } from './recut.ts';
 export { type Refinishing, refinish } from './refinish.ts';
 export { replan } from './replan.ts';
@@ -66,9 +81,6 @@ export {
   topMinutes,
   topStepMinutes,
 } from './step-minutes.ts';
-export { turnsAlike } from './turns-alike.ts';
-export { toldCloths, wayOf } from './unit-ways.ts';
-export { type ValuesNear, valuesNear } from './value-sight.ts';
 
 /** Lengths of a problem are in the document's unit, which is told with them. */
 export type Problem = DesignProblem | ((DraftingProblem | SettingProblem | CuttingProblem) & { readonly unit: Unit });

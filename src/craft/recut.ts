@@ -1,10 +1,10 @@
 // How would one cloth of a planned quilt be laid out, were it wider, sold otherwise, without an upright, or did no piece of it
 // turn? Blocks, top and sizes stay; strips joined across the cloth, panels and binding follow.
+
+import { type ClothSearch, naturesOf, planCloths } from '#craft/cloths';
 import type { Fabric, Quilt } from '#craft/design';
-import { type ClothSearch, planCloths } from './cloth-plan.ts';
-import { naturesOf } from './natures.ts';
+import type { FabricPlan, QuiltPlan } from '#craft/plan';
 import { piecesTaken } from './pieces-taken.ts';
-import type { FabricPlan, QuiltPlan } from './plan.ts';
 
 export interface Recutting {
   readonly plan: QuiltPlan;

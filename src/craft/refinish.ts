@@ -1,10 +1,10 @@
 // How would the cloths of a planned quilt be laid out, were it finished otherwise, or were pieces of some kind not cut from
 // them? Blocks, top and sizes stay; only the cloths that this touches are laid out anew.
+
+import { type ClothSearch, naturesOf, planCloths } from '#craft/cloths';
 import type { FinishDesign, Quilt } from '#craft/design';
-import { type ClothSearch, planCloths } from './cloth-plan.ts';
-import { naturesOf } from './natures.ts';
+import type { FabricPlan, PieceUse, QuiltPlan } from '#craft/plan';
 import { piecesTaken } from './pieces-taken.ts';
-import type { FabricPlan, PieceUse, QuiltPlan } from './plan.ts';
 
 export interface Refinishing {
   readonly plan: QuiltPlan;

@@ -1,8 +1,9 @@
 // What would another way of buying, laying or cutting the same quilt come to? Of a plan that was searched for, only the cloths that the change
 // touches are laid out anew.
+
+import { clothBought, planCost } from '#craft/cloths';
 import { toDocument } from '#craft/design';
-import { clothBought, planCost } from './cloth-plan.ts';
-import type { FabricPlan, QuiltPlan } from './plan.ts';
+import type { FabricPlan, QuiltPlan } from '#craft/plan';
 import { type Recutting, recut } from './recut.ts';
 
 export interface Replanning {

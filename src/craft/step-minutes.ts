@@ -1,12 +1,13 @@
 // How long each step of a plan takes, over the whole quilt, and all of them; by the table of minutes that the document has.
+
+import { unitsAmong } from '#craft/blocks';
 import { cornerTolerance } from '#craft/limits';
 import { inchIn, length } from '#craft/measure';
 import { allWork, matchesOn, minutesOf, minutesWith, partOf, seamWork, type Work } from '#craft/minutes';
+import type { BlockPlan, ClothPiece, FabricPlan, PlannedStep, QuiltPlan, TopStep } from '#craft/plan';
 import { madeWork } from '#craft/ways';
 import { toNumber } from '#ground/exact';
-import { unitsAmong } from './block-plan.ts';
 import { finishWork } from './finish-work.ts';
-import type { BlockPlan, ClothPiece, FabricPlan, PlannedStep, QuiltPlan, TopStep } from './plan.ts';
 
 type Made = Pick<QuiltPlan, 'quilt' | 'top' | 'blocks' | 'fabrics' | 'finish'>;
 

@@ -1,6 +1,5 @@
 // Which plain pieces of a top fall between two marks and cannot be trimmed, so that the maker must know?
-import type { Note } from './notes.ts';
-import type { TopPiece, TopPlan } from './plan.ts';
+import type { Note, TopPiece, TopPlan } from '#craft/plan';
 
 /** Triangles are trimmed after sewing, and what goes round the quilt is cut to measure along its length. */
 export const topMarkNotes = (top: TopPlan): readonly Note[] => top.pieces.flatMap((piece) => notesOf(piece, top));

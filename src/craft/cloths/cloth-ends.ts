@@ -11,10 +11,9 @@ import {
 import type { Fabric, Quilt } from '#craft/design';
 import { directionsFor } from '#craft/directions';
 import { length, tidy } from '#craft/measure';
+import type { EndsPlan, FabricPlan, Note } from '#craft/plan';
 import { toNumber } from '#ground/exact';
 import { costOfCloth } from './cloth-ease.ts';
-import type { Note } from './notes.ts';
-import type { EndsPlan, FabricPlan } from './plan.ts';
 
 export interface EndsTask {
   readonly quilt: Quilt;

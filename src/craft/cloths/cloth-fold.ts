@@ -13,9 +13,8 @@ import {
 import type { Fabric, Quilt } from '#craft/design';
 import { type ClothDirections, directionsFor, type RightEnd, workOf } from '#craft/directions';
 import { type Length, tidy } from '#craft/measure';
+import type { FabricPlan, FoldPlan, FoldWay, Note } from '#craft/plan';
 import { costOfCloth } from './cloth-ease.ts';
-import type { Note } from './notes.ts';
-import type { FabricPlan, FoldPlan, FoldWay } from './plan.ts';
 
 export interface FoldTask {
   readonly quilt: Quilt;

@@ -1,8 +1,8 @@
 // Pieces that finish so narrow that no mark of the ruler tells them from their seams.
 import type { Cut, CuttingProblem } from '#craft/cutting';
 import { type Length, length } from '#craft/measure';
+import type { BlockPlan, TopPiece } from '#craft/plan';
 import { type Rational, toNumber } from '#ground/exact';
-import type { BlockPlan, TopPiece } from './plan.ts';
 
 /** @param ruler the finest mark: a side under half of it goes down to nothing */
 export const thinPieces = (of: {

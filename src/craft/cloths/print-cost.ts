@@ -1,10 +1,9 @@
 // What does it cost in cloth that a print stands upright? The quilt laid out again as if it did not matter, its panels and
 // joined borders with it.
 import type { Quilt } from '#craft/design';
+import type { FabricPlan, Note, TopPlan } from '#craft/plan';
 import { type ClothSearch, planCloths } from './cloth-plan.ts';
 import type { Natures } from './natures.ts';
-import type { Note } from './notes.ts';
-import type { FabricPlan, TopPlan } from './plan.ts';
 import type { WantedPiece } from './wanted-pieces.ts';
 
 /**

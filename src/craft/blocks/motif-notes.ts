@@ -1,9 +1,8 @@
 // What do the maker's motifs cost in cloth?
 import type { Quilt } from '#craft/design';
 import { tidy } from '#craft/measure';
+import type { FabricPlan, Note } from '#craft/plan';
 import { toNumber } from '#ground/exact';
-import type { Note } from './notes.ts';
-import type { FabricPlan } from './plan.ts';
 
 /** One for each cloth of which pieces are cut round a motif. */
 export const motifNotes = (quilt: Quilt, fabrics: readonly FabricPlan[]): readonly Note[] =>

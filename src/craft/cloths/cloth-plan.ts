@@ -21,6 +21,7 @@ import type { Fabric, Quilt } from '#craft/design';
 import { directionsFor } from '#craft/directions';
 import { lightnessOf, type Value, valuesOf } from '#craft/fabric';
 import type { Length } from '#craft/measure';
+import type { CostPlan, FabricPlan, PieceUse } from '#craft/plan';
 import type { IntegerSolver, ShopStep } from '#craft/strips';
 import { fromDecimal, sum, toNumber } from '#ground/exact';
 import type { Recall } from '#ground/recall';
@@ -30,7 +31,6 @@ import { costOfCloth, easingFor, ladderOf } from './cloth-ease.ts';
 import { layWithEnds } from './cloth-ends.ts';
 import { laidAs, layOnFold } from './cloth-fold.ts';
 import type { Natures } from './natures.ts';
-import type { CostPlan, FabricPlan, PieceUse } from './plan.ts';
 import type { WantedPiece } from './wanted-pieces.ts';
 
 export interface ClothSearch {

@@ -1,16 +1,17 @@
 // The units of a block that are made in a way that the document chooses: which patches they are, how those are cut, and at
 // which steps the way is gone. All other patches are cut singly.
+
+import type { Natures } from '#craft/cloths';
 import type { Cut, CutRule } from '#craft/cutting';
 import type { BlockDesign, Method, Quilt, UnitKind, WayName } from '#craft/design';
 import { type DraftedBlock, outlineOf } from '#craft/drafting';
 import { cornerTolerance } from '#craft/limits';
 import { length } from '#craft/measure';
 import type { SewingStep } from '#craft/piecing';
+import type { Note, NotMade } from '#craft/plan';
 import { type Unit, unitKey, unitsIn, type Way, wayFor } from '#craft/ways';
 import { toNumber } from '#ground/exact';
 import { noRecall, type Recall } from '#ground/recall';
-import type { Natures } from './natures.ts';
-import type { Note, NotMade } from './notes.ts';
 
 /** A unit of a block, and the way in which it is made. */
 export interface MadeUnit {

@@ -1,8 +1,7 @@
 // The blocks' pieces that are cut from strips at an angle, as it was chosen over the whole quilt.
 import { type ChosenWay, type Cut, chooseWays, rowOutlines, stripsFor } from '#craft/cutting';
+import type { BlockPlan, Note, PlannedPiece } from '#craft/plan';
 import type { Natures } from './natures.ts';
-import type { Note } from './notes.ts';
-import type { BlockPlan, PlannedPiece } from './plan.ts';
 import type { WantedPiece } from './wanted-pieces.ts';
 
 /**

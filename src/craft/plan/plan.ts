@@ -6,7 +6,7 @@ import type { QuarterTurn, Quilt, Side } from '#craft/design';
 import type { ClothDirections } from '#craft/directions';
 import type { Value } from '#craft/fabric';
 import type { BattingPackage, BedName, EvenLines, Thread } from '#craft/finishing';
-import type { Sections } from '#craft/foundation';
+import type { OnPaper, Sections } from '#craft/foundation';
 import type { Length } from '#craft/measure';
 import type { PressWish, SeamInPlace } from '#craft/piecing';
 import type { Press, SidePress, TopPressing, WhyLoose } from '#craft/pressing';
@@ -14,7 +14,6 @@ import type { SetTop, StripRole, TopThing } from '#craft/setting';
 import type { Unit, Way } from '#craft/ways';
 import type { Arc } from '#ground/arc';
 import type { Point, Polygon } from '#ground/plane';
-import type { OnPaper } from './foundation-plan.ts';
 import type { Note } from './notes.ts';
 
 export type { OnPaper };

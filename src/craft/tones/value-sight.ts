@@ -3,8 +3,8 @@
 import { inColourway, type Quilt } from '#craft/design';
 import { blockDrafter, type DraftedBlock } from '#craft/drafting';
 import type { Sight } from '#craft/fabric';
+import type { QuiltPlan } from '#craft/plan';
 import { lightnessBy } from './cloth-lightness.ts';
-import type { QuiltPlan } from './plan.ts';
 import { type ValueNote, valueNotes } from './value-plan.ts';
 
 export interface ValuesNear extends Pick<ValueNote, 'block' | 'colouring' | 'light' | 'dark'> {

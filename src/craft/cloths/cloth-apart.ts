@@ -2,7 +2,7 @@
 // of their own; a short search may miss that.
 import { type ClothLine, type Demand, demandsOf, type LaidOut, type Strip } from '#craft/cutting';
 import { tidy } from '#craft/measure';
-import type { FabricPlan, PieceUse } from './plan.ts';
+import type { FabricPlan, PieceUse } from '#craft/plan';
 
 type Line = ClothLine<Pick<PieceUse, 'role'>>;
 

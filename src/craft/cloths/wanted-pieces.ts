@@ -2,10 +2,10 @@
 import { type ClothNature, type Cut, joiningRun, type Wanted } from '#craft/cutting';
 import type { QuarterTurn } from '#craft/design';
 import type { Length } from '#craft/measure';
+import type { BlockPlan, FinishPlan, PieceUse, TopPiece, TopPlan } from '#craft/plan';
 import type { PlacedBlock } from '#craft/setting';
+import type { DrawnCloths } from '#craft/tones';
 import type { Natures } from './natures.ts';
-import type { BlockPlan, FinishPlan, PieceUse, TopPiece, TopPlan } from './plan.ts';
-import type { DrawnCloths } from './scrap-plan.ts';
 
 export type WantedPiece = Wanted<Omit<PieceUse, 'count'>>;
 

@@ -2,11 +2,12 @@
 // pieces cut to size and its steps numbered and counted over the whole quilt.
 import { type BlockSize, blockDrift, rulerSizes } from '#craft/accuracy';
 import { adviceFor, adviceForCurves, type CurvedAdvice } from '#craft/advice';
+import type { Natures } from '#craft/cloths';
 import { type Cut, type CutRule, patchCut, straightOnEdge } from '#craft/cutting';
 import type { BlockDesign, Colouring, Quilt } from '#craft/design';
 import { type DraftedBlock, draftBlock, fabricsOf, mirrored, mirroredSide, outlineOf } from '#craft/drafting';
 import type { Likeness } from '#craft/fabric';
-import type { Sections } from '#craft/foundation';
+import { mirroredSections, onPaper, paperCut, paperMarks, type Sections } from '#craft/foundation';
 import { cornerTolerance } from '#craft/limits';
 import { type Length, length } from '#craft/measure';
 import {
@@ -19,17 +20,14 @@ import {
   type SewingStep,
   wholeTurn,
 } from '#craft/piecing';
+import type { BlockNesting, BlockPlan, Note, PlannedPiece, PlannedStep, StepWay } from '#craft/plan';
 import { type BlockPressing, isSpun, type Press, pressInMirror } from '#craft/pressing';
 import type { PlacedBlock, SetTop } from '#craft/setting';
+import { type DrawnCloths, sewnAs } from '#craft/tones';
 import { setsOf, stageFor, wholeIn } from '#craft/ways';
 import type { Arc, Outline } from '#ground/arc';
 import { at, boxOf, type Point, type Polygon } from '#ground/plane';
 import { noRecall, type Recall } from '#ground/recall';
-import { mirroredSections, onPaper, paperCut, paperMarks } from './foundation-plan.ts';
-import type { Natures } from './natures.ts';
-import type { Note } from './notes.ts';
-import type { BlockNesting, BlockPlan, PlannedPiece, PlannedStep, StepWay } from './plan.ts';
-import { type DrawnCloths, sewnAs } from './scrap-plan.ts';
 import {
   inRising,
   type MadeUnit,

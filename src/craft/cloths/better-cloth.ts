@@ -1,6 +1,7 @@
 // A plan while its layouts are still searched for: one cloth of it laid out better than it was. Knows nothing of the search.
+
+import type { FabricPlan, QuiltPlan } from '#craft/plan';
 import { planCost } from './cloth-plan.ts';
-import type { FabricPlan, QuiltPlan } from './plan.ts';
 
 /**
  * @param cloth as a watched search tells it, of the same document

@@ -1,7 +1,7 @@
 // Pieces with a hollow side so tight that about the same centre nothing is left for the allowance.
 import { type CuttingProblem, tightestHollow } from '#craft/cutting';
 import { type Length, length } from '#craft/measure';
-import type { BlockPlan } from './plan.ts';
+import type { BlockPlan } from '#craft/plan';
 
 /** Each kind of piece once: a mirrored block has its own entry, and the same curves. */
 export const tightCurves = (of: {

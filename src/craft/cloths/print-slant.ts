@@ -1,8 +1,7 @@
 // Which prints that have an upright lie slanted in a top on point? They follow their blocks, an eighth of a turn off.
 import type { Quilt } from '#craft/design';
+import type { BlockPlan, Note, TopPlan } from '#craft/plan';
 import { signedArea } from '#ground/plane';
-import type { Note } from './notes.ts';
-import type { BlockPlan, TopPlan } from './plan.ts';
 
 /** One note for each such cloth, in the document's order. Setting triangles and borders stand upright. */
 export const printSlantNotes = (of: {

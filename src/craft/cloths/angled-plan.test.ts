@@ -1,7 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { planQuilt, type QuiltPlan } from './quilt.ts';
-import { recut } from './recut.ts';
+import { planQuilt, type QuiltPlan, recut } from '#craft';
 
 type Written = Readonly<Record<string, unknown>>;
 

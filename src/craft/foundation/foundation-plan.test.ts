@@ -2,10 +2,10 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { planQuilt, type QuiltPlan } from '#craft';
-import { roughCut } from '#craft/foundation';
 import { length } from '#craft/measure';
 import { rational } from '#ground/exact';
 import { boxOf } from '#ground/plane';
+import { roughCut } from './rough-cut.ts';
 
 const written = (): Record<string, unknown> & { fabrics: readonly { readonly id: string }[] } =>
   JSON.parse(readFileSync('examples/kettle-bank.quilt.json', 'utf8'));

@@ -1,8 +1,8 @@
 // How much work may a layout on cloth by the length save, and what does each such layout cost in the shop?
 import { amountToBuy, type Easing, lengthHeld } from '#craft/cutting';
 import type { Fabric, Quilt } from '#craft/design';
+import type { FabricPlan } from '#craft/plan';
 import { fromDecimal, mul, toNumber } from '#ground/exact';
-import type { FabricPlan } from './plan.ts';
 
 /** Less work is looked for at the purchase of the shortest layout, and at one and two steps of the shop more. */
 export const easingFor = ({ layout, buying, unit }: Quilt): Easing => ({

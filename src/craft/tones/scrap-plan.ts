@@ -4,8 +4,8 @@ import type { BlockDesign, Colouring, Quilt } from '#craft/design';
 import { type DraftedBlock, fabricsOf } from '#craft/drafting';
 import { drawScraps } from '#craft/fabric';
 import { cornerTolerance } from '#craft/limits';
+import type { Note } from '#craft/plan';
 import { pointInTop, type SetTop, touchingPairs } from '#craft/setting';
-import type { Note } from './notes.ts';
 
 /** By placed block: the cloth of each patch, in the block's order; null where nothing is drawn. */
 export type DrawnCloths = readonly (readonly string[] | null)[];

@@ -3,12 +3,14 @@ import { type SeamLine, seamLine } from '#craft/chords';
 import type { Cut, CutRule } from '#craft/cutting';
 import type { Quilt } from '#craft/design';
 import { type DraftedBlock, type DraftingProblem, outlineOf } from '#craft/drafting';
-import { foundationsOf, mostFoundationPatches, roughCut, type Sections } from '#craft/foundation';
 import { cornerTolerance } from '#craft/limits';
 import { type Length, length } from '#craft/measure';
 import { done, type Outcome, refused } from '#ground/outcome';
 import { at, boxOf, type Polygon } from '#ground/plane';
 import { noRecall, type Recall } from '#ground/recall';
+import { foundationsOf, mostFoundationPatches } from './foundations.ts';
+import { roughCut } from './rough-cut.ts';
+import type { Sections } from './sections.ts';
 
 /** By block; refused where a block cannot be pieced so. */
 export const planFoundations = (of: {

@@ -1,13 +1,14 @@
 // The top of a plan: its own pieces (sashes, setting triangles, fills, borders) and the order of joining.
+
+import { entryName } from '#craft/blocks';
 import { type ClothNature, type CutRule, joinedAnyWay, joinedOnCloth, joinedStrip } from '#craft/cutting';
 import type { Length } from '#craft/measure';
 import { joinTop, labelAt, type TopJoin } from '#craft/piecing';
+import type { TopPiece, TopPlan, TopStep } from '#craft/plan';
 import type { TopPressing } from '#craft/pressing';
 import type { PlacedBlock, PlacedStrip, SetTop } from '#craft/setting';
+import type { DrawnCloths } from '#craft/tones';
 import { centroid, distance, type Point } from '#ground/plane';
-import { entryName } from './block-plan.ts';
-import type { TopPiece, TopPlan, TopStep } from './plan.ts';
-import type { DrawnCloths } from './scrap-plan.ts';
 import { topCut } from './top-cut.ts';
 
 /** How each border ring is to lie on its cloth: in pieces across it, in one piece along it, or in pieces as they need fewest joins. */

@@ -4,10 +4,9 @@ import type { BlockDesign, Colouring, Quilt } from '#craft/design';
 import { type DraftedBlock, fabricsOf, type Patch } from '#craft/drafting';
 import { readsApart } from '#craft/fabric';
 import { cornerTolerance } from '#craft/limits';
+import type { BlockPlan, Note, ReadingAlike } from '#craft/plan';
 import { touchingPairs } from '#craft/setting';
 import { outlineArea } from '#ground/arc';
-import type { Note, ReadingAlike } from './notes.ts';
-import type { BlockPlan } from './plan.ts';
 import { sewnAs } from './scrap-plan.ts';
 
 export type ValueNote = Extract<Note, { readonly code: 'fabric/values-near' }>;

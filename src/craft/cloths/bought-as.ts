@@ -2,8 +2,8 @@
 import { type ClothPurchase, type ClothSheet, type LaidSheets, unitsIn } from '#craft/cutting';
 import type { Buying, Fabric, LengthKind, SheetKind } from '#craft/design';
 import { type Length, length, type Unit } from '#craft/measure';
+import type { BoughtPart } from '#craft/plan';
 import { add, div, fromDecimal, mul, one, type Rational, rational, sub, sum, toNumber, two } from '#ground/exact';
-import type { BoughtPart } from './plan.ts';
 
 interface Shop {
   readonly buying: Buying;
