@@ -30,14 +30,17 @@ const assertStepsSaid = (plan: QuiltPlan, alts: readonly string[]): void => {
   const machines = alts.filter((alt) => /, step \d+ at the machine: /.test(alt));
   assert.deepEqual([boards.length, machines.length], [steps.length, steps.length]);
   const called = (part: string): string => (part.startsWith('#') ? `unit ${part.slice(1)}` : part);
-  steps.forEach(({ number, join: parts, press, unfinished, onPaper }, i) => {
+  steps.forEach(({ number, join: parts, press, unfinished, onPaper, made }, i) => {
     const alt = boards[i] ?? '';
     assert.ok(alt.includes(`step ${number} on the board`), alt);
     for (const part of [...parts, ...(press === 'open' || press === 'spin' ? [] : [press])])
       assert.match(alt.toLowerCase(), new RegExp(`\\b${called(part).toLowerCase()}\\b`));
     // on a foundation nothing is measured before its sheet is cut out
     if (onPaper !== undefined && onPaper.laid < onPaper.order.length) return;
-    const size = new RegExp(`measures (about )?(${figure}) × (${figure}) ${unit}`).exec(alt);
+    // nor is anything before a unit that is made with others is one, or a slice is
+    const isUnit = !made || made.isLast || made.way.name === 'sew-and-flip';
+    if (!isUnit && made.unit.strips?.widths.length !== made.parts.flat().length) return;
+    const size = new RegExp(`(?:measures|[Tt]rim unit \\d+ to) (about )?(${figure}) × (${figure}) ${unit}`).exec(alt);
     assert.ok(size, alt);
     unfinished.forEach((side, k) => {
       const off = Math.abs(amountOf(size[2 + k] as string) - side);

@@ -3,7 +3,7 @@
 import type { StepWay } from '#craft';
 import { length } from '#craft/measure';
 import { type Line, type Stage, stageFor } from '#craft/ways';
-import { boxOf, type Point, type Polygon } from '#ground/plane';
+import { type Box, boxOf, centroid, distance, type Point, type Polygon } from '#ground/plane';
 import { signOf } from '#paper/cloth';
 import { ink, inkOn, patchEdgePt, softInk } from './ink.ts';
 import { drawLabels } from './label.ts';
@@ -136,15 +136,24 @@ const cutFromRight = (stage: Stage): Stage => {
 /** Of its height. */
 const mostStripShare = 2.2;
 
-/** Beside the middle, where the lines meet. */
-const aside = (outline: Polygon): Polygon => {
-  const box = boxOf(outline);
-  return rectOutline({
-    x: box.x + box.width * 0.04,
-    y: box.y + box.height * 0.2,
-    width: box.width * 0.32,
-    height: box.height * 0.32,
-  });
+/** Beside the lines, which go through the middle. */
+const aside = (outline: Polygon): Polygon =>
+  outline.length === 3 ? asideInTriangle(outline) : asideInBox(boxOf(outline));
+
+const asideInBox = ({ x, y, width, height }: Box): Polygon =>
+  rectOutline({ x: x + width * 0.04, y: y + height * 0.2, width: width * 0.32, height: height * 0.32 });
+
+/** From the middle along the longest side, so that two halves of one square have their names apart. */
+const asideInTriangle = (outline: Polygon): Polygon => {
+  const [from, to] = outline
+    .map((p, i) => [p, outline[(i + 1) % 3] ?? p] as const)
+    .reduce((longest, [a, b]) => (distance(a, b) > distance(longest[0], longest[1]) + 1e-6 ? [a, b] : longest));
+  const [left, right] = from.x < to.x ? [from, to] : [to, from];
+  const middle = centroid(outline);
+  const side = distance(left, right);
+  const x = middle.x + 0.2 * (left.x - right.x);
+  const y = middle.y + 0.2 * (left.y - right.y);
+  return rectOutline({ x: x - 0.1 * side, y: y - 0.1 * side, width: 0.2 * side, height: 0.2 * side });
 };
 
 const drawnLine = (line: Polygon): string =>

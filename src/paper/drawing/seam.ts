@@ -132,7 +132,10 @@ const mean = (block: BlockPlan, patches: readonly number[], a: Point, way: Point
     return sum + (middle.x - a.x) * way.x + (middle.y - a.y) * way.y;
   }, 0) / Math.max(1, patches.length);
 
-/** Whether a unit can be measured after this step: on a foundation when the sheet is cut out, of pieces cut with room when it is whole. */
+/**
+ * Whether a unit can be measured after this step: on a foundation when the sheet is cut out, of units made together or with room when
+ * they are whole. What is flipped keeps the size of its base, and of strips sewn side by side slices are cut before a unit is whole.
+ */
 export const isTrimmed = ({ onPaper, made }: Pick<PlannedStep, 'onPaper' | 'made'>): boolean =>
   (onPaper === undefined || onPaper.laid === onPaper.order.length) &&
-  !(made?.way.name === 'singly' && made.way.trimmed && !made.isLast);
+  (made === undefined || made.isLast || made.way.name === 'sew-and-flip' || made.way.name === 'strip-sets');
