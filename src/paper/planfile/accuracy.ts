@@ -17,13 +17,14 @@ export const accuracyEntries = ({ quilt }: Pick<QuiltPlan, 'quilt'>, block: Bloc
   const entry = (step: number, way: SizeModel['way']): unknown => {
     const model = models.find((one) => one.step === step && one.way === way);
     if (model === undefined) return null;
-    const { deviation, worst } = spreadOf(model, care, trueHabit);
+    const { deviation, rootSumSquare, worst } = spreadOf(model, care, trueHabit);
     const takes = sensitivity(model);
     return {
       seams: model.seams.length,
       allowance: 0 - takes.allowance,
       fold: 0 - takes.fold,
       likely: rounded(2 * deviation),
+      rootSumSquare: rounded(rootSumSquare),
       worst: rounded(worst),
     };
   };
