@@ -382,6 +382,18 @@ const views: readonly View[] = [
     },
   },
   {
+    name: 'draft, a curve in hand',
+    open: async (page, at) => {
+      await page.goto(at);
+      await page.getByRole('button', { name: 'Blank, in inches' }).click();
+      await page.getByRole('listbox', { name: /^The block First block/ }).waitFor();
+      await page.getByRole('button', { name: 'Lay a curve' }).click();
+      const hand = page.getByRole('application');
+      for (const key of ['ArrowRight', 'Enter', 'ArrowLeft', 'ArrowDown', 'Enter']) await hand.press(key);
+      await page.getByRole('textbox', { name: 'Radius' }).waitFor();
+    },
+  },
+  {
     name: 'draft, patches chosen and a gap to mend',
     open: async (page, at) => {
       await page.goto(at);

@@ -4,3 +4,4 @@ export { box, type CutBlock, randomBlock } from './cut-block.ts';
 export { planned, quilt, star, type Written } from './documents.ts';
 export { type Met, meetingsFound, nestedOf } from './meetings.ts';
 export { mergedBlock, type Tiling, tilings } from './merged-block.ts';
+export { measuredText, type Reading, readingsOf, type Student, students } from './students.ts';
