@@ -39,7 +39,9 @@ describe('docs/plan.md', () => {
   });
 
   it('lists every code of a note', () => {
-    const codes = [...read('src/craft/notes.ts').matchAll(/readonly code: '([^']+)'/g)].map(([, code = '']) => code);
+    const codes = [...read('src/craft/plan/notes.ts').matchAll(/readonly code: '([^']+)'/g)].map(
+      ([, code = '']) => code,
+    );
     assert.ok(codes.length > 0);
     assert.deepEqual(
       codes.filter((code) => !described.has(code)),

@@ -3,6 +3,7 @@
 import { memo, useCallback, useEffect, useMemo } from 'react';
 import type { QuiltDocument } from '#craft/design';
 import { trueText } from '#paper/ways';
+import { estimateText } from '#paper/words';
 import { type Command, useCommands } from '#workroom/commands';
 import type { WaysPoint, WaysSeen } from '#workroom/compute';
 import { go, quiltAddress, useQuilt, useRoom } from '#workroom/room';
@@ -11,7 +12,7 @@ import { waysPlace } from './ways-place.ts';
 import { WaysPlot } from './ways-plot.tsx';
 
 export const WaysView = ({ picked }: { readonly picked: string | null }) => {
-  const { id, edit, problems } = useQuilt();
+  const { id, document, edit, problems } = useQuilt();
   const { say } = useRoom();
   const { seen, isDone } = useWays();
   const addressOf = useCallback((key: string) => quiltAddress(id, 'cut', waysPlace, key), [id]);
@@ -84,7 +85,7 @@ export const WaysView = ({ picked }: { readonly picked: string | null }) => {
             <PointTable seen={seen} picked={picked} addressOf={addressOf} />
             <p className="quiet" role="status">
               {isDone ? seen.told : 'Planning one choice after another …'}
-              {seen.between > 0 ? ` ${seen.between} more lie between these.` : ''} Minutes are an estimate of our own.
+              {seen.between > 0 ? ` ${seen.between} more lie between these.` : ''} Minutes are {estimateText(document)}.
             </p>
           </>
         )}
