@@ -154,8 +154,8 @@ describe('setting a quilt', () => {
     await openDemo(page, opened.numeric);
     const was = await turns(page);
     await page.getByRole('button', { name: 'On point', exact: true }).click();
-    // 6 · √2 · 9 in and borders of 10 in: 86.368
-    await becomes(() => size(page), '86.368 × 86.368 in');
+    // 6 · √2 · 9 in and borders of 10 in: 86.368, told to the ruler's eighth
+    await becomes(() => size(page), 'about 86⅜ × 86⅜ in');
     await page.getByRole('button', { name: '½ in' }).click();
     await page.getByRole('combobox', { name: 'Between the blocks' }).selectOption({ label: 'Log cabin' });
     await page.getByRole('button', { name: 'Fill', exact: true }).click();
@@ -293,7 +293,7 @@ describe('setting a quilt', () => {
     await becomes(async () => (await turns(page)).every((line, i) => line !== was[i]), true);
     await find('arrange pinwheel');
     await find('on point');
-    await becomes(() => size(page), '86.368 × 86.368 in');
+    await becomes(() => size(page), 'about 86⅜ × 86⅜ in');
     await find('pieced border sawtooth');
     await page.getByRole('combobox', { name: /pieced of/ }).waitFor();
     await context.close();

@@ -259,6 +259,7 @@ describe('sew', sideBySide, () => {
     await page.keyboard.press('f');
     await page.locator('.sew-large .sew-step[aria-label="Batch 4"]').waitFor();
     await page.keyboard.press('Escape');
+    await page.waitForURL(/~chains\/4$/);
     await page.keyboard.press('n');
     await atBatch(19);
     await page.reload();

@@ -36,7 +36,13 @@ describe('what students measured, at the form', sideBySide, () => {
     const own = all.filter(({ student }) => student.example === file);
     it(`${file}: ${own.map(({ name }) => name).join('; ')}`, async () => {
       const { page, context, faults } = await opened.page();
-      await page.goto(`${opened.local}#/demo/${file}`);
+      await page.goto(opened.local);
+      const [chooser] = await Promise.all([
+        page.waitForEvent('filechooser'),
+        page.getByRole('button', { name: 'From a file' }).click(),
+      ]);
+      await chooser.setFiles(`examples/${file}.quilt.json`);
+      await page.getByRole('link', { name: /^Sew/ }).waitFor();
       await kept(page);
       const quilt = page.url().replace(/\/[a-z]+$/, '');
       for (const { student, seed } of own) {
