@@ -8,7 +8,7 @@ import { benchBlock, blockShapes } from './blocks.ts';
 
 const sizes = [50, 100, 200, 500, 1000, 2000];
 const seeds = [1, 2, 3, 4, 5];
-const warmUp = 2;
+const warmUp = 10;
 const wanted: Readonly<Record<number, string>> = { 200: '50 ms', 1000: '1000 ms' };
 
 /** Processor time, warm, median over the seeds; the units are those of all seeds together. */
