@@ -2,13 +2,12 @@
 
 import {
   type BlockPlans,
+  entriesToPress,
   motifNotes,
-  type PiecedEntry,
   pieceEntries,
   planBlocks,
   thinPieces,
   tightCurves,
-  turnsAlike,
 } from '#craft/blocks';
 import {
   type ClothWatch,
@@ -35,25 +34,16 @@ import {
   readQuilt,
   unusedTones,
 } from '#craft/design';
-import { blockDrafter, type DraftedBlock, type DraftingProblem, outlineOf } from '#craft/drafting';
+import { blockDrafter, type DraftedBlock, type DraftingProblem } from '#craft/drafting';
 import { type Likeness, likenessOf, strictestOf } from '#craft/fabric';
 import { threadFor } from '#craft/finishing';
 import { planFoundations, type Sections } from '#craft/foundation';
-import { cornerTolerance } from '#craft/limits';
 import { length, type Unit } from '#craft/measure';
 import type { Note, QuiltPlan } from '#craft/plan';
-import { type EntryToPress, planPressing } from '#craft/pressing';
+import { planPressing } from '#craft/pressing';
 import { type SetTop, type SettingProblem, setTop } from '#craft/setting';
 import type { IntegerSolver } from '#craft/strips';
-import {
-  clothsSewnAs,
-  type DrawnCloths,
-  lightnessBy,
-  planScraps,
-  sewnAs,
-  type ValueNote,
-  valueNotes,
-} from '#craft/tones';
+import { clothsSewnAs, lightnessBy, planScraps, type ValueNote, valueNotes } from '#craft/tones';
 import { topMarkNotes } from '#craft/top';
 import { toNumber } from '#ground/exact';
 import { done, type Outcome, refused } from '#ground/outcome';
@@ -234,7 +224,7 @@ const planDrafted = (
     natures,
     rule,
   });
-  const pressing = planPressing({ entries: entries.map(entryToPress({ drawn: scraps.drawn, natures })), set });
+  const pressing = planPressing({ entries: entriesToPress(entries, { drawn: scraps.drawn, natures }), set });
   const planned = planBlocks({
     ...remembered,
     quilt,
@@ -314,24 +304,6 @@ const planDrafted = (
   };
   return done(frozen({ ...noted, ...sewingOf(noted) }));
 };
-
-const entryToPress =
-  (of: { readonly drawn: DrawnCloths; readonly natures: Natures }) =>
-  ({ design, block, pieced, size, lists, places }: PiecedEntry): EntryToPress => {
-    const slack = cornerTolerance * Math.max(...size);
-    const patches = block.patches.map((patch, i) => {
-      const cloths = lists[i] as readonly string[];
-      return {
-        points: outlineOf(patch, slack),
-        cloth: sewnAs(cloths),
-        isUpright:
-          design.motifs?.includes(patch.tone) === true ||
-          cloths.some((cloth) => of.natures.get(cloth)?.print !== 'none'),
-      };
-    });
-    const drawn = places.map((place) => of.drawn[place] ?? null);
-    return { pieced, size, places, turns: turnsAlike({ size, patches, drawn }) };
-  };
 
 const draftAll = (quilt: Quilt): Outcome<ReadonlyMap<string, DraftedBlock>, DraftingProblem> => {
   const drafted = new Map<string, DraftedBlock>();
