@@ -5,18 +5,12 @@ import { checkSize } from '#paper/lengths';
 import { counted } from '#paper/words';
 import { titleOf } from './block-head.ts';
 import { partName, pressText } from './naming.ts';
-import { isChained, stepWords } from './step-words.ts';
+import { isChained, type StepWords, stepWords } from './step-words.ts';
 
-export interface ChainWords {
-  /** "16", or "8, one by one". */
-  readonly make: string;
+/** A step's words in the letters of the block that shows it, the first; `make` is "16", or "8, one by one". */
+export interface ChainWords extends StepWords {
   /** "Star, unit 3: 32", one for each block that takes it. */
   readonly members: readonly string[];
-  readonly press: string;
-  readonly measures: string;
-  /** In the letters of the block that shows it, the first. */
-  readonly heading: string;
-  readonly machine: string;
 }
 
 /** Round after round of all blocks; none where nothing is sewn but on foundations. */
@@ -49,8 +43,9 @@ export const memberIn = (
 export const chainWords = (plan: QuiltPlan, batch: ChainBatch): ChainWords => {
   const { block, step } = memberIn(plan, batch.members[0]);
   // counted over all blocks that take it
-  const { heading, machine } = stepWords(plan, { block, step: { ...step, perBlock: 1 }, counts: [batch.count] });
+  const words = stepWords(plan, { block, step: { ...step, perBlock: 1 }, counts: [batch.count] });
   return {
+    ...words,
     make: `${batch.count}${isChained(step) || batch.count === 1 ? '' : ', one by one'}`,
     members: batch.members.map((member) => {
       const its = memberIn(plan, member);
@@ -58,10 +53,9 @@ export const chainWords = (plan: QuiltPlan, batch: ChainBatch): ChainWords => {
     }),
     press: batch.isPressedAlike ? pressText(step) : 'Press as the steps of its blocks say.',
     measures: `Measures ${checkSize(step.unfinished, plan.quilt)}.`,
-    heading,
     machine:
       batch.members.length > 1 && step.made && step.made.way.name !== 'singly'
         ? 'Sew them as the steps of their blocks say.'
-        : machine,
+        : words.machine,
   };
 };

@@ -1,9 +1,9 @@
 // Chains over all blocks: round after round, in each the same unit for all blocks that take it, in the words of the printed chapter; and
 // of one batch what is looked at while it is sewn.
-import { type BlockPlan, blockStepMinutes, type QuiltPlan } from '#craft';
-import type { ChainBatch } from '#craft/chains';
+import { blockStepMinutes, type QuiltPlan } from '#craft';
+import type { ChainBatch, ChainMember } from '#craft/chains';
 import { clothSignsFor } from '#paper/cloth';
-import type { Drawing } from '#paper/drawing';
+import { asFirstPlaced, type Drawing } from '#paper/drawing';
 import {
   type ChainWords,
   chainWords,
@@ -12,10 +12,9 @@ import {
   quiltChains,
   roundSum,
   roundTitle,
-  stepWords,
   titleOf,
 } from '#paper/pages';
-import { blockOfEntry, keyOfEntry } from './entries.ts';
+import { keyOfEntry } from './entries.ts';
 import { blockStepShown, countKey, fits, type StepLook, type StepShown } from './seen-sewing.ts';
 
 export interface ChainsSeen {
@@ -67,7 +66,7 @@ export const seeChains = (plan: QuiltPlan, _all: Readonly<Record<never, never>>)
 
 const batchLine = (plan: QuiltPlan, batch: ChainBatch, round: number): BatchLine => {
   const words = chainWords(plan, batch);
-  const members = batch.members.map((member, i): MemberLine => {
+  const lineOf = (member: ChainMember, i: number): MemberLine => {
     const { block, step } = memberIn(plan, member);
     const entry = keyOfEntry(block);
     return {
@@ -78,7 +77,8 @@ const batchLine = (plan: QuiltPlan, batch: ChainBatch, round: number): BatchLine
       total: member.count,
       key: countKey(entry, step),
     };
-  });
+  };
+  const [first, ...others] = batch.members;
   return {
     number: batch.number,
     round,
@@ -88,7 +88,7 @@ const batchLine = (plan: QuiltPlan, batch: ChainBatch, round: number): BatchLine
       const { block, step } = memberIn(plan, member);
       return all + blockStepMinutes(plan, block, step);
     }, 0),
-    members: members as unknown as BatchLine['members'],
+    members: [lineOf(first, 0), ...others.map((member, i) => lineOf(member, i + 1))],
   };
 };
 
@@ -112,12 +112,16 @@ export const seeChainStep = (plan: QuiltPlan, look: ChainStepLook): ChainStepSee
     .flatMap(({ batches }) => batches)
     .find(({ number }) => number === look.batch);
   if (batch === undefined) return 'nowhere';
-  const { block: planned, step } = memberIn(plan, batch.members[0]);
-  const block = blockOfEntry(plan, keyOfEntry(planned)) as BlockPlan;
-  const { make, press, measures, heading, machine } = chainWords(plan, batch);
-  const counted = { ...step, perBlock: 1 };
-  const { boardAlt, machineAlt } = stepWords(plan, { block, step: counted, counts: [batch.count] });
-  const handed = look.hand === undefined ? {} : { hand: look.hand };
-  const words = { heading, make: `make ${make}`, machine, press, measures, boardAlt, machineAlt };
-  return { batch: batch.number, ...blockStepShown(plan, { ...handed, block, step, words, fit: fits[look.letters] }) };
+  const { block, step } = memberIn(plan, batch.members[0]);
+  const { members: _told, ...words } = chainWords(plan, batch);
+  return {
+    batch: batch.number,
+    ...blockStepShown(plan, {
+      ...(look.hand === undefined ? {} : { hand: look.hand }),
+      block: asFirstPlaced(plan, block),
+      step,
+      words: { ...words, make: `make ${words.make}` },
+      fit: fits[look.letters],
+    }),
+  };
 };

@@ -1,15 +1,14 @@
 // One batch of a chain: the same unit for all blocks that take it, in the pictures of its step, how many for which, and the rounds beside it;
 // in large type alone.
-import { memo, useCallback, useEffect, useMemo, useState } from 'react';
+import { memo, useCallback, useMemo, useState } from 'react';
 import { type Command, useCommands } from '#workroom/commands';
 import type { BatchLine, ChainsSeen } from '#workroom/compute';
-import { timeWords, useLook, useMedia, usePreferences, useRoom } from '#workroom/room';
+import { timeWords, useLook } from '#workroom/room';
 import { BatchList, blocksOf } from './batch-list.tsx';
-import { EntryStrip } from './entry-strip.tsx';
+import { PlayerFrame, useArrival, usePictured } from './player-frame.tsx';
 import { playingCommands } from './playing-commands.ts';
 import { chainsEntry, type SewPlace } from './sew-address.ts';
 import { StepCard } from './step-card.tsx';
-import { useFilledScreen } from './use-filled-screen.ts';
 import type { Sewing } from './use-sewing.ts';
 
 export interface ChainPlayerOf {
@@ -20,27 +19,16 @@ export interface ChainPlayerOf {
 }
 
 export const ChainPlayer = memo(({ sewing, place, chains, batch }: ChainPlayerOf) => {
-  const { say, preferences } = useRoom();
-  const { hand } = usePreferences(preferences);
-  const isNarrow = useMedia('(max-width: 700px)');
-  const letters = isNarrow || place.type === 'large' ? 'large' : 'usual';
-  const look = useMemo(
-    () => ({ batch: batch.number, letters, ...(hand === 'left' ? { hand } : {}) }) as const,
-    [batch.number, letters, hand],
-  );
+  const pictured = usePictured(place.type);
+  const look = useMemo(() => ({ batch: batch.number, ...pictured }), [batch.number, pictured]);
   const found = useLook('chainStep', look);
   const seen = found === 'nowhere' ? null : found;
   const isHere = seen?.batch === batch.number;
+  useArrival({ sewing, entry: chainsEntry, step: batch.number, told: isHere ? toldWords(batch) : null });
+
   const [again, setAgain] = useState(0);
   const showAgain = useCallback(() => setAgain((times) => times + 1), []);
-  const { arrived } = sewing;
-  useEffect(() => arrived(chainsEntry, batch.number), [arrived, batch.number]);
   const all = useMemo(() => chains.rounds.flatMap(({ batches }) => batches), [chains]);
-  const told = isHere ? toldWords(batch) : null;
-  useEffect(() => {
-    if (told !== null) say(told);
-  }, [told, say]);
-
   const before = all[batch.number - 2] ?? null;
   const after = all[batch.number] ?? null;
   const playing = useMemo(() => {
@@ -59,10 +47,9 @@ export const ChainPlayer = memo(({ sewing, place, chains, batch }: ChainPlayerOf
     };
   }, [sewing, place, batch, before, after, showAgain]);
   useRoundCommands({ chains, batch, playing });
-  useFilledScreen(place.type === 'large');
   const top = sewing.entries.find(({ kind, steps }) => kind === 'top' && steps.length > 0);
 
-  const card = seen !== null && (
+  const card = seen && (
     <StepCard
       {...{ sewing, place, again, isHere }}
       name={`Batch ${batch.number}`}
@@ -81,30 +68,22 @@ export const ChainPlayer = memo(({ sewing, place, chains, batch }: ChainPlayerOf
       more={<Members sewing={sewing} place={place} batch={batch} />}
     />
   );
-  if (place.type === 'large') return <div className="sew-large">{card}</div>;
   return (
-    <>
-      <EntryStrip sewing={sewing} here={chainsEntry} />
-      <div className="view-parts sew-parts sew-chain">
-        <div className="stage">
-          {card}
-          {seen === null && (
-            <p className="empty" role="status">
-              Laying it out …
-            </p>
-          )}
-        </div>
-        <aside className="side" aria-label="All rounds">
-          <section>
-            <h2>Rounds</h2>
-            <p className="quiet">
-              Batch {batch.number} takes about {timeWords(batch.minutes)}.
-            </p>
-            <BatchList sewing={sewing} chains={chains} here={batch.number} place={place} isSettled={seen !== null} />
-          </section>
-        </aside>
-      </div>
-    </>
+    <PlayerFrame
+      {...{ sewing, card }}
+      entry={chainsEntry}
+      type={place.type}
+      sideName="All rounds"
+      side={
+        <section>
+          <h2>Rounds</h2>
+          <p className="quiet">
+            Batch {batch.number} takes about {timeWords(batch.minutes)}.
+          </p>
+          <BatchList sewing={sewing} chains={chains} here={batch.number} place={place} isSettled={seen !== null} />
+        </section>
+      }
+    />
   );
 });
 

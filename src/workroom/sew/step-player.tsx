@@ -1,14 +1,13 @@
 // One step: which piece is next, and which way round. In the usual size with the whole board and the list of steps beside it; in large
 // type alone, to be read beside the machine.
-import { memo, useCallback, useEffect, useMemo, useState } from 'react';
+import { memo, useCallback, useMemo, useState } from 'react';
 import type { EntryLine, StepLine, StepSeen } from '#workroom/compute';
-import { quiltAddress, timeWords, useLook, useMedia, usePreferences, useQuilt, useRoom } from '#workroom/room';
-import { EntryStrip } from './entry-strip.tsx';
+import { quiltAddress, timeWords, useLook, useQuilt } from '#workroom/room';
 import { LivePicture } from './live-picture.tsx';
+import { PlayerFrame, useArrival, usePictured } from './player-frame.tsx';
 import { chainsEntry, type SewPlace } from './sew-address.ts';
 import { StepCard } from './step-card.tsx';
 import { StepList } from './step-list.tsx';
-import { useFilledScreen } from './use-filled-screen.ts';
 import { useSewCommands } from './use-sew-commands.ts';
 import { type Sewing, type StepPlace, stepAfter } from './use-sewing.ts';
 
@@ -21,25 +20,17 @@ export interface StepPlayerOf {
 
 export const StepPlayer = memo(({ sewing, place, entry, step }: StepPlayerOf) => {
   const { id } = useQuilt();
-  const { say, preferences } = useRoom();
-  const { hand } = usePreferences(preferences);
-  const isNarrow = useMedia('(max-width: 700px)');
-  const letters = isNarrow || place.type === 'large' ? 'large' : 'usual';
+  const pictured = usePictured(place.type);
   const look = useMemo(
-    () => ({ entry: entry.key, step: step.number, letters, ...(hand === 'left' ? { hand } : {}) }) as const,
-    [entry.key, step.number, letters, hand],
+    () => ({ entry: entry.key, step: step.number, ...pictured }),
+    [entry.key, step.number, pictured],
   );
   const found = useLook('sewingStep', look);
   const seen = found === 'nowhere' ? null : found;
   const isHere = seen !== null && seen.entry === entry.key && seen.step === step.number;
-  const [again, setAgain] = useState(0);
-  const { arrived } = sewing;
-  useEffect(() => arrived(entry.key, step.number), [arrived, entry.key, step.number]);
-  const told = isHere ? toldWords(entry, step, seen) : null;
-  useEffect(() => {
-    if (told !== null) say(told);
-  }, [told, say]);
+  useArrival({ sewing, entry: entry.key, step: step.number, told: isHere ? toldWords(entry, step, seen) : null });
 
+  const [again, setAgain] = useState(0);
   const showAgain = useCallback(() => setAgain((times) => times + 1), []);
   const before = useMemo(() => stepAfter(sewing.entries, { entry, step }, -1), [sewing.entries, entry, step]);
   const after = useMemo(() => stepAfter(sewing.entries, { entry, step }, 1), [sewing.entries, entry, step]);
@@ -59,9 +50,8 @@ export const StepPlayer = memo(({ sewing, place, entry, step }: StepPlayerOf) =>
     [sewing, place, step, before, after, showAgain],
   );
   useSewCommands({ sewing, entry, playing });
-  useFilledScreen(place.type === 'large');
 
-  const card = seen !== null && (
+  const card = seen && (
     <StepCard
       {...{ sewing, place, again, isHere }}
       name={`Step ${step.number}`}
@@ -77,20 +67,14 @@ export const StepPlayer = memo(({ sewing, place, entry, step }: StepPlayerOf) =>
       }
     />
   );
-  if (place.type === 'large') return <div className="sew-large">{card}</div>;
   return (
-    <>
-      <EntryStrip sewing={sewing} here={entry.key} />
-      <div className="view-parts sew-parts">
-        <div className="stage">
-          {card}
-          {seen === null && (
-            <p className="empty" role="status">
-              Laying it out …
-            </p>
-          )}
-        </div>
-        <aside className="side" aria-label="All pieces and steps">
+    <PlayerFrame
+      {...{ sewing, card }}
+      entry={entry.key}
+      type={place.type}
+      sideName="All pieces and steps"
+      side={
+        <>
           {seen !== null && <LaidOut sewing={sewing} place={place} entry={entry} seen={seen} />}
           <section>
             <h2>Steps of {entry.kind === 'top' ? 'the top' : entry.title}</h2>
@@ -108,9 +92,9 @@ export const StepPlayer = memo(({ sewing, place, entry, step }: StepPlayerOf) =>
             <ItsBatch sewing={sewing} entry={entry} step={step} />
             <StepList sewing={sewing} entry={entry} here={step.number} place={place} isSettled={seen !== null} />
           </section>
-        </aside>
-      </div>
-    </>
+        </>
+      }
+    />
   );
 });
 
