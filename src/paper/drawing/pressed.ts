@@ -184,23 +184,58 @@ const seamMarks = (of: {
     return group({ class: 'pressed-seam', 'data-thing': step }, [along, mark]);
   });
 
-/** The middle of the longest leg, and the way to the second part there. */
+/** A little off the middle of the longest run, and the way to the second part there. */
 const middleOf = (
   path: Polygon,
   heading: number,
 ): { readonly at: Point; readonly away: Point; readonly longPt: number } => {
-  const legs = path.slice(1).map((b, i) => ({ a: path[i] as Point, b }));
-  const longOf = ({ a, b }: (typeof legs)[number]): number => Math.hypot(b.x - a.x, b.y - a.y);
+  const longOf = (run: readonly Leg[]): number => run.reduce((all, leg) => all + legLong(leg), 0);
+  const run = runsOf(path).reduce((one, other) => (longOf(other) > longOf(one) * (1 + 1e-6) ? other : one));
   // the seams of a whole row would have their arrows in one line with those that end on them: off the middle
-  const leg = legs.reduce((one, other) => (longOf(other) > longOf(one) * (1 + 1e-6) ? other : one));
-  const share = 0.5 - offMiddle;
+  let left = longOf(run) * (0.5 - offMiddle);
+  const leg = run.find((one) => {
+    const isPast = left > legLong(one);
+    if (isPast) left -= legLong(one);
+    return !isPast;
+  }) as Leg;
+  const [dx, dy] = [(leg.b.x - leg.a.x) / legLong(leg), (leg.b.y - leg.a.y) / legLong(leg)];
   const radians = (heading * Math.PI) / 180;
+  const second = { x: Math.cos(radians), y: Math.sin(radians) };
+  // square to a curve where the arrow is
+  const side = Math.sign(second.y * dx - second.x * dy);
   return {
-    at: { x: leg.a.x + (leg.b.x - leg.a.x) * share, y: leg.a.y + (leg.b.y - leg.a.y) * share },
-    away: { x: Math.cos(radians), y: Math.sin(radians) },
-    longPt: longOf(leg),
+    at: { x: leg.a.x + dx * left, y: leg.a.y + dy * left },
+    away: run.length === 1 ? second : { x: -dy * side, y: dx * side },
+    longPt: longOf(run),
   };
 };
+
+interface Leg {
+  readonly a: Point;
+  readonly b: Point;
+}
+
+const legLong = ({ a, b }: Leg): number => Math.hypot(b.x - a.x, b.y - a.y);
+
+/** A path from corner to corner; the chords of a curve make one run. */
+const runsOf = (path: Polygon): readonly (readonly Leg[])[] => {
+  const runs: Leg[][] = [];
+  for (const [i, b] of path.slice(1).entries()) {
+    const leg = { a: path[i] as Point, b };
+    const before = runs.at(-1)?.at(-1);
+    if (before !== undefined && turnBetween(before, leg) < leastCorner) runs.at(-1)?.push(leg);
+    else runs.push([leg]);
+  }
+  return runs;
+};
+
+const turnBetween = (p: Leg, q: Leg): number => {
+  const [ax, ay, bx, by] = [p.b.x - p.a.x, p.b.y - p.a.y, q.b.x - q.a.x, q.b.y - q.a.y];
+  return Math.abs(Math.atan2(ax * by - ay * bx, ax * bx + ay * by));
+};
+
+/** Radians: chords of an arc turn by less from one to the next. Our own figure. */
+const leastCorner = Math.PI / 12;
 
 /** Share of a seam by which its arrow stands off its middle, where seams often meet. */
 const offMiddle = 0.12;
