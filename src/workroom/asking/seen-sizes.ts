@@ -92,7 +92,8 @@ const toldOf = (plan: QuiltPlan, block: BlockPlan, diagnosis: Diagnosis): SizesT
   };
 };
 
-const fit = [340, 340] as const;
+/** Narrower than its place on a screen: its letters are read there. */
+const fit = [250, 250] as const;
 
 const pictureOf = (plan: QuiltPlan, block: BlockPlan, diagnosis: Diagnosis): Drawing => {
   const { sizes, rescues, verdict, unit } = diagnosis;
