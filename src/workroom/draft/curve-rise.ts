@@ -33,7 +33,7 @@ export const riseThrough = (ends: Ends, p: Point, of: { readonly parts: number; 
   const chord = distance(ends.from, ends.to);
   const most = chord / 2;
   const isOver = along > chord / 8 && along < (chord * 7) / 8 && Math.abs(aside) > 1e-9;
-  const deep = ((along - most) ** 2 + aside ** 2 - most ** 2) / (2 * (aside || 1)) || 0;
+  const deep = ((along - most) ** 2 + aside ** 2 - most ** 2) / (2 * aside);
   const through = isOver ? deep + Math.sign(aside) * Math.hypot(deep, most) : aside;
   const rise = Math.min(most, Math.max(-most, through));
   const near = marked(ends).find((one) => Math.abs(one - rise) < of.reach / 2);
