@@ -3,7 +3,7 @@ import { test } from 'node:test';
 import type { WaysPoint } from '#workroom/compute';
 import { type PlotSize, placesFor, ticksIn } from './plot-places.ts';
 
-const size: PlotSize = { width: 340, height: 320, edge: { left: 56, top: 34, right: 34, bottom: 56 }, mark: 16 };
+const size: PlotSize = { width: 340, height: 320, edge: { left: 56, top: 34, right: 34, bottom: 56 }, mark: 18 };
 
 const pointAt = (cloth: number, minutes: number, deviation: number): WaysPoint => ({
   key: `${cloth} ${minutes}`,
@@ -28,7 +28,8 @@ test('marks of choices that are nearly alike stand apart and within the plot', (
   places.forEach(({ mark: [x, y] }, i) => {
     assert.ok(x >= size.edge.left && x <= size.width - size.edge.right && y >= size.edge.top);
     assert.ok(y <= size.height - size.edge.bottom);
-    for (const other of places.slice(i + 1)) assert.ok(Math.hypot(other.mark[0] - x, other.mark[1] - y) > 24);
+    for (const other of places.slice(i + 1))
+      assert.ok(Math.hypot(other.mark[0] - x, other.mark[1] - y) > 2 * size.mark + 2);
   });
 });
 

@@ -1,5 +1,5 @@
 // The choices as a plot: cloth across, time up; the longer the line through a mark, the less true its units. Each mark leads to its choice.
-import { memo } from 'react';
+import { type CSSProperties, memo } from 'react';
 import { hoursText } from '#paper/ways';
 import type { WaysPoint, WaysSeen } from '#workroom/compute';
 import { useMedia, useQuilt } from '#workroom/room';
@@ -7,7 +7,7 @@ import { across, type PlotPlace, type PlotSize, placesFor, scaleOf, ticksIn, up 
 
 const sizes: Readonly<Record<'wide' | 'narrow', PlotSize>> = {
   wide: { width: 640, height: 380, edge: { left: 64, top: 34, right: 44, bottom: 56 }, mark: 16 },
-  narrow: { width: 340, height: 320, edge: { left: 56, top: 34, right: 34, bottom: 56 }, mark: 16 },
+  narrow: { width: 340, height: 320, edge: { left: 56, top: 34, right: 34, bottom: 56 }, mark: 18 },
 };
 
 const clothSteps = [0.125, 0.25, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500];
@@ -32,7 +32,7 @@ export const WaysPlot = memo(({ seen, picked, addressOf }: WaysPlotOf) => {
   const { width, height, edge } = size;
   return (
     <figure className="ways-plot">
-      <div className="ways-plot-sheet" style={{ width, height }}>
+      <div className="ways-plot-sheet" style={{ width, height, '--mark': `${size.mark}px` } as CSSProperties}>
         <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} aria-hidden="true">
           <path
             className="ways-axis"
