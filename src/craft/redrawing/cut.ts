@@ -11,10 +11,30 @@ export interface Cut {
   readonly divided: number;
 }
 
-/** Every patch that the run goes through from edge to edge becomes two, both in its tone; where it ends inside a patch it divides nothing. */
+/**
+ * Every patch that the run goes through from edge to edge becomes two, both in its tone; where it ends inside a patch, or there runs
+ * in a round that only itself leads to, it divides nothing.
+ */
 export const cutAlong = (patches: readonly DrawnPatch[], run: readonly Point[], slack: number): Cut => {
-  const parts = patches.map((patch) => partsAlong(patch, run, slack));
+  const runs = plainRuns(run, slack);
+  const parts = patches.map((patch) =>
+    runs.reduce<readonly DrawnPatch[]>((all, one) => all.flatMap((part) => partsAlong(part, one, slack)), [patch]),
+  );
   return { patches: dividedAlike(parts.flat(), slack), divided: parts.filter((own) => own.length > 1).length };
+};
+
+/** A run that meets itself as runs that do not: the way to its end without its rounds, then every round, from where it meets itself. */
+const plainRuns = (run: readonly Point[], slack: number): readonly (readonly Point[])[] => {
+  const sides = run.slice(1).map((to, i): Side => [run[i] as Point, to]);
+  const stops = [...run.slice(0, 1), ...sides.flatMap((side) => stopsOn(side, sides, slack).slice(1))];
+  const rounds: (readonly Point[])[] = [];
+  const way: Point[] = [];
+  for (const p of stops) {
+    const met = way.findIndex((q) => isNear(p, q, slack));
+    if (met < 0) way.push(p);
+    else rounds.push([way[met] as Point, ...way.splice(met + 1), p]);
+  }
+  return [way, ...rounds];
 };
 
 /** @returns the patch alone where the run does not divide it */
@@ -67,6 +87,7 @@ export const cutOutline = (outline: Polygon, run: readonly Point[], slack: numbe
 
 /** The stretches of a run that lie inside an outline and come to it with both ends. */
 const innerRuns = (outline: Polygon, run: readonly Point[], slack: number): readonly (readonly Point[])[] => {
+  const edges = sidesOf(outline);
   const stretches: (readonly Point[])[] = [];
   let open: Point[] = [];
   const close = (): void => {
@@ -74,7 +95,7 @@ const innerRuns = (outline: Polygon, run: readonly Point[], slack: number): read
     open = [];
   };
   for (const [i, to] of run.slice(1).entries()) {
-    const stops = stopsOn([run[i] as Point, to], outline, slack);
+    const stops = stopsOn([run[i] as Point, to], edges, slack);
     for (const [k, b] of stops.slice(1).entries()) {
       const a = stops[k] as Point;
       const middle = at((a.x + b.x) / 2, (a.y + b.y) / 2);
@@ -108,12 +129,12 @@ const meetingRound = (
   return isRound && goesOn ? [...stretches.slice(1, -1), [...last, ...first.slice(1)]] : stretches;
 };
 
-/** The ends of a line, and between them where it meets the outline, in order. */
-const stopsOn = ([a, b]: Side, outline: Polygon, slack: number): readonly Point[] => {
+/** The ends of a line, and between them where it meets others, in order. */
+const stopsOn = ([a, b]: Side, others: readonly Side[], slack: number): readonly Point[] => {
   const long = distance(a, b);
   if (long < slack) return [a];
   const along = (p: Point): number => ((p.x - a.x) * (b.x - a.x) + (p.y - a.y) * (b.y - a.y)) / long;
-  const found = sidesOf(outline).flatMap((side) => [
+  const found = others.flatMap((side) => [
     ...side.filter((corner) => isOnSide(corner, [a, b], slack)),
     ...crossingOf([a, b], side),
   ]);

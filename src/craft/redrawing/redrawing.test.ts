@@ -78,6 +78,18 @@ test('a seam that ends inside a patch divides nothing', () => {
   assert.equal(cutAlong([whole], shape('1,1 4,2 3,3'), slack).divided, 0);
 });
 
+test('a seam that crosses itself divides on its way to its end; its round only where that meets another edge', () => {
+  // areas by hand: down, to the right, up and across itself to the left; the round lies between 3 and 5, 2 and 4
+  const run = shape('3,0 3,4 5,4 5,2 0,2');
+  const alone = cutAlong([whole], run, slack);
+  assert.deepEqual([alone.divided, areas(alone.patches).toSorted((a, b) => a - b)], [1, [6, 30]]);
+  const halves = cutAlong([whole], shape('4,0 4,6'), slack).patches;
+  const both = cutAlong(halves, run, slack);
+  assert.deepEqual([both.divided, areas(both.patches).toSorted((a, b) => a - b)], [2, [2, 2, 2, 6, 10, 14]]);
+  // back along itself and on from there
+  assert.deepEqual(areas(cutAlong([whole], shape('0,3 4,3 2,3 2,6'), slack).patches).toSorted(), [30, 6]);
+});
+
 test('a seam is taken out again, and what does not make one patch is left', () => {
   const halves = cutAlong([whole], shape('0,2 6,2'), slack).patches;
   assert.deepEqual(areas(joined(halves, [0, 1], slack) ?? []), [36]);
