@@ -9,6 +9,8 @@ export interface Cut {
   readonly patches: readonly DrawnPatch[];
   /** So many patches were divided. */
   readonly divided: number;
+  /** What of the run divides any: a round that only itself leads to does not. */
+  readonly ruled: readonly (readonly Point[])[];
 }
 
 /**
@@ -16,11 +18,19 @@ export interface Cut {
  * in a round that only itself leads to, it divides nothing.
  */
 export const cutAlong = (patches: readonly DrawnPatch[], run: readonly Point[], slack: number): Cut => {
+  const dividing = new Set<readonly Point[]>();
+  const cutBy = (all: readonly DrawnPatch[], one: readonly Point[]): readonly DrawnPatch[] => {
+    const cut = all.flatMap((part) => partsAlong(part, one, slack));
+    if (cut.length > all.length) dividing.add(one);
+    return cut;
+  };
   const runs = plainRuns(run, slack);
-  const parts = patches.map((patch) =>
-    runs.reduce<readonly DrawnPatch[]>((all, one) => all.flatMap((part) => partsAlong(part, one, slack)), [patch]),
-  );
-  return { patches: dividedAlike(parts.flat(), slack), divided: parts.filter((own) => own.length > 1).length };
+  const parts = patches.map((patch) => runs.reduce(cutBy, [patch]));
+  return {
+    patches: dividedAlike(parts.flat(), slack),
+    divided: parts.filter((own) => own.length > 1).length,
+    ruled: runs.filter((one) => dividing.has(one)),
+  };
 };
 
 /** A run that meets itself as runs that do not: the way to its end without its rounds, then every round, from where it meets itself. */

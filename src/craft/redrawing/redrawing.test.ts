@@ -83,9 +83,11 @@ test('a seam that crosses itself divides on its way to its end; its round only w
   const run = shape('3,0 3,4 5,4 5,2 0,2');
   const alone = cutAlong([whole], run, slack);
   assert.deepEqual([alone.divided, areas(alone.patches).toSorted((a, b) => a - b)], [1, [6, 30]]);
+  assert.deepEqual(alone.ruled, [shape('3,0 3,2 0,2')]);
   const halves = cutAlong([whole], shape('4,0 4,6'), slack).patches;
   const both = cutAlong(halves, run, slack);
   assert.deepEqual([both.divided, areas(both.patches).toSorted((a, b) => a - b)], [2, [2, 2, 2, 6, 10, 14]]);
+  assert.deepEqual(both.ruled, [shape('3,0 3,2 0,2'), shape('3,2 3,4 5,4 5,2 3,2')]);
   // back along itself and on from there
   assert.deepEqual(areas(cutAlong([whole], shape('0,3 4,3 2,3 2,6'), slack).patches).toSorted(), [30, 6]);
 });

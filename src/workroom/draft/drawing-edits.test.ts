@@ -208,6 +208,16 @@ test('a block of units can be drafted on', () => {
   assert.deepEqual(patchesOf(units), was);
 });
 
+test('of a seam that crosses itself a block drawn by its seams takes what divides it', () => {
+  const block = seamed();
+  const before = drawnFrom(toldOf(block));
+  const run = [at(6, 2), at(6, 6), at(7, 6), at(7, 4), at(4, 4)];
+  const cut = cutAlong(before.patches, run, slackOf(before.grid));
+  putSeams(block.drawing ?? assert.fail('no seams'), { grid: before.grid, patches: cut.patches, ruled: cut.ruled });
+  // by hand: the corner two wide and two high that the way to its end cuts off; the round hangs on it at one place
+  assert.deepEqual(patchesOf(block), ['ember 20', 'ember 4', 'oat 16', 'slate 24']);
+});
+
 test('a block drawn by its seams stays one when a seam is ruled, taken out or recoloured', () => {
   const block = seamed();
   const drawing = block.drawing ?? assert.fail('no seams');

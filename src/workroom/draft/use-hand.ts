@@ -96,7 +96,7 @@ export const useHand = (redrawing: Redrawing, { chosen, choose }: ChosenPatchesS
     const cut = cutAlong(drawn.patches, whole, slack);
     if (cut.divided === 0)
       tell('Nothing is divided there. To take a seam out, choose the patches on both sides of it.');
-    else if (put('Rule a seam', { patches: cut.patches, seams: { ruled: [whole] } })) {
+    else if (put('Rule a seam', { patches: cut.patches, seams: { ruled: cut.ruled } })) {
       choose(null);
       done(`A seam is ruled; it divides ${countWords(cut.divided, 'patch', 'patches')}.`);
     }
