@@ -1,5 +1,6 @@
 // Documents for tests, and what they come to: one home, also for the tests that stand beside the code (#documents).
 export { answerTo, example, examples, isAnswered, measuresOf, pictureOf } from './asked.ts';
+export { type Cell, cell, patchesOfCell } from './cells.ts';
 export { box, type CutBlock, randomBlock } from './cut-block.ts';
 export { planned, quilt, star, type Written } from './documents.ts';
 export { type Met, meetingsFound, nestedOf } from './meetings.ts';

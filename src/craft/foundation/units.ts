@@ -2,7 +2,8 @@
 import { drawingOf } from '#craft/chords';
 import { cornerTolerance } from '#craft/limits';
 import type { Arc } from '#ground/arc';
-import { hullOf, type Polygon, perimeter, signedArea } from '#ground/plane';
+import { convexOutlines } from '#ground/outline';
+import type { Polygon } from '#ground/plane';
 import { type FoundationOrder, foundationOrder } from './order.ts';
 
 export interface UnitsOf {
@@ -35,6 +36,7 @@ export const unitsOnOne = ({ patches, finished, steps }: UnitsOf): readonly Unit
   const outlines = patches.map(({ points }) => points);
   const arcs = patches.map((patch) => patch.arcs ?? []);
   const drawing = drawingOf(outlines, slack, arcs);
+  const convexOutline = convexOutlines(outlines, slack);
   const makers = new Map(steps.map(({ makes }, place) => [makes, place] as const));
   const found = new Map<number, UnitOnOne | null>();
   const look = (step: number): void => {
@@ -42,7 +44,7 @@ export const unitsOnOne = ({ patches, finished, steps }: UnitsOf): readonly Unit
     const unit = [...new Set(parts.flat())].sort((a, b) => a - b);
     if (found.has(step) || unit.length < fewestPatches) return;
     const isStraight = unit.every((patch) => arcs[patch]?.length === 0);
-    const order = isStraight && isConvex(outlines, unit, slack) ? foundationOrder(drawing, unit) : null;
+    const order = isStraight && convexOutline(unit) !== null ? foundationOrder(drawing, unit) : null;
     found.set(step, order && { step, order });
     if (order !== null) return;
     for (const part of join) {
@@ -52,14 +54,4 @@ export const unitsOnOne = ({ patches, finished, steps }: UnitsOf): readonly Unit
   };
   look(steps.length - 1);
   return [...found.values()].filter((unit) => unit !== null).toSorted((a, b) => a.step - b.step);
-};
-
-/** A unit is convex when its patches fill their convex outline. */
-const isConvex = (outlines: readonly Polygon[], unit: readonly number[], slack: number): boolean => {
-  const hull = hullOf(
-    unit.flatMap((patch) => outlines[patch] as Polygon),
-    slack,
-  );
-  const filled = unit.reduce((all, patch) => all + signedArea(outlines[patch] as Polygon), 0);
-  return signedArea(hull) - filled < 8 * slack * perimeter(hull);
 };

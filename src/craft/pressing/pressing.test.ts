@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import type { BlockPlan, QuiltPlan } from '#craft';
 import { collection } from '#craft/collection';
 import { length } from '#craft/measure';
-import { type Met, meetingsFound, nestedOf, planned, quilt } from '#documents';
+import { cell, type Met, meetingsFound, nestedOf, patchesOfCell, planned, quilt } from '#documents';
 import { at, type Point, quarterTurned } from '#ground/plane';
 import { type EntryToPress, planPressing } from './index.ts';
 import { isSpun, type Press } from './press.ts';
@@ -68,41 +68,19 @@ const patchwork = fc
   .record({
     across: fc.integer({ min: 2, max: 4 }),
     down: fc.integer({ min: 2, max: 3 }),
-    cells: fc.array(
-      fc.record({
-        halved: fc.constantFrom('no', 'rising', 'falling'),
-        tones: fc.tuple(fc.constantFrom('light', 'medium', 'dark'), fc.constantFrom('light', 'dark')),
-      }),
-      { minLength: 12, maxLength: 12 },
-    ),
+    cells: fc.array(cell, { minLength: 12, maxLength: 12 }),
   })
   .map(({ across, down, cells }) => ({
     id: 'drawn',
     size: [4 * across, 4 * down],
     patches: {
       grid: [across, down],
-      list: Array.from({ length: across * down }, (_, i) => {
-        const { halved, tones } = cells[i] as (typeof cells)[number];
-        const [x, y] = [i % across, Math.floor(i / across)];
-        const [a, b, c, d] = [
-          [x, y],
-          [x + 1, y],
-          [x + 1, y + 1],
-          [x, y + 1],
-        ] as const;
-        if (halved === 'no') return [{ points: [a, b, c, d], tone: tones[0] }];
-        const halves =
-          halved === 'rising'
-            ? [
-                [a, b, d],
-                [b, c, d],
-              ]
-            : [
-                [a, b, c],
-                [a, c, d],
-              ];
-        return halves.map((points, half) => ({ points, tone: tones[half] }));
-      }).flat(),
+      list: cells.slice(0, across * down).flatMap((one, i) =>
+        patchesOfCell(one, at(i % across, Math.floor(i / across))).map(({ points, tone }) => ({
+          points: points.map(({ x, y }) => [x, y]),
+          tone,
+        })),
+      ),
     },
   }));
 

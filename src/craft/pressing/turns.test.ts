@@ -5,46 +5,15 @@ import fc from 'fast-check';
 import type { BlockPlan, QuiltPlan } from '#craft';
 import { topSeams } from '#craft/piecing';
 import { pointInTop } from '#craft/setting';
-import { meetingsFound, planned, quilt } from '#documents';
+import { type Cell, cell, meetingsFound, patchesOfCell, planned, quilt } from '#documents';
 import { at, type Point } from '#ground/plane';
 import type { Press } from './press.ts';
 
 type Turn = 0 | 90 | 180 | 270;
 
-/** A cell of a block of two by two: its cloths, and how it is halved. */
-interface Cell {
-  readonly halved: 'no' | 'rising' | 'falling';
-  readonly tones: readonly [string, string];
-}
-
-const cell: fc.Arbitrary<Cell> = fc.record({
-  halved: fc.constantFrom('no', 'rising', 'falling'),
-  tones: fc.tuple(fc.constantFrom('light', 'medium', 'dark'), fc.constantFrom('light', 'dark')),
-});
-
-/** Corners of the unit cell's patches, from its upper left corner. */
-const patchesOf = ({
-  halved,
-  tones,
-}: Cell): readonly { readonly points: readonly Point[]; readonly tone: string }[] => {
-  const [a, b, c, d] = [at(0, 0), at(1, 0), at(1, 1), at(0, 1)];
-  if (halved === 'no') return [{ points: [a, b, c, d], tone: tones[0] }];
-  const halves =
-    halved === 'rising'
-      ? [
-          [a, b, d],
-          [b, c, d],
-        ]
-      : [
-          [a, b, c],
-          [a, c, d],
-        ];
-  return halves.map((points, i) => ({ points, tone: tones[i] as string }));
-};
-
-/** The cell turned by quarters about the middle of the block, which is two units wide. */
+/** The upper left cell turned by quarters about the middle of the block, which is two units wide. */
 const turnedCell = (one: Cell, quarters: number) =>
-  patchesOf(one).map(({ points, tone }) => ({
+  patchesOfCell(one, at(0, 0)).map(({ points, tone }) => ({
     tone,
     points: points.map((p) => {
       let { x, y } = p;

@@ -12,7 +12,7 @@ import {
 } from '#ground/arc';
 import { isNear, isOnSide } from '#ground/outline';
 import { at, distance, isInside, type Point } from '#ground/plane';
-import { dividedAlike, dividedAt, edgeAlong, edgesIn, patchAlong } from './curves.ts';
+import { cornersIn, dividedAlike, dividedAt, edgeAlong, edgesIn, patchAlong } from './curves.ts';
 import { crossingOf } from './cut.ts';
 import { chordFor, type Drawn, type DrawnPatch, slackOf } from './patch.ts';
 
@@ -82,7 +82,7 @@ export const edgesBetween = (drawn: Drawn, from: Point, to: Point): readonly Bet
 /** The whole edge through a place that is no corner: between corners of the drawing. Null where none is there. */
 export const edgeThrough = (drawn: Drawn, place: Point): Edge | null => {
   const slack = slackOf(drawn.grid);
-  const corners = drawn.patches.flatMap((patch) => edgesIn(patch).map(({ from }) => from));
+  const corners = drawn.patches.flatMap(cornersIn);
   if (corners.some((p) => isNear(p, place, 2 * slack))) return null;
   const parts = drawn.patches.flatMap((patch) => edgesIn(dividedAt(patch, corners, slack)));
   return parts.find((edge) => isOnEdge(place, edge, 2 * slack)) ?? null;
@@ -146,7 +146,7 @@ const whyNoEdge = (drawn: Drawn, { edge, slack }: NewEdge): CurveFault => {
   const [side] = sides;
   if (side === undefined) return { kind: 'no-edge' };
   const corner = drawn.patches
-    .flatMap((patch) => edgesIn(patch).map((one) => one.from))
+    .flatMap(cornersIn)
     .find((p) => isOnEdge(p, side, near) && !isNear(p, from, near) && !isNear(p, to, near));
   return corner === undefined ? { kind: 'edge-of-block' } : { kind: 'meets-corner', at: corner };
 };
