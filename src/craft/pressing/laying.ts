@@ -4,7 +4,7 @@
 import type { QuarterTurn } from '#craft/design';
 import type { StudiedBlock, StudiedStep } from './block.ts';
 import { asSet, endAt, isBetter, type Laying, type Pressed, type PressTask, type TopWhose } from './model.ts';
-import { acrossFrom, doNest, isSpun, type Press, type Way, wayAt } from './press.ts';
+import { doNest, facingWay, isSpun, type Press, type Way, wayAt } from './press.ts';
 import { alone, chooseSides, type KnownWay, leastLooseIn, meetingsInside, pressAll, type State } from './sides.ts';
 
 /** Of an entry's blocks, that take its second way. */
@@ -271,10 +271,9 @@ export const topPress = (task: Omit<PressTask, 'leastLoose'>, pressed: Pressed, 
   const variant = pressed.variants[whose.placed] as 0 | 1;
   const { step, clockwise, facing } = endAt(task, whose, pressed.turns[whose.placed] as QuarterTurn);
   const press = pressed.steps[entry]?.[variant][step] as Press;
-  const way = wayAt(press, clockwise);
   return {
     press,
-    way: facing === 1 ? way : acrossFrom(way),
+    way: facingWay(wayAt(press, clockwise), facing),
     facing,
     name: `${entry} ${variant} ${step}`,
     ways: task.blocks[entry]?.steps[step]?.presses.length as number,

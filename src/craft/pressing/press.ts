@@ -12,8 +12,8 @@ export type Press = SidePress | 'clockwise' | 'counterclockwise';
 /** Toward the second part, toward the first, or to both. */
 export type Way = 1 | -1 | 0;
 
-/** Of a seam that lies turned over: its second part where the first was. */
-export const acrossFrom = (way: Way): Way => (way === 1 ? -1 : way === -1 ? 1 : 0);
+/** Of a seam that lies turned over, its second part where the first was: the other way. */
+export const facingWay = (way: Way, facing: 1 | -1): Way => (facing === 1 || way === 0 ? way : way === 1 ? -1 : 1);
 
 /** @param clockwise the way at that end when the seam is spun clockwise */
 export const wayAt = (press: Press, clockwise: 1 | -1): Way => {

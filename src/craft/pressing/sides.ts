@@ -4,7 +4,7 @@ import type { QuarterTurn } from '#craft/design';
 import { type Choices, leastCost, type PairCost } from '#ground/choices';
 import type { StudiedBlock, StudiedStep } from './block.ts';
 import { endAt, type Laying, type Pressed, type PressTask, type TopWhose } from './model.ts';
-import { acrossFrom, doNest, isSpun, type Press, type SidePress, type Way, wayAt } from './press.ts';
+import { doNest, facingWay, isSpun, type Press, type SidePress, type Way, wayAt } from './press.ts';
 
 /** How one placed block may be made and laid. */
 export interface State {
@@ -217,8 +217,6 @@ const meetingsIn = (task: PressTask, asked: Asked, layout: Layout): readonly Met
   for (const { whose, nests } of task.between) add([topEnd(whose[0]), topEnd(whose[1])], nests, 1);
   return [...met.values()];
 };
-
-const facingWay = (way: Way, facing: 1 | -1): Way => (facing === 1 ? way : acrossFrom(way));
 
 /** Costs that are weighed one after another: what stands later counts only where all before is even. */
 const choicesOf = (of: {

@@ -7,6 +7,7 @@ import { topSeams } from '#craft/piecing';
 import { pointInTop } from '#craft/setting';
 import { type Cell, cell, meetingsFound, patchesOfCell, planned, quilt } from '#documents';
 import { at, type Point } from '#ground/plane';
+import { planPressing } from './index.ts';
 import type { Press } from './press.ts';
 
 type Turn = 0 | 90 | 180 | 270;
@@ -82,7 +83,7 @@ const metWith = (plan: QuiltPlan, block: BlockPlan, turns: readonly Turn[]): rea
     const turn = ((placed.turn + (turns[place] as number)) % 360) as Turn;
     return block.seams.map(({ step, path, heading }) => ({
       path: path.map((p) => pointInTop({ ...placed, turn }, block.finished, p)),
-      heading: heading + turn,
+      heading: (placed.mirror ? 180 - heading : heading) + turn,
       variable: step,
       place: place as number | null,
       along: 1,
@@ -262,4 +263,58 @@ test('of blocks that look otherwise when turned, none is turned, and as many nes
     { seed, numRuns: 40 },
   );
   assert.ok(others > 1, `${others} in two ways`);
+});
+
+/** How many nest, of the blocks in these ways and turns: counted anew. */
+const nestedAnew = (
+  plan: QuiltPlan,
+  block: BlockPlan,
+  of: Pick<QuiltPlan['top']['pressing'], 'turns'> & Pressed,
+): number => {
+  const { runs, ways, variants } = of;
+  const wayAt = ({ place, variable, way }: End): number =>
+    way((place === null ? runs[variable - block.steps.length] : ways[variants[place] as 0 | 1][variable]) as Press);
+  return metWith(plan, block, of.turns).filter(([a, b]) => wayAt(a) * wayAt(b) < 0).length;
+};
+
+interface Pressed {
+  readonly variants: readonly (0 | 1)[];
+  /** By variant and step. */
+  readonly ways: readonly [readonly Press[], readonly Press[]];
+  readonly runs: readonly Press[];
+}
+
+test('turned by a quarter alone, mirrored or not, as many nest as in any such turns and sides, and as is told', () => {
+  let turned = 0;
+  fc.assert(
+    fc.property(quartered, fc.boolean(), (drawn, mirror) => {
+      const plan = topOf(drawn, 2, 1);
+      const block = plan.blocks[0] as BlockPlan;
+      const placed = plan.top.set.placed.map((one) => ({ ...one, mirror }));
+      const set = { ...plan.top.set, placed };
+      const entry = {
+        pieced: block,
+        size: block.finished,
+        places: [0, 1],
+        turns: placed.map(() => [90] as const),
+      };
+      const { blocks, top } = planPressing({ entries: [entry], set });
+      const { presses = [], other = null } = blocks[0] ?? {};
+      const seams = topSeams(set);
+      const runs = runsOf(plan).map((run) => {
+        const seam = seams.findIndex(({ wish }) => wish.run === run);
+        const press = top.presses[seam] as Press;
+        return seams[seam]?.wish.along === 1 ? press : ((1 - (press as number)) as 0 | 1);
+      });
+      const asSet = { ...plan, top: { ...plan.top, set } };
+      const told = { turns: top.turns, variants: top.variants, ways: [presses, other?.presses ?? []] as const, runs };
+      assert.equal(nestedAnew(asSet, block, told), top.all.nested, 'as told');
+      const best = bestOf(asSet, { turns: [0, 90], inTwo: 'no' });
+      if (other === null) assert.equal(top.all.nested, best.nested);
+      else assert.ok(top.all.nested > best.nested);
+      if (top.turns.includes(90)) turned++;
+    }),
+    { seed, numRuns: 40 },
+  );
+  assert.ok(turned > 1, `${turned} with turned blocks`);
 });
