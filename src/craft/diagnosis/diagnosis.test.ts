@@ -215,6 +215,15 @@ test('a unit that is too large is to be trimmed to its size as drawn', () => {
   ]);
 });
 
+test('a comma marks decimals as a point does', () => {
+  const [comma, point] = [found(cabin('1'), '1: 3,375 x 2,5'), found(cabin('1'), '1: 3.375 x 2.5')];
+  assert.deepEqual(
+    comma.sizes.map(({ size }) => size),
+    [3.375, 2.5],
+  );
+  assert.deepEqual(comma.allowance, point.allowance);
+});
+
 test('every mistake in what was measured is told with its place', () => {
   const block = cabin('1');
   const codes = (measured: string) => refusedFor(block, measured).map((problem) => problem.code);

@@ -1,5 +1,5 @@
 // What a student measured, as it is written: "1: 3 3/8 x 2 1/2; 4: 4 7/16". Step, then width and height; either may be missing
-// ("4: x 4 7/16" is a height). Every mistake is told with its place.
+// ("4: x 4 7/16" is a height); a decimal has a point or a comma. Every mistake is told with its place.
 import type { SizeModel, Way } from '#craft/accuracy';
 import { type Length, type LengthProblem, length, parseLength, type Unit } from '#craft/measure';
 import { type Rational, toNumber } from '#ground/exact';
@@ -139,7 +139,7 @@ const sizeFrom = (
   { models, unit, steps }: Asked,
 ): Outcome<Written, ReadingProblem> => {
   const { place, step, way } = size;
-  const read = parseLength(size.text.trim(), { unit, sign: 'positive' });
+  const read = lengthRead(size.text, unit);
   if (!read.ok) {
     const problem = read.problems[0] as LengthProblem;
     return refused([{ code: 'diagnosis/length', place, way, unit, problem }]);
@@ -149,6 +149,10 @@ const sizeFrom = (
     ? done({ place, step, way, exact: read.value })
     : refused([{ code: 'diagnosis/no-model', place, step, way, why: steps[step] as Unmeasured }]);
 };
+
+/** As a ruler is read, and written with a point or a comma: "3 3/8", "8.6", "8,6". */
+export const lengthRead = (text: string, unit: Unit): Outcome<Rational, LengthProblem> =>
+  parseLength(text.trim().replace(/^(\d*),(\d+)$/u, '$1.$2'), { unit, sign: 'positive' });
 
 const drawnSize = (models: readonly SizeModel[], { step, way }: Pick<Written, 'step' | 'way'>): Length =>
   (models.find((one) => one.step === step && one.way === way) as SizeModel).drawn;

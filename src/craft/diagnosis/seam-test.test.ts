@@ -32,6 +32,10 @@ test('strips that come to 3 3/8 in were sewn 1/32 in too wide, and wider ones to
   assert.equal(read('middle 1; total 3 1/2').verdict, 'true');
 });
 
+test('a comma within a number marks decimals, and after one parts the two', () => {
+  assert.deepEqual(read('middle 0,9375, total 3,375'), read('middle 0.9375; total 3.375'));
+});
+
 test('a middle and a whole that no seam explains are told to disagree', () => {
   assert.equal(read('middle 1, total 3 1/4').doubtful, true);
   assert.equal(read('middle 15/16, total 3 3/8').doubtful, false);

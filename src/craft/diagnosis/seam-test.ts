@@ -1,11 +1,11 @@
 // The seam test: three strips sewn side by side and pressed say how wide the seams are. The middle strip shows what two allowances
 // have left of it, the whole what four have.
 import { type SizeModel, usualCare } from '#craft/accuracy';
-import { type Length, type LengthProblem, length, parseLength, type Unit } from '#craft/measure';
+import { type Length, type LengthProblem, length, type Unit } from '#craft/measure';
 import { type Rational, toNumber } from '#ground/exact';
 import { done, type Outcome, refused } from '#ground/outcome';
 import { habitAlone } from './explanations.ts';
-import { finenessOf } from './readings.ts';
+import { finenessOf, lengthRead } from './readings.ts';
 import { evidenceFor, type Interval, weigh } from './weigh.ts';
 
 /** What to cut and what it should measure. */
@@ -60,7 +60,7 @@ export const readSeamTest = (
   written: string,
   of: { readonly seam: Length; readonly unit: Unit },
 ): Outcome<SeamTestFound, SeamTestProblem> => {
-  const parts = written.split(/[,;]/u).filter((text) => text.trim() !== '');
+  const parts = written.split(/;|,(?!\d)/u).filter((text) => text.trim() !== '');
   if (parts.length === 0) return refused([{ code: 'seam-test/unreadable', found: written }]);
   const test = seamTestFor(of.seam, of.unit);
   const found = parts.map((text) => partFrom(text.trim(), test, of.unit));
@@ -84,7 +84,7 @@ const partFrom = (text: string, test: SeamTest, unit: Unit): Outcome<ReadPart, S
   const [, named, size] = /^(middle|total)\s*[:=]?\s*(.+)$/iu.exec(text) ?? [];
   if (named === undefined || size === undefined) return refused([{ code: 'seam-test/unreadable', found: text }]);
   const part = named.toLowerCase() as TestPart;
-  const read = parseLength(size, { unit, sign: 'positive' });
+  const read = lengthRead(size, unit);
   if (!read.ok) return refused([{ code: 'seam-test/length', part, unit, problem: read.problems[0] as LengthProblem }]);
   const found = length(toNumber(read.value));
   const expected = test[part];
