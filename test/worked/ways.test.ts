@@ -132,6 +132,18 @@ describe('units made in a chosen way', () => {
     assert.equal(planOf([{ ...twoAtATime, trimmed: true }]).blocks[0]?.pieces[0]?.cut.size[0], 4);
   });
 
+  // by hand: the square on point in 3 in is 3/√2 + 1/2 = 2.621, between two eighths
+  test('a piece between two marks is told, but not where its unit is trimmed after sewing', () => {
+    const block = unitsBlock([
+      { at: [0, 0], unit: 'square-in-square', tones: ['light', 'dark'] },
+      { at: [1, 0], unit: 'square', tones: ['light'] },
+    ]);
+    const offMarks = (methods: readonly Written[]) =>
+      planOf(methods, block).notes.flatMap((note) => (note.code === 'cutting/off-marks' ? [note.size] : []));
+    assert.deepEqual(offMarks([]), [2.625]);
+    assert.deepEqual(offMarks([{ unit: 'square-in-square', way: 'singly', trimmed: true }]), []);
+  });
+
   // by hand: three blocks of two half-squares and two of one are eight units
   test('blocks that have the same unit share its sets: eight half-squares of two blocks are one set of eight', () => {
     const single = {

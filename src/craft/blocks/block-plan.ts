@@ -608,12 +608,13 @@ interface MarkedBlock {
   readonly rule: CutRule;
 }
 
-/** Squares and rectangles that no mark fits: they cannot be trimmed later, so the maker must know. */
+/** Squares and rectangles that no mark fits and that are not trimmed later, so that the maker must know. */
 const markNotes = (of: MarkedBlock): readonly Note[] => {
   const { path, id } = of.design;
+  const inTrimmed = trimmedLabels(of.plan);
   const off = of.plan.pieces.flatMap(({ label, cut: { shape, size, exact, gives } }) => {
     // what gives several is sewn first, and trimmed
-    if ((shape !== 'square' && shape !== 'rectangle') || gives > 1) return [];
+    if ((shape !== 'square' && shape !== 'rectangle') || gives > 1 || inTrimmed.has(label)) return [];
     return ([0, 1] as const)
       .filter((side) => !(shape === 'square' && side === 1) && Math.abs(size[side] - exact[side]) > 1e-9)
       .map((side) => ({ label, exact: exact[side] as Length, size: size[side] as Length }));
@@ -627,6 +628,14 @@ const markNotes = (of: MarkedBlock): readonly Note[] => {
     ...(across === 0 && down === 0 ? [] : [drift]),
   ];
 };
+
+/** Pieces of units that are trimmed to their size once they are sewn. */
+const trimmedLabels = ({ patches, steps }: BlockPlan): ReadonlySet<string> =>
+  new Set(
+    steps.flatMap(({ made }) =>
+      made?.way.trimmed ? made.unit.patches.flatMap((one) => patches[one]?.piece ?? []) : [],
+    ),
+  );
 
 /** Of the block without its frame. None where it has that size already, or where another block's size decides. */
 const friendlySize = ({ design, rule }: MarkedBlock): BlockSize | null => {
