@@ -208,6 +208,12 @@ describe('the front of ways to make', () => {
     assert.ok(Math.min(...last.points.map(({ deviation }) => deviation)) <= Math.max(...truest) + 1e-12);
   });
 
+  test('where the likely choices end, others are planned, as many as it may', () => {
+    const { last } = whole(planOf('orchard-pair'), 30);
+    assert.equal(last.choices, 100);
+    assert.equal(last.tried, 30);
+  });
+
   test('a few told points have the ends among them', () => {
     const told = toldPoints(front.points, 3);
     assert.ok(told.length <= 3);

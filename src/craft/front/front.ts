@@ -69,37 +69,34 @@ export function* searchFront({ plan, steps, memory }: FrontTask): Generator<Fron
   const present = chosenNow(plan, groups);
   const now = planned(present, groups);
   if (now === null) throw new Error('the quilt as it is has no plan');
-  const known = new Map<string, FrontPoint>([[present.join(), now]]);
-  const front = (): Front => ({
-    groups,
-    points: unbeaten([...known.values()]),
-    now,
-    tried: known.size,
-    choices,
-    isWhole: known.size === choices,
-    proven: provenEnds({ groups, points: [...known.values()], isWhole: known.size === choices }),
-  });
+  // a choice that has no plan is null: it need not be tried again
+  const known = new Map<string, FrontPoint | null>([[present.join(), now]]);
+  const front = (): Front => {
+    const points = [...known.values()].filter((point) => point !== null);
+    const isWhole = known.size === choices;
+    return {
+      groups,
+      points: unbeaten(points),
+      now,
+      tried: known.size,
+      choices,
+      isWhole,
+      proven: provenEnds({ groups, points, isWhole }),
+    };
+  };
+  const likely = likelyChoices(groups, { most: steps });
+  const isNew = (choice: Choice): boolean => !known.has(choice.join());
+  // layouts alone tell the cloth: where the likely choices end, one way at a time is changed, first in what is best so far
+  const nextBeside = (): Choice | undefined =>
+    [...front().points, ...known.values()]
+      .flatMap((point) => (point === null ? [] : neighbours(point.choice, groups)))
+      .find(isNew);
   yield front();
-  for (const choice of likelyChoices(groups, { most: steps })) {
-    if (known.size >= steps) break;
-    if (known.has(choice.join())) continue;
-    const point = planned(choice, groups);
-    if (point !== null) known.set(choice.join(), point);
+  while (known.size < steps) {
+    const choice = likely.find(isNew) ?? nextBeside();
+    if (choice === undefined) break;
+    known.set(choice.join(), planned(choice, groups));
     yield front();
-  }
-  // the least cloth is found by layouts alone: one way at a time is changed where it is least so far
-  for (let better = true; better && known.size < steps && known.size < choices; ) {
-    better = false;
-    const least = front().points[0] as FrontPoint;
-    for (const choice of neighbours(least.choice, groups)) {
-      if (known.size >= steps) break;
-      if (known.has(choice.join())) continue;
-      const point = planned(choice, groups);
-      if (point === null) continue;
-      known.set(choice.join(), point);
-      better = better || point.cloth < least.cloth - 1e-9;
-      yield front();
-    }
   }
   return front();
 }
