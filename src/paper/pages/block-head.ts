@@ -6,7 +6,7 @@ import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
 import { entryTitle } from '#paper/cutting';
 import { sizeOnPaper } from '#paper/lengths';
-import { counted, inWords } from '#paper/words';
+import { inWords, longTimeText } from '#paper/words';
 import { briefName } from './brief-name.ts';
 import { cutText } from './cut-text.ts';
 import { marksOfPiece } from './marks.ts';
@@ -73,8 +73,7 @@ export const blockHead = (of: HeadOf, at: { readonly block: BlockPlan; readonly 
 /** ", about 15 minutes of sewing each"; nothing of a block that is not sewn. */
 const eachText = (plan: QuiltPlan, block: BlockPlan): string => {
   if (block.steps.length === 0 || block.count === 0) return '';
-  const minutes = Math.max(1, Math.round(blockMinutes(plan, block) / block.count));
-  return `, about ${counted(minutes, 'minute')} of sewing${block.count === 1 ? '' : ' each'}`;
+  return `, about ${longTimeText(blockMinutes(plan, block) / block.count)} of sewing${block.count === 1 ? '' : ' each'}`;
 };
 
 export const titleOf = (plan: QuiltPlan, { id, colouring, mirror }: BlockPlan): string =>
