@@ -1,13 +1,10 @@
 // The blocks of a plan: one entry per block, colouring and mirror image that the top uses, with its
 // pieces cut to size and its steps numbered and counted over the whole quilt.
-import { type BlockSize, blockDrift, rulerSizes } from '#craft/accuracy';
-import { adviceFor, adviceForCurves, type CurvedAdvice } from '#craft/advice';
 import type { Natures } from '#craft/cloths';
 import { type Cut, type CutRule, patchCut, straightOnEdge } from '#craft/cutting';
-import type { BlockDesign, Colouring, Quilt } from '#craft/design';
-import { type DraftedBlock, draftBlock, fabricsOf, mirrored, mirroredSide, outlineOf } from '#craft/drafting';
-import type { Likeness } from '#craft/fabric';
-import { mirroredSections, onPaper, paperCut, paperMarks, type Sections } from '#craft/foundation';
+import type { BlockDesign, Quilt } from '#craft/design';
+import { type DraftedBlock, mirrored, mirroredSide, outlineOf } from '#craft/drafting';
+import { mirroredSections, onPaper, paperCut, type Sections } from '#craft/foundation';
 import { cornerTolerance } from '#craft/limits';
 import { type Length, length } from '#craft/measure';
 import {
@@ -16,104 +13,25 @@ import {
   type Part,
   type PiecedBlock,
   type PieceKind,
-  pieceBlock,
   type SewingStep,
   wholeTurn,
 } from '#craft/piecing';
 import type { BlockNesting, BlockPlan, Note, PlannedPiece, PlannedStep, StepWay } from '#craft/plan';
 import { type BlockPressing, isSpun, type Press, pressInMirror } from '#craft/pressing';
-import type { PlacedBlock, SetTop } from '#craft/setting';
-import { type DrawnCloths, sewnAs } from '#craft/tones';
-import { setsOf, stageFor, wholeIn } from '#craft/ways';
+import type { PlacedBlock } from '#craft/setting';
+import type { DrawnCloths } from '#craft/tones';
+import { setsOf, stageFor } from '#craft/ways';
 import type { Arc, Outline } from '#ground/arc';
 import { at, boxOf, type Point, type Polygon } from '#ground/plane';
-import { noRecall, type Recall } from '#ground/recall';
-import {
-  inRising,
-  type MadeUnit,
-  madeUnits,
-  notTakenNote,
-  setUses,
-  type UnitsOfBlock,
-  unitAt,
-  unmade,
-  unmetNotes,
-  wayCutAt,
-  wayMarks,
-  withoutUnmade,
-  withSharedStrips,
-} from './unit-ways.ts';
+import type { Recall } from '#ground/recall';
+import { elsewhereNotes, markNotes, piecingNotes } from './block-notes.ts';
+import { entryName, type PiecedEntry, pieceKey } from './pieced-entries.ts';
+import { type MadeUnit, notTakenNote, setUses, unitAt, unmetNotes, wayCutAt } from './unit-ways.ts';
 
 export interface BlockPlans {
   readonly blocks: readonly BlockPlan[];
   readonly notes: readonly Note[];
 }
-
-/** A block as it is made: of one design and colouring, mirrored or not. */
-export interface PiecedEntry {
-  readonly entry: PlacedBlock;
-  readonly design: BlockDesign;
-  /** Not mirrored. */
-  readonly block: DraftedBlock;
-  /** Its sheets, not mirrored; null where seams alone join it. */
-  readonly foundations: Sections | null;
-  readonly pieced: PiecedBlock;
-  /** With the ways that its units are made, not mirrored; and those units as they lie in the entry. */
-  readonly plain: PiecedWithWays;
-  readonly made: readonly MadeUnit[];
-  readonly size: DraftedBlock['size'];
-  /** The cloths that each patch may be cut from. */
-  readonly lists: readonly (readonly string[])[];
-  /** Where it lies: indexes into the top's placed blocks. */
-  readonly places: readonly number[];
-}
-
-/** Every block that the top uses, in the order of first use, with the order of joining it. */
-export const pieceEntries = (of: {
-  readonly quilt: Quilt;
-  readonly drafted: ReadonlyMap<string, DraftedBlock>;
-  /** By block, of those that are pieced on foundations. */
-  readonly foundations: ReadonlyMap<string, Sections>;
-  readonly set: SetTop;
-  readonly lightness: (fabric: string) => number;
-  readonly likeness: (fabric: string) => Likeness;
-  readonly natures: Natures;
-  readonly rule: CutRule;
-  readonly memory?: Recall;
-}): readonly PiecedEntry[] => {
-  const designs = new Map(of.quilt.blocks.map((b) => [b.id, b]));
-  const known = new Map<string, PiecedWithWays>();
-  const entries = entriesOf(of.set.placed).map(({ entry, places }): PiecedEntry => {
-    const design = designs.get(entry.block) as BlockDesign;
-    const colouring = design.colourings[entry.colouring] as Colouring;
-    const block = of.drafted.get(entry.block) as DraftedBlock;
-    const lists = block.patches.map((patch) => fabricsOf(patch, colouring));
-    const key = pieceKey(entry);
-    const foundations = of.foundations.get(block.id) ?? null;
-    const plain =
-      known.get(key) ??
-      (foundations
-        ? pieceOnPaper({ ...of, design, block, lists, foundations })
-        : pieceWithWays({ ...of, design, block, lists, count: places.length }));
-    known.set(key, plain);
-    const made =
-      foundations === null
-        ? inEntry(plain.made.made, {
-            ...of,
-            design,
-            block: entry.mirror ? mirrored(block) : block,
-            lists,
-            count: places.length,
-          })
-        : plain.made.made;
-    return { entry, design, block, foundations, plain, made, pieced: plain.joined, size: block.size, lists, places };
-  });
-  const uses = setUses(entries.map(({ made, places }) => ({ made, count: places.length })));
-  return entries.map((one) => ({ ...one, made: withSharedStrips(one.made, { ...of, uses }) }));
-};
-
-/** A block and its mirror image are pieced alike. */
-const pieceKey = ({ block, colouring }: PlacedBlock): string => JSON.stringify([block, colouring]);
 
 /** @param pressing by entry */
 export const planBlocks = (of: {
@@ -166,94 +84,6 @@ export const planBlocks = (of: {
   return { blocks, notes: [...notes, ...unmetNotes(of.quilt, [...new Set(of.entries.map(({ plain }) => plain))])] };
 };
 
-interface PiecedWithWays {
-  readonly joined: PiecedBlock;
-  readonly made: ReturnType<typeof madeUnits>;
-}
-
-/** Ways to make have no place on paper: pieces are sewn on one by one, and trimmed there. */
-const pieceOnPaper = (
-  of: Omit<UnitsOfBlock, 'natures' | 'count'> & {
-    readonly lightness: (fabric: string) => number;
-    readonly likeness: (fabric: string) => Likeness;
-    readonly foundations: Sections;
-  },
-): PiecedWithWays => {
-  const { design, block, lists, foundations } = of;
-  const marks = paperMarks(foundations, block.patches.length);
-  const joined = pieceBlock({
-    block,
-    fabrics: lists.map((list, i) => sewnAs(list) + motifMark(design, block.patches[i]?.tone) + marks[i]),
-    lightness: (name) => of.lightness(unmarked(name)),
-    likeness: (name) => of.likeness(unmarked(name)),
-    seam: of.rule.seam,
-    foundations,
-  });
-  return { joined, made: { made: [], notTaken: [], met: [] } };
-};
-
-/** Units that the order of joining does not make by themselves are cut and sewn singly after all. */
-const pieceWithWays = (
-  of: UnitsOfBlock & {
-    readonly lightness: (fabric: string) => number;
-    readonly likeness: (fabric: string) => Likeness;
-    readonly memory?: Recall;
-  },
-): PiecedWithWays => {
-  const { design, block, lists } = of;
-  const joinedWith = (made: readonly MadeUnit[]): PiecedBlock => {
-    const marks = wayMarks(made, block.patches.length);
-    const fabrics = lists.map((list, i) => sewnAs(list) + motifMark(design, block.patches[i]?.tone) + marks[i]);
-    const lightness = (name: string): number => of.lightness(unmarked(name));
-    const likeness = (name: string): Likeness => of.likeness(unmarked(name));
-    const whole = made.flatMap(({ unit, way }) => wholeIn(unit, way));
-    const { memory = noRecall } = of;
-    const { seam } = of.rule;
-    const cloths = fabrics.map((name) => [name, lightness(name), likeness(name)]);
-    const { size, patches, added } = block;
-    return memory.recall(JSON.stringify(['pieced', size, patches, added, cloths, seam, whole]), () =>
-      pieceBlock({ block, fabrics, lightness, likeness, seam, whole, memory }),
-    );
-  };
-  let made = madeUnits(of);
-  let joined = joinedWith(made.made);
-  for (let left = unmade(made.made, joined.steps); left.size > 0; left = unmade(made.made, joined.steps)) {
-    made = withoutUnmade(made, left);
-    joined = joinedWith(made.made);
-  }
-  return { joined, made };
-};
-
-/** The same units in one entry, which may be mirrored: their places may lie otherwise, and strips are cut for its count. */
-const inEntry = (made: readonly MadeUnit[], of: UnitsOfBlock): readonly MadeUnit[] => {
-  if (made.length === 0) return made;
-  const keys = new Set(made.map(({ unit }) => inRising(unit.patches)));
-  return madeUnits(of).made.filter(({ unit }) => keys.has(inRising(unit.patches)));
-};
-
-/** Pieces that are cut round a motif are a kind of their own; no id holds the sign. */
-const motifSign = '#';
-
-const motifMark = ({ motifs = [] }: BlockDesign, tone: string | undefined): string =>
-  tone !== undefined && motifs.includes(tone) ? motifSign : '';
-
-/** A cloth's name without the marks of motifs, ways and paper. */
-const unmarked = (name: string): string => name.replace(/[#~^].*$/, '');
-
-/** Blocks as they are made, in the order of first use, and where they are placed (indexes). */
-const entriesOf = (
-  placed: readonly PlacedBlock[],
-): readonly { readonly entry: PlacedBlock; readonly places: readonly number[] }[] => {
-  const entries = new Map<string, { entry: PlacedBlock; places: number[] }>();
-  placed.forEach((entry, place) => {
-    const key = entryName(entry);
-    const known = entries.get(key);
-    if (known) known.places.push(place);
-    else entries.set(key, { entry, places: [place] });
-  });
-  return [...entries.values()];
-};
-
 /** How many of some patches of a block are cut from a cloth, over all places of the block; `first` where nothing is drawn. */
 type CutOf = (of: { readonly patches: readonly number[]; readonly fabric: string; readonly first: string }) => number;
 
@@ -268,14 +98,6 @@ const cutOf =
     }
     return count;
   };
-
-/** What a block's entry is called where things are joined: its id, its colouring unless that is the default, and "mirrored". */
-export const entryName = (entry: Pick<PlacedBlock, 'block' | 'colouring' | 'mirror'>): string =>
-  [
-    entry.block,
-    ...(entry.colouring === 'default' ? [] : [entry.colouring]),
-    ...(entry.mirror ? ['mirrored'] : []),
-  ].join(' / ');
 
 const entryPlan = (of: {
   readonly design: BlockDesign;
@@ -520,130 +342,3 @@ const turnedOver = ({ from, to, centre, clockwise }: Arc, over: (p: Point) => Po
   centre: over(centre),
   clockwise: !clockwise,
 });
-
-interface NotedBlock {
-  readonly design: BlockDesign;
-  readonly pieced: PiecedBlock;
-  readonly block: DraftedBlock;
-  /** Of the colourings of its block: lines are the same for all of them. */
-  readonly isFirst: boolean;
-  readonly memory: Recall | undefined;
-}
-
-const piecingNotes = (of: NotedBlock): readonly Note[] => {
-  const { design, pieced, block } = of;
-  const { path, id } = design;
-  const notes: Note[] = [];
-  if (pieced.joining !== 'straight') {
-    const corners = pieced.steps.reduce((all, step) => all + step.corners * step.perBlock, 0);
-    const seamsOf = (kind: SewingStep['kind']): number =>
-      pieced.steps.reduce((all, step) => all + (step.kind === kind ? step.perBlock : 0), 0);
-    const partial = seamsOf('partial-begin');
-    const { joining } = pieced;
-    notes.push({
-      code: 'piecing/not-straight',
-      level: 'note',
-      path,
-      block: id,
-      joining,
-      corners,
-      partial,
-      curved: seamsOf('curved'),
-    });
-    const advised = of.isFirst ? adviceOn(of) : null;
-    if (advised?.kind === 'lines') {
-      const { lines, more, isLeast } = advised.advice;
-      const joins = hasCurves(block) ? 'curved' : 'straight';
-      notes.push({
-        code: 'piecing/lines-to-add',
-        level: 'note',
-        path,
-        block: id,
-        lines,
-        more,
-        corners,
-        partial,
-        joins,
-        isLeast,
-      });
-    }
-    if (advised?.kind === 'none-found')
-      notes.push({ code: 'piecing/no-lines-to-add', level: 'note', path, block: id, isProven: advised.isWhole });
-  }
-  if (pieced.joining === 'straight' && pieced.leastUnits === 'searched') {
-    notes.push({ code: 'piecing/searched', level: 'note', path, block: id, patches: block.patches.length });
-  }
-  return notes;
-};
-
-const hasCurves = ({ patches }: DraftedBlock): boolean => patches.some(({ arcs = [] }) => arcs.length > 0);
-
-/** Of the patches that no frame is sewn round. */
-const adviceOn = ({ block, memory = noRecall }: NotedBlock): CurvedAdvice | null => {
-  const slack = cornerTolerance * Math.max(...block.size);
-  const core = block.patches.slice(0, block.patches.length - (block.added ?? []).length);
-  const { x, y } = boxOf(core.flatMap(({ points }) => points));
-  const onCore = (p: Point): Point => at(p.x - x, p.y - y);
-  if (hasCurves({ ...block, patches: core })) {
-    const own = core.map(({ points, arcs = [] }) => ({
-      points: points.map(onCore),
-      arcs: arcs.map((arc) => ({ ...arc, from: onCore(arc.from), to: onCore(arc.to), centre: onCore(arc.centre) })),
-    }));
-    return memory.recall(JSON.stringify(['advised', own]), () => adviceForCurves(own, slack));
-  }
-  const own = core.map((patch) => outlineOf(patch, slack).map(onCore));
-  const advice = memory.recall(JSON.stringify(['advised', own]), () => adviceFor(own, slack));
-  return advice && { kind: 'lines', advice };
-};
-
-const elsewhereNotes = ({ finished, unfinished }: BlockPlan, { path, id, shape }: BlockDesign): readonly Note[] =>
-  shape.kind === 'elsewhere'
-    ? [{ code: 'design/made-elsewhere', level: 'note', path, block: id, finished, unfinished }]
-    : [];
-
-interface MarkedBlock {
-  readonly plan: BlockPlan;
-  readonly design: BlockDesign;
-  readonly block: DraftedBlock;
-  readonly rule: CutRule;
-}
-
-/** Squares and rectangles that no mark fits and that are not trimmed later, so that the maker must know. */
-const markNotes = (of: MarkedBlock): readonly Note[] => {
-  const { path, id } = of.design;
-  const inTrimmed = trimmedLabels(of.plan);
-  const off = of.plan.pieces.flatMap(({ label, cut: { shape, size, exact, gives } }) => {
-    // what gives several is sewn first, and trimmed
-    if ((shape !== 'square' && shape !== 'rectangle') || gives > 1 || inTrimmed.has(label)) return [];
-    return ([0, 1] as const)
-      .filter((side) => !(shape === 'square' && side === 1) && Math.abs(size[side] - exact[side]) > 1e-9)
-      .map((side) => ({ label, exact: exact[side] as Length, size: size[side] as Length }));
-  });
-  if (off.length === 0) return [];
-  const friendly = friendlySize(of);
-  const { across, down } = blockDrift(of.block, of.rule);
-  const drift: Note = { code: 'accuracy/drift', level: 'warning', path, block: id, across, down };
-  return [
-    ...off.map((piece): Note => ({ code: 'cutting/off-marks', level: 'warning', path, block: id, ...piece, friendly })),
-    ...(across === 0 && down === 0 ? [] : [drift]),
-  ];
-};
-
-/** Pieces of units that are trimmed to their size once they are sewn. */
-const trimmedLabels = ({ patches, steps }: BlockPlan): ReadonlySet<string> =>
-  new Set(
-    steps.flatMap(({ made }) =>
-      made?.way.trimmed ? made.unit.patches.flatMap((one) => patches[one]?.piece ?? []) : [],
-    ),
-  );
-
-/** Of the block without its frame. None where it has that size already, or where another block's size decides. */
-const friendlySize = ({ design, rule }: MarkedBlock): BlockSize | null => {
-  const shape = design.shape.kind === 'framed' ? design.shape.inner : design.shape;
-  if (shape.kind === 'log-cabin' && shape.centreBlock !== null) return null;
-  const bare = draftBlock({ ...design, shape });
-  if (!bare.ok) return null;
-  const [width] = bare.value.size;
-  const { nearest } = rulerSizes({ block: bare.value, near: width, rule, each: 1 });
-  return nearest !== null && Math.abs(nearest[0] - width) > 1e-9 ? nearest : null;
-};

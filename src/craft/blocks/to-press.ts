@@ -4,7 +4,7 @@ import { outlineOf } from '#craft/drafting';
 import { cornerTolerance } from '#craft/limits';
 import type { EntryToPress } from '#craft/pressing';
 import { type DrawnCloths, sewnAs } from '#craft/tones';
-import type { PiecedEntry } from './block-plan.ts';
+import type { PiecedEntry } from './pieced-entries.ts';
 import { turnsAlike } from './turns-alike.ts';
 
 export const entriesToPress = (
