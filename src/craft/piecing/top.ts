@@ -31,21 +31,30 @@ export type TopPart = TopThing | { readonly unit: number };
 
 export interface TopJoin {
   readonly join: readonly [TopPart, TopPart];
-  /** A mitre closes the corner between two borders that hang on the quilt already. */
+  /** A mitre closes the corner between two borders that hang on the quilt already; the other of them is in the unit. */
   readonly kind: 'straight' | 'partial-close';
-  /** Where the second lies in the frame, which is turned clockwise by `angle` from the top's. */
+  /** Where the second lies, seen from the first, in a frame turned clockwise by `angle` from the top's. */
   readonly side: Side;
   readonly angle: number;
+  /** Clockwise, in degrees, from how the first part lay: brings the new seam to the right hand. */
   readonly machineTurn: number;
   readonly seam: Length;
   readonly press: 0 | 1 | 'open';
   readonly unfinished: readonly [Length, Length];
   readonly perBlock: number;
+  /**
+   * What it is about: within a row or a section, rows joined to the middle, a corner of a set on point, a border (put
+   * together, or sewn on) or the mitre of two borders.
+   */
   readonly stage: 'row' | 'rows' | 'section' | 'corner' | 'border' | 'mitre';
-  /** Row, section or border ring, 0-based. */
+  /** 0-based: the row, the section in reading order, the corner, or the ring of the borders. */
   readonly of: number;
-  /** What to measure through the middle in three places before the added part is cut. */
+  /**
+   * For what is sewn round the quilt: measure the quilt's width or height through the middle in three places, and cut the
+   * part to that.
+   */
   readonly measure: 'width' | 'height' | null;
+  /** What it joins as it lies in the top: the first part's things, then the second's. */
   readonly things: readonly [readonly TopThing[], readonly TopThing[]];
   /** All seams that it sews, as `topSeams` has them; none for a mitre. */
   readonly seams: readonly number[];

@@ -8,9 +8,9 @@ import type { Value } from '#craft/fabric';
 import type { BattingPackage, BedName, EvenLines, Thread } from '#craft/finishing';
 import type { OnPaper, Sections } from '#craft/foundation';
 import type { Length } from '#craft/measure';
-import type { PressWish, SeamInPlace } from '#craft/piecing';
+import type { PressWish, SeamInPlace, TopJoin } from '#craft/piecing';
 import type { Press, SidePress, TopPressing, WhyLoose } from '#craft/pressing';
-import type { SetTop, StripRole, TopThing } from '#craft/setting';
+import type { SetTop, StripRole } from '#craft/setting';
 import type { Unit, Way } from '#craft/ways';
 import type { Arc } from '#ground/arc';
 import type { Point, Polygon } from '#ground/plane';
@@ -184,40 +184,14 @@ export interface TopPiece {
 }
 
 /** A join in the top. Names are a block's entry ("cabin"), a piece's label, or "#n". */
-export interface TopStep {
+export interface TopStep extends Omit<TopJoin, 'join' | 'press'> {
   readonly id: string;
   readonly number: number;
   readonly join: readonly [string, string];
   readonly makes: string;
-  /** Where the second lies, seen from the first, in a frame turned clockwise by `angle` from the top's. */
-  readonly side: Side;
-  readonly angle: number;
-  /** Clockwise, in degrees, from how the first part lay: brings the new seam to the right hand. */
-  readonly machineTurn: number;
-  /** A mitre closes the corner between two borders that hang on the quilt already; the other of them is in the unit. */
-  readonly kind: 'straight' | 'partial-close';
-  readonly seam: Length;
   readonly press: string;
   readonly pressTo: SidePress;
-  readonly unfinished: readonly [Length, Length];
-  readonly perBlock: number;
   readonly total: number;
-  /**
-   * What it is about: within a row or a section, rows joined to the middle, a corner of a set on point, a border (put
-   * together, or sewn on) or the mitre of two borders.
-   */
-  readonly stage: 'row' | 'rows' | 'section' | 'corner' | 'border' | 'mitre';
-  /** 0-based: the row, the section in reading order, the corner, or the ring of `set.borders`. */
-  readonly of: number;
-  /**
-   * For what is sewn round the quilt: measure the quilt's width or height through the middle in three places, and cut the
-   * part to that.
-   */
-  readonly measure: 'width' | 'height' | null;
-  /** What the step joins as it lies in the top: the first part's things, then the second's. */
-  readonly things: readonly [readonly TopThing[], readonly TopThing[]];
-  /** All seams that it sews, by their places in `pressing.presses`; none for a mitre. */
-  readonly seams: readonly number[];
 }
 
 export interface FabricPlan {

@@ -127,31 +127,21 @@ const topStep = (of: {
   readonly number: number;
   readonly label: (strip: number) => string;
 }): TopStep => {
-  const { join, number, set } = of;
+  const { number, set } = of;
+  const { join, press, ...kept } = of.join;
   const nameOf = (part: TopJoin['join'][number]): string => {
     if ('unit' in part) return `#${part.unit + 1}`;
     return 'strip' in part ? of.label(part.strip) : entryName(set.placed[part.block] as PlacedBlock);
   };
-  const names = [nameOf(join.join[0]), nameOf(join.join[1])] as const;
+  const names = [nameOf(join[0]), nameOf(join[1])] as const;
   return {
+    ...kept,
     id: `top-${number}`,
     number,
     join: names,
     makes: `#${number}`,
-    side: join.side,
-    angle: join.angle,
-    machineTurn: join.machineTurn,
-    kind: join.kind,
-    seam: join.seam,
-    press: join.press === 'open' ? 'open' : names[join.press],
-    pressTo: join.press,
-    unfinished: join.unfinished,
-    perBlock: join.perBlock,
-    total: join.perBlock,
-    stage: join.stage,
-    of: join.of,
-    measure: join.measure,
-    things: join.things,
-    seams: join.seams,
+    press: press === 'open' ? 'open' : names[press],
+    pressTo: press,
+    total: kept.perBlock,
   };
 };
