@@ -1,13 +1,13 @@
 // A batch of a chain in words: what is joined, how many for which block, how it is sewn and pressed. Paper and screen say the same.
 import type { BlockPlan, PlannedStep, QuiltPlan } from '#craft';
 import { type ChainBatch, type ChainMember, type ChainRound, chainsOf } from '#craft/chains';
-import { checkSize } from '#paper/lengths';
-import { counted } from '#paper/words';
+import { counted, wayText } from '#paper/words';
 import { titleOf } from './block-head.ts';
+import { measuresText } from './made-words.ts';
 import { partName, pressText } from './naming.ts';
 import { isChained, type StepWords, stepWords } from './step-words.ts';
 
-/** A step's words in the letters of the block that shows it, the first; `make` is "16", or "8, one by one". */
+/** A step's words in the letters of the block that shows it, the first; `make` is "16", "8, one by one", or "16, eight at a time". */
 export interface ChainWords extends StepWords {
   /** "Star, unit 3: 32", one for each block that takes it. */
   readonly members: readonly string[];
@@ -46,16 +46,22 @@ export const chainWords = (plan: QuiltPlan, batch: ChainBatch): ChainWords => {
   const words = stepWords(plan, { block, step: { ...step, perBlock: 1 }, counts: [batch.count] });
   return {
     ...words,
-    make: `${batch.count}${isChained(step) || batch.count === 1 ? '' : ', one by one'}`,
+    make: `${batch.count}${howMade(step, batch.count)}`,
     members: batch.members.map((member) => {
       const its = memberIn(plan, member);
       return `${titleOf(plan, its.block)}, ${partName(its.step.makes)}: ${member.count}`;
     }),
     press: batch.isPressedAlike ? pressText(step) : 'Press as the steps of its blocks say.',
-    measures: `Measures ${checkSize(step.unfinished, plan.quilt)}.`,
+    measures: measuresText(plan, step, ''),
     machine:
       batch.members.length > 1 && step.made && step.made.way.name !== 'singly'
         ? 'Sew them as the steps of their blocks say.'
         : words.machine,
   };
+};
+
+/** What is chained as it lies says nothing. */
+const howMade = ({ kind, made }: PlannedStep, count: number): string => {
+  if (made && made.way.name !== 'singly') return `, ${wayText(made.way.name)}`;
+  return isChained({ kind }) || count === 1 ? '' : ', one by one';
 };

@@ -20,9 +20,23 @@ export interface StepWords {
   readonly machineAlt: string;
 }
 
-/** Of the last step of a unit that is cut with room: "Trim unit 1 to 3½ in." */
-export const trimText = ({ makes, made }: PlannedStep, size: string): string =>
-  made?.way.trimmed ? `Trim ${partName(makes)} to ${size}.` : `${capital(partName(makes))} measures ${size}.`;
+/**
+ * What a unit measures after a step, what it is trimmed to, or that it is still to be left as it is.
+ *
+ * @param called the name of the unit; empty where the words stand beside it
+ */
+export const measuresText = (plan: QuiltPlan, step: PlannedStep, called: string): string => {
+  const { made } = step;
+  const size = checkSize(step.unfinished, plan.quilt);
+  const named = called === '' ? '' : `${called} `;
+  if (made && !made.isLast && made.way.name !== 'sew-and-flip') {
+    const stage = stageFor({ ...made, seam: length(toNumber(plan.quilt.seam)) });
+    // of strips a size is told when slices are cut from them
+    if (!stage?.slices) return 'Do not trim yet.';
+    if (stage.cut.length === 0) return '';
+  }
+  return made?.way.trimmed ? `Trim ${named}to ${size}.` : capital(`${named}measures ${size}.`);
+};
 
 interface MadeStep {
   readonly block: BlockPlan;
@@ -43,10 +57,7 @@ export const madeWords = (plan: QuiltPlan, of: MadeStep): StepWords => {
   const gives = stage?.pressed.length ?? 1;
   const heading = `${under} and ${over}, ${wayText(made.way.name)}`;
   const press = pressText(step);
-  const size = checkSize(step.unfinished, plan.quilt);
-  const isSeen =
-    made.isLast || made.way.name === 'sew-and-flip' || (stage?.slices !== undefined && stage.cut.length > 0);
-  const measures = isSeen ? trimText(step, size) : stage?.slices ? '' : 'Do not trim yet.';
+  const measures = measuresText(plan, step, partName(step.makes));
   const given = gives === 1 ? '' : givenText(layings, gives);
   const strips = stage?.slices ? stripText({ plan, stage, layings }) : '';
   const together = togetherText(plan, of);

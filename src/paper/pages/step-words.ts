@@ -1,9 +1,8 @@
 // A step of a block in words: what goes where, how it is laid at the machine and pressed, and what it measures then.
 import type { BlockPlan, PlannedStep, QuiltPlan } from '#craft';
 import { checkSize } from '#paper/lengths';
-import { capital } from '#paper/words';
 import { type Counts, titleOf } from './block-head.ts';
-import { madeWords, type StepWords, trimText } from './made-words.ts';
+import { madeWords, measuresText, type StepWords } from './made-words.ts';
 import { kindText, machineText, partName, pressText, stepHeading } from './naming.ts';
 import { paperStepWords } from './paper-step-words.ts';
 import { partnerOf } from './partner.ts';
@@ -40,13 +39,12 @@ export const stepWords = (
   const measures = checkSize(step.unfinished, plan.quilt);
   // pieces cut with room: until the unit is whole its size is none
   const isRough = step.made?.isLast === false;
-  const size = step.made ? trimText(step, measures) : `${capital(partName(step.makes))} measures ${measures}.`;
   return {
     heading,
     make: `make ${countsText(counts, step.perBlock)}`,
     machine: `${machine}${manyText(step, counts)}`,
     press,
-    measures: isRough ? 'Do not trim yet.' : size,
+    measures: measuresText(plan, step, partName(step.makes)),
     boardAlt: `${title}, step ${step.number} on the board: ${heading}${step.kind === 'partial-close' ? ` on ${partName(step.join[0])}` : ''}. ${press}${isRough ? '' : ` After pressing it measures ${measures}.`}`,
     machineAlt: `${title}, step ${step.number} at the machine: ${machine} The seam line is dashed along the right edge.`,
   };
