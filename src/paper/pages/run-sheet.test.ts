@@ -40,17 +40,12 @@ test('the cloth for what is sewn beforehand is told by the cloth, as a strip acr
   assert.equal(cloths.length, 2);
   for (const { id } of cloths) assert.match(sheet?.cloth ?? '', new RegExp(`2½\\sin of ${letterOf(id)}\\s`));
   // nothing is sewn beforehand for a row of two
-  const square = (x: number, tone: string) => ({
-    points: [
-      [x, 0],
-      [x + 1, 0],
-      [x + 1, 1],
-      [x, 1],
-    ],
-    tone,
-  });
-  const patches = { grid: [2, 1], list: [square(0, 'light'), square(1, 'dark')] };
-  const pair = { id: 'pair', size: ['4', '2'], patches, colourings: nine.colourings };
+  const units = [
+    { at: [0, 0], unit: 'square', tones: ['light'] },
+    { at: [1, 0], unit: 'square', tones: ['dark'] },
+  ];
+  const recipe = { kind: 'units', grid: [2, 1], units };
+  const pair = { id: 'pair', size: ['4', '2'], recipe, colourings: nine.colourings };
   const [none] = runSheets({
     plan: planOf(documentOf({ blocks: [pair], top: { rows: [[{ block: 'pair' }]] } })),
     signs: clothSignsFor(plan),
@@ -87,4 +82,28 @@ test('a step is shown in the words of its block, whatever way its unit is made',
   };
   assert.match(shown({ methods: [{ unit: 'half-square', way: 'two-at-a-time' }] }), /, two at a time\. Press/);
   assert.match(shown({ piecing: 'foundation' }), / goes on as patch 2\. Open /);
+});
+
+test('what is sewn beforehand has no size before it is a unit', () => {
+  const recipe = {
+    kind: 'units',
+    grid: [2, 1],
+    units: [
+      { at: [0, 0], unit: 'quarter-square', tones: ['oat', 'bark', 'oat', 'bark'] },
+      { at: [1, 0], unit: 'square', tones: ['bark'] },
+    ],
+  };
+  const glass = {
+    id: 'glass',
+    size: ['6', '3'],
+    recipe,
+    methods: [{ unit: 'quarter-square', way: 'from-half-squares' }],
+  };
+  const made = planOf(documentOf({ blocks: [glass], top: { rows: [[{ block: 'glass' }]] } }));
+  const [only] = runSheets({ plan: made, signs: clothSignsFor(made), album: new Map() });
+  // by hand: unit 1, half of the quarter-square, is there twice, and one is sewn beforehand
+  assert.deepEqual(
+    only?.stepOuts.map(({ unit, count, size }) => [unit, count, size]),
+    [['unit 1', '1', '']],
+  );
 });

@@ -99,7 +99,7 @@ const runSheetOf = (of: SheetsOf, block: BlockPlan, place: number): RunSheet => 
       unit: partName(step.makes),
       count: String(count),
       shows: wordsOf(step).heading,
-      size: checkSize(step.unfinished, plan.quilt),
+      size: isTrimmed(step) ? checkSize(step.unfinished, plan.quilt) : '',
     })),
     cut: block.pieces.flatMap((piece) => {
       const count = counts.get(piece.label) ?? 0;
