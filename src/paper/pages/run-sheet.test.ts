@@ -107,3 +107,14 @@ test('what is sewn beforehand has no size before it is a unit', () => {
     [['unit 1', '1', '']],
   );
 });
+
+test('a class is told to feed in all of a unit only where each is sewn by itself', () => {
+  const fly = { id: 'fly', from: 'shoo-fly', size: '6', colourings: { default: { light: 'oat', dark: 'bark' } } };
+  const said = (methods: readonly object[]) => {
+    const made = planOf(documentOf({ blocks: [{ ...fly, methods }], top: { rows: [[{ block: 'fly' }]] } }));
+    return runSheets({ plan: made, signs: clothSignsFor(made), album: new Map() })[0]?.rows[0]?.say ?? '';
+  };
+  assert.match(said([]), /^Feed all 4 through in one chain/);
+  // two pairs of squares make the four half-squares
+  assert.doesNotMatch(said([{ unit: 'half-square', way: 'two-at-a-time' }]), /Feed/);
+});

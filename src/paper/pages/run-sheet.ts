@@ -23,7 +23,7 @@ import { cutText } from './cut-text.ts';
 import { columnPt } from './measure.ts';
 import { partName } from './naming.ts';
 import { countedSheets } from './sheet-names.ts';
-import { type StepWords, stepWords } from './step-words.ts';
+import { isChained, type StepWords, stepWords } from './step-words.ts';
 
 export interface RunSheet {
   readonly title: string;
@@ -153,6 +153,10 @@ const steadyPrompts = [
   'Ruler on the unit before the next piece: too small now stays too small.',
 ] as const;
 
+/** Of units made several at a time there are fewer to feed in than units. */
+const isFedOneByOne = (step: PlannedStep): boolean =>
+  isChained(step) && (!step.made || step.made.way.name === 'singly' || step.made.way.name === 'sew-and-flip');
+
 /** What fits a step, the most telling first. */
 const promptsFor = (block: BlockPlan, step: PlannedStep): readonly string[] => {
   const before = block.steps[step.number - 2];
@@ -167,7 +171,7 @@ const promptsFor = (block: BlockPlan, step: PlannedStep): readonly string[] => {
       `Measure it: ${block.count === 1 ? 'that is the block' : `that is one of ${block.count}`}. Who is off, and by how much?`,
     ),
     ...said(step.stopsAt.length > 0, 'Sew to the mark and no further: a piece is set in there later.'),
-    ...said(step.perBlock > 1, `Feed ${many} through in one chain, then snip them apart.`),
+    ...said(step.perBlock > 1 && isFedOneByOne(step), `Feed ${many} through in one chain, then snip them apart.`),
     ...said(before === undefined, 'Which piece is next, and which way round? Lay it on before you look at the page.'),
     ...said(
       before !== undefined && before.pressTo !== step.pressTo,
