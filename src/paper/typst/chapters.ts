@@ -252,7 +252,7 @@ export const chaptersTypst = `
     heading(level: 2, b.title)
     context {
       // a page that a sheet fills has no room for what is said of the block
-      let holds = b.sections.len() > 0 and not standsBeside(b.sections.first())
+      let holds = b.sections.len() > 0 and (not standsBeside(b.sections.first()) or b.sections.first().sheets.first().picture.heightPt < 520)
       for l in b.words { block(sticky: holds, l) }
       for s in b.sections {
         if standsBeside(s) {
