@@ -7,7 +7,7 @@ import { checkSize, lengthOnPaper } from '#paper/lengths';
 import { capital, inWords, wayText } from '#paper/words';
 import { type Counts, titleOf } from './block-head.ts';
 import { partName, pressText } from './naming.ts';
-import { countsText, sameEntry } from './sized.ts';
+import { countIn, countsText, sameEntry } from './sized.ts';
 
 export interface StepWords {
   readonly heading: string;
@@ -86,17 +86,14 @@ const layingsIn = (plan: QuiltPlan, { block, step }: MadeStep): number => {
 const togetherText = (plan: QuiltPlan, { made, plans }: MadeStep): string => {
   if (made.among.length < 2) return '';
   const shares = made.among.flatMap((one) => {
-    const entry = plan.blocks.find((block) => isOfEntry(block, one));
+    const entry = sameEntry(plan, one);
     if (entry === undefined) return [];
     const perBlock = one.units / entry.count;
-    const counts = plans.map((other) => (sameEntry(other, entry)?.count ?? 0) * perBlock);
+    const counts = plans.map((other) => countIn(other, entry) * perBlock);
     return [`${countsText(counts)} for ${titleOf(plan, entry)}`];
   });
   return ` All are sewn at once: ${inWords(shares)}.`;
 };
-
-const isOfEntry = (block: BlockPlan, of: Pick<BlockPlan, 'id' | 'colouring' | 'mirror'>): boolean =>
-  block.id === of.id && block.colouring === of.colouring && block.mirror === of.mirror;
 
 /** What lies below and what on top, as they are called. */
 const namesOf = ({ block, step, made }: MadeStep): readonly [string, string] => {

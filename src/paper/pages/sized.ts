@@ -14,7 +14,10 @@ export const sizeTitle = ({ title, plan }: SizedPlan): string => `${title}, ${si
 export const sizeOf = ({ top, quilt }: QuiltPlan): string => checkSize([top.set.width, top.set.height], quilt);
 
 /** The entry of the same block, colouring and mirroring in another size. */
-export const sameEntry = (plan: QuiltPlan, entry: BlockPlan): BlockPlan | undefined =>
+export const sameEntry = (
+  plan: QuiltPlan,
+  entry: Pick<BlockPlan, 'id' | 'colouring' | 'mirror'>,
+): BlockPlan | undefined =>
   plan.blocks.find(
     ({ id, colouring, mirror }) => id === entry.id && colouring === entry.colouring && mirror === entry.mirror,
   );
