@@ -13,7 +13,7 @@ import { openPress } from '#print';
 import { amountOf, figure } from './figures.ts';
 import { partsOf, textOf } from './file-parts.ts';
 import { said } from './pdf.ts';
-import { exampleFiles, planOf, printsOf, whilePrinted } from './prints.ts';
+import { exampleFiles, isMeasured, planOf, printsOf, whilePrinted } from './prints.ts';
 import { taggedIn } from './tags.ts';
 
 /** The words of every picture, in reading order. */
@@ -30,16 +30,13 @@ const assertStepsSaid = (plan: QuiltPlan, alts: readonly string[]): void => {
   const machines = alts.filter((alt) => /, step \d+ at the machine: /.test(alt));
   assert.deepEqual([boards.length, machines.length], [steps.length, steps.length]);
   const called = (part: string): string => (part.startsWith('#') ? `unit ${part.slice(1)}` : part);
-  steps.forEach(({ number, join: parts, press, unfinished, onPaper, made }, i) => {
+  steps.forEach((step, i) => {
+    const { number, join: parts, press, unfinished } = step;
     const alt = boards[i] ?? '';
     assert.ok(alt.includes(`step ${number} on the board`), alt);
     for (const part of [...parts, ...(press === 'open' || press === 'spin' ? [] : [press])])
       assert.match(alt.toLowerCase(), new RegExp(`\\b${called(part).toLowerCase()}\\b`));
-    // on a foundation nothing is measured before its sheet is cut out
-    if (onPaper !== undefined && onPaper.laid < onPaper.order.length) return;
-    // nor is anything before a unit that is made with others is one, or a slice is
-    const isUnit = !made || made.isLast || made.way.name === 'sew-and-flip';
-    if (!isUnit && made.unit.strips?.widths.length !== made.parts.flat().length) return;
+    if (!isMeasured(step)) return;
     const size = new RegExp(`(?:measures|[Tt]rim unit \\d+ to) (about )?(${figure}) × (${figure}) ${unit}`).exec(alt);
     assert.ok(size, alt);
     unfinished.forEach((side, k) => {

@@ -2,15 +2,16 @@
 // the text of the printed pages of every example.
 
 import assert from 'node:assert/strict';
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { test } from 'node:test';
-import { planQuilt, type QuiltPlan } from '#craft';
+import type { QuiltPlan } from '#craft';
 import { type Chapter, clothSignsFor, patternPages } from '#paper';
 import { openPress } from '#print';
 import { amountOf, figure } from './figures.ts';
 import { said } from './pdf.ts';
+import { exampleFiles, isMeasured, planOf } from './prints.ts';
 
 /** The text of some chapters as it is written, in one line. */
 const textOf = async (plan: QuiltPlan, chapters: readonly Chapter[]): Promise<string> => {
@@ -34,24 +35,11 @@ test('printed figures are read back as they are meant', () => {
 /** Half of the finest mark: what "about" may be off by. */
 const near = (plan: QuiltPlan): number => (plan.quilt.unit === 'in' ? 1 / 16 : 0.05) + 1e-9;
 
-/** On a foundation before its sheet is cut out, and of units made together before there is a unit or a slice, no size is told. */
-const isMeasured = ({ onPaper, made }: QuiltPlan['blocks'][number]['steps'][number]): boolean => {
-  if (onPaper) return onPaper.laid === onPaper.order.length;
-  if (!made || made.isLast || made.way.name === 'sew-and-flip') return true;
-  return made.unit.strips?.widths.length === made.parts.flat().length;
-};
-
-const planOf = (name: string): QuiltPlan => {
-  const planned = planQuilt(readFileSync(`examples/${name}`, 'utf8'), { budget: { steps: 0 } });
-  assert.ok(planned.ok, name);
-  return planned.value;
-};
-
 const all = (text: string, pattern: string): readonly RegExpMatchArray[] => [
   ...text.matchAll(new RegExp(pattern, 'g')),
 ];
 
-for (const name of readdirSync('examples').filter((file) => file.endsWith('.quilt.json'))) {
+for (const name of exampleFiles) {
   const plan = planOf(name);
   const { unit } = plan.quilt;
 

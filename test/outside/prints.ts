@@ -17,6 +17,13 @@ export const planOf = (name: string): QuiltPlan => {
   return planned.value;
 };
 
+/** On a foundation before its sheet is cut out, and of units made together before there is a unit or a slice, no size is told. */
+export const isMeasured = ({ onPaper, made }: QuiltPlan['blocks'][number]['steps'][number]): boolean => {
+  if (onPaper) return onPaper.laid === onPaper.order.length;
+  if (!made || made.isLast || made.way.name === 'sew-and-flip') return true;
+  return made.unit.strips?.widths.length === made.parts.flat().length;
+};
+
 const sizesOf = ({ quilt }: QuiltPlan) =>
   quilt.sizes.map(({ id, title }) => {
     const planned = planSize({ quilt, id, options: { budget: { steps: 0 } } });

@@ -13,7 +13,7 @@ import { type Word, wordsOf } from './boxes.ts';
 import { type At, type Box, boxOf, type Drawn, drawnPages } from './drawn-lines.ts';
 import { amountOf } from './figures.ts';
 import { partsOf } from './file-parts.ts';
-import { exampleFiles, planOf, whilePrinted } from './prints.ts';
+import { exampleFiles, isMeasured, planOf, whilePrinted } from './prints.ts';
 import { taggedIn } from './tags.ts';
 
 const papers = ['letter', 'a4'] as const;
@@ -316,10 +316,6 @@ const assertBoard = (plan: QuiltPlan, block: BlockPlan, figures: readonly Figure
     named,
   );
 };
-
-/** On a foundation nothing is measured before its sheet is cut out, of units made together nothing that is no unit yet. */
-const isMeasured = ({ onPaper, made }: BlockPlan['steps'][number]): boolean =>
-  onPaper ? onPaper.laid === onPaper.order.length : !made || made.isLast || /flip|strip/.test(made.way.name);
 
 const assertGauge = (plan: QuiltPlan, block: BlockPlan, seen: Seen, named: string): void => {
   const measured = block.steps.filter(isMeasured);

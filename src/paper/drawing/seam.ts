@@ -134,8 +134,11 @@ const mean = (block: BlockPlan, patches: readonly number[], a: Point, way: Point
 
 /**
  * Whether a unit can be measured after this step: on a foundation when the sheet is cut out, of units made together or with room when
- * they are whole. What is flipped keeps the size of its base, and of strips sewn side by side slices are cut before a unit is whole.
+ * they are whole. What is flipped keeps the size of its base, and of strips slices are cut when all are sewn side by side.
  */
 export const isTrimmed = ({ onPaper, made }: Pick<PlannedStep, 'onPaper' | 'made'>): boolean =>
   (onPaper === undefined || onPaper.laid === onPaper.order.length) &&
-  (made === undefined || made.isLast || made.way.name === 'sew-and-flip' || made.way.name === 'strip-sets');
+  (made === undefined ||
+    made.isLast ||
+    made.way.name === 'sew-and-flip' ||
+    made.unit.strips?.widths.length === made.parts.flat().length);

@@ -3,6 +3,7 @@ import { type BlockPlan, type PlannedStep, type QuiltPlan, type StepWay, unitsAm
 import { length } from '#craft/measure';
 import { layingsOf, type Stage, stageFor } from '#craft/ways';
 import { toNumber } from '#ground/exact';
+import { isTrimmed } from '#paper/drawing';
 import { checkSize, lengthOnPaper } from '#paper/lengths';
 import { capital, inWords, wayText } from '#paper/words';
 import { type Counts, titleOf } from './block-head.ts';
@@ -29,12 +30,8 @@ export const measuresText = (plan: QuiltPlan, step: PlannedStep, called: string)
   const { made } = step;
   const size = checkSize(step.unfinished, plan.quilt);
   const named = called === '' ? '' : `${called} `;
-  if (made && !made.isLast && made.way.name !== 'sew-and-flip') {
-    const stage = stageFor({ ...made, seam: length(toNumber(plan.quilt.seam)) });
-    // of strips a size is told when slices are cut from them
-    if (!stage?.slices) return 'Do not trim yet.';
-    if (stage.cut.length === 0) return '';
-  }
+  // strips are sewn on until they can be cut apart
+  if (!isTrimmed(step)) return made?.unit.strips ? '' : 'Do not trim yet.';
   return made?.way.trimmed ? `Trim ${named}to ${size}.` : capital(`${named}measures ${size}.`);
 };
 
