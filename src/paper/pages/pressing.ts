@@ -64,7 +64,7 @@ export const whyText = (why: WhyLoose): string => {
     case 'open':
       return 'one of them is pressed open';
     case 'kept':
-      return 'both are kept as they are, outward or to the hollow of a curve';
+      return 'both must lie as they do, whatever meets';
     case 'another':
       return 'to nest there would cost another place';
     default:
