@@ -106,7 +106,12 @@ describe('curves', sideBySide, () => {
     assert.ok(step >= 0);
     await page.getByRole('link', { name: /^Sew/ }).click();
     await page.getByRole('link', { name: /^Begin/ }).press('Enter');
-    for (let i = 0; i < step; i++) await page.keyboard.press('ArrowRight');
+    const at = (number: number) => page.locator(`.sew-step:not(.is-behind)[aria-label="Step ${number}"]`).waitFor();
+    await at(1);
+    for (let i = 0; i < step; i++) {
+      await page.keyboard.press('ArrowRight');
+      await at(i + 2);
+    }
     const plain = (text: string): string => text.replaceAll('\u200b', '');
     await page.getByRole('heading', { name: plain(printed[step]?.heading ?? '') }).waitFor();
     await page.locator('.sew-words > p', { hasText: plain(printed[step]?.machine ?? '') }).waitFor();

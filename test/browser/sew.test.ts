@@ -243,10 +243,16 @@ describe('sew', sideBySide, () => {
     const atBatch = (batch: number) => page.locator(`.sew-step:not(.is-behind)[aria-label="Batch ${batch}"]`).waitFor();
     await atBatch(1);
     assert.equal(within(page), '~chains/1');
-    for (const batch of [2, 3, 4]) {
-      await page.keyboard.press('ArrowRight');
-      await atBatch(batch);
-    }
+    await page.keyboard.press('ArrowRight');
+    await atBatch(2);
+    // two keys one after the other, before the browser tells of the first move
+    await page.evaluate(async () => {
+      for (let key = 0; key < 2; key++) {
+        document.body.dispatchEvent(new KeyboardEvent('keydown', { key: 'ArrowRight', bubbles: true }));
+        for (let turn = 0; turn < 20; turn++) await Promise.resolve();
+      }
+    });
+    await atBatch(4);
     // of the 11, one goes into one block and ten into another
     await page.keyboard.press('+');
     await page.keyboard.press('+');

@@ -51,16 +51,27 @@ export const addressText = (address: Exclude<Address, { readonly at: 'nowhere' }
 export const quiltAddress = (id: string, stop: Stop, ...within: Within): string =>
   addressText({ at: 'quilt', id, stop, within });
 
+/** One is there at once: a second key that follows quickly goes on from there, while the browser tells of a move only later. */
 export const go = (to: string): void => {
   location.hash = to;
+  for (const see of seeing) see();
 };
 
 /** As `go`, in place of the address that one is at: going back passes it by. */
-export const goInPlace = (to: string): void => location.replace(to);
+export const goInPlace = (to: string): void => {
+  location.replace(to);
+  for (const see of seeing) see();
+};
 
 export const useAddress = (): Address => addressIn(useSyncExternalStore(onMove, () => location.hash));
 
+const seeing = new Set<() => void>();
+
 const onMove = (see: () => void): (() => void) => {
+  seeing.add(see);
   window.addEventListener('hashchange', see);
-  return () => window.removeEventListener('hashchange', see);
+  return () => {
+    seeing.delete(see);
+    window.removeEventListener('hashchange', see);
+  };
 };
