@@ -37,6 +37,32 @@ export const meetingsFound = (seams: readonly Laid[], size: number): readonly Me
   );
 };
 
+/**
+ * Where seams come to one from both sides: of each that ends there, whether it lies clockwise round that place.
+ *
+ * @param presses by seam; none that ends there is pressed open
+ */
+export const roundsOn = (of: {
+  readonly seams: readonly Laid[];
+  readonly over: number;
+  readonly size: number;
+  readonly presses: readonly Pressed[];
+}): readonly (readonly boolean[])[] => {
+  const { seams, over, size, presses } = of;
+  const near = 1e-5 * size;
+  const { path } = seams[over] as Laid;
+  return path.slice(1).flatMap((b, leg) => {
+    const on = endsOn(seams, path[leg] as Point, b, near);
+    const placeOf = ({ along }: End): number => Math.round(along / (8 * near));
+    const there = [...new Set(on.map(placeOf))].map((place) => on.filter((end) => placeOf(end) === place));
+    const fromBoth = there.filter((ends) => new Set(ends.map(({ side }) => side)).size > 1);
+    // clockwise round where it ends is counterclockwise round its own middle
+    return fromBoth.map((ends) =>
+      ends.map(({ seam, way, clockwise }) => alongOf(presses[seam] as Pressed, way, clockwise) === -clockwise),
+    );
+  });
+};
+
 const endsOn = (seams: readonly Laid[], a: Point, b: Point, near: number): readonly End[] => {
   const long = Math.hypot(b.x - a.x, b.y - a.y);
   const t = { x: (b.x - a.x) / long, y: (b.y - a.y) / long };

@@ -10,7 +10,7 @@ import { collection } from '#craft/collection';
 import { type TopSeam, topSeams } from '#craft/piecing';
 import type { Press } from '#craft/pressing';
 import { pointInTop } from '#craft/setting';
-import { type Met, meetingsFound, nestedOf, planned, quilt } from '#documents';
+import { type Met, meetingsFound, nestedOf, planned, quilt, roundsOn } from '#documents';
 import type { Point, Polygon } from '#ground/plane';
 import { type RandomQuilt, randomQuilt } from './random-quilts.ts';
 
@@ -63,7 +63,7 @@ const seamsOf = (plan: QuiltPlan): readonly SeamInTop[] => {
   return [...inBlocks, ...own];
 };
 
-const checkPlan = (plan: QuiltPlan, name = plan.quilt.title): void => {
+const checkPlan = (plan: QuiltPlan, name = plan.quilt.title): { readonly spun: number } => {
   const seams = seamsOf(plan);
   const { width, height } = plan.top.set;
   const met = meetingsFound(seams, Math.max(width, height));
@@ -80,6 +80,20 @@ const checkPlan = (plan: QuiltPlan, name = plan.quilt.title): void => {
   );
   assert.ok(nested >= custom, `${name}: custom nests ${custom} of ${met.length}, the plan ${nested}`);
   checkReasons({ plan, seams, met, nested, name });
+  return { spun: checkSpins(seams, Math.max(width, height), name) };
+};
+
+/** What comes to a spun seam, from both sides, runs round the way that it is spun, at one place alone. */
+const checkSpins = (seams: readonly SeamInTop[], size: number, name: string): number => {
+  const presses = seams.map(({ press }) => press);
+  const spun = presses.flatMap((press, i) => (press === 'clockwise' || press === 'counterclockwise' ? [i] : []));
+  for (const over of spun) {
+    const rounds = roundsOn({ seams, over, size, presses });
+    assert.equal(rounds.length, 1, `${name}: ${seams[over]?.name} is spun round ${rounds.length} places`);
+    for (const isClockwise of rounds[0] ?? [])
+      assert.equal(isClockwise, presses[over] === 'clockwise', `${name}: ${seams[over]?.name} is spun`);
+  }
+  return spun.length;
 };
 
 interface Counted {
@@ -167,7 +181,8 @@ const gridOf = (id: string, across: number, down: number) =>
   );
 
 test('edge to edge with blocks of the collection, custom never nests more', () => {
-  for (const { id } of collection) checkPlan(gridOf(id, 2, 2), id);
+  const spun = collection.reduce((sum, { id }) => sum + checkPlan(gridOf(id, 2, 2), id).spun, 0);
+  assert.ok(spun >= 20, `${spun} spun seams`);
 });
 
 test('rows of plain squares always nest everywhere: two ways by turns', () => {
