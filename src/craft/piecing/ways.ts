@@ -17,7 +17,8 @@ export const everyWayUpTo = 9;
 const thrift: readonly Thrift[] = [
   { forms: 450, chords: Number.POSITIVE_INFINITY, small: 0 },
   { forms: 900, chords: 2, small: 6, upTo: 120 },
-  { forms: 1_800, chords: 2, small: 3 },
+  { forms: 1_000, chords: 2, small: 3 },
+  { forms: 1_500, chords: 1, small: 6 },
   { forms: 3_000, chords: 1, small: 3 },
   { forms: Number.POSITIVE_INFINITY, chords: 1, small: 0 },
 ];
