@@ -36,11 +36,17 @@ export const chaptersTypst = `
       c.pieces.map(p => (strong(p.mark), p.count, p.size, p.shape, p.usedFor))))
   }
   let laid(p) = block(above: 12pt, below: 12pt, breakable: false, picture(p))
+  // narrow pictures that follow stand side by side, as many as the page is wide for
+  let inRows = c.layouts.slice(1).fold((), (rows, p) => {
+    let isRoom = rows.len() > 0 and rows.last().map(q => q.widthPt * 1pt + gutter).sum() + p.widthPt * 1pt <= wide
+    if isRoom { rows.slice(0, -1) + ((..rows.last(), p),) } else { rows + ((p,),) }
+  })
+  let laidInRow(row) = block(above: 12pt, below: 12pt, breakable: false, stack(dir: ltr, spacing: gutter, ..row.map(picture)))
   let head = list + if not isNarrow { c.layouts.slice(0, 1).map(laid).join() }
   let rest = if isNarrow {
     block(above: 12pt, grid(columns: (1fr, auto), column-gutter: gutter, directed(c.directions), picture(c.layouts.first())))
   } else {
-    c.layouts.slice(1).map(laid).join()
+    inRows.map(laidInRow).join()
     directed(c.directions)
   }
   let highOf(body) = measure(block(width: wide, body)).height
