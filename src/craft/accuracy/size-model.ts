@@ -34,7 +34,11 @@ export interface CutTerm {
   /** Which side of a rectangle, as its cut lists them; 0 for all other shapes, whose cut is one size. */
   readonly side: 0 | 1;
   readonly grows: number;
+  /** Of a block that is sewn into a top: what it is made of, as it counts in this size. Missing where a piece is cut in one. */
+  readonly sewn?: SewnIn;
 }
+
+export type SewnIn = Pick<SizeModel, 'cuts' | 'seams'>;
 
 /** How much the size shrinks for each unit that the seam's place takes more: once for the turn of the cloth, twice for the allowance. */
 export interface SeamTerm {
@@ -167,13 +171,24 @@ const seamTerms = (crossed: readonly Crossed[], steps: SeamSteps, along: Point):
     };
   });
 
-/** What the size shrinks by for each unit that all allowances are too wide, and for each unit that every seam's turn takes. */
-export const sensitivity = ({
-  seams,
-}: Pick<SizeModel, 'seams'>): { readonly allowance: number; readonly fold: number } => {
-  const fold = tidy(seams.reduce((all, { shrinks }) => all + shrinks, 0));
+/**
+ * What the size shrinks by for each unit that all allowances are too wide, and for each unit that every seam's turn takes; of a top the
+ * seams within its blocks counted in.
+ */
+export const sensitivity = (
+  size: Pick<SizeModel, 'seams'> & Partial<SewnIn>,
+): { readonly allowance: number; readonly fold: number } => {
+  const fold = tidy(shrinkOf(size));
   return { allowance: length(2 * fold), fold };
 };
+
+const shrinkOf = ({ cuts = [], seams }: Parameters<typeof sensitivity>[0]): number =>
+  seams.reduce((all, { shrinks }) => all + shrinks, 0) +
+  cuts.reduce((all, { sewn }) => (sewn === undefined ? all : all + shrinkOf(sewn)), 0);
+
+/** Seams that the size goes over, those within blocks counted in. */
+export const seamsCrossed = ({ cuts, seams }: SewnIn): number =>
+  cuts.reduce((all, { sewn }) => (sewn === undefined ? all : all + seamsCrossed(sewn)), seams.length);
 
 /** By piece: what the size grows by for each unit that all cuts of its kind are too large. */
 export const cutSensitivity = ({ cuts }: Pick<SizeModel, 'cuts'>): ReadonlyMap<string, number> => {

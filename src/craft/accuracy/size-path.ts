@@ -33,6 +33,8 @@ export interface PathTask {
   readonly seam: Length;
   readonly slack: number;
   readonly way: MeasuredWay;
+  /** Nothing is measured nearer than this to the middle; missing: the middle itself will do. */
+  readonly beside?: number;
 }
 
 /** Null where no straight way within the unit joins its ends. */
@@ -93,7 +95,9 @@ const linesBetween = (task: PathTask, first: End, last: End): readonly Line[] =>
     y: way.along.y * end.reach + way.across.y * place,
   });
   const isOn = (end: End, place: number): boolean => place > end.from + slack && place < end.to - slack;
-  const levels = besides(places, middle, 4 * slack).filter((place) => isOn(first, place) && isOn(last, place));
+  const levels = besides(places, middle, 4 * slack, task.beside ?? null).filter(
+    (place) => isOn(first, place) && isOn(last, place),
+  );
   if (levels.length > 0) return levels.map((place) => [point(first, place), point(last, place)]);
   const within = (end: End): number => Math.min(Math.max(middle, end.from), end.to);
   return [-16 * slack, 16 * slack].map((beside) => [
@@ -103,11 +107,15 @@ const linesBetween = (task: PathTask, first: End, last: End): readonly Line[] =>
 };
 
 /** The middle itself where no corner lies, else the middle of the band above it and of the band below. */
-const besides = (places: readonly number[], middle: number, near: number): readonly number[] => {
-  if (places.every((place) => Math.abs(place - middle) > near)) return [middle];
-  const above = places.filter((place) => place < middle - near).at(-1);
-  const below = places.find((place) => place > middle + near);
-  return [above, below].flatMap((place) => (place === undefined ? [] : [(place + middle) / 2]));
+const besides = (places: readonly number[], middle: number, near: number, beside: number | null): readonly number[] => {
+  if (beside === null && places.every((place) => Math.abs(place - middle) > near)) return [middle];
+  const away = beside ?? 0;
+  const above = places.filter((place) => place < middle - away - near).at(-1);
+  const below = places.find((place) => place > middle + away + near);
+  return [
+    ...(above === undefined ? [] : [(above + middle - away) / 2]),
+    ...(below === undefined ? [] : [(below + middle + away) / 2]),
+  ];
 };
 
 interface Stretch {

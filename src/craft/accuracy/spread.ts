@@ -2,8 +2,8 @@
 // of squares, and what a habit adds to both.
 import { type Length, length } from '#craft/measure';
 import type { Care, Habit } from './care.ts';
-import { partsOf } from './parts.ts';
-import { type SizeModel, sensitivity } from './size-model.ts';
+import { limitsOf } from './parts.ts';
+import { type SewnIn, type SizeModel, sensitivity } from './size-model.ts';
 
 export interface Spread {
   /** What the habit and the marks alone do: the middle of all that may come out, less the size as drawn. */
@@ -18,17 +18,17 @@ export interface Spread {
 
 /** @source docs/formulas.md#accuracy: NIST Technical Note 1297, sections 4.6 and 5; Scholz, tolerance stacks */
 export const spreadOf = (model: SizeModel, care: Care, habit: Habit): Spread => {
-  const limits = partsOf(model, care).map(({ limit }) => Math.abs(limit));
-  const rootSumSquare = Math.sqrt(limits.reduce((all, limit) => all + limit * limit, 0));
+  const { sum, squares } = limitsOf(model, care);
+  const rootSumSquare = Math.sqrt(squares);
   return {
     shift: length(model.expected - model.drawn + habitShift(model, habit)),
-    worst: length(limits.reduce((all, limit) => all + limit, 0)),
+    worst: length(sum),
     rootSumSquare: length(rootSumSquare),
     deviation: length(rootSumSquare / Math.sqrt(3)),
   };
 };
 
-export const habitShift = (model: Pick<SizeModel, 'seams'>, { allowance, fold }: Habit): number => {
+export const habitShift = (model: SewnIn, { allowance, fold }: Habit): number => {
   const takes = sensitivity(model);
   return -takes.allowance * allowance - takes.fold * fold;
 };

@@ -68,6 +68,8 @@ export interface TopSeam {
   readonly stage: Exclude<TopJoin['stage'], 'mitre'>;
   readonly of: number;
   readonly wish: TopWish;
+  /** What it joins: the first part's things, then the second's. */
+  readonly things: TopJoin['things'];
 }
 
 interface Unit {
@@ -254,6 +256,7 @@ const sewn = (on: Joining, sewing: Sewing): Unit => {
     stage,
     of,
     wish,
+    things: [first.things, second.things],
   });
   const extent = joinedExtent({ first: first.extent, second: second.extent, side, across, slack: on.slack });
   const outline = angle % 90 === 0 ? null : hullOf([...outlineIn(on, first), ...outlineIn(on, second)], on.slack);

@@ -1,13 +1,14 @@
 // The seam test at true size, what its sizes say, and what a seam too wide does to each block of this quilt.
 import type { BlockPlan, QuiltPlan } from '#craft';
-import { bestTrimming, type SizeModel, sensitivity, sizeModels, usualCare } from '#craft/accuracy';
+import { bestTrimming, type SizeModel, seamsCrossed, sensitivity, sizeModels, usualCare } from '#craft/accuracy';
 import { seamTestFor } from '#craft/diagnosis';
 import { type Length, length, type Unit } from '#craft/measure';
+import { topSizes } from '#craft/top-sizes';
 import { toNumber } from '#ground/exact';
 import { entryTitle } from '#paper/cutting';
 import { drawSeamTest } from '#paper/drawing';
 import { checkLength, checkSize, figureOnPaper, lengthOnPaper } from '#paper/lengths';
-import { counted, inWords } from '#paper/words';
+import { capital, counted, inWords } from '#paper/words';
 import { type Album, type Picture, shown } from './album.ts';
 import { pointsPer } from './template.ts';
 
@@ -17,7 +18,7 @@ export interface SeamTestPage {
   readonly picture: Picture;
   readonly head: readonly string[];
   readonly rows: readonly (readonly string[])[];
-  /** What a seam too wide does to the blocks, and where each is best trimmed. */
+  /** What a seam too wide does to the blocks, and where each is best trimmed; and to the whole top. */
   readonly blocks: readonly BlockTrueness[];
 }
 
@@ -43,9 +44,9 @@ export const seamTestPage = ({ plan, album }: { readonly plan: QuiltPlan; readon
     head: ['Middle', 'All three', 'Each seam takes', 'Move the guide'],
     rows: offBy[unit].map((off) => testRow({ off: length(off), test, seam, unit })),
     // what is sewn on printed sheets keeps its size
-    blocks: blocksOf(plan)
-      .map((block) => trueness(plan, block, seam))
-      .filter(({ lines }) => lines.length > 0),
+    blocks: [...blocksOf(plan).map((block) => trueness(plan, block, seam)), topTrueness(plan, seam)].filter(
+      ({ lines }) => lines.length > 0,
+    ),
   };
 };
 
@@ -83,29 +84,41 @@ const trueness = (plan: QuiltPlan, block: BlockPlan, seam: Length): BlockTruenes
   const whole = sizeModels(block, seam).filter(({ step }) => step === block.steps.length - 1);
   return {
     title: entryTitle(plan, { block: id, colouring, mirror }),
-    lines: [...driftLines(plan, whole), ...trimLines(plan, block, seam)],
+    lines: [...driftLines(plan, whole, 'block'), ...trimLines(plan, block, seam)],
   };
 };
 
+/** A habit of the seam adds up over all blocks: of a top of more than one. */
+const topTrueness = (plan: QuiltPlan, seam: Length): BlockTrueness => {
+  const { top, blocks } = plan;
+  const last = top.steps.length - 1;
+  const whole = topSizes({ top, blocks, seam }).filter(({ step }) => step === last);
+  return { title: 'The whole top, its blocks counted in', lines: driftLines(plan, whole, 'top') };
+};
+
 /** "Its width goes over 10 seams: each allowance 1/32 in too wide makes the block ⅝ in too narrow." */
-const driftLines = ({ quilt }: QuiltPlan, whole: readonly SizeModel[]): readonly string[] => {
+const driftLines = ({ quilt }: QuiltPlan, whole: readonly SizeModel[], thing: 'block' | 'top'): readonly string[] => {
   const { unit } = quilt;
-  const off = example[unit];
+  const by = example[unit];
   const lines = whole
-    .filter(({ seams }) => seams.length > 0)
     .map((model) => ({
-      seams: model.seams.length,
-      small: checkLength(sensitivity(model).allowance * off, quilt),
+      seams: seamsCrossed(model),
+      small: checkLength(sensitivity(model).allowance * by, quilt),
       way: model.way,
-    }));
+    }))
+    .filter(({ seams }) => seams > 0);
   const [first, second] = lines;
   if (first === undefined) return [];
-  const wide = `each allowance ${lengthOnPaper(off, unit)} too wide makes the block`;
-  if (second !== undefined && second.seams === first.seams && second.small === first.small)
+  const wide = `each allowance ${lengthOnPaper(by, unit)} too wide makes the ${thing}`;
+  const isCounted = thing === 'block' || quilt.top.set !== 'on-point';
+  if (isCounted && second !== undefined && second.seams === first.seams && second.small === first.small)
     return [`It is crossed by ${counted(first.seams, 'seam')} each way: ${wide} ${first.small} too small.`];
+  const off = ({ small, way }: (typeof lines)[number]): string => `${small} too ${way === 'across' ? 'narrow' : 'low'}`;
+  // corner to corner a row on point goes over no seam, and all at its edges count
+  if (!isCounted) return [`${capital(wide)} ${inWords(lines.map(off))}.`];
   return lines.map(
-    ({ seams, small, way }) =>
-      `Its ${way === 'across' ? 'width' : 'height'} goes over ${counted(seams, 'seam')}: ${wide} ${small} too ${way === 'across' ? 'narrow' : 'low'}.`,
+    (line) =>
+      `Its ${line.way === 'across' ? 'width' : 'height'} goes over ${counted(line.seams, 'seam')}: ${wide} ${off(line)}.`,
   );
 };
 

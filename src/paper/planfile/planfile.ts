@@ -22,7 +22,7 @@ import type { PlacedStrip } from '#craft/setting';
 import { toNumber } from '#ground/exact';
 import { signedArea } from '#ground/plane';
 import { noteText } from '#paper/words';
-import { accuracyEntries } from './accuracy.ts';
+import { accuracyEntries, topAccuracyEntries } from './accuracy.ts';
 import { directionsEntry } from './directions.ts';
 import { lineEntries, outlineEntries, pair } from './runs.ts';
 
@@ -53,7 +53,7 @@ export const toPlanFile = (plan: QuiltPlan): unknown => ({
     pieces: plan.top.pieces.map(topPiece),
     pressing: topPressing(plan.top.pressing),
     minutes: tenths(topMinutes(plan)),
-    steps: plan.top.steps.map((one) => ({ ...topStep(one), minutes: tenths(topStepMinutes(plan, one)) })),
+    steps: topSteps(plan),
   },
   blocks: plan.blocks.map((block) => blockEntry(plan, block)),
   fabrics: plan.fabrics.map((fabric) => fabricEntry(plan, fabric)),
@@ -246,6 +246,15 @@ const topPressing = ({ all, between, proven }: TopPressing): unknown => {
       loose: reasons.map((why) => ({ why, count: between.loose.filter((one) => one.why === why).length })),
     },
   };
+};
+
+const topSteps = (plan: QuiltPlan): readonly unknown[] => {
+  const accuracy = topAccuracyEntries(plan);
+  return plan.top.steps.map((one, i) => ({
+    ...topStep(one),
+    accuracy: accuracy[i],
+    minutes: tenths(topStepMinutes(plan, one)),
+  }));
 };
 
 const topStep = (of: TopStep): object => ({
