@@ -1,7 +1,8 @@
 // Drawing: a quilt or a block on the screen, and everything in it that can be chosen.
 
 export { ClothPhotos, type PicturedCloth } from './cloth-pictures.tsx';
-export { DrawingView, type HandOf, type Over, type SeveralOf } from './drawing-view.tsx';
+export { DrawingView, type SeveralOf } from './drawing-view.tsx';
+export type { HandOf } from './hand.ts';
 export { litKeys } from './lit-keys.ts';
 export { addTo } from './paint.ts';
 export { PaperDrawing } from './paper-drawing.tsx';
@@ -21,4 +22,5 @@ export {
 } from './scenes.ts';
 export { sceneOfCollected } from './scenes-collected.ts';
 export { SmallPicture } from './small-picture.tsx';
+export type { Over } from './use-painted.ts';
 export type { View } from './view.ts';
