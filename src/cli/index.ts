@@ -1,6 +1,6 @@
 // The command line: reads what is wished for, runs it, and turns every end into an exit code.
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
-import { type Chapter, patternChapters, usualChapters } from '#paper';
+import { type Chapter, type Hand, patternChapters, usualChapters } from '#paper';
 import { type Paper, PressFailure } from '#print';
 import { runBlocks } from './blocks-command.ts';
 import { runCheck } from './check-command.ts';
@@ -81,6 +81,7 @@ const sizesHelp = 'other sizes of the document to print in the same pattern: ids
 interface PlanOptions {
   readonly out?: string;
   readonly paper: Paper;
+  readonly hand: Hand;
   readonly chapters?: readonly Chapter[];
   readonly handout?: readonly string[] | 'all';
   readonly sizes?: readonly string[] | 'all';
@@ -122,6 +123,11 @@ const programFor = (terminal: Terminal, ended: { exit: number }): Command => {
     .addOption(
       new Option('--paper <size>', 'paper of the pattern: letter or a4').argParser(paperNamed).default('letter'),
     )
+    .addOption(
+      new Option('--hand <hand>', 'for which cutting is drawn in the pattern and the handouts')
+        .choices(['right', 'left'])
+        .default('right'),
+    )
     .addOption(new Option('--chapters <names>', chaptersHelp).argParser(chaptersNamed))
     .addOption(new Option('--handout <blocks>', handoutHelp).argParser(idsNamed))
     .addOption(new Option('--sizes <ids>', sizesHelp).argParser(idsNamed))
@@ -129,7 +135,7 @@ const programFor = (terminal: Terminal, ended: { exit: number }): Command => {
     .addOption(
       new Option('--json', 'print the plan alone and write nothing')
         .default(false)
-        .conflicts(['out', 'chapters', 'handout', 'sizes', 'runSheet']),
+        .conflicts(['out', 'hand', 'chapters', 'handout', 'sizes', 'runSheet']),
     )
     .action(async (file: string, options: PlanOptions) => {
       ended.exit = await runPlan(
@@ -137,6 +143,7 @@ const programFor = (terminal: Terminal, ended: { exit: number }): Command => {
           file,
           out: options.out ?? null,
           paper: options.paper,
+          hand: options.hand,
           chapters: options.chapters ?? null,
           handouts: options.handout ?? [],
           sizes: options.sizes ?? [],

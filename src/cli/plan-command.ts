@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { planQuilt } from '#craft';
 import { defaultBudget } from '#craft/cutting';
 import { purchaseChanges } from '#craft/shopping';
-import { type Chapter, lessonsOf, planFileText, summaryText } from '#paper';
+import { type Chapter, type Hand, lessonsOf, planFileText, summaryText } from '#paper';
 import { type QuiltFile, quiltFiles, sizesPlanned } from '#paper/files';
 import { missingSignsText } from '#paper/words';
 import { fileMade, openPress, type Paper } from '#print';
@@ -27,6 +27,8 @@ export interface PlanWishes {
   readonly sizes: readonly string[] | 'all';
   /** Whether the educator's run sheets are printed. */
   readonly runSheet: 'printed' | 'none';
+  /** For which pattern and handouts are drawn. */
+  readonly hand: Hand;
   /** Print the plan alone and write nothing. */
   readonly json: boolean;
 }
@@ -68,14 +70,15 @@ export const runPlan = async (wishes: PlanWishes, terminal: Terminal): Promise<n
   }
   progress.say('Looking what would change the purchase …');
   const changes = purchaseChanges({ plan, search: { steps: defaultBudget.steps, solver } });
-  const { chapters, runSheet } = wishes;
+  const { chapters, runSheet, hand } = wishes;
   const search = { steps: defaultBudget.steps, solver };
-  const wished = { plan, sizes: sized.value, changes: () => changes, chapters, handouts, runSheet, search };
+  const wished = { plan, sizes: sized.value, changes: () => changes, chapters, handouts, runSheet, hand, search };
   const { files, missingSigns } = await allMade(quiltFiles(wished), { paper: wishes.paper, say: progress.say });
   progress.clear();
   await writeAll(folder, files);
   await print(terminal.stdout, summaryText(plan, changes));
   if (missingSigns.length > 0) await print(terminal.stderr, `  Note: ${missingSignsText(missingSigns)}`);
+  if (hand === 'left') await print(terminal.stdout, '\nThe pages are drawn for the left hand.');
   await print(terminal.stdout, `\nWritten to ${folder}: ${[...files.keys()].join(', ')}`);
   return exits.done;
 };

@@ -87,6 +87,7 @@ export const openPrintShop = ({
         chapters: wishes.chapters as readonly Chapter[] | null,
         handouts: lessonsOf(plan),
         runSheet: 'printed',
+        hand: wishes.hand,
         search,
       }),
       ...picturesOf(plan)

@@ -4,11 +4,13 @@ export { isRefusal, type Refusal, refusalOf } from './refusal.ts';
 export {
   type PageWishes,
   type PrintedPage,
+  type PrintHand,
   type PrintPaper,
   type PrintWishes,
   pageWidths,
   pageWishesIn,
   pageWishesText,
+  printHands,
   printPapers,
   printWishesIn,
   printWishesText,

@@ -7,8 +7,8 @@ const read = (text: string) => Object.fromEntries(new URLSearchParams(text));
 
 test('what is written is read again', () => {
   for (const wishes of [
-    { paper: 'letter', chapters: null, sizes: [] },
-    { paper: 'a4', chapters: ['cover', 'run-sheet'], sizes: ['wall hanging', 'größer'] },
+    { paper: 'letter', hand: 'right', chapters: null, sizes: [] },
+    { paper: 'a4', hand: 'left', chapters: ['cover', 'run-sheet'], sizes: ['wall hanging', 'größer'] },
   ] as const) {
     assert.deepEqual(printWishesIn(read(printWishesText(wishes))), { ok: true, value: wishes });
     const page = { page: 12, widthPx: 160 };
@@ -17,8 +17,11 @@ test('what is written is read again', () => {
   }
 });
 
-test('nothing said is US letter with the usual chapters', () => {
-  assert.deepEqual(printWishesIn({}), { ok: true, value: { paper: 'letter', chapters: null, sizes: [] } });
+test('nothing said is US letter for the right hand with the usual chapters', () => {
+  assert.deepEqual(printWishesIn({}), {
+    ok: true,
+    value: { paper: 'letter', hand: 'right', chapters: null, sizes: [] },
+  });
 });
 
 test('whatever cannot be read is named with what it holds and what it may hold, all at once', () => {
@@ -30,6 +33,8 @@ test('whatever cannot be read is named with what it holds and what it may hold, 
   assert.deepEqual(refusedKeys(sound), []);
   assert.deepEqual(refusedKeys({ ...sound, paper: 'a3' }), ['paper']);
   assert.deepEqual(refusedKeys({ ...sound, paper: ['a4', 'letter'] }), ['paper']);
+  for (const hand of ['both', '', 'Left', ['left', 'right']])
+    assert.deepEqual(refusedKeys({ ...sound, hand }), ['hand'], String(hand));
   assert.deepEqual(refusedKeys({ ...sound, chapters: '' }), ['chapters']);
   assert.deepEqual(refusedKeys({ ...sound, sizes: 'a,,b' }), ['sizes']);
   assert.deepEqual(refusedKeys({ ...sound, colour: 'red' }), ['colour']);

@@ -4,8 +4,13 @@ import { done, type Outcome, refused } from '#ground/outcome';
 export type PrintPaper = 'letter' | 'a4';
 export const printPapers: readonly PrintPaper[] = ['letter', 'a4'];
 
+export type PrintHand = 'right' | 'left';
+export const printHands: readonly PrintHand[] = ['right', 'left'];
+
 export interface PrintWishes {
   readonly paper: PrintPaper;
+  /** For which cutting is drawn. */
+  readonly hand: PrintHand;
   /** Names of chapters of the pattern; null: the usual ones. Whether there are such chapters is for whoever prints. */
   readonly chapters: readonly string[] | null;
   /** Ids of other sizes of the document, printed in the same pattern. */
@@ -30,9 +35,10 @@ export interface WishProblem {
 export const pageWidths = { least: 40, most: 2600 } as const;
 const mostPages = 10_000;
 
-export const printWishesText = ({ paper, chapters, sizes }: PrintWishes): string =>
+export const printWishesText = ({ paper, hand, chapters, sizes }: PrintWishes): string =>
   [
     `paper=${paper}`,
+    `hand=${hand}`,
     ...(chapters === null ? [] : [`chapters=${listText(chapters)}`]),
     ...(sizes.length === 0 ? [] : [`sizes=${listText(sizes)}`]),
   ].join('&');
@@ -44,19 +50,21 @@ const listText = (names: readonly string[]): string => names.map(encodeURICompon
 /** As a server hands on what stands behind the question mark: a key that stands there twice has a list. */
 export type Query = Readonly<Record<string, unknown>>;
 
-const printKeys = ['paper', 'chapters', 'sizes'];
+const printKeys = ['paper', 'hand', 'chapters', 'sizes'];
 
 export const printWishesIn = (query: Query): Outcome<PrintWishes, WishProblem> => {
   const problems = unknownKeys(query, printKeys);
   const paper = printPapers.find((one) => one === (query.paper ?? 'letter'));
   if (paper === undefined) problems.push(wrong(query, 'paper', printPapers.join(' or ')));
+  const hand = printHands.find((one) => one === (query.hand ?? 'right'));
+  if (hand === undefined) problems.push(wrong(query, 'hand', printHands.join(' or ')));
   const chapters = namesIn(query, 'chapters');
   const sizes = namesIn(query, 'sizes');
   if (chapters === 'wrong') problems.push(wrong(query, 'chapters', someNames));
   if (sizes === 'wrong') problems.push(wrong(query, 'sizes', someNames));
-  return problems.length > 0 || paper === undefined || chapters === 'wrong' || sizes === 'wrong'
+  return problems.length > 0 || paper === undefined || hand === undefined || chapters === 'wrong' || sizes === 'wrong'
     ? refused(problems)
-    : done({ paper, chapters, sizes: sizes ?? [] });
+    : done({ paper, hand, chapters, sizes: sizes ?? [] });
 };
 
 /** Which page of which print. */

@@ -129,12 +129,12 @@ describe('printing', () => {
     });
   }
 
-  it('prints every demo as the command line does, on letter and on A4, with chapters, a handout and the run sheets', async () => {
-    for (const [title, paper, isOwnChoice] of [
-      ['Harvest Home', 'a4', true],
-      ['Lantern Lane', 'letter', false],
-      ['Twelve Fields', 'letter', true],
-      ['Heron Hanging', 'a4', false],
+  it('prints every demo as the command line does, on letter and on A4, for either hand, with chapters, a handout and the run sheets', async () => {
+    for (const [title, paper, isOwnChoice, hand] of [
+      ['Harvest Home', 'a4', true, 'right'],
+      ['Lantern Lane', 'letter', false, 'left'],
+      ['Twelve Fields', 'letter', true, 'right'],
+      ['Heron Hanging', 'a4', false, 'left'],
     ] as const) {
       const { page, context } = await opened.page();
       await openDemo(page, opened.numeric, title);
@@ -143,7 +143,8 @@ describe('printing', () => {
       const begins = title === 'Heron Hanging' ? 'A4' : 'US letter';
       await page.locator('button[aria-pressed="true"]', { hasText: begins }).waitFor();
       await key(page, paper === 'a4' ? 'A4' : 'US letter').click();
-      const wishes = ['--paper', paper, '--handout', 'all', '--run-sheet'];
+      await key(page, `the ${hand} hand`).click();
+      const wishes = ['--paper', paper, '--hand', hand, '--handout', 'all', '--run-sheet'];
       if (isOwnChoice) {
         for (const one of [/^Swatches/, /^Labels/]) await chapter(page, one).check();
         for (const one of [/^Cautions/, /^Finishing/, /^The top/]) await chapter(page, one).uncheck();

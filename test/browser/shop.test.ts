@@ -77,14 +77,23 @@ describe('the shop', () => {
       const terminal = { stdin: Readable.from([]), stdout: quiet(), stderr: quiet() };
       const file = 'examples/bramble-lane.quilt.json';
       const run = (...argv: string[]) => main({ argv: [...argv, '--out', out], ...terminal });
-      const wishes = ['--sizes', 'wall', '--chapters', 'cover,cloth,cutting,swatches', '--paper', 'a4'];
+      const wishes = [
+        '--sizes',
+        'wall',
+        '--chapters',
+        'cover,cloth,cutting,swatches',
+        '--paper',
+        'a4',
+        '--hand',
+        'left',
+      ];
       assert.equal(await run('plan', file, ...wishes, '--handout', 'all', '--run-sheet'), 0);
       assert.equal(await run('draw', file, '--as', 'colour'), 0);
       const text = readFileSync(file, 'utf8');
       const names = readdirSync(out);
       assert.ok(names.length >= 14, names.join(' '));
       for (const name of names) {
-        const query = 'paper=a4&chapters=swatches,cover,cutting,cloth&sizes=wall';
+        const query = 'paper=a4&hand=left&chapters=swatches,cover,cutting,cloth&sizes=wall';
         const answer = await asked(`/api/files/${name}?${query}`, { text });
         assert.equal(answer.statusCode, 200, name);
         assert.ok(answer.rawPayload.equals(readFileSync(join(out, name))), `${name} is another`);
@@ -109,7 +118,8 @@ describe('the shop', () => {
   it('refuses wishes that it cannot read, and what the quilt has not, by name', async () => {
     for (const [url, status, told] of [
       ['/api/files/pattern.pdf?paper=a3', 400, /letter or a4/],
-      ['/api/files/pattern.pdf?colour=red', 400, /only paper, chapters, sizes/],
+      ['/api/files/pattern.pdf?hand=both', 400, /right or left/],
+      ['/api/files/pattern.pdf?colour=red', 400, /only paper, hand, chapters, sizes/],
       ['/api/files/pattern.pdf?chapters=', 400, /names with commas/],
       ['/api/files/pattern.pdf?chapters=cover,preface', 400, /no chapter preface.*cover, quilt/],
       ['/api/files/pattern.pdf?chapters=handout', 400, /no chapter handout/],

@@ -30,6 +30,17 @@ export const stagesOf = (plan: QuiltPlan): Readonly<Record<string, string>> => (
   'pictures.txt': picturesText(patternPages(plan)),
 });
 
+/** What the pages for the left hand have otherwise: lines of what they read, and pictures. */
+export const leftHandText = (plan: QuiltPlan): string => {
+  const [right, left] = [patternPages(plan), patternPages(plan, { hand: 'left' })];
+  const usual = new Set(jsonText(right.facts).split('\n'));
+  const lines = jsonText(left.facts)
+    .split('\n')
+    .filter((line) => !usual.has(line));
+  const pictures = new Map([...left.pictures].filter(([name, svg]) => right.pictures.get(name) !== svg));
+  return `${linesText(lines)}${picturesText({ ...left, pictures })}`;
+};
+
 const jsonText = (value: unknown): string => `${JSON.stringify(value, null, 1)}\n`;
 
 const linesText = (lines: readonly string[]): string => `${lines.join('\n')}\n`;

@@ -98,6 +98,20 @@ describe('seamstead plan', () => {
     assert.equal(pages('pattern.pdf'), 2);
   });
 
+  it('draws the pages for the left hand when asked, and says so; tables and pictures stay', async () => {
+    const made = async (hand: string) => {
+      const out = join(folder, `hand-${hand}`);
+      const ended = await run(['plan', pair, '--out', out, '--hand', hand, '--chapters', 'cutting']);
+      assert.equal(ended.exit, 0);
+      return { said: ended.out, bytes: files.map((name) => readFileSync(join(out, name))) };
+    };
+    const [right, left] = [await made('right'), await made('left')];
+    assert.match(left.said, /^The pages are drawn for the left hand\.$/m);
+    assert.doesNotMatch(right.said, /hand\.$/m);
+    const differ = files.filter((_, i) => !left.bytes[i]?.equals(right.bytes[i] as Buffer));
+    assert.deepEqual(differ, ['pattern.pdf']);
+  });
+
   it('writes the plan and the cut list of each size that is asked for', async () => {
     const out = join(folder, 'sized');
     const sized = join(root, 'examples/bramble-lane.quilt.json');
@@ -218,6 +232,8 @@ describe('wrong use', () => {
     ['a folder that cannot be made', ['plan', pair, '--out', join(under, 'x')], /Name another folder with --out\.\n$/],
     ['an unknown option', ['plan', pair, '--colour'], /unknown option '--colour'/],
     ['an unknown paper', ['plan', pair, '--paper', 'a3'], /'a3' is invalid\. Allowed choices are letter, a4\./],
+    ['an unknown hand', ['plan', pair, '--hand', 'both'], /'both' is invalid\. Allowed choices are right, left\./],
+    ['a hand that would be ignored', ['plan', pair, '--json', '--hand', 'left'], /cannot be used with/],
     [
       'an unknown chapter',
       ['plan', pair, '--chapters', 'cover,index'],

@@ -1,20 +1,30 @@
 // Cloth as a left-handed cutter lays it out: what lies along a strip is counted from the right. Places change, and no piece is
-// turned over: the cloth lies right side up for either hand.
-import type { FabricPlan } from '#craft';
+// turned over: the cloth lies right side up for either hand. What is bought, cut and kept, and in which order, is the same.
+import type { ClothPiece, FabricPlan } from '#craft';
 import type { LaidOut, LaidPiece, LaidSheets, Layout, Strip, StripPart } from '#craft/cutting';
 import type { ClothDirections, PatternCut } from '#craft/directions';
+import { at as point } from '#ground/plane';
 
 export type Hand = 'right' | 'left';
 
-/** For pieces round a motif the cloth says where they lie, whatever the hand. */
-export const isHanded = ({ motifs }: Pick<FabricPlan, 'motifs'>): boolean => motifs === null;
+/** A cloth laid out for a hand: by its directions that hand cuts. */
+export interface HandedCloth {
+  readonly fabric: FabricPlan;
+  readonly hand: Hand;
+}
 
-export const forHand = (fabric: FabricPlan, hand: Hand): FabricPlan => {
-  if (hand === 'right' || !isHanded(fabric)) return fabric;
+/** @returns for the right hand where pieces lie round a motif: the cloth says then where they lie, whoever cuts */
+export const forHand = (fabric: FabricPlan, hand: Hand): HandedCloth =>
+  hand === 'right' || fabric.motifs !== null
+    ? { fabric, hand: 'right' }
+    : { fabric: mirroredCloth(fabric), hand: 'left' };
+
+const mirroredCloth = (fabric: FabricPlan): FabricPlan => {
   const { laid, directions, ends, fold } = fabric;
   const { width } = laid.layout;
   return {
     ...fabric,
+    pieces: fabric.pieces.map(turnedStrip),
     laid: mirroredLaid(laid),
     directions: mirroredDirections(directions),
     ends: ends && {
@@ -30,6 +40,16 @@ export const forHand = (fabric: FabricPlan, hand: Hand): FabricPlan => {
         directions: mirroredDirections(fold.chosen.directions),
       },
     },
+  };
+};
+
+/** A strip that pieces nest in is cut from its other end: the whole of it lies turned by a half turn, and so gives the same pieces. */
+const turnedStrip = (piece: ClothPiece): ClothPiece => {
+  const [width, height] = piece.cut;
+  if (piece.way === null) return piece;
+  return {
+    ...piece,
+    outlines: piece.outlines.map((outline) => outline.map(({ x, y }) => point(width - x, height - y))),
   };
 };
 

@@ -2,6 +2,7 @@
 import type { PatternCut } from '#craft/directions';
 import type { Unit } from '#craft/measure';
 import type { ClothSign } from '#paper/cloth';
+import type { Hand } from '#paper/cutting';
 import { lengthOnPaper } from '#paper/lengths';
 import { counted } from '#paper/words';
 import { marksIn, pieceRect } from './cut-marks.ts';
@@ -26,8 +27,7 @@ export const drawClothStrip = (of: {
   readonly unit: Unit;
   readonly scale: number;
   readonly y: number;
-  /** Missing for the right hand. */
-  readonly hand?: 'left';
+  readonly hand: Hand;
 }): ClothStrip => {
   const { pattern, sign, scale, y, hand } = of;
   const { strip, count } = pattern;
@@ -52,7 +52,7 @@ export const drawClothStrip = (of: {
         element('rect', { ...rect, fill: sign.colour, stroke: inkOn(sign.colour), 'stroke-width': cutEdgePt }),
       ),
       ...marks.labels,
-      ...drawCutSteps({ pattern, scale, y, ...(hand === undefined ? {} : { hand }) }),
+      ...drawCutSteps({ pattern, scale, y, hand }),
     ],
   };
 };

@@ -15,6 +15,7 @@ const drawn = (fabric: FabricPlan) =>
     sign: signOf(signs, fabric.id),
     unit: 'in',
     print: null,
+    hand: 'right',
     fitPt: [480, 560],
     alt: (part, parts) => `${part}/${parts}`,
   });

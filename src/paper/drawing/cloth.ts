@@ -6,6 +6,7 @@ import type { FabricPlan } from '#craft';
 import type { CutPart, PatternCut } from '#craft/directions';
 import type { Unit } from '#craft/measure';
 import type { ClothSign } from '#paper/cloth';
+import type { Hand } from '#paper/cutting';
 import { lengthOnPaper, sizeOnPaper } from '#paper/lengths';
 import { dimension } from './arrow.ts';
 import { drawClothStrip } from './cloth-strip.ts';
@@ -26,6 +27,8 @@ export interface ClothPicture {
   readonly sign: ClothSign;
   readonly unit: Unit;
   readonly print: PrintWay | null;
+  /** For which the cloth is laid out. */
+  readonly hand: Hand;
   readonly fitPt: readonly [width: number, height: number];
   readonly alt: (part: number, parts: number) => string;
 }

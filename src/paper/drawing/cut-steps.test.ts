@@ -13,7 +13,7 @@ const pattern = (places: readonly number[]): PatternCut => ({
 });
 
 const textsOf = (places: readonly number[], scale: number): readonly (string | undefined)[] =>
-  drawCutSteps({ pattern: pattern(places), scale, y: 20 }).flatMap((svg) =>
+  drawCutSteps({ pattern: pattern(places), scale, y: 20, hand: 'right' }).flatMap((svg) =>
     [...svg.matchAll(/>([^<]+)<\/text>/g)].map(([, text]) => text),
   );
 

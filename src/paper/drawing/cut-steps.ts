@@ -1,5 +1,6 @@
 // The order of the cuts within a strip: numbers over it, each with a tick where its cut begins, as the directions number them.
 import type { PatternCut } from '#craft/directions';
+import type { Hand } from '#paper/cutting';
 import { hairlinePt, lettering, softInk, textWidthPt } from './ink.ts';
 import { element, numberText } from './svg.ts';
 
@@ -15,8 +16,8 @@ export const drawCutSteps = (of: {
   readonly pattern: PatternCut;
   readonly scale: number;
   readonly y: number;
-  /** Missing for the right hand: the cuts then begin at the left. */
-  readonly hand?: 'left';
+  /** For the right hand the cuts begin at the left, for the left hand at the right. */
+  readonly hand: Hand;
 }): readonly string[] => {
   const { pattern, scale, y, hand } = of;
   const isLeft = hand === 'left';

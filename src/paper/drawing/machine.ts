@@ -4,6 +4,7 @@
 import type { Box, Point, Polygon } from '#ground/plane';
 import { boxOf } from '#ground/plane';
 import { signOf } from '#paper/cloth';
+import type { Hand } from '#paper/cutting';
 import { drawCurvedMachine } from './curved-machine.ts';
 import { drawFoundationStep } from './foundation-step.ts';
 import { ink } from './ink.ts';
@@ -19,8 +20,12 @@ import { stopMarks } from './step-marks.ts';
 import type { Drawing } from './svg.ts';
 import { group, picture } from './svg.ts';
 
-/** @param of.seam the allowance, in the document's unit */
-export const drawMachine = (of: StepPicture & { readonly seam: number; readonly hand?: 'left' }): Drawing => {
+/**
+ * A machine is the same for either hand; what is cut apart there is drawn for the one that cuts.
+ *
+ * @param of.seam the allowance, in the document's unit
+ */
+export const drawMachine = (of: StepPicture & { readonly seam: number; readonly hand: Hand }): Drawing => {
   const { kind, made, onPaper } = of.step;
   if (kind === 'curved') return drawCurvedMachine(of);
   if (onPaper) return drawFoundationStep({ ...of, ...onPaper });

@@ -5,6 +5,7 @@ import { length } from '#craft/measure';
 import { type Line, type Stage, stageFor } from '#craft/ways';
 import { type Box, boxOf, centroid, distance, type Point, type Polygon } from '#ground/plane';
 import { signOf } from '#paper/cloth';
+import type { Hand } from '#paper/cutting';
 import { ink, inkOn, patchEdgePt, softInk } from './ink.ts';
 import { drawLabels } from './label.ts';
 import { cutLine, sewnLine } from './machine-lines.ts';
@@ -24,8 +25,8 @@ export const drawMadeStage = (
   of: StepPicture & {
     readonly made: StepWay;
     readonly seam: number;
-    /** Who cuts; missing for the right hand. */
-    readonly hand?: 'left';
+    /** Which cuts. */
+    readonly hand: Hand;
   },
 ): Drawing | null => {
   const { block, made, signs } = of;

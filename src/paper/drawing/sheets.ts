@@ -4,6 +4,7 @@ import type { Strip } from '#craft/cutting';
 import { type ClothDirections, type CutPart, type PatternCut, patternsBy } from '#craft/directions';
 import type { Unit } from '#craft/measure';
 import type { ClothSign } from '#paper/cloth';
+import type { Hand } from '#paper/cutting';
 import { marksIn, pieceRect } from './cut-marks.ts';
 import { drawCutSteps, stepsPt } from './cut-steps.ts';
 import { cutEdgePt, hairlinePt, hush, inkOn, lettering, softInk } from './ink.ts';
@@ -18,6 +19,8 @@ export interface SheetsPicture {
   readonly sign: ClothSign;
   readonly unit: Unit;
   readonly print: PrintWay | null;
+  /** For which the sheets are laid out. */
+  readonly hand: Hand;
   readonly fitPt: readonly [width: number, height: number];
   /** "Sheet", "Length", and its size where there are several; by kind. */
   readonly caption: (kind: number) => { readonly noun: string; readonly size: string };
@@ -177,7 +180,7 @@ const drawStrip = ({
       ...drawRemnants({ offcuts: pattern.offcuts, scale, x: 1, y }),
       ...pieces,
       ...marks.labels,
-      ...(isFirst ? drawCutSteps({ pattern, scale, y }) : []),
+      ...(isFirst ? drawCutSteps({ pattern, scale, y, hand: of.hand }) : []),
       number,
     ],
     unmarked: marks.unmarked,

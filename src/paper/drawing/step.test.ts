@@ -39,7 +39,7 @@ test('every step has its pictures, well-formed and with its check size', () => {
   for (const block of plan.blocks) {
     for (const step of block.steps) {
       const board = drawStep({ ...common, block, step, fitPt: [142, 92] }).svg;
-      const machine = drawMachine({ ...common, block, step, fitPt: [80, 92], seam: 0.25 }).svg;
+      const machine = drawMachine({ ...common, block, step, fitPt: [80, 92], seam: 0.25, hand: 'right' }).svg;
       for (const svg of [board, machine]) {
         assert.equal(faultInXml(svg), null);
         assert.equal(faultInIds(svg), null);
@@ -78,7 +78,14 @@ test('no press arrow covers a letter where small pieces lie along the seam', () 
 });
 
 test('at the machine the seam lies right of everything but its allowance', () => {
-  const { svg } = drawMachine({ ...common, block: cabin, step: stepOf(cabin, 3), fitPt: [80, 92], seam: 0.25 });
+  const { svg } = drawMachine({
+    ...common,
+    block: cabin,
+    step: stepOf(cabin, 3),
+    fitPt: [80, 92],
+    seam: 0.25,
+    hand: 'right',
+  });
   const seam = Number(/d="M([\d.]+) [\d.]+V[\d.]+"[^>]*stroke-dasharray/.exec(svg)?.[1]);
   const corners = [...svg.matchAll(/[ML]([\d.]+) [\d.]+(?=[LZ])/g)].map(([, x]) => Number(x)).filter((x) => x > 20);
   assert.ok(seam > 0 && corners.length > 8);
@@ -91,7 +98,7 @@ test('at the machine the seam lies right of everything but its allowance', () =>
 
 test('at the machine a log that lies partly under the next one has its label beside it', () => {
   const step = stepOf(cabin, 3);
-  const { svg } = drawMachine({ ...common, block: cabin, step, fitPt: [80, 92], seam: 0.25 });
+  const { svg } = drawMachine({ ...common, block: cabin, step, fitPt: [80, 92], seam: 0.25, hand: 'right' });
   const labels = [...svg.matchAll(/<text[^>]*>([A-Z]+)<\/text>/g)].map(([, label]) => label);
   // by hand: B and C are partly under D; the middle, as wide as a log, wholly
   assert.deepEqual(labels.toSorted(), ['B', 'C', 'D']);

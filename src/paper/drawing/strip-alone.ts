@@ -2,6 +2,7 @@
 import type { PatternCut } from '#craft/directions';
 import type { Unit } from '#craft/measure';
 import type { ClothSign } from '#paper/cloth';
+import type { Hand } from '#paper/cutting';
 import { drawClothStrip } from './cloth-strip.ts';
 import { stepsPt } from './cut-steps.ts';
 import { lettering, softInk } from './ink.ts';
@@ -18,8 +19,7 @@ export const drawStripAlone = (of: {
   readonly sign: ClothSign;
   readonly unit: Unit;
   readonly fitPt: readonly [width: number, height: number];
-  /** Missing for the right hand. */
-  readonly hand?: 'left';
+  readonly hand: Hand;
   readonly alt: string;
 }): Drawing => {
   const { pattern, width, fitPt } = of;

@@ -2,6 +2,7 @@
 import type { PatternCut } from '#craft/directions';
 import type { Unit } from '#craft/measure';
 import type { ClothSign } from '#paper/cloth';
+import type { Hand } from '#paper/cutting';
 import { drawClothStrip } from './cloth-strip.ts';
 import { mostStepsPt } from './cut-steps.ts';
 import { lettering, softInk } from './ink.ts';
@@ -52,6 +53,7 @@ export const drawTallStrips = (of: {
   readonly unit: Unit;
   readonly scale: number;
   readonly y: number;
+  readonly hand: Hand;
 }): { readonly parts: readonly string[]; readonly widthPt: number; readonly heightPt: number } => {
   const column = of.width * of.scale + gapPt;
   const parts: string[] = [];

@@ -22,6 +22,7 @@ const files = (of: Partial<Parameters<typeof quiltFiles>[0]> = {}) =>
     chapters: null,
     handouts: [],
     runSheet: 'none',
+    hand: 'right',
     search,
     ...of,
   });
@@ -35,6 +36,21 @@ const pagesIn = (list: readonly QuiltFile[], name: string) => {
   assert.ok(file.as === 'pdf');
   return file.pages();
 };
+
+test('for the left hand pattern and handouts are other pages; tables, pictures and run sheets are the same', () => {
+  const [handout = ''] = lessonsOf(plan);
+  const made = (hand: 'right' | 'left') =>
+    files({ hand, handouts: [handout], runSheet: 'printed', chapters: ['cutting'] }).map((file) => [
+      file.name,
+      file.as === 'pdf' ? file.pages().facts : file.as === 'png' ? file.svg() : file.text(),
+    ]);
+  const [right, left] = [made('right'), made('left')];
+  const differ = left.filter(([, made], i) => JSON.stringify(made) !== JSON.stringify(right[i]?.[1]));
+  assert.deepEqual(
+    differ.map(([name]) => name),
+    ['pattern.pdf', `handout-${handout}.pdf`],
+  );
+});
 
 test('what a quilt gives is named in one order, other sizes, handouts and run sheets where they are wished for', () => {
   const plain = ['plan.json', 'cutting.csv', 'quilt.svg', 'quilt.png', 'pattern.pdf'];

@@ -4,7 +4,7 @@ import type { QuiltPlan } from '#craft';
 import type { PurchaseChange } from '#craft/shopping';
 import type { IntegerSolver } from '#craft/strips';
 import type { Look } from '#paper/cloth';
-import { cuttingCsv } from '#paper/cutting';
+import { cuttingCsv, type Hand } from '#paper/cutting';
 import { type Chapter, handoutPages, type PatternPages, patternPages } from '#paper/pages';
 import { planFileText } from '#paper/planfile';
 import { type PictureOf, picturesOf } from './pictures.ts';
@@ -37,6 +37,8 @@ export interface FilesWished {
   /** Ids of blocks to sew. */
   readonly handouts: readonly string[];
   readonly runSheet: 'printed' | 'none';
+  /** For which pattern and handouts are drawn: a wish for the print, of which the document and the plan know nothing. */
+  readonly hand: Hand;
   readonly search: { readonly steps: number; readonly solver: IntegerSolver | null };
 }
 
@@ -45,7 +47,7 @@ const usualWidthPx = 1600;
 
 /** What `seamstead plan` writes, in that order. */
 export const quiltFiles = (of: FilesWished): readonly QuiltFile[] => {
-  const { plan, sizes, changes, chapters } = of;
+  const { plan, sizes, changes, chapters, hand } = of;
   const [quilt] = picturesOf(plan);
   return [
     ...tables(plan, ''),
@@ -55,7 +57,7 @@ export const quiltFiles = (of: FilesWished): readonly QuiltFile[] => {
       name: 'pattern.pdf',
       making: 'Printing the pattern',
       as: 'pdf',
-      pages: () => patternPages(plan, { changes: changes(), sizes, ...(chapters === null ? {} : { chapters }) }),
+      pages: () => patternPages(plan, { changes: changes(), sizes, hand, ...(chapters === null ? {} : { chapters }) }),
     },
     ...of.handouts.map((block) => handoutFile(of, block)),
     ...(of.runSheet === 'printed' ? [runSheetFile(plan)] : []),
@@ -87,12 +89,12 @@ const tables = (plan: QuiltPlan, ending: string): readonly DrawnFile[] => [
   { name: `cutting${ending}.csv`, making: 'Writing the cut list', as: 'text', text: () => cuttingCsv(plan) },
 ];
 
-const handoutFile = ({ plan, search }: FilesWished, block: string): PrintedFile => ({
+const handoutFile = ({ plan, search, hand }: FilesWished, block: string): PrintedFile => ({
   name: `handout-${block}.pdf`,
   making: `Printing the handout of ${block}`,
   as: 'pdf',
   pages: () => {
-    const pages = handoutPages({ plan, block, search });
+    const pages = handoutPages({ plan, block, search, hand });
     if (pages === null) throw new Error(`the top has no block ${block} to sew`);
     return pages;
   },

@@ -2,6 +2,7 @@
 import type { BlockPlan, PlannedStep, QuiltPlan } from '#craft';
 import { toNumber } from '#ground/exact';
 import type { ClothSigns } from '#paper/cloth';
+import type { Hand } from '#paper/cutting';
 import { asFirstPlaced, drawBoard, drawMachine, drawSpunBack, drawStep } from '#paper/drawing';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
@@ -31,6 +32,7 @@ interface ChapterOf {
   readonly sizes: readonly SizedPlan[];
   readonly signs: ClothSigns;
   readonly album: Album;
+  readonly hand: Hand;
 }
 
 /** A block made elsewhere has no chapter: the notes say what it must measure. */
@@ -134,7 +136,13 @@ const stepCard = (
     machineView: shown(
       of.album,
       `${name}-machine`,
-      drawMachine({ ...drawn, seam: toNumber(of.plan.quilt.seam), fitPt: fitPt(80), alt: alt.machineAlt }),
+      drawMachine({
+        ...drawn,
+        seam: toNumber(of.plan.quilt.seam),
+        hand: of.hand,
+        fitPt: fitPt(80),
+        alt: alt.machineAlt,
+      }),
     ),
   };
 };

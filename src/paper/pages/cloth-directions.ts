@@ -2,7 +2,7 @@
 import type { ClothPiece, FabricPlan, QuiltPlan } from '#craft';
 import { toNumber } from '#ground/exact';
 import type { ClothSign } from '#paper/cloth';
-import { cutMark, usesText } from '#paper/cutting';
+import { cutMark, type HandedCloth, usesText } from '#paper/cutting';
 import { lengthOnPaper, sizeOnPaper, withTrueFractions } from '#paper/lengths';
 import type { DirectionText, Writing } from '#paper/words';
 import { amountText, directionTexts, easierTexts, effortText, inWords, remnantsText } from '#paper/words';
@@ -10,12 +10,9 @@ import { cutBefore, ownDirections, workInAll } from './cut-before.ts';
 import { nestedDirection, nestedShape } from './nested.ts';
 import { endNamesOf, sheetNamesOf } from './sheet-names.ts';
 
-export interface ClothOf {
+export interface ClothOf extends HandedCloth {
   readonly plan: QuiltPlan;
-  readonly fabric: FabricPlan;
   readonly sign: ClothSign;
-  /** Missing for the right hand. */
-  readonly hand?: 'left';
 }
 
 /** Of one size, as the cutting chart lists it. */
@@ -118,7 +115,7 @@ const writingOf = ({ plan, fabric, sign, hand }: ClothOf): Writing => {
     amount: (amount, of) => withTrueFractions(amountText(amount, of)),
     mark: (piece) => cutMark(sign.letter, piece),
     pieces: fabric.pieces,
-    ...(hand === undefined ? {} : { hand }),
+    hand,
     sheet: sheetNamesOf(plan, fabric),
   };
 };

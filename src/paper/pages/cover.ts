@@ -1,12 +1,14 @@
 // The cover: the quilt, its name, and what one asks first.
 import type { QuiltPlan } from '#craft';
 import type { ClothSigns } from '#paper/cloth';
+import type { Hand } from '#paper/cutting';
 import { drawQuilt, isSlanted } from '#paper/drawing';
 import { checkSize } from '#paper/lengths';
 import { counted, estimateText, longTimeText, timeParts } from '#paper/words';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
 import type { Swatch } from './cloth.ts';
+import { handFacts } from './hand-words.ts';
 import { measurePt } from './measure.ts';
 import { skillOf } from './skill.ts';
 import { topShape } from './top-shape.ts';
@@ -28,6 +30,7 @@ export const coverOf = (of: {
   readonly signs: ClothSigns;
   readonly swatches: ReadonlyMap<string, Swatch>;
   readonly album: Album;
+  readonly hand: Hand;
   readonly words: readonly string[];
 }): Cover => {
   const { plan } = of;
@@ -51,6 +54,7 @@ export const coverOf = (of: {
         name: 'Time',
         value: `about ${longTimeText(plan.time.minutes)}: ${timeParts(plan.time)} (${estimateText(plan.quilt)})`,
       },
+      ...handFacts(of.hand),
       ...editionOf(plan),
     ],
     swatches: swatches.slice(0, mostSwatches),

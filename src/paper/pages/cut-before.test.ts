@@ -70,8 +70,9 @@ test('what is cut of ends and on the fold is told as such', () => {
     amount: (amount: number) => `${amount} yd`,
     mark: () => 'A1',
     pieces: cloth.pieces,
+    hand: 'right',
     sheet: () => ({ noun: 'end at hand', kind: 'scrap, 10 × 10 in' }) as const,
-  };
+  } as const;
   const [ends, fold] = cutBefore(cloth).map(
     ({ of, directions }) =>
       directionTexts(directions.parts, of === 'fold' ? { ...figures, of: 'folded' } : figures)[0]?.lead,

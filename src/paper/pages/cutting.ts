@@ -3,6 +3,7 @@ import type { FabricPlan, QuiltPlan } from '#craft';
 import type { LaidSheets } from '#craft/cutting';
 import type { ClothSigns } from '#paper/cloth';
 import { signOf } from '#paper/cloth';
+import { forHand, type Hand } from '#paper/cutting';
 import type { Drawing } from '#paper/drawing';
 import { drawCloth, drawSheets, printWay } from '#paper/drawing';
 import { lengthOnPaper } from '#paper/lengths';
@@ -20,6 +21,7 @@ import {
   pieceTexts,
 } from './cloth-directions.ts';
 import { type CutBefore, cutBefore, ownDirections } from './cut-before.ts';
+import { foldedAcross } from './hand-words.ts';
 import { measurePt, tallestPt } from './measure.ts';
 import { nestedPictures } from './nested.ts';
 import { countedSheets, endNamesOf, type SheetNames, sheetNamesOf } from './sheet-names.ts';
@@ -40,12 +42,13 @@ export const cuttingCharts = (of: {
   readonly signs: ClothSigns;
   readonly swatches: ReadonlyMap<string, Swatch>;
   readonly album: Album;
+  readonly hand: Hand;
 }): readonly ClothCutting[] =>
   of.plan.fabrics.flatMap((fabric) => {
     const swatch = of.swatches.get(fabric.id);
     if (swatch === undefined || fabric.pieces.length === 0) return [];
     const sign = signOf(of.signs, fabric.id);
-    const chart: ClothOf = { plan: of.plan, fabric, sign };
+    const chart: ClothOf = { plan: of.plan, sign, ...forHand(fabric, of.hand) };
     return [
       {
         ...swatch,
@@ -73,7 +76,7 @@ const fitPt = [measurePt, tallestPt] as const;
 
 const partText = (part: number, parts: number): string => (parts === 1 ? '' : `, part ${part} of ${parts}`);
 
-const clothDrawings = ({ plan, fabric, sign }: ClothOf): readonly Drawing[] => {
+const clothDrawings = ({ plan, fabric, sign, hand }: ClothOf): readonly Drawing[] => {
   const { unit } = plan.quilt;
   if (fabric.directions.parts.length === 0) return [];
   const strips = fabric.directions.parts
@@ -85,14 +88,15 @@ const clothDrawings = ({ plan, fabric, sign }: ClothOf): readonly Drawing[] => {
     sign,
     unit,
     print: printWay(plan, fabric),
+    hand,
     fitPt,
     alt: (part, parts) =>
       `Cloth ${sign.letter}, ${sign.name}, laid out to scale${partText(part, parts)}. Strips in the order of cutting: ${strips}.${keptText(fabric)}`,
   });
 };
 
-const drawingsBefore = ({ plan, fabric, sign }: ClothOf, one: CutBefore): readonly Drawing[] => {
-  const how = { sign, unit: plan.quilt.unit, print: printWay(plan, fabric), fitPt };
+const drawingsBefore = ({ plan, fabric, sign, hand }: ClothOf, one: CutBefore): readonly Drawing[] => {
+  const how = { sign, unit: plan.quilt.unit, print: printWay(plan, fabric), hand, fitPt };
   const { directions, folded } = one;
   if (folded === null)
     return drawSheets({
@@ -106,7 +110,7 @@ const drawingsBefore = ({ plan, fabric, sign }: ClothOf, one: CutBefore): readon
   return drawCloth({
     ...how,
     fabric: { ...fabric, laid, directions },
-    across: 'from the selvages to the fold',
+    across: foldedAcross(hand),
     alt: (part, parts) =>
       `Cloth ${sign.letter}, ${sign.name}, folded selvage to selvage and laid out to scale${partText(part, parts)}.`,
   });
@@ -119,13 +123,14 @@ const captionOf =
     return { noun: capital(noun), size };
   };
 
-const sheetDrawings = ({ plan, fabric, sign }: ClothOf, laid: LaidSheets): readonly Drawing[] =>
+const sheetDrawings = ({ plan, fabric, sign, hand }: ClothOf, laid: LaidSheets): readonly Drawing[] =>
   drawSheets({
     directions: fabric.directions,
     caption: captionOf(sheetNamesOf(plan, fabric)),
     sign,
     unit: plan.quilt.unit,
     print: printWay(plan, fabric),
+    hand,
     fitPt,
     alt: (part, parts) =>
       `Cloth ${sign.letter}, ${sign.name}: ${countedSheets(plan, fabric, laid)} laid out to scale${partText(part, parts)}, those cut alike drawn once.${keptText(fabric)}`,

@@ -4,6 +4,7 @@ import type { QuiltPlan } from '#craft';
 import type { PurchaseChange } from '#craft/shopping';
 import { toNumber } from '#ground/exact';
 import type { ClothSigns } from '#paper/cloth';
+import type { Hand } from '#paper/cutting';
 import { figureOnPaper, lengthOnPaper } from '#paper/lengths';
 import type { Album, Picture } from './album.ts';
 import { type Amounts, amountsOf } from './amounts.ts';
@@ -24,6 +25,7 @@ import { finishParts } from './finish.ts';
 import type { FinishPart } from './finish-part.ts';
 import { type FoundationBlock, foundationPages } from './foundations.ts';
 import { glossaryOf, type Term } from './glossary.ts';
+import { cutAcross } from './hand-words.ts';
 import type { HandoutHead } from './handout-head.ts';
 import { totalLines } from './money.ts';
 import { noticesOf } from './notices.ts';
@@ -73,6 +75,8 @@ export interface PatternFacts {
   readonly glossary: readonly Term[];
   readonly runSheets: readonly RunSheet[];
   readonly corrections: readonly Correction[];
+  /** Which way strips are cut apart. */
+  readonly cutAcross: string;
   readonly cutting: readonly ClothCutting[];
   readonly blocks: readonly BlockPages[];
   /** Null when its chapter is not wanted, and where nothing is sewn in chains. */
@@ -96,9 +100,10 @@ export const factsOf = (of: {
   readonly album: Album;
   readonly chapters: readonly Chapter[];
   readonly changes: readonly PurchaseChange[];
+  readonly hand: Hand;
   readonly handout: HandoutHead | null;
 }): PatternFacts => {
-  const { plan, sizes, signs, album, chapters } = of;
+  const { plan, sizes, signs, album, chapters, hand } = of;
   const has = (chapter: Chapter): boolean => chapters.includes(chapter);
   const { quilt } = plan;
   const swatches = swatchesFor(signs, album);
@@ -113,8 +118,8 @@ export const factsOf = (of: {
     notices: has('cloth') ? noticesOf(plan) : [],
     before: has('cloth') ? beforeYouStart(plan) : [],
     handout: of.handout,
-    cover: has('cover') ? coverOf({ plan, signs, swatches, album, words: wordsOnCover ? words : [] }) : null,
-    sizes: sizePages({ sizes, signs, swatches, album, told: finish, has }),
+    cover: has('cover') ? coverOf({ plan, signs, swatches, album, hand, words: wordsOnCover ? words : [] }) : null,
+    sizes: sizePages({ sizes, signs, swatches, album, hand, told: finish, has }),
     sizeHeads: sizes.length === 0 ? [] : [sizeOf(plan), ...sizes.map(sizeTitle)],
     colourways: has('colourways') ? colourwayPages({ plan, signs, album }) : null,
     cloths: clothToBuy({ plan, sizes, signs, swatches }),
@@ -129,8 +134,9 @@ export const factsOf = (of: {
     glossary: [],
     runSheets: has('run-sheet') ? runSheets({ plan, signs, album }) : [],
     corrections: has('corrections') ? correctionsOf(plan) : [],
-    cutting: has('cutting') ? cuttingCharts({ plan, signs, swatches, album }) : [],
-    blocks: has('blocks') ? blockPages({ plan, sizes, signs, album }) : [],
+    cutAcross: cutAcross(plan, hand),
+    cutting: has('cutting') ? cuttingCharts({ plan, signs, swatches, album, hand }) : [],
+    blocks: has('blocks') ? blockPages({ plan, sizes, signs, album, hand }) : [],
     chains: has('chains') ? chainsPage({ plan, signs, album }) : null,
     top: has('top') ? topPages({ plan, signs, album }) : null,
     finish,

@@ -1,12 +1,13 @@
 // What stands at the top of a handout: which lesson it is, what to make, from which cloths.
 import type { QuiltPlan } from '#craft';
 import { clothSignsFor } from '#paper/cloth';
-import { entryTitle } from '#paper/cutting';
+import { entryTitle, type Hand } from '#paper/cutting';
 import { drawQuilt } from '#paper/drawing';
 import { sizeOnPaper } from '#paper/lengths';
 import { inWords } from '#paper/words';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
+import { handFacts } from './hand-words.ts';
 
 export interface HandoutHead {
   readonly title: string;
@@ -30,6 +31,7 @@ export const handoutHead = (of: {
   readonly plan: QuiltPlan;
   readonly own: QuiltPlan;
   readonly album: Album;
+  readonly hand: Hand;
 }): HandoutHead => {
   const { plan, own, album } = of;
   const [first] = own.blocks;
@@ -61,6 +63,7 @@ export const handoutHead = (of: {
         name: 'Seams',
         value: `${own.blocks.reduce((sum, one) => sum + one.count * one.steps.reduce((all, s) => all + s.perBlock, 0), 0)}`,
       },
+      ...handFacts(of.hand),
     ],
   };
 };

@@ -2,6 +2,7 @@
 import { planOfBlock, type QuiltPlan } from '#craft';
 import type { IntegerSolver } from '#craft/strips';
 import { clothSignsFor } from '#paper/cloth';
+import type { Hand } from '#paper/cutting';
 import type { Album } from './album.ts';
 import type { Chapter } from './chapters.ts';
 import { handoutHead } from './handout-head.ts';
@@ -18,9 +19,11 @@ const chapters: readonly Chapter[] = ['handout', 'cutting', 'blocks', 'templates
 export const handoutPages = (of: {
   readonly plan: QuiltPlan;
   readonly block: string;
+  /** Which hand cuts; the right one when left out. */
+  readonly hand?: Hand;
   readonly search: { readonly steps: number; readonly solver: IntegerSolver | null };
 }): PatternPages | null => {
-  const { plan, block } = of;
+  const { plan, block, hand = 'right' } = of;
   const own = planOfBlock(plan, block, of.search);
   if (own === null) return null;
   const album: Album = new Map();
@@ -31,6 +34,7 @@ export const handoutPages = (of: {
     album,
     chapters,
     changes: [],
-    handout: handoutHead({ plan, own, album }),
+    hand,
+    handout: handoutHead({ plan, own, album, hand }),
   });
 };

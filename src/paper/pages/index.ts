@@ -15,6 +15,7 @@ export { type Difference, differenceText } from './difference-text.ts';
 export type { PatternFacts } from './facts.ts';
 export { type FinishTopic, finishTold } from './finish.ts';
 export type { FinishPart } from './finish-part.ts';
+export { foldedAcross } from './hand-words.ts';
 export { handoutPages } from './handout.ts';
 export { lessonsOf, lessonTitle } from './handout-head.ts';
 export { moneyText, totalLines } from './money.ts';

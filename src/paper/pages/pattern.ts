@@ -3,6 +3,7 @@
 import type { QuiltPlan } from '#craft';
 import type { PurchaseChange } from '#craft/shopping';
 import { clothSignsFor } from '#paper/cloth';
+import type { Hand } from '#paper/cutting';
 import { patternSources } from '#paper/typst';
 import { withBreaks } from './breakable.ts';
 import { type Chapter, patternChapters, usualFor } from './chapters.ts';
@@ -26,6 +27,8 @@ export interface PatternWishes {
   readonly sizes?: readonly SizedPlan[];
   /** What would move the purchases (`purchaseChanges`), for the page of cloth to buy. */
   readonly changes?: readonly PurchaseChange[];
+  /** Which hand cuts; the right one when left out. */
+  readonly hand?: Hand;
 }
 
 export const patternPages = (plan: QuiltPlan, wishes: PatternWishes = {}): PatternPages => {
@@ -38,6 +41,7 @@ export const patternPages = (plan: QuiltPlan, wishes: PatternWishes = {}): Patte
     album: new Map(),
     chapters: patternChapters.filter((chapter) => wanted.includes(chapter)),
     changes: wishes.changes ?? [],
+    hand: wishes.hand ?? 'right',
     handout: null,
   });
 };

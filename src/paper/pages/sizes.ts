@@ -1,5 +1,6 @@
 // Other sizes of the quilt in one pattern: what each of them needs of its own, beside the shared steps.
 import type { ClothSigns } from '#paper/cloth';
+import type { Hand } from '#paper/cutting';
 import { drawQuilt } from '#paper/drawing';
 import type { Album, Picture } from './album.ts';
 import { shown } from './album.ts';
@@ -26,6 +27,7 @@ export const sizePages = (of: {
   readonly signs: ClothSigns;
   readonly swatches: ReadonlyMap<string, Swatch>;
   readonly album: Album;
+  readonly hand: Hand;
   /** What the chapter on the quilt as drawn has said already: it is not said again. */
   readonly told: readonly FinishPart[];
   readonly has: (chapter: 'cutting' | 'top' | 'finishing') => boolean;
@@ -41,7 +43,7 @@ export const sizePages = (of: {
         'quilt',
         drawQuilt({ ...drawn, fitPt: [150, 110], fill: 'colour', alt: quiltAlt(plan, sizeOf(plan)) }),
       ),
-      cutting: of.has('cutting') ? cuttingCharts({ ...drawn, swatches: of.swatches }) : [],
+      cutting: of.has('cutting') ? cuttingCharts({ ...drawn, swatches: of.swatches, hand: of.hand }) : [],
       top: of.has('top') ? topPages(drawn) : null,
       finish: of.has('finishing') ? finishParts(drawn).filter((part) => !isTold(part, of.told)) : [],
     };

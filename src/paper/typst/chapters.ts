@@ -57,19 +57,19 @@ export const chaptersTypst = `
 }
 
 // most: the height up to which the chart of a cloth is kept on one page; were it more, pages would stay half white
-// how: said once, before the first of several sizes
-#let cutting(name, charts, most: 400pt, lesson: false, how: true) = [
+// across: which way strips are cut apart; told with all that is said of cutting, once, before the first of several sizes
+#let cutting(name, charts, most: 400pt, lesson: false, across: none) = [
   #heading(level: 1, name)
   #if lesson { par[For the blocks of this lesson alone: its amounts and marks are its own, and differ from those of the whole pattern.] }
-  #if how { par({
-    let parts = [lay it as drawn, and cut across it from left to right: that is to sub-cut. A part is a length of a strip that is cut again.]
+  #if across != none { par({
+    let parts = [lay it as drawn, and cut across it #across: that is to sub-cut. A part is a length of a strip that is cut again.]
     let turned = if charts.any(c => c.isTurned) [; where a piece is cut turned, the directions give its size as it lies]
     if charts.any(c => not c.inSheets) {
       [Press the cloth, fold it selvage to selvage so that the fold hangs straight, and cut one end square to the fold. A strip is cut from selvage to selvage; cut its selvages off, #parts Sizes are across the cloth, then along its selvages#turned.]
       if charts.any(c => c.inSheets) [ Of a sheet, square up a corner first; its strips are cut from side to side.]
     } else [Press each sheet, and square up a corner of it. A strip is cut across the sheet from side to side; #parts Sizes are across the sheet, then along it#turned.]
   }) }
-  #if how { par[Cut in the order given: long and wide pieces first. Measure twice; keep pieces of one mark together with their mark.] }
+  #if across != none { par[Cut in the order given: long and wide pieces first. Measure twice; keep pieces of one mark together with their mark.] }
   #for c in charts { chart(c, most) }
 ]
 

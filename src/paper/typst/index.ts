@@ -22,8 +22,8 @@ const mainTypst = `
   cloth: () => cloths(facts),
   colourways: () => colourways(facts.colourways),
   cutting: () => {
-    cutting(named("${chapterTitles.cutting}"), facts.cutting, most: if facts.handout == none { 400pt } else { 330pt }, lesson: facts.handout != none)
-    for s in facts.sizes { cutting("${chapterTitles.cutting}: " + s.title, s.cutting, how: false) }
+    cutting(named("${chapterTitles.cutting}"), facts.cutting, most: if facts.handout == none { 400pt } else { 330pt }, lesson: facts.handout != none, across: facts.cutAcross)
+    for s in facts.sizes { cutting("${chapterTitles.cutting}: " + s.title, s.cutting) }
   },
   pieces: () => pieceKey(facts.pieceKey, facts.sizeHeads),
   blocks: () => for b in facts.blocks { blockPages(b, facts.sizeHeads) },

@@ -25,6 +25,7 @@ const writing = (pieces: readonly ClothPiece[]): Writing => ({
   amount: amountText,
   mark: (of) => `B${of + 1}`,
   pieces,
+  hand: 'right',
   sheet: () => ({ noun: 'sheet', kind: '' }),
 });
 

@@ -11,8 +11,8 @@ export interface Writing extends Figures {
   readonly pieces: readonly ClothPiece[];
   /** Folded in two layers, or opened after that; missing for what is never folded. */
   readonly of?: 'folded' | 'opened';
-  /** Missing for the right hand: a left-handed cutter begins at the right. */
-  readonly hand?: 'left';
+  /** A left-handed cutter begins at the right. */
+  readonly hand: 'right' | 'left';
   /** What a part is cut from, by its kind, where that is not cloth by the length. */
   readonly sheet: (kind: number) => SheetName;
 }

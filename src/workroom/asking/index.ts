@@ -23,6 +23,7 @@ export type {
   CuttingLook,
   CuttingSeen,
   Panel,
+  PanelEdge,
   PanelPiece,
   PieceSeen,
 } from './seen-cutting.ts';

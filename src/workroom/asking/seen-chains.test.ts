@@ -63,9 +63,14 @@ test('a batch is shown as its step is in the block that shows it, and counted ov
     assert.ok(outcome.ok);
     const plan = outcome.value;
     for (const batch of lookAt(plan, 'chains', {}).rounds.flatMap(({ batches }) => batches)) {
-      const shown = lookAt(plan, 'chainStep', { batch: batch.number, letters: 'usual' });
+      const shown = lookAt(plan, 'chainStep', { batch: batch.number, letters: 'usual', hand: 'right' });
       const [first] = batch.members;
-      const step = lookAt(plan, 'sewingStep', { entry: first.entry, step: first.step, letters: 'usual' });
+      const step = lookAt(plan, 'sewingStep', {
+        entry: first.entry,
+        step: first.step,
+        letters: 'usual',
+        hand: 'right',
+      });
       assert.ok(shown !== 'nowhere' && step !== 'nowhere');
       assert.deepEqual(
         [shown.board.svg, shown.machine.svg.replace(/<title>.*?<\/title>/s, ''), shown.take, shown.turn],
@@ -77,5 +82,5 @@ test('a batch is shown as its step is in the block that shows it, and counted ov
   }
   const outcome = planQuilt(example('weir-street'), { budget: { steps: 0 } });
   assert.ok(outcome.ok);
-  assert.equal(lookAt(outcome.value, 'chainStep', { batch: 999, letters: 'usual' }), 'nowhere');
+  assert.equal(lookAt(outcome.value, 'chainStep', { batch: 999, letters: 'usual', hand: 'right' }), 'nowhere');
 });

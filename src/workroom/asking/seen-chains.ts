@@ -117,7 +117,7 @@ export const seeChainStep = (plan: QuiltPlan, look: ChainStepLook): ChainStepSee
   return {
     batch: batch.number,
     ...blockStepShown(plan, {
-      ...(look.hand === undefined ? {} : { hand: look.hand }),
+      hand: look.hand,
       block: asFirstPlaced(plan, block),
       step,
       words: { ...words, make: `make ${words.make}` },

@@ -3,7 +3,7 @@
 import type { QuiltPlan } from '#craft';
 import type { ClothDirections, PatternCut } from '#craft/directions';
 import { clothSignsFor, signOf } from '#paper/cloth';
-import { forHand, isHanded } from '#paper/cutting';
+import { forHand } from '#paper/cutting';
 import { drawStripAlone } from '#paper/drawing';
 import { lengthOnPaper } from '#paper/lengths';
 import { clothDirections, cutBefore, nestedDrawings, ownDirections } from '#paper/pages';
@@ -54,10 +54,9 @@ export const seeCutSteps = (plan: QuiltPlan, { cloth, hand, widthPt }: CutStepsL
   const found = cloth === null ? plan.fabrics[0] : plan.fabrics.find(({ id }) => id === cloth);
   if (found === undefined) return null;
   const sign = signOf(clothSignsFor(plan), found.id);
-  const fabric = forHand(found, hand);
-  const left = hand === 'left' && isHanded(fabric) ? ({ hand: 'left' } as const) : {};
+  const { fabric, hand: cutBy } = forHand(found, hand);
   const { unit } = plan.quilt;
-  const texts = clothDirections({ plan, fabric, sign, ...left });
+  const texts = clothDirections({ plan, fabric, sign, hand: cutBy });
   const keyed = keysFor(fabric.id);
   const drawn = patternsOf([...cutBefore(fabric).map(({ directions }) => directions), ownDirections(fabric)]);
   return {
@@ -78,7 +77,7 @@ export const seeCutSteps = (plan: QuiltPlan, { cloth, hand, widthPt }: CutStepsL
           sign,
           unit,
           fitPt: [widthPt, 200],
-          ...left,
+          hand: cutBy,
           alt: `Strip ${strip.number}, ${lengthOnPaper(pattern.strip.height, unit)} high, to scale`,
         });
         return {
@@ -91,7 +90,6 @@ export const seeCutSteps = (plan: QuiltPlan, { cloth, hand, widthPt }: CutStepsL
       }),
     })),
     apart: texts.apart.map((text) => ({ key: keyed(text), text })),
-    // a piece is never turned over, whichever hand cuts
     nested: nestedDrawings({ plan, fabric, sign, widthPt }).map(({ drawing }) => drawing.svg),
     kept: texts.kept,
     effort: texts.effort,

@@ -3,7 +3,7 @@ import type { FabricPlan, PieceUse, QuiltPlan } from '#craft';
 import type { Layout } from '#craft/cutting';
 import { type ClothDirections, type CutPart, patternsBy } from '#craft/directions';
 import { type ClothSign, clothSignsFor, signOf } from '#paper/cloth';
-import { forHand, type Hand } from '#paper/cutting';
+import { forHand, type Hand, type HandedCloth } from '#paper/cutting';
 import { inkOn, printWay } from '#paper/drawing';
 import { lengthOnPaper, sizeOnPaper } from '#paper/lengths';
 import {
@@ -13,6 +13,7 @@ import {
   clothDirections,
   cutBefore,
   endNamesOf,
+  foldedAcross,
   moneyText,
   ownDirections,
   type PieceText,
@@ -78,7 +79,7 @@ export interface Panel {
   readonly across: string;
   /** So many are cut alike. */
   readonly count: number;
-  readonly edges: 'selvages' | 'selvages-and-fold' | 'cut';
+  readonly edges: readonly [left: PanelEdge, right: PanelEdge];
   readonly width: number;
   readonly length: number;
   readonly strips: readonly { readonly at: number; readonly height: number; readonly number: number }[];
@@ -88,6 +89,9 @@ export interface Panel {
   /** What is lost to squaring up. */
   readonly squaring: readonly Box[];
 }
+
+/** Both selvages lie on each other where cloth is folded. */
+export type PanelEdge = 'selvage' | 'selvages' | 'fold' | 'cut';
 
 export interface PanelPiece {
   readonly box: Box;
@@ -118,14 +122,12 @@ export const seeCutting = (plan: QuiltPlan, { cloth, hand }: CuttingLook): Cutti
       return { id: one.id, letter, name, colour, buy: boughtText(plan, one), cost };
     }),
     total: totalLines(plan, signs),
-    shown:
-      fabric === undefined ? null : unrolled({ plan, fabric: forHand(fabric, hand), sign: signOf(signs, fabric.id) }),
+    shown: fabric === undefined ? null : unrolled({ plan, ...forHand(fabric, hand), sign: signOf(signs, fabric.id) }),
   };
 };
 
-interface ClothOf {
+interface ClothOf extends HandedCloth {
   readonly plan: QuiltPlan;
-  readonly fabric: FabricPlan;
   readonly sign: ClothSign;
 }
 
@@ -149,7 +151,7 @@ const wordsOf = (of: ClothOf): ClothWords => {
   return { bound: boundText(of.plan, of.fabric), amounts: amountLines(of.plan, of.fabric), kept, effort };
 };
 
-const panelsOf = ({ plan, fabric }: ClothOf): readonly Panel[] => {
+const panelsOf = ({ plan, fabric, hand }: ClothOf): readonly Panel[] => {
   const { laid } = fabric;
   const long = (value: number): string => lengthOnPaper(value, plan.quilt.unit);
   const size = (both: readonly [number, number]): string => sizeOnPaper(both, plan.quilt.unit);
@@ -161,8 +163,8 @@ const panelsOf = ({ plan, fabric }: ClothOf): readonly Panel[] => {
         : panelsOn(directions, (part) => ({
             ...flat(part),
             caption: 'Folded selvage to selvage',
-            across: `${long(folded.width)} from the selvages to the fold`,
-            edges: 'selvages-and-fold',
+            across: `${long(folded.width)} ${foldedAcross(hand)}`,
+            edges: hand === 'left' ? ['fold', 'selvages'] : ['selvages', 'fold'],
           })),
     ),
     ...('sheets' in laid
@@ -171,7 +173,7 @@ const panelsOf = ({ plan, fabric }: ClothOf): readonly Panel[] => {
           ...squared(flat(part), fabric.allowances, laid.motifs !== undefined ? 'motifs' : 'edge'),
           caption: fabric.fold?.chosen ? 'Opened' : cutBefore(fabric).length > 0 ? 'Of what is bought' : '',
           across: usable(part.layout),
-          edges: 'selvages',
+          edges: ['selvage', 'selvage'],
         }))),
   ];
 };
@@ -192,7 +194,7 @@ const sheetPanels = (of: {
       caption: `${capital(noun)} ${i + 1}${many}${kind === '' ? '' : ` (${kind})`}`,
       // what tells its kind from others may be its size
       across: kind === '' ? of.size([part.layout.width, part.layout.length]) : '',
-      edges: 'cut',
+      edges: ['cut', 'cut'],
     };
   });
 

@@ -74,7 +74,7 @@ const plainly = <T>(value: T): T => JSON.parse(JSON.stringify(value).replaceAll(
 
 const entriesOf = (plan: QuiltPlan): readonly EntryLine[] => structuredClone(lookAt(plan, 'sewing', {}));
 const stepOf = (plan: QuiltPlan, entry: string, step: number): StepSeen => {
-  const seen = structuredClone(lookAt(plan, 'sewingStep', { entry, step, letters: 'usual' }));
+  const seen = structuredClone(lookAt(plan, 'sewingStep', { entry, step, letters: 'usual', hand: 'right' }));
   if (seen === 'nowhere') throw new Error(`${entry} has no step ${step}`);
   return seen;
 };
@@ -366,14 +366,14 @@ test('before its first seam the top has the tables and lists of its pages', () =
 test('an entry or a step that the quilt has not is nowhere', () => {
   const [, plan] = plans[0] as (typeof plans)[number];
   assert.equal(lookAt(plan, 'sewingEntry', { entry: 'none' }), 'nowhere');
-  assert.equal(lookAt(plan, 'sewingStep', { entry: '~top', step: 999, letters: 'usual' }), 'nowhere');
-  assert.equal(lookAt(plan, 'sewingStep', { entry: 'none', step: 1, letters: 'usual' }), 'nowhere');
+  assert.equal(lookAt(plan, 'sewingStep', { entry: '~top', step: 999, letters: 'usual', hand: 'right' }), 'nowhere');
+  assert.equal(lookAt(plan, 'sewingStep', { entry: 'none', step: 1, letters: 'usual', hand: 'right' }), 'nowhere');
 });
 
 test('for the left hand slices are cut from the right end of a strip set; corners lie as their unit has them', () => {
   const plan = planned(example('ferry-landing') as never);
   const machineOf = (entry: string, step: number, hand: 'left' | 'right'): string => {
-    const seen = lookAt(plan, 'sewingStep', { entry, step, letters: 'usual', ...(hand === 'left' ? { hand } : {}) });
+    const seen = lookAt(plan, 'sewingStep', { entry, step, letters: 'usual', hand });
     assert.ok(seen !== 'nowhere' && seen !== null);
     return seen.machine.svg;
   };

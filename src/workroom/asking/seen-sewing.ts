@@ -10,6 +10,7 @@ import {
 } from '#craft';
 import { toNumber } from '#ground/exact';
 import { clothSignsFor } from '#paper/cloth';
+import type { Hand } from '#paper/cutting';
 import {
   awayFrom,
   type Drawing,
@@ -158,8 +159,8 @@ export interface StepLook {
   readonly step: number;
   /** Large where the pictures are small on the screen, or looked at from afar. */
   readonly letters: 'usual' | 'large';
-  /** Who cuts; missing for the right hand. */
-  readonly hand?: 'left';
+  /** Which cuts. */
+  readonly hand: Hand;
 }
 
 /** What a step shows whichever way one came to it. */
@@ -207,7 +208,7 @@ export const seeStep = (plan: QuiltPlan, look: StepLook): StepSeen | 'nowhere' =
         step,
         entry: look.entry,
         fit: fits[look.letters],
-        ...(look.hand === undefined ? {} : { hand: look.hand }),
+        hand: look.hand,
       });
 };
 
@@ -229,7 +230,7 @@ const blockStepSeen = (
 interface BlockStep {
   readonly block: BlockPlan;
   readonly step: PlannedStep;
-  readonly hand?: 'left';
+  readonly hand: Hand;
 }
 
 export const blockStepShown = (
@@ -249,7 +250,7 @@ export const blockStepShown = (
       fitPt: fit.machine,
       seam: toNumber(plan.quilt.seam),
       alt: words.machineAlt,
-      ...(of.hand === undefined ? {} : { hand: of.hand }),
+      hand: of.hand,
     }),
     away: [away.x, away.y],
     turn: halfTurn(step.machineTurn),

@@ -1,6 +1,6 @@
 // What is written on a cloth and beside it: marks on pieces, names of what is kept, numbers of strips, its width and its selvages.
 // Letters keep their size however closely one looks; what has no room is left out.
-import type { ClothUnrolled, Panel } from '#workroom/compute';
+import type { ClothUnrolled, Panel, PanelEdge } from '#workroom/compute';
 import { ink, type Line, type Over, stroke, type View, white } from '#workroom/drawing';
 import type { ClothScene, LaidPanel } from './cloth-scene.ts';
 
@@ -122,7 +122,7 @@ const writeEdges = (of: Writing, laid: LaidPanel): void => {
   to.strokeStyle = soft;
   to.lineWidth = 1;
   for (const { x, kind } of sidesOf(panel, box)) {
-    for (const away of kind === 'selvage' ? [3, 6] : [3]) {
+    for (const away of kind === 'fold' ? [3] : [3, 6]) {
       to.setLineDash(kind === 'fold' ? [5, 4] : []);
       to.beginPath();
       const side = x === box.x ? x - away : x + away;
@@ -132,7 +132,7 @@ const writeEdges = (of: Writing, laid: LaidPanel): void => {
     }
     to.setLineDash([]);
   }
-  writeSelvage(of, box, panel);
+  writeEdge(of, box, panel);
   for (const edge of panel.squaring) {
     const band = pixels(view, laid, edge);
     writeIn(of, { ...band, height: Math.min(band.height, 15) }, 'squaring', '#24211c');
@@ -142,22 +142,18 @@ const writeEdges = (of: Writing, laid: LaidPanel): void => {
 const sidesOf = (
   { edges }: Panel,
   { x, width }: PixelBox,
-): readonly { readonly x: number; readonly kind: 'selvage' | 'fold' }[] => {
-  if (edges === 'cut') return [];
-  return [
-    { x, kind: 'selvage' },
-    { x: x + width, kind: edges === 'selvages' ? 'selvage' : 'fold' },
-  ];
-};
+): readonly { readonly x: number; readonly kind: PanelEdge }[] =>
+  edges.map((kind, i) => ({ x: x + i * width, kind })).filter(({ kind }) => kind !== 'cut');
 
-const writeSelvage = ({ to, soft }: Writing, box: PixelBox, { edges }: Panel): void => {
-  if (edges === 'cut' || box.height < 90) return;
+/** The left one. */
+const writeEdge = ({ to, soft }: Writing, box: PixelBox, { edges: [edge] }: Panel): void => {
+  if (edge === 'cut' || box.height < 90) return;
   to.save();
   to.fillStyle = soft;
   to.font = `12px ${sans}`;
   to.translate(box.x - 14, box.y + Math.min(box.height / 2, 120));
   to.rotate(-Math.PI / 2);
-  to.fillText(edges === 'selvages' ? 'selvage' : 'selvages', 0, 0);
+  to.fillText(edge, 0, 0);
   to.restore();
 };
 

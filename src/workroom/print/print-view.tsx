@@ -2,7 +2,7 @@
 import { useCallback, useMemo, useState } from 'react';
 import { patternChapters, usualFor } from '#paper/pages';
 import { missingSignsText } from '#paper/words';
-import { type PrintPaper, type PrintWishes, printPapers, printWishesText } from '#wire';
+import { type PrintHand, type PrintPaper, type PrintWishes, printHands, printPapers, printWishesText } from '#wire';
 import { type Command, useCommands } from '#workroom/commands';
 import { withoutPhotos } from '#workroom/compute';
 import { ChoiceKeys } from '#workroom/fields';
@@ -32,14 +32,18 @@ const kept = openLiked();
 export const PrintView = ({ within }: { readonly within: Within }) => {
   const { id, document, editing, problems } = useQuilt();
   const { preferences } = useRoom();
-  const paper = paperFor(usePreferences(preferences).paper, document.unit);
+  const preferred = usePreferences(preferences);
+  const paper = paperFor(preferred.paper, document.unit);
+  // a print may be for somebody else than who cuts here
+  const [takenHand, takeHand] = useState<PrintHand | null>(null);
+  const hand = takenHand ?? preferred.hand;
   const liked = useKeptValue(kept);
   const prints = useLook('prints', all);
   const subject = useMemo(() => subjectIn(within), [within]);
   const text = useMemo(() => JSON.stringify(withoutPhotos(editing.document)), [editing.document]);
   const known = prints?.sizes;
   const sizes = (liked.sizes[id] ?? []).filter((size) => known === undefined || known.some((one) => one.id === size));
-  const wishes = useSameWishes({ paper, chapters: liked.chapters, sizes });
+  const wishes = useSameWishes({ paper, hand, chapters: liked.chapters, sizes });
   const isSewn = problems.length === 0;
   const name = fileOf(subject);
   const order = useMemo((): Order | null => (isSewn ? { text, name, wishes } : null), [isSewn, text, name, wishes]);
@@ -72,6 +76,14 @@ export const PrintView = ({ within }: { readonly within: Within }) => {
             part: 'Print',
             words: `Print on ${paperWords[to]}`,
             run: () => takePaper(to),
+          }),
+        ),
+        ...printHands.map(
+          (to): Command => ({
+            id: `print hand ${to}`,
+            part: 'Print',
+            words: `Print for ${handWords[to]}`,
+            run: () => takeHand(to),
           }),
         ),
         {
@@ -127,6 +139,13 @@ export const PrintView = ({ within }: { readonly within: Within }) => {
             value={paper}
             onChoose={takePaper}
           />
+          <ChoiceKeys
+            label="Drawn for"
+            isLabelSeen
+            choices={printHands.map((value) => ({ value, words: handWords[value] }))}
+            value={hand}
+            onChoose={takeHand}
+          />
           {printing.print !== null && <PrintFacts {...printing.print} />}
         </section>
         {subject.kind === 'pattern' && (
@@ -156,6 +175,7 @@ const useSameWishes = (wishes: PrintWishes): PrintWishes => {
   return useMemo(() => wishes, [text]);
 };
 
+const handWords: Readonly<Record<PrintHand, string>> = { right: 'the right hand', left: 'the left hand' };
 const paperWords: Readonly<Record<PrintPaper, string>> = { letter: 'US letter', a4: 'A4' };
 
 const PrintFacts = ({ order, told, tookMs }: NonNullable<ReturnType<typeof usePrint>['print']>) => (

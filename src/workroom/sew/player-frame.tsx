@@ -13,7 +13,7 @@ export const usePictured = (type: SewPlace['type']) => {
   const { hand } = usePreferences(preferences);
   const isNarrow = useMedia('(max-width: 700px)');
   const letters = isNarrow || type === 'large' ? 'large' : 'usual';
-  return useMemo(() => ({ letters, ...(hand === 'left' ? { hand } : {}) }) as const, [letters, hand]);
+  return useMemo(() => ({ letters, hand }) as const, [letters, hand]);
 };
 
 /** @param of.told what is said of it; null before it is shown */
