@@ -5,19 +5,7 @@ import { readFileSync } from 'node:fs';
 import { after, before, describe, it } from 'node:test';
 import type { Page } from 'playwright-core';
 import { planQuilt } from '#craft';
-import { drawn, kept, type Opened, openDemo, openWorkroom } from './page.ts';
-
-const plain = (text: string | null): string => (text ?? '').replace(/\s+/g, ' ').trim();
-
-const becomes = async (read: () => Promise<string | null>, wanted: string): Promise<void> => {
-  const until = Date.now() + 15_000;
-  for (;;) {
-    const found = plain(await read());
-    if (found === wanted) return;
-    if (Date.now() > until) assert.equal(found, wanted);
-    await new Promise((resolve) => setTimeout(resolve, 60));
-  }
-};
+import { becomes, drawn, kept, type Opened, openDemo, openWorkroom, plain } from './page.ts';
 
 /** What a line says: the first, the second, the difference. */
 const lineOf = async (page: Page, name: string): Promise<string> =>

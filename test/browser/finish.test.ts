@@ -8,7 +8,7 @@ import type { Page } from 'playwright-core';
 import { planQuilt } from '#craft';
 import { clothSignsFor } from '#paper/cloth';
 import { finishTold } from '#paper/pages';
-import { drawn, kept, type Opened, openDemo, openWorkroom } from './page.ts';
+import { becomes, drawn, kept, type Opened, openDemo, openWorkroom, plain } from './page.ts';
 
 const examples = readdirSync('examples').filter((name) => name.endsWith('.quilt.json'));
 
@@ -26,18 +26,6 @@ const openFile = async (page: Page, at: string, name: string): Promise<void> => 
 const toFinish = async (page: Page): Promise<void> => {
   await page.getByRole('link', { name: /^Finish/ }).click();
   await page.getByRole('heading', { name: 'Backing', exact: true }).waitFor();
-};
-
-const plain = (text: string): string => text.replace(/\s+/g, ' ').trim();
-
-const becomes = async (read: () => Promise<string | null>, wanted: string): Promise<void> => {
-  const until = Date.now() + 10_000;
-  for (;;) {
-    const found = plain((await read()) ?? '');
-    if (found === wanted) return;
-    if (Date.now() > until) assert.equal(found, wanted);
-    await new Promise((resolve) => setTimeout(resolve, 60));
-  }
 };
 
 const partOf = (page: Page, name: string) => page.getByRole('region', { name, exact: true });

@@ -1,4 +1,5 @@
 // A workroom to try: the built page behind the shop's server, a real Chromium in front of it.
+import assert from 'node:assert/strict';
 import { networkInterfaces } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
@@ -49,6 +50,8 @@ export const openWorkroom = async (): Promise<Opened> => {
         hasTouch: touch === 'touch',
         acceptDownloads: true,
       });
+      // a page that draws hundreds of sheets on a busy machine answers late
+      context.setDefaultTimeout(60_000);
       const faults: string[] = [];
       context.on('request', (request) => {
         const url = new URL(request.url());
@@ -97,4 +100,21 @@ export const drawn = async (page: Page): Promise<void> => {
 /** Until the line says that all is kept. */
 export const kept = async (page: Page): Promise<void> => {
   await page.locator('.keeping.is-kept').waitFor();
+};
+
+/** As the eye reads it: spaces that do not break are for it alone. */
+export const plain = (text: string | null): string => (text ?? '').replace(/\s+/g, ' ').trim();
+
+/** Waits until what is read is as wanted, and says what it was where it is not. */
+export const becomes = async <T>(read: () => Promise<T>, wanted: T | RegExp): Promise<void> => {
+  const until = Date.now() + 30_000;
+  for (;;) {
+    const now = await read();
+    const found = typeof now === 'string' ? plain(now) : now;
+    const isSo =
+      wanted instanceof RegExp ? wanted.test(String(found)) : JSON.stringify(found) === JSON.stringify(wanted);
+    if (isSo) return;
+    if (Date.now() > until) assert.deepEqual(found, wanted);
+    await new Promise((resolve) => setTimeout(resolve, 40));
+  }
 };

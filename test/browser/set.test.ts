@@ -5,19 +5,10 @@ import assert from 'node:assert/strict';
 import { after, before, describe, it } from 'node:test';
 import type { Page } from 'playwright-core';
 import { planQuilt } from '#craft';
-import { drawn, kept, type Opened, openDemo, openWorkroom } from './page.ts';
+import { becomes, drawn, kept, type Opened, openDemo, openWorkroom } from './page.ts';
 
 const figureOf = (page: Page, stop: string) =>
   page.locator('.job-stops li', { has: page.getByText(stop, { exact: true }) }).locator('.job-figure');
-const becomes = async <T>(read: () => Promise<T>, wanted: T): Promise<void> => {
-  const until = Date.now() + 8000;
-  for (;;) {
-    const found = await read();
-    if (JSON.stringify(found) === JSON.stringify(wanted)) return;
-    if (Date.now() > until) assert.deepEqual(found, wanted);
-    await new Promise((resolve) => setTimeout(resolve, 40));
-  }
-};
 const size = async (page: Page) => ((await figureOf(page, 'Set').textContent()) ?? '').replaceAll('\u00a0', ' ');
 const quilt = (page: Page) => page.getByRole('listbox', { name: /^The quilt/ });
 const chosen = (page: Page) => page.locator('[role=option][aria-selected=true]').allTextContents();

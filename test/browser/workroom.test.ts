@@ -4,23 +4,11 @@
 import assert from 'node:assert/strict';
 import { after, before, describe, it } from 'node:test';
 import type { Page } from 'playwright-core';
-import { drawn, kept, type Opened, openDemo, openWorkroom, sideBySide } from './page.ts';
+import { becomes, drawn, kept, type Opened, openDemo, openWorkroom, sideBySide } from './page.ts';
 
 const title = (page: Page) => page.getByRole('textbox', { name: 'Name of the quilt' });
 const figureOf = (page: Page, stop: string) =>
   page.locator('.job-stops li', { has: page.getByText(stop, { exact: true }) }).locator('.job-figure');
-/** Waits until a text is what it should be, and says what it was where it is not. */
-const becomes = async (read: () => Promise<string | null>, wanted: string | RegExp): Promise<void> => {
-  const until = Date.now() + 8000;
-  for (;;) {
-    // spaces that do not break are for the eye
-    const found = ((await read()) ?? '').replaceAll('\u00a0', ' ');
-    if (typeof wanted === 'string' ? found === wanted : wanted.test(found)) return;
-    if (Date.now() > until) assert.fail(`found “${found}”, wanted ${wanted}`);
-    await new Promise((resolve) => setTimeout(resolve, 40));
-  }
-};
-
 describe('the workroom', sideBySide, () => {
   let opened: Opened;
   before(async () => {
