@@ -1,10 +1,17 @@
-// seamstead diagnose FILE --block BLOCK --measured SIZES: why a block comes out the wrong size, and what can be saved; or
+// seamstead diagnose FILE --block BLOCK --measured SIZES: why a block, or the top, comes out the wrong size, and what can be saved; or
 // --seam-test SIZES: how wide three strips say that the seams are.
 import { type BlockPlan, planQuilt, type QuiltPlan } from '#craft';
-import { diagnose, readSeamTest } from '#craft/diagnosis';
+import { diagnose, diagnoseTop, readSeamTest } from '#craft/diagnosis';
 import { type Length, length, type Unit, usualSewing } from '#craft/measure';
 import { toNumber } from '#ground/exact';
-import { diagnosisText, seamTestText, toDiagnosisFile, topInstead, toSeamTestFile } from '#paper/diagnosis';
+import {
+  blockPartNames,
+  diagnosisText,
+  seamTestText,
+  toDiagnosisFile,
+  topPartNames,
+  toSeamTestFile,
+} from '#paper/diagnosis';
 import { instead, readingProblemText, seamTestProblemText } from '#paper/words';
 import { calledName, readDocument } from './documents.ts';
 import { problemLines, textLines } from './problems.ts';
@@ -74,18 +81,24 @@ const diagnoseBlock = async (
   of: DiagnoseWishes & Sewn & { readonly measured: string; readonly plan: QuiltPlan },
   terminal: Terminal,
 ): Promise<number> => {
-  const block = blockIn(of.plan, of);
-  const found = diagnose({ block, seam: of.seam, unit: of.unit, measured: of.measured });
+  const block = isTop(of.plan, of) ? null : blockIn(of.plan, of);
+  const { top, blocks } = of.plan;
+  const found = block === null ? diagnoseTop({ ...of, top, blocks }) : diagnose({ ...of, block });
   if (!found.ok) {
     await print(terminal.stderr, textLines('--measured', found.problems.map(readingProblemText), found.more));
     return exits.wrongUse;
   }
+  const names = block === null ? topPartNames(of.plan) : blockPartNames;
   const text = of.json
-    ? JSON.stringify(toDiagnosisFile(block.id, found.value), null, 2)
-    : diagnosisText(block.title, found.value);
+    ? JSON.stringify(toDiagnosisFile(block?.id ?? 'top', found.value, names), null, 2)
+    : diagnosisText(block?.title ?? 'The top', found.value, names);
   await print(terminal.stdout, text);
   return exits.done;
 };
+
+/** A block of that name is itself. */
+const isTop = ({ blocks, top }: QuiltPlan, { block }: DiagnoseWishes): boolean =>
+  block === 'top' && top.steps.length > 0 && blocks.every(({ id }) => id !== block);
 
 /** Sewn blocks only; the one there is, where none is named. */
 const blockIn = (plan: QuiltPlan, { block, file }: DiagnoseWishes): BlockPlan => {
@@ -94,10 +107,10 @@ const blockIn = (plan: QuiltPlan, { block, file }: DiagnoseWishes): BlockPlan =>
   if (block === null) {
     const [only, ...others] = known;
     if (only === undefined) throw new WrongUse(`${file} has no block that is sewn of pieces.`);
-    if (others.length > 0) throw new WrongUse(`Say which block was measured, with --block. ${instead('', known)}`);
+    if (others.length > 0)
+      throw new WrongUse(`Say which block was measured, with --block; or --block top. ${instead('', known)}`);
   }
   const found = sewn.find(({ id }) => id === (block ?? known[0]));
-  if (found === undefined && block === 'top') throw new WrongUse(`${topInstead} ${instead('', known)}`);
   if (found === undefined)
     throw new WrongUse(`The quilt has no sewn block “${block}”. ${instead(block as string, known)}`);
   return found;

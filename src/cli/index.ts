@@ -189,9 +189,11 @@ const programFor = (terminal: Terminal, ended: { exit: number }): Command => {
     });
   program
     .command('diagnose')
-    .description('why a block comes out the wrong size, from sizes measured after its steps; or what a seam test says')
+    .description(
+      'why a block, or the top, comes out the wrong size, from sizes measured after its steps; or what a seam test says',
+    )
     .argument('[file]', 'a quilt document, or - for standard input; a seam test does without')
-    .option('--block <id>', 'the block that was measured (else the only one)')
+    .option('--block <id>', 'the block that was measured (else the only one), or top')
     .option('--measured <sizes>', 'step: width x height, either may be missing: "1: 3 3/8 x 2 1/2; 4: 4 7/16"')
     .option(
       '--seam-test <sizes>',

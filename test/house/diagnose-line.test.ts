@@ -54,26 +54,41 @@ describe('seamstead diagnose', () => {
     );
     assert.deepEqual([exit, out], [2, '']);
     assert.match(err, /^--measured: 3 problems\n {2}entry 1\n {4}A width of 44 in after step 1 /);
-    assert.match(err, /entry 2\n {4}There is no step “13”: the block has 12 steps\./);
+    assert.match(err, /entry 2\n {4}There is no step “13”: it has 12 steps\./);
     assert.match(err, /entry 3\n {4}“foo” does not say which step measures what\./);
   });
 
   it('names the blocks there are where none, or a wrong one, is asked for', async () => {
     const none = await run(fileOf('bramble-lane'), '--measured', '1: 4');
     assert.deepEqual([none.exit, none.out], [2, '']);
-    assert.match(none.err, /Say which block was measured, with --block\. Known here: “nine” and “fly”\./);
+    assert.match(
+      none.err,
+      /Say which block was measured, with --block; or --block top\. Known here: “nine” and “fly”\./,
+    );
     const wrong = await run(fileOf('bramble-lane'), '--block', 'nin', '--measured', '1: 4');
     assert.match(wrong.err, /has no sewn block “nin”\. Did you mean “nine”\?/);
     assert.equal((await run(fileOf('bramble-lane'))).exit, 2);
   });
 
-  it('of the top says what to measure instead, and of which blocks', async () => {
-    const top = await run(fileOf('bramble-lane'), '--block', 'top', '--measured', '1: 24');
-    assert.deepEqual([top.exit, top.out], [2, '']);
+  it('tells of a top that its seams are too wide, which strip is cut wrong, or what to measure next', async () => {
+    const top = (measured: string) => run(fileOf('bramble-lane'), '--block', 'top', '--measured', measured);
+    const few = await top('3: 24 3/8');
+    assert.deepEqual([few.exit, few.err], [0, '']);
+    assert.match(few.out.replace(/\s+/g, ' '), /^The top 1 size cannot tell .* Next measure the /);
+    // by hand: nine-patches and shoo flies of 6 in, two seams each way: five in a row 14 seams, 28/32 in; two 5 seams, 10/32 in
+    const wide = await top('1: 12 3/16 x 6 3/8; 4: 29 5/8 x 6 3/8; 8: 29 5/8 x 6 3/8; 9: 29 5/8 x 12 3/16');
     assert.match(
-      top.err.replace(/\s+/g, ' '),
-      /Measure three of its blocks from raw edge to raw edge: .*Known here: “nine” and “fly”\./,
+      wide.out.replace(/\s+/g, ' '),
+      /Each seam takes 9\/32 in .* so that the top would come out .* too small\./,
     );
+    assert.match(wide.out.replace(/\s+/g, ' '), /cut that to the mean of the three, not to the plan\./);
+    // by hand: 30 1/2 in and two corner squares 1/8 in too large
+    const wrong = await top(
+      '4: 30 1/2 x 6 1/2; 8: 30 1/2 x 6 1/2; 13: 30 1/2 x 36 1/2; 15: 36 1/2 x 36 1/2; 16: 33 5/8 x 3 1/2; 17: 36 3/4 x 3 1/2',
+    );
+    assert.match(wrong.out.replace(/\s+/g, ' '), /The corner squares B are cut about ⅛ in too large; /);
+    const unknown = await top('40: 3');
+    assert.deepEqual([unknown.exit, unknown.out], [2, '']);
   });
 
   it('tells of two readings of one stretch that both cannot be, with the place of the second', async () => {

@@ -2,15 +2,19 @@
 // or two changed places, what to measure next, and what can be saved.
 import { type SewnBlock, type SewnStep, type SizeModel, sizeModels, usualCare, type Way } from '#craft/accuracy';
 import { type Length, length, type Unit } from '#craft/measure';
+import type { BlockPlan, TopPlan } from '#craft/plan';
+import { topAsBlock, topSizes } from '#craft/top-sizes';
 import { done, type Outcome } from '#ground/outcome';
-import { candidatesFor } from './explanations.ts';
+import { candidatesFor, singlesFor } from './explanations.ts';
 import { type NextMeasure, narrowing, telling } from './next-measure.ts';
 import { parseReadings, type Reading, type ReadingProblem, type Unmeasured } from './readings.ts';
 import { type Both, type Fault, type Rescue, rescuesFor } from './rescue.ts';
+import { topRescuesFor } from './top-rescue.ts';
 import { type Case, type Judging, judged, overall, type Verdict } from './verdict.ts';
 import { evidenceFor, foretold, type Interval, sizeName, type Weighed, weigh } from './weigh.ts';
 
 export interface Diagnosis {
+  readonly of: 'block' | 'top';
   readonly unit: Unit;
   /** As the document has it. */
   readonly seam: Length;
@@ -58,15 +62,41 @@ export const diagnose = (of: {
 const unmeasured = ({ onPaper, made }: SewnStep): Unmeasured =>
   onPaper !== undefined ? 'on-paper' : made?.isLast === false ? 'not-whole' : 'inside-corner';
 
+/** The sizes of a whole top, or of its rows and sections, from its own steps. */
+export const diagnoseTop = (of: {
+  readonly top: TopPlan;
+  readonly blocks: readonly BlockPlan[];
+  readonly seam: Length;
+  readonly unit: Unit;
+  /** As written. */
+  readonly measured: string;
+}): Outcome<Diagnosis, ReadingProblem> => {
+  const { top, seam, unit } = of;
+  const models = topSizes(of);
+  const care = usualCare(unit);
+  const read = parseReadings(of.measured, {
+    models,
+    steps: top.steps.map((): Unmeasured => 'in-triangles'),
+    nameOf: (model) => `${model.step} ${model.way}`,
+    unit,
+    read: 'by-tape',
+  });
+  return read.ok
+    ? done(diagnosisOf({ block: topAsBlock(top), top, seam, unit, models, read: read.value, care }))
+    : read;
+};
+
 export const diagnosisOf = (of: Case): Diagnosis => {
   const { models, read, care } = of;
   const { fineness } = read;
   const evidence = evidenceFor({ readings: read.list, models, fineness, care });
-  const weighed = weigh(evidence, candidatesFor(of.block, evidence.models));
+  const singles = of.top === undefined ? [] : singlesFor(evidence.models);
+  const weighed = weigh(evidence, [...candidatesFor(of.block, evidence.models), ...singles]);
   const allowance = overall(weighed);
   const { verdict, likeliest } = judged({ ...of, evidence, weighed, allowance });
   const search = { evidence, models, care, fineness };
   return {
+    of: of.top === undefined ? 'block' : 'top',
     unit: of.unit,
     seam: of.seam,
     fineness,
@@ -100,7 +130,7 @@ const faultOf = (verdict: Verdict, allowance: Interval): Fault => {
     case 'narrow':
       return { kind: 'habit', by: allowance.value };
     case 'cut':
-      return { kind: 'cut', piece: verdict.piece, by: verdict.by, orSeam: verdict.orSeam };
+      return { kind: 'cut', piece: verdict.piece, by: verdict.by, orSeam: verdict.orSeam, at: verdict.at ?? null };
     case 'swap':
       return { kind: 'swap', pieces: verdict.pieces };
     default:
@@ -129,11 +159,14 @@ const savedOf = (of: Omit<Judging, 'weighed'> & { readonly verdict: Verdict }, l
   const mended = both((way) => (comesTo(last, way) as number) + spared(of, likeliest, step, way)) as Both;
   const fault = faultOf(of.verdict, of.allowance);
   const wrong = { ...of, fineness: read.fineness, fault, step, off, whole: mended };
-  return { whole: { drawn, before, mended }, rescues: rescuesFor(wrong) };
+  const rescues = of.top === undefined ? rescuesFor(wrong) : topRescuesFor({ ...wrong, top: of.top });
+  return { whole: { drawn, before, mended }, rescues };
 };
 
 /** Whatever made it so, a unit that is too large is trimmed. */
 const tooLarge = (of: Case): readonly Rescue[] => {
+  // a row cut shorter loses the points of its blocks
+  if (of.top !== undefined) return [];
   const { list, fineness } = of.read;
   const step = Math.max(...list.map((reading) => reading.step));
   const off = (['across', 'down'] as const).map((way) => length(readOff(list, of.models, step, way) ?? 0));

@@ -6,6 +6,8 @@ export type Explanation =
   | { readonly kind: 'habit' }
   /** All pieces of one label are cut too large, or too small; of a rectangle one side. */
   | { readonly kind: 'cut'; readonly piece: string; readonly side: 0 | 1 }
+  /** Of several of one label in a top a single one, or one of those that the sizes measured do not tell apart: by their places. */
+  | { readonly kind: 'one'; readonly piece: string; readonly side: 0 | 1; readonly at: readonly number[] }
   /** Each lies where the other should: by their labels. */
   | { readonly kind: 'swap'; readonly pieces: readonly [string, string] };
 
@@ -31,6 +33,48 @@ export const candidatesFor = (block: SewnBlock, models: readonly SizeModel[]): r
   );
   return [habitAlone, ...single, ...swaps(block, [...terms.values()])];
 };
+
+/**
+ * Single things of a top that lie there several times. Where the sizes go over all of a kind alike, that stands for them; those that
+ * the sizes go over alike are one explanation.
+ */
+export const singlesFor = (models: readonly SizeModel[]): readonly Candidate[] => {
+  const kinds = new Map(
+    [...termsByPiece(models)].map(([name, { piece, side }]) => [
+      name,
+      shapeOf(models.map((model) => grows(model, piece, side))),
+    ]),
+  );
+  const singles = new Map<string, { readonly term: CutTerm; readonly at: number[] }>();
+  const seen = new Set<string>();
+  for (const term of models.flatMap(({ cuts }) => cuts)) {
+    const name = `${term.patch} ${term.side}`;
+    if (seen.has(name)) continue;
+    seen.add(name);
+    const kind = `${term.piece} ${term.side}`;
+    const shape = shapeOf(models.map((model) => growsAt(model, term.patch, term.side)));
+    if (shape === kinds.get(kind)) continue;
+    const known = singles.get(`${kind} ${shape}`);
+    if (known) known.at.push(term.patch);
+    else singles.set(`${kind} ${shape}`, { term, at: [term.patch] });
+  }
+  return [...singles.values()].map(
+    ({ term: { patch, piece, side }, at }): Candidate => ({
+      explanation: { kind: 'one', piece, side, at },
+      moves: (model) => growsAt(model, patch, side),
+      isFree: true,
+    }),
+  );
+};
+
+/** The same for what moves all sizes in one proportion. */
+const shapeOf = (moves: readonly number[]): string => {
+  const first = moves.find((by) => Math.abs(by) > 1e-9) ?? 1;
+  return moves.map((by) => (by / first).toFixed(6)).join();
+};
+
+const growsAt = ({ cuts }: SizeModel, patch: number, side: 0 | 1): number =>
+  cuts.reduce((all, term) => (term.patch === patch && term.side === side ? all + term.grows : all), 0);
 
 type PieceSide = Pick<CutTerm, 'piece' | 'side'>;
 

@@ -3,6 +3,7 @@
 export {
   type Diagnosis,
   diagnose,
+  diagnoseTop,
   type MeasuredSize,
 } from './diagnose.ts';
 export type { Explanation } from './explanations.ts';

@@ -66,8 +66,8 @@ export type ReadingProblem =
       readonly unit: Unit;
     };
 
-/** A printed sheet keeps it, the unit is still to be cut apart or trimmed, or it goes over an inside corner. */
-export type Unmeasured = 'on-paper' | 'not-whole' | 'inside-corner';
+/** A printed sheet keeps it, the unit is still to be cut apart or trimmed, it goes over an inside corner, or ends in setting triangles. */
+export type Unmeasured = 'on-paper' | 'not-whole' | 'inside-corner' | 'in-triangles';
 
 interface Asked {
   readonly models: readonly SizeModel[];
@@ -76,6 +76,8 @@ interface Asked {
   /** Sizes of one name are one, measured again. */
   readonly nameOf: (model: SizeModel) => string;
   readonly unit: Unit;
+  /** What is read to marks that are coarser: a whole quilt lies longer than any ruler. Missing: a block. */
+  readonly read?: 'by-tape';
 }
 
 export const parseReadings = (written: string, asked: Asked): Outcome<Readings, ReadingProblem> => {
@@ -90,6 +92,7 @@ export const parseReadings = (written: string, asked: Asked): Outcome<Readings, 
   const fineness = finenessOf(
     sizes.map(({ exact }) => exact),
     asked.unit,
+    asked.read ?? 'by-ruler',
   );
   const contradicting = contradictionsIn(sizes, fineness, asked);
   if (contradicting.length > 0) return refused(contradicting);
@@ -205,14 +208,16 @@ const contradictionsIn = (
   });
 };
 
-/** What rulers are read to where nothing finer is written; and the finest that is believed. Our own figures. */
-const usualFineness: Readonly<Record<Unit, { readonly marks: number; readonly finest: number }>> = {
-  in: { marks: 16, finest: 64 },
-  cm: { marks: 10, finest: 20 },
+type ReadBy = 'by-ruler' | 'by-tape';
+
+/** What rulers and tapes are read to where nothing finer is written; and the finest that is believed. Our own figures. */
+const usualFineness: Readonly<Record<Unit, Readonly<Record<ReadBy | 'finest', number>>>> = {
+  in: { 'by-ruler': 16, 'by-tape': 8, finest: 64 },
+  cm: { 'by-ruler': 10, 'by-tape': 2, finest: 20 },
 };
 
-export const finenessOf = (sizes: readonly Rational[], unit: Unit): Length => {
-  const { marks, finest } = usualFineness[unit];
-  const written = sizes.map(({ d }) => Number(d)).filter((d) => d <= finest);
-  return length(1 / Math.max(marks, ...written));
+export const finenessOf = (sizes: readonly Rational[], unit: Unit, by: ReadBy = 'by-ruler'): Length => {
+  const usual = usualFineness[unit];
+  const written = sizes.map(({ d }) => Number(d)).filter((d) => d <= usual.finest);
+  return length(1 / Math.max(usual[by], ...written));
 };

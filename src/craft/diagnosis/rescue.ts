@@ -19,7 +19,15 @@ export type Rescue =
   /** Sew all that is still to come with this allowance. */
   | { readonly kind: 'make-up'; readonly from: number; readonly allowance: Length }
   /** When the block is done: strips at its sides, and at top and bottom, that bring it to a size, unfinished. */
-  | { readonly kind: 'strips'; readonly to: Both; readonly finished: Both; readonly cut: Both };
+  | { readonly kind: 'strips'; readonly to: Both; readonly finished: Both; readonly cut: Both }
+  /** Of a top: blocks that are too large, to their size; all to the smallest, where they are too small (null). */
+  | { readonly kind: 'trim-blocks'; readonly piece: string; readonly to: Both | null }
+  /** The longer side is held fuller while it is sewn on. */
+  | { readonly kind: 'ease'; readonly by: Length }
+  /** Borders to come are cut to what the quilt measures, not to the plan. */
+  | { readonly kind: 'fit-borders' }
+  /** The last border so much wider, finished, at the sides and at top and bottom: the quilt comes to its size. */
+  | { readonly kind: 'widen-border'; readonly by: Both };
 
 export type Both = readonly [across: Length, down: Length];
 
@@ -27,7 +35,14 @@ export type Fault =
   | { readonly kind: 'none' }
   /** The allowances are so much too wide. */
   | { readonly kind: 'habit'; readonly by: Length }
-  | { readonly kind: 'cut'; readonly piece: string; readonly by: Length; readonly orSeam: number | null }
+  | {
+      readonly kind: 'cut';
+      readonly piece: string;
+      readonly by: Length;
+      readonly orSeam: number | null;
+      /** Places of it in a top, where not all of the label are wrong. */
+      readonly at?: readonly number[] | null;
+    }
   | { readonly kind: 'swap'; readonly pieces: readonly [string, string] };
 
 export interface Wrong {
@@ -81,7 +96,7 @@ const outerPiece = ({ fault, models, step }: Wrong): string | null => {
 const lastStep = ({ block }: Wrong): number => block.steps.length - 1;
 
 /** Narrower, or wider, by as much as brings the block right both ways; only where both ways ask for nearly the same. */
-const makingUp = (wrong: Wrong): readonly Rescue[] => {
+export const makingUp = (wrong: Wrong): readonly Rescue[] => {
   const { models, step, seam, off, fineness, fault } = wrong;
   if (fault.kind !== 'habit' || Math.max(...off) >= fineness * (1 - 1e-9)) return [];
   const whole = models.filter((model) => model.step === lastStep(wrong));
@@ -97,7 +112,7 @@ const makingUp = (wrong: Wrong): readonly Rescue[] => {
   return isSound && most > fineness / 8 ? [{ kind: 'make-up', from: step + 1, allowance }] : [];
 };
 
-const seamsAgain = (wrong: Wrong): readonly Rescue[] => {
+export const seamsAgain = (wrong: Wrong): readonly Rescue[] => {
   const { fault, step, seam, fineness } = wrong;
   switch (fault.kind) {
     case 'none':

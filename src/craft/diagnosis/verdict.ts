@@ -1,7 +1,8 @@
 // What is said of it? The seams, a piece, two pieces that changed places; or that two explanations agree with the sizes, none
 // does, or that there are too few; or that a size is so far off that another block or step may have been measured.
-import { type Care, type SewnBlock, type SizeModel, sensitivity, type Way } from '#craft/accuracy';
+import { type Care, type SewnBlock, type SizeModel, seamsCrossed, sensitivity, type Way } from '#craft/accuracy';
 import { inchIn, type Length, length, type Unit } from '#craft/measure';
+import type { TopPlan } from '#craft/plan';
 import { inNinetyFive, rareChiSquare } from '#ground/least-squares';
 import { never } from '#ground/outcome';
 import type { Candidate } from './explanations.ts';
@@ -13,7 +14,14 @@ export type Verdict =
   | { readonly kind: 'true' }
   | { readonly kind: 'wide' | 'narrow' }
   /** By so much too large; below zero: too small. Or else the seam of a step, by half of that; null where no seam does the same. */
-  | { readonly kind: 'cut'; readonly piece: string; readonly by: Length; readonly orSeam: number | null }
+  | {
+      readonly kind: 'cut';
+      readonly piece: string;
+      readonly by: Length;
+      readonly orSeam: number | null;
+      /** Of several of that label in a top the one, or one of these, by their places; missing: all. */
+      readonly at?: readonly number[];
+    }
   | { readonly kind: 'swap'; readonly pieces: readonly [string, string] }
   /** The first two agree with what was measured. */
   | { readonly kind: 'unclear' }
@@ -23,9 +31,11 @@ export type Verdict =
   /** The size after this step is further off than seams and a slip explain: it may be another block, or another step. */
   | { readonly kind: 'far-off'; readonly step: number; readonly way: Way };
 
-/** A block, and what was read of it. */
+/** A block, or a top, and what was read of it. */
 export interface Case {
   readonly block: SewnBlock;
+  /** Where `block` stands for the whole top: its blocks and plain pieces are the patches, by their places. */
+  readonly top?: TopPlan;
   readonly seam: Length;
   readonly unit: Unit;
   readonly models: readonly SizeModel[];
@@ -92,7 +102,7 @@ const furthestOff = ({ evidence, seam, unit }: Judging): SizeModel | null => {
 const judgedBySize = (of: Judging): Judged => {
   const { evidence, weighed, allowance } = of;
   const likeliest = weighed[0] ?? null;
-  const overSeams = evidence.models.filter(({ seams }) => seams.length > 0).length;
+  const overSeams = evidence.models.filter((model) => seamsCrossed(model) > 0).length;
   const half = allowance.high - allowance.value;
   if (likeliest === null || overSeams < enough.sizes || half > enough.half * inchIn[of.unit])
     return { verdict: { kind: 'too-few' }, likeliest };
@@ -129,6 +139,10 @@ const verdictFrom = (of: Judging, { candidate, cut }: Weighed): Verdict => {
       const by = (cut as Interval).value;
       const orSeam = Math.abs(by) / 2 < of.seam ? sameAsSeam(of, candidate, explanation.piece) : null;
       return { kind: 'cut', piece: explanation.piece, by, orSeam };
+    }
+    case 'one': {
+      const { piece, at } = explanation;
+      return { kind: 'cut', piece, by: (cut as Interval).value, orSeam: null, at };
     }
     case 'swap':
       return { kind: 'swap', pieces: explanation.pieces };

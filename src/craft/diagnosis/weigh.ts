@@ -124,7 +124,7 @@ export const weigh = (evidence: Evidence, candidates: readonly Candidate[]): rea
 };
 
 /** How often each is to blame before anything is measured; our own guess, shared out evenly among its like. */
-const priorShare: Readonly<Record<Explanation['kind'], number>> = { habit: 0.45, cut: 0.5, swap: 0.05 };
+const priorShare: Readonly<Record<Explanation['kind'], number>> = { habit: 0.45, cut: 0.5, one: 0.25, swap: 0.05 };
 
 const countKinds = (candidates: readonly Candidate[]): ReadonlyMap<Explanation['kind'], number> => {
   const counts = new Map<Explanation['kind'], number>();

@@ -1,6 +1,7 @@
 // What does one thing of a top bring into a size that goes over it? A plain piece its cut, a setting triangle nothing, for it is
 // trimmed, a border along the quilt the size it was cut to, and a block all that it is made of.
 import type { CutTerm, SeamTerm, SizeModel } from '#craft/accuracy';
+import { entryName } from '#craft/blocks';
 import { type Length, tidy } from '#craft/measure';
 import { dot, type Point, turned } from '#ground/plane';
 import type { SetBlock, SetPiece, SewnTop } from './sewn-top.ts';
@@ -94,7 +95,12 @@ const blockTerms = (sewn: SewnTop, block: SetBlock, { thing, edges }: Thing): Th
   const by = { across: tidy(weightOf('across')), down: tidy(weightOf('down')) };
   const [width, height] = block.entry.finished;
   const side = Math.abs(width - height) < 1e-9 || by.across > 1e-9 ? 0 : 1;
-  const whole = { patch: thing, piece: block.entry.id, side, grows: tidy(by.across + by.down) } as const;
+  const whole = {
+    patch: thing,
+    piece: entryName({ ...block.entry, block: block.entry.id }),
+    side,
+    grows: tidy(by.across + by.down),
+  } as const;
   if (block.sizes === null) {
     const off = offMarks(block);
     return { cuts: [whole], seams: [], off: by.across * off.across + by.down * off.down };

@@ -1,11 +1,12 @@
 // A diagnosis as JSON values, for other programs.
 import type { Diagnosis, Interval, Rescue, SeamTestFound, Weighed } from '#craft/diagnosis';
 import type { Length, Unit } from '#craft/measure';
+import { blockPartNames, type PartNames } from './part-names.ts';
 import { adviceOn, rescueTexts, seamTestAdvice } from './sentences.ts';
 
 /** Lengths are plain doubles in the document's unit; steps count from 1. */
-export const toDiagnosisFile = (block: string, diagnosis: Diagnosis): unknown => {
-  const texts = rescueTexts(diagnosis);
+export const toDiagnosisFile = (block: string, diagnosis: Diagnosis, names: PartNames = blockPartNames): unknown => {
+  const texts = rescueTexts(diagnosis, names);
   const { next, whole, verdict } = diagnosis;
   return {
     format: 'seamstead-diagnosis',
@@ -14,7 +15,7 @@ export const toDiagnosisFile = (block: string, diagnosis: Diagnosis): unknown =>
     unit: diagnosis.unit,
     seam: diagnosis.seam,
     readTo: diagnosis.fineness,
-    advice: adviceOn(diagnosis),
+    advice: adviceOn(diagnosis, names),
     verdict:
       verdict.kind === 'cut' && verdict.orSeam !== null ? { ...verdict, orSeam: fromOne(verdict.orSeam) } : verdict,
     allowance: taken(diagnosis.seam, diagnosis.allowance),
@@ -49,6 +50,10 @@ const numbered = (rescue: Rescue): Rescue => {
     case 'replace':
       return { ...rescue, steps: rescue.steps.map(fromOne) };
     case 'strips':
+    case 'trim-blocks':
+    case 'ease':
+    case 'fit-borders':
+    case 'widen-border':
       return rescue;
   }
 };

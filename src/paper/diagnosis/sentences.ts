@@ -13,6 +13,7 @@ import { type Length, length, toNearestMark, type Unit, upToMark } from '#craft/
 import { type Rational, rational } from '#ground/exact';
 import { never } from '#ground/outcome';
 import { capital, counted, inWords, lengthText, sizeText } from '#paper/words';
+import { blockPartNames, type PartNames } from './part-names.ts';
 
 export interface Advice {
   readonly what: string;
@@ -36,7 +37,7 @@ const said = (value: number, unit: Unit): string => lengthText(Math.abs(near(val
 const saidOff = (value: number, unit: Unit): string =>
   near(value, unit) === 0 ? `less than ${finestText(unit)}` : said(value, unit);
 
-export const adviceOn = (diagnosis: Diagnosis): Advice => {
+export const adviceOn = (diagnosis: Diagnosis, names: PartNames = blockPartNames): Advice => {
   const { verdict } = diagnosis;
   switch (verdict.kind) {
     case 'too-few':
@@ -50,18 +51,19 @@ export const adviceOn = (diagnosis: Diagnosis): Advice => {
     case 'narrow':
       return habit(diagnosis, verdict.kind);
     case 'cut':
-      return wrongCut(diagnosis, verdict);
+      return wrongCut(diagnosis, verdict, names);
     case 'swap':
       return {
         what: `Pieces ${inWords([...verdict.pieces])} have changed places: each lies where the other should.`,
-        mend: rescueText(diagnosis, diagnosis.rescues.find(({ kind }) => kind === 'replace') ?? null) ?? lookAgain,
+        mend:
+          rescueText(diagnosis, diagnosis.rescues.find(({ kind }) => kind === 'replace') ?? null, names) ?? lookAgain,
       };
     case 'unclear':
-      return unclear(diagnosis);
+      return unclear(diagnosis, names);
     case 'several':
       return {
         what: 'No single slip makes these sizes: more than one piece or seam is off.',
-        mend: `Begin with step ${firstOff(diagnosis)}: measure each of its pieces from seam to seam, and compare it with its finished size.`,
+        mend: `Begin with step ${firstOff(diagnosis)}: measure each of its ${partsWords[diagnosis.of]} from seam to seam, and compare it with its finished size.`,
       };
     case 'far-off':
       return farOff(diagnosis, verdict);
@@ -70,9 +72,7 @@ export const adviceOn = (diagnosis: Diagnosis): Advice => {
   }
 };
 
-/** Of a row or the whole top that came out wrong: its own sizes do not tell its seams from its blocks. */
-export const topInstead =
-  'A row or a top of the wrong size may have wrong seams or wrong blocks, and its own size cannot tell which. Measure three of its blocks from raw edge to raw edge: where they are wrong, write down the sizes after their steps; where they are right, make the seam test with three strips.';
+const partsWords = { block: 'pieces', top: 'blocks and pieces' } as const;
 
 const lookAgain = 'Lay the unit beside the board and look at each piece.';
 
@@ -92,7 +92,7 @@ const rangeText = (low: number, high: number, unit: Unit): string =>
     ? `about ${said(low, unit)}`
     : `between ${said(low, unit)} and ${said(high, unit)}`;
 
-const tooFew = ({ next, allowance, seam, unit, sizes }: Diagnosis): Advice => {
+const tooFew = ({ next, allowance, seam, unit, sizes, of }: Diagnosis): Advice => {
   const range = Number.isFinite(allowance.low)
     ? `so far each seam seems to take ${rangeText(seam + allowance.low, seam + allowance.high, unit)} from a piece`
     : 'no seam has been measured over yet';
@@ -100,7 +100,7 @@ const tooFew = ({ next, allowance, seam, unit, sizes }: Diagnosis): Advice => {
     what: `${capital(counted(sizes.length, 'size'))} cannot tell a habit of the seam from one slip: ${range}.`,
     mend:
       next === null
-        ? 'Every size is measured: make the seam test with three strips.'
+        ? `Every size is measured: make the seam test with three strips${of === 'top' ? ', and measure three of the blocks from raw edge to raw edge' : ''}.`
         : `Next measure ${nextText(next)}: it tells most.`,
   };
 };
@@ -111,11 +111,11 @@ const nextText = ({ way, step, sooner }: NextMeasure): string =>
     ? `the ${wayWords[way]} after step ${step + 1}`
     : `the ${wayWords[way]} after step ${step + 1}, or the ${wayWords[sooner.way]} after step ${sooner.step + 1} if you have not come so far`;
 
-const farOff = ({ sizes, unit }: Diagnosis, { step, way }: Extract<Verdict, { kind: 'far-off' }>): Advice => {
+const farOff = ({ sizes, unit, of }: Diagnosis, { step, way }: Extract<Verdict, { kind: 'far-off' }>): Advice => {
   const { size, drawn, off } = sizes.find((one) => one.step === step && one.way === way) as MeasuredSize;
   return {
     what: `A ${wayWords[way]} of ${lengthText(size, unit)} after step ${step + 1} is ${lengthText(Math.abs(off), unit)} too ${off > 0 ? 'large' : 'small'} (it should be ${lengthText(drawn, unit)}): more than seams and a slip of the ruler explain.`,
-    mend: 'Look whether it is this block and that step; if it is, measure each of its pieces from seam to seam, and compare it with its finished size.',
+    mend: `Look whether it is ${of === 'block' ? 'this block and ' : ''}that step; if it is, measure each of its ${partsWords[of]} from seam to seam, and compare it with its finished size.`,
   };
 };
 
@@ -127,7 +127,7 @@ const habit = (diagnosis: Diagnosis, kind: 'wide' | 'narrow'): Advice => {
   const block =
     off === undefined || off === null
       ? ''
-      : `, so that the block would come out ${saidOff(off, unit)} too ${off < 0 ? 'small' : 'large'}`;
+      : `, so that the ${diagnosis.of} would come out ${saidOff(off, unit)} too ${off < 0 ? 'small' : 'large'}`;
   const guide = kind === 'wide' ? 'nearer to the needle' : 'further from the needle';
   return {
     what: `Each seam takes ${seamRange(diagnosis)} from a piece instead of ${lengthText(seam, unit)}${block}.`,
@@ -135,26 +135,32 @@ const habit = (diagnosis: Diagnosis, kind: 'wide' | 'narrow'): Advice => {
   };
 };
 
-const wrongCut = (diagnosis: Diagnosis, { piece, by, orSeam }: Extract<Verdict, { kind: 'cut' }>): Advice => {
+const wrongCut = (
+  diagnosis: Diagnosis,
+  { piece, by, orSeam, at }: Extract<Verdict, { kind: 'cut' }>,
+  names: PartNames,
+): Advice => {
   const { unit } = diagnosis;
+  const { called, verb, made } = names(piece, at ?? null);
   const wrong = by > 0 ? 'large' : 'small';
   const seam =
     orSeam === null
       ? ''
       : `, or the seam of step ${orSeam + 1} took ${saidOff(by / 2, unit)} too ${by > 0 ? 'little' : 'much'}`;
-  const best = diagnosis.rescues.find(({ kind }) => kind === 'resew' || kind === 'replace') ?? null;
+  const best =
+    diagnosis.rescues.find(({ kind }) => kind === 'resew' || kind === 'replace' || kind === 'trim-blocks') ?? null;
   return {
-    what: `Piece ${piece} is cut about ${saidOff(by, unit)} too ${wrong}${seam}; the other seams take ${seamRange(diagnosis)}.`,
-    mend: `Measure piece ${piece} before it is sewn, and ${lowered(rescueText(diagnosis, best) ?? 'cut it anew.')}`,
+    what: `${capital(called)} ${verb} ${made === 'cut' ? 'cut ' : ''}about ${saidOff(by, unit)} too ${wrong}${seam}; the other seams take ${seamRange(diagnosis)}.`,
+    mend: `Measure ${called} ${diagnosis.of === 'block' ? 'before it is sewn' : 'from raw edge to raw edge before sewing on'}, and ${lowered(rescueText(diagnosis, best, names) ?? 'cut it anew.')}`,
   };
 };
 
 const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
-const unclear = (diagnosis: Diagnosis): Advice => {
+const unclear = (diagnosis: Diagnosis, names: PartNames): Advice => {
   const { ranked, next, unit } = diagnosis;
   const [first, second] = ranked as [Weighed, Weighed];
-  const what = `Two things would explain these sizes: ${explanationText(first, diagnosis)}, or ${explanationText(second, diagnosis)}.`;
+  const what = `Two things would explain these sizes: ${explanationText(first, diagnosis, names)}, or ${explanationText(second, diagnosis, names)}.`;
   if (next === null)
     return { what, mend: 'No further size tells them apart: measure the pieces themselves, from seam to seam.' };
   const [one, other] = next.comesTo as readonly [Length, Length];
@@ -165,14 +171,21 @@ const unclear = (diagnosis: Diagnosis): Advice => {
 };
 
 /** "seams of 9/32 in", "C cut ⅛ in too wide", "B and D exchanged". */
-export const explanationText = ({ candidate, allowance, cut }: Weighed, { seam, unit }: Diagnosis): string => {
+export const explanationText = (
+  { candidate, allowance, cut }: Weighed,
+  { seam, unit }: Diagnosis,
+  names: PartNames,
+): string => {
   const seams = `seams of ${said(seam + allowance.value, unit)}`;
   const { explanation } = candidate;
   switch (explanation.kind) {
     case 'habit':
       return `${seams} throughout`;
     case 'cut':
-      return `${explanation.piece} cut ${saidOff(cut?.value ?? 0, unit)} too ${(cut?.value ?? 0) > 0 ? 'large' : 'small'}`;
+    case 'one': {
+      const { short, made } = names(explanation.piece, explanation.kind === 'one' ? explanation.at : null);
+      return `${short}${made === 'cut' ? ' cut' : ''} ${saidOff(cut?.value ?? 0, unit)} too ${(cut?.value ?? 0) > 0 ? 'large' : 'small'}`;
+    }
     case 'swap':
       return `${inWords([...explanation.pieces])} exchanged`;
     default:
@@ -186,10 +199,10 @@ const firstOff = ({ sizes, fineness }: Diagnosis): number => {
 };
 
 /** All that may be done, one sentence each. */
-export const rescueTexts = (diagnosis: Diagnosis): readonly string[] =>
-  diagnosis.rescues.flatMap((rescue) => rescueText(diagnosis, rescue) ?? []);
+export const rescueTexts = (diagnosis: Diagnosis, names: PartNames = blockPartNames): readonly string[] =>
+  diagnosis.rescues.flatMap((rescue) => rescueText(diagnosis, rescue, names) ?? []);
 
-const rescueText = (diagnosis: Diagnosis, rescue: Rescue | null): string | null => {
+const rescueText = (diagnosis: Diagnosis, rescue: Rescue | null, names: PartNames): string | null => {
   if (rescue === null) return null;
   const { unit, seam, whole } = diagnosis;
   switch (rescue.kind) {
@@ -202,7 +215,7 @@ const rescueText = (diagnosis: Diagnosis, rescue: Rescue | null): string | null 
       return `Trim what step ${rescue.step + 1} made to ${sizeText(rescue.to, unit)}: that takes off ${inWords(from)}${rescue.at === null ? '' : `, at the edge of ${rescue.at}`}.`;
     }
     case 'make-up':
-      return `Sew what is still to come, from step ${rescue.from + 1} on, with ${said(rescue.allowance, unit)} instead of ${lengthText(seam, unit)}: the block comes right in the end.`;
+      return `Sew what is still to come, from step ${rescue.from + 1} on, with ${said(rescue.allowance, unit)} instead of ${lengthText(seam, unit)}: the ${diagnosis.of} comes right in the end.`;
     case 'resew':
       return `Unpick ${stepsText(rescue.steps)} and sew ${rescue.steps.length === 1 ? 'it' : 'them'} again with ${said(rescue.allowance, unit)}.`;
     case 'replace':
@@ -218,6 +231,29 @@ const rescueText = (diagnosis: Diagnosis, rescue: Rescue | null): string | null 
           : `strips cut ${cut[0]} wide at its sides, ${cut[1]} at top and bottom`;
       const all = isDrawn(rescue.to, whole?.drawn ?? null) ? '' : ', and every other block of the quilt with it';
       return `When the block is done, sew ${widths} round it and trim it to ${sizeText(rescue.to, unit)}${all}.`;
+    }
+    case 'trim-blocks': {
+      const { called } = names(rescue.piece, null);
+      return rescue.to === null
+        ? `Trim all blocks that lie beside ${called} to the smallest of them before sewing on: the quilt comes out so much smaller.`
+        : `Trim ${called} to ${sizeText(rescue.to, unit)} before they are sewn, the same at all four sides.`;
+    }
+    case 'ease':
+      return `Pin it to its neighbour at both ends, in the middle and at every seam, and ease in the ${saidOff(rescue.by, unit)} with the longer side below, toward the feed.`;
+    case 'fit-borders':
+      return 'Measure the quilt through its middle and near both edges before each border, and cut that to the mean of the three, not to the plan.';
+    case 'widen-border': {
+      const [sides, ends] = rescue.by;
+      const text = (by: number): string =>
+        lengthText(upToMark(length(by), unit === 'in' ? rational(1, 8) : rational(1, 10)).size, unit);
+      const words =
+        text(sides) === text(ends)
+          ? `${text(sides)} wider all round`
+          : inWords([
+              ...(sides > 0 ? [`${text(sides)} wider at the sides`] : []),
+              ...(ends > 0 ? [`${text(ends)} wider at top and bottom`] : []),
+            ]);
+      return `To keep the size of the quilt, cut the last border ${words}.`;
     }
     default:
       return never(rescue);

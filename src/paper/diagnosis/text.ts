@@ -3,12 +3,13 @@ import type { Diagnosis, MeasuredSize, SeamTestFound } from '#craft/diagnosis';
 import type { Length, Unit } from '#craft/measure';
 import { columns, heading, wrapped } from '#paper/summary';
 import { lengthText } from '#paper/words';
+import { blockPartNames, type PartNames } from './part-names.ts';
 import { adviceOn, explanationText, rescueTexts, seamTestAdvice } from './sentences.ts';
 
-export const diagnosisText = (title: string, diagnosis: Diagnosis): string => {
-  const { what, mend } = adviceOn(diagnosis);
-  const saved = rescueTexts(diagnosis);
-  const likely = likelyRows(diagnosis);
+export const diagnosisText = (title: string, diagnosis: Diagnosis, names: PartNames = blockPartNames): string => {
+  const { what, mend } = adviceOn(diagnosis, names);
+  const saved = rescueTexts(diagnosis, names);
+  const likely = likelyRows(diagnosis, names);
   return [
     ...wrapped(title, ''),
     '',
@@ -43,10 +44,10 @@ const offText = ({ off }: MeasuredSize, unit: Unit): string => {
 };
 
 /** "87 %", "C cut ⅛ in too large": the likeliest first; none where the sizes do not tell. */
-export const likelyRows = (diagnosis: Diagnosis): readonly (readonly string[])[] => {
+export const likelyRows = (diagnosis: Diagnosis, names: PartNames = blockPartNames): readonly (readonly string[])[] => {
   const { verdict, ranked } = diagnosis;
   if (verdict.kind === 'too-few' || verdict.kind === 'far-off') return [];
-  return ranked.map((weighed) => [`${Math.round(100 * weighed.share)} %`, explanationText(weighed, diagnosis)]);
+  return ranked.map((weighed) => [`${Math.round(100 * weighed.share)} %`, explanationText(weighed, diagnosis, names)]);
 };
 
 export const seamTestText = (found: SeamTestFound, seam: Length, unit: Unit): string => {

@@ -24,7 +24,7 @@ const readingText = (problem: ReadingProblem): Omit<ProblemText, 'where'> => {
       return { what: `${quoted(problem.found)} does not say which step measures what.`, mend: likeThis };
     case 'diagnosis/unknown-step':
       return {
-        what: `There is no step ${quoted(problem.found)}: the block has ${counted(problem.steps, 'step')}.`,
+        what: `There is no step ${quoted(problem.found)}: it has ${counted(problem.steps, 'step')}.`,
         mend: `Write the number of the step after which it was measured, from 1 to ${problem.steps}.`,
       };
     case 'diagnosis/length':
@@ -61,6 +61,7 @@ const unmeasuredWords: Readonly<Record<Unmeasured, string>> = {
   'on-paper': 'is kept by a printed sheet',
   'not-whole': 'is of a unit that is still to be cut apart or trimmed',
   'inside-corner': 'goes over an inside corner',
+  'in-triangles': 'ends in setting triangles that are still to be trimmed',
 };
 
 const lengthProblemText = (problem: LengthProblem, name: string): Omit<ProblemText, 'where'> => {

@@ -43,7 +43,7 @@ import {
   topStepWords,
 } from '#paper/pages';
 import { blockOfEntry, keyOfEntry, topEntry } from './entries.ts';
-import { isTold } from './seen-sizes.ts';
+import { isTold, isTopTold } from './seen-sizes.ts';
 
 export interface EntryLine {
   readonly key: string;
@@ -52,7 +52,7 @@ export interface EntryLine {
   /** Of blocks; the top is one. */
   readonly count: number;
   readonly seams: number;
-  /** Whether sizes measured on the way tell of its seams: the top is measured as its borders go on. */
+  /** Whether sizes measured on the way tell of its seams. */
   readonly isTold: boolean;
   readonly steps: readonly StepLine[];
 }
@@ -97,7 +97,7 @@ export const seeSewing = (plan: QuiltPlan, _all: Readonly<Record<never, never>>)
     title: 'The top',
     count: 1,
     seams: seamsOf(plan.top.steps),
-    isTold: false,
+    isTold: isTopTold(plan),
     steps: plan.top.steps.map((step) => {
       const { heading, place } = topStepName(plan, step);
       const minutes = topStepMinutes(plan, step);

@@ -46,7 +46,33 @@ test('a log that is too wide is ringed, with the line to trim to at its edge and
   assert.match(told?.picture.svg ?? '', /5¾ in, should be 5½ in/);
 });
 
-test('the top and what the quilt does not have are not measured here', () => {
-  assert.equal(lookAt(plan, 'sizes', { entry: '~top', written: [] }), 'nowhere');
+test('of the top every step says what it should measure, and borders to come are among what can be saved', () => {
+  const before = structuredClone(lookAt(plan, 'sizes', { entry: '~top', written: [] }));
+  assert.ok(before !== 'nowhere');
+  assert.deepEqual([before.title, before.steps.length, before.told], ['The top', plan.top.steps.length, null]);
+  // by hand: two blocks of 9 in and two allowances of 1/4
+  assert.deepEqual([before.steps[0]?.across, before.steps[0]?.down], ['18½\u00a0in', '9½\u00a0in']);
+  // by hand: cabins that six seams cross, each 1/16 in too much: 13 seams in a row of two, 20 of three, 41 of all six
+  const written = [
+    { step: 1, across: '17 11/16', down: '9 1/8' },
+    { step: 2, across: '26 1/4', down: '9 1/8' },
+    { step: 5, across: '51 15/16', down: '9 1/8' },
+  ];
+  const { told } = structuredClone(lookAt(plan, 'sizes', { entry: '~top', written })) as typeof before;
+  assert.match(told?.what ?? '', /^Each seam takes 9\/32 in .* so that the top would come out .* too small\.$/);
+  assert.ok(told?.saved.some((line) => line.startsWith('Measure the quilt through its middle')));
+  assert.match(told?.picture.alt ?? '', /^The unit after step 5/);
+});
+
+test('on point a row is measured one way alone: it ends in triangles that are trimmed later', () => {
+  const pointed = planQuilt(example('lantern-lane'), { budget: { steps: 0 } });
+  assert.ok(pointed.ok);
+  const seen = lookAt(pointed.value, 'sizes', { entry: '~top', written: [] });
+  assert.ok(seen !== 'nowhere');
+  const first = seen.steps[0];
+  assert.deepEqual([first?.across, first?.down === ''], ['', false]);
+});
+
+test('what the quilt does not have is not measured here', () => {
   assert.equal(lookAt(plan, 'sizes', { entry: 'none', written: [] }), 'nowhere');
 });

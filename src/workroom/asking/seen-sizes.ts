@@ -1,16 +1,18 @@
-// "It came out the wrong size": the sizes that each step of a block should have, what is wrong with those written down, and what
+// "It came out the wrong size": the sizes that each step of a block, or of the top, should have, what is wrong with those written down, and what
 // they say, in the words of the command.
-import type { BlockPlan, PlannedStep, QuiltPlan } from '#craft';
-import { type Diagnosis, diagnose } from '#craft/diagnosis';
+import type { BlockPlan, PlannedStep, QuiltPlan, TopStep } from '#craft';
+import { type Diagnosis, diagnose, diagnoseTop, type ReadingProblem } from '#craft/diagnosis';
 import { length } from '#craft/measure';
+import { topSizes } from '#craft/top-sizes';
 import { toNumber } from '#ground/exact';
+import type { Outcome } from '#ground/outcome';
 import { clothSignsFor } from '#paper/cloth';
-import { adviceOn, likelyRows, rescueTexts } from '#paper/diagnosis';
-import { type Drawing, drawWrongSize } from '#paper/drawing';
+import { adviceOn, blockPartNames, likelyRows, type PartNames, rescueTexts, topPartNames } from '#paper/diagnosis';
+import { type Drawing, drawTopStep, drawWrongSize } from '#paper/drawing';
 import { checkLength } from '#paper/lengths';
-import { stepWords, titleOf } from '#paper/pages';
+import { stepWords, titleOf, topStepName } from '#paper/pages';
 import { lengthText, readingProblemText } from '#paper/words';
-import { blockOfEntry } from './entries.ts';
+import { blockOfEntry, topEntry } from './entries.ts';
 
 export interface SizesLook {
   readonly entry: string;
@@ -46,17 +48,16 @@ export interface SizesTold {
   readonly picture: Drawing;
 }
 
-export const seeSizes = (plan: QuiltPlan, { entry, written }: SizesLook): SizesSeen | 'nowhere' => {
-  const block = blockOfEntry(plan, entry);
-  if (block === null || !isTold(block)) return 'nowhere';
+export const seeSizes = (plan: QuiltPlan, look: SizesLook): SizesSeen | 'nowhere' => {
+  if (look.entry === topEntry) return isTopTold(plan) ? topSeen(plan, look) : 'nowhere';
+  const block = blockOfEntry(plan, look.entry);
+  return block === null || !isTold(block) ? 'nowhere' : blockSeen(plan, block, look);
+};
+
+const blockSeen = (plan: QuiltPlan, block: BlockPlan, look: SizesLook): SizesSeen => {
   const { unit } = plan.quilt;
-  const listed = written.filter(({ across, down }) => `${across}${down}`.trim() !== '');
-  const found =
-    listed.length === 0
-      ? null
-      : diagnose({ block, seam: length(toNumber(plan.quilt.seam)), unit, measured: listed.map(entryText).join('; ') });
   return {
-    entry,
+    entry: look.entry,
     title: titleOf(plan, block),
     // on a printed sheet the lines keep sizes true
     steps: block.steps.filter(hasSize).map((step) => ({
@@ -65,14 +66,64 @@ export const seeSizes = (plan: QuiltPlan, { entry, written }: SizesLook): SizesS
       across: checkLength(step.unfinished[0], plan.quilt),
       down: checkLength(step.unfinished[1], plan.quilt),
     })),
-    problems:
-      found === null || found.ok
-        ? []
-        : found.problems.map((problem) => {
-            const { what, mend } = readingProblemText(problem);
-            return { step: 'place' in problem ? (listed[problem.place - 1]?.step ?? null) : null, what, mend };
-          }),
-    told: found?.ok ? toldOf(plan, block, found.value) : null,
+    ...answered(look, (measured) => diagnose({ block, seam: seamOf(plan), unit, measured }), {
+      names: blockPartNames,
+      pictureOf: (diagnosis) => pictureOf(plan, block, diagnosis),
+    }),
+  };
+};
+
+/** Empty where a size is not measured yet: what ends in setting triangles is trimmed later. */
+const topSeen = (plan: QuiltPlan, look: SizesLook): SizesSeen => {
+  const { top, blocks, quilt } = plan;
+  const seam = seamOf(plan);
+  const measured = new Set(topSizes({ top, blocks, seam }).map(({ step, way }) => `${step} ${way}`));
+  const should = (step: TopStep, side: 0 | 1): string =>
+    measured.has(`${step.number - 1} ${side === 0 ? 'across' : 'down'}`)
+      ? checkLength(step.unfinished[side], quilt)
+      : '';
+  return {
+    entry: look.entry,
+    title: 'The top',
+    steps: top.steps.map((step) => {
+      const { heading, place } = topStepName(plan, step);
+      return {
+        number: step.number,
+        heading: place === '' ? heading : `${place}: ${heading}`,
+        across: should(step, 0),
+        down: should(step, 1),
+      };
+    }),
+    ...answered(look, (written) => diagnoseTop({ top, blocks, seam, unit: quilt.unit, measured: written }), {
+      names: topPartNames(plan),
+      pictureOf: (diagnosis) => topPictureOf(plan, diagnosis),
+    }),
+  };
+};
+
+const seamOf = ({ quilt }: QuiltPlan) => length(toNumber(quilt.seam));
+
+interface Telling {
+  readonly names: PartNames;
+  readonly pictureOf: (diagnosis: Diagnosis) => Drawing;
+}
+
+const answered = (
+  { written }: SizesLook,
+  diagnosed: (measured: string) => Outcome<Diagnosis, ReadingProblem>,
+  telling: Telling,
+): Pick<SizesSeen, 'problems' | 'told'> => {
+  const listed = written.filter(({ across, down }) => `${across}${down}`.trim() !== '');
+  if (listed.length === 0) return { problems: [], told: null };
+  const found = diagnosed(listed.map(entryText).join('; '));
+  return {
+    problems: found.ok
+      ? []
+      : found.problems.map((problem) => {
+          const { what, mend } = readingProblemText(problem);
+          return { step: 'place' in problem ? (listed[problem.place - 1]?.step ?? null) : null, what, mend };
+        }),
+    told: found.ok ? toldOf(found.value, telling) : null,
   };
 };
 
@@ -80,16 +131,22 @@ export const seeSizes = (plan: QuiltPlan, { entry, written }: SizesLook): SizesS
 const entryText = ({ step, across, down }: WrittenSize): string =>
   `${step}: ${across.replaceAll(';', ' ')}${down.trim() === '' ? '' : ` x ${down.replaceAll(';', ' ')}`}`;
 
-const toldOf = (plan: QuiltPlan, block: BlockPlan, diagnosis: Diagnosis): SizesTold => {
-  const { what, mend } = adviceOn(diagnosis);
+const toldOf = (diagnosis: Diagnosis, { names, pictureOf }: Telling): SizesTold => {
+  const { what, mend } = adviceOn(diagnosis, names);
   return {
     what,
     mend,
     readTo: lengthText(diagnosis.fineness, diagnosis.unit),
-    saved: rescueTexts(diagnosis),
-    likely: likelyRows(diagnosis),
-    picture: pictureOf(plan, block, diagnosis),
+    saved: rescueTexts(diagnosis, names),
+    likely: likelyRows(diagnosis, names),
+    picture: pictureOf(diagnosis),
   };
+};
+
+/** The last unit that was measured. */
+const topPictureOf = (plan: QuiltPlan, { sizes }: Diagnosis): Drawing => {
+  const step = plan.top.steps[Math.max(...sizes.map((size) => size.step))] as TopStep;
+  return drawTopStep({ plan, step, signs: clothSignsFor(plan), fitPt: fit, alt: `The unit after step ${step.number}` });
 };
 
 /** Narrower than its place on a screen: its letters are read there. */
@@ -143,3 +200,6 @@ const hasSize = ({ onPaper }: PlannedStep): boolean => onPaper === undefined;
 
 /** Whether sizes after some of its steps tell of its seams. */
 export const isTold = ({ steps }: Pick<BlockPlan, 'steps'>): boolean => steps.some(hasSize);
+
+/** Whether sizes of the top tell of its seams: of one that is sewn of several things. */
+export const isTopTold = ({ top }: Pick<QuiltPlan, 'top'>): boolean => top.steps.length > 0;

@@ -1,6 +1,5 @@
 // A block, or the top, before its first seam: as the printed page has it, and the way in.
 import { useEffect, useMemo } from 'react';
-import { topInstead } from '#paper/diagnosis';
 import type { EntryLine, EntryPart } from '#workroom/compute';
 import { useLook, useQuilt } from '#workroom/room';
 import { LivePicture } from './live-picture.tsx';
@@ -87,7 +86,6 @@ export const EntryPage = ({ sewing, entry }: { readonly sewing: Sewing; readonly
                 </a>
               </p>
             )}
-            {entry.kind === 'top' && <p className="quiet">{topInstead}</p>}
             <StepList sewing={sewing} entry={entry} here={null} place={{ sight: 'both', type: 'usual' }} isSettled />
           </section>
         </aside>

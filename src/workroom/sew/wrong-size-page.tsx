@@ -58,7 +58,9 @@ export const WrongSizePage = ({ sewing, entry }: { readonly sewing: Sewing; read
         </p>
         <h2>{seen.title} came out the wrong size</h2>
         <p>
-          Press the unit, lay it flat as the board shows it, and measure through its middle from raw edge to raw edge.
+          {entry.kind === 'top'
+            ? 'Press it, lay it flat, and measure through the middle of its blocks from raw edge to raw edge: rows and sections before they are joined, too.'
+            : 'Press the unit, lay it flat as the board shows it, and measure through its middle from raw edge to raw edge.'}{' '}
           Write down what you find after any steps, the more the better.
         </p>
       </div>
@@ -114,35 +116,37 @@ interface TableOf {
 
 const SizesTable = ({ seen, sizes, onTake }: TableOf) => (
   <ol className="sew-wrong-steps">
-    {seen.steps.map(({ number, heading, across, down }) => {
-      const own = sizes.find(({ step }) => step === number);
-      const problem = seen.problems.find(({ step }) => step === number);
-      const problemId = `size-problem-${number}`;
-      const field = (way: 'across' | 'down', name: string, should: string) => (
-        <SizeField
-          label={`${name} after step ${number}`}
-          name={name}
-          should={should}
-          own={own?.[way] ?? ''}
-          problemId={problem === undefined ? null : problemId}
-          onTake={(text) => onTake({ step: number, way, text })}
-        />
-      );
-      return (
-        <li key={number} className={problem === undefined ? undefined : 'has-problem'}>
-          <span className="sew-wrong-step">
-            <strong>{number}</strong> {heading}
-          </span>
-          {field('across', 'Width', across)}
-          {field('down', 'Height', down)}
-          {problem !== undefined && (
-            <span className="field-problem" id={problemId} role="alert">
-              ◆ {problem.what} {problem.mend}
+    {seen.steps
+      .filter(({ across, down }) => across !== '' || down !== '')
+      .map(({ number, heading, across, down }) => {
+        const own = sizes.find(({ step }) => step === number);
+        const problem = seen.problems.find(({ step }) => step === number);
+        const problemId = `size-problem-${number}`;
+        const field = (way: 'across' | 'down', name: string, should: string) => (
+          <SizeField
+            label={`${name} after step ${number}`}
+            name={name}
+            should={should}
+            own={own?.[way] ?? ''}
+            problemId={problem === undefined ? null : problemId}
+            onTake={(text) => onTake({ step: number, way, text })}
+          />
+        );
+        return (
+          <li key={number} className={problem === undefined ? undefined : 'has-problem'}>
+            <span className="sew-wrong-step">
+              <strong>{number}</strong> {heading}
             </span>
-          )}
-        </li>
-      );
-    })}
+            {across !== '' && field('across', 'Width', across)}
+            {down !== '' && field('down', 'Height', down)}
+            {problem !== undefined && (
+              <span className="field-problem" id={problemId} role="alert">
+                ◆ {problem.what} {problem.mend}
+              </span>
+            )}
+          </li>
+        );
+      })}
   </ol>
 );
 
