@@ -10,7 +10,7 @@ import { example } from '#documents';
 import { clothSignsFor, patternPages } from '#paper';
 import { checkLength } from '#paper/lengths';
 import { topStepWords } from '#paper/pages';
-import { kept, type Opened, openDemo, openWorkroom, sideBySide } from './page.ts';
+import { becomes, kept, type Opened, openDemo, openWorkroom, sideBySide } from './page.ts';
 
 const planOf = (name: string): QuiltPlan => {
   const planned = planQuilt(example(name), { budget: { steps: 0 } });
@@ -276,6 +276,28 @@ describe('sew', sideBySide, () => {
     await page.getByRole('region', { name: 'Round 2' }).waitFor();
     await page.getByText('2 of 11 sewn').waitFor();
     assert.equal(within(page), '~chains/round-2');
+    assert.deepEqual(faults, []);
+    await context.close();
+  });
+
+  it('from the last chain in large type one comes to the top in large type, and the screen stays filled', async () => {
+    const { page, context, faults } = await opened.page();
+    await toSew(page, opened.numeric, 'Twelve Fields');
+    await page.getByRole('link', { name: /^In chains: / }).click();
+    await page.locator('.sew-batches a').last().click();
+    const batch = page.locator('.sew-step:not(.is-behind)[aria-label^="Batch "]');
+    await batch.waitFor();
+    await page.keyboard.press('f');
+    await page.locator('.sew-large .sew-step').waitFor();
+    const isFilled = () => page.evaluate(() => document.fullscreenElement !== null);
+    await becomes(isFilled, true);
+    await page.getByRole('link', { name: 'That was the last chain: on to the top' }).click();
+    await page.locator('.sew-large .sew-step:not(.is-behind)[aria-label="Step 1"]').waitFor();
+    assert.match(within(page), /^~top\/1\/large$/);
+    assert.equal(await isFilled(), true);
+    await page.keyboard.press('f');
+    await page.locator('.sew-large').waitFor({ state: 'detached' });
+    await becomes(isFilled, false);
     assert.deepEqual(faults, []);
     await context.close();
   });

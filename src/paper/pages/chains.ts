@@ -2,7 +2,7 @@
 import type { QuiltPlan } from '#craft';
 import type { ChainBatch } from '#craft/chains';
 import type { ClothSigns } from '#paper/cloth';
-import { type Drawing, drawStep } from '#paper/drawing';
+import { asFirstPlaced, type Drawing, drawStep } from '#paper/drawing';
 import { type Album, type Picture, shown } from './album.ts';
 import { titleOf } from './block-head.ts';
 import { type ChainWords, chainWords, memberIn, quiltChains, roundSum, roundTitle } from './chain-words.ts';
@@ -44,11 +44,11 @@ export const chainsPage = (of: ChainsOf): ChainsPage | null => {
   };
 };
 
-/** What is joined, in one block of those that take the unit. */
+/** What is joined, in the first block of those that take the unit, with the cloths that it has where it is first placed. */
 export const drawBatch = ({ plan, signs }: Omit<ChainsOf, 'album'>, batch: ChainBatch): Drawing => {
   const { block, step } = memberIn(plan, batch.members[0]);
   return drawStep({
-    block,
+    block: asFirstPlaced(plan, block),
     step,
     signs,
     ruler: plan.quilt,

@@ -57,6 +57,24 @@ test('the chains on the screen are those of the printed chapter, word for word, 
   }
 });
 
+test('in the list a batch has the cloths that it has at the machine, where blocks are scrappy too', () => {
+  const fillsIn = (svg: string): ReadonlySet<string> =>
+    new Set([...svg.matchAll(/<path d="M[^"]*Z" fill="(#\w{6})"/g)].map(([, fill = '']) => fill));
+  for (const name of ['crumb-tin', 'twelve-fields']) {
+    const outcome = planQuilt(example(name), { budget: { steps: 0 } });
+    assert.ok(outcome.ok);
+    const plan = outcome.value;
+    lookAt(plan, 'chainPictures', {}).forEach(({ svg }, i) => {
+      const shown = lookAt(plan, 'chainStep', { batch: i + 1, letters: 'usual', hand: 'right' });
+      assert.ok(shown !== 'nowhere');
+      assert.deepEqual(fillsIn(svg), fillsIn(shown.board.svg), `${name}, batch ${i + 1}`);
+    });
+    // of each patch of the tin the cloth is drawn from several
+    if (name === 'crumb-tin')
+      assert.ok(plan.blocks.some(({ pieces }) => pieces.some((piece) => piece.fabrics.length > 1)));
+  }
+});
+
 test('a batch is shown as its step is in the block that shows it, and counted over all blocks', () => {
   for (const name of names) {
     const outcome = planQuilt(example(name), { budget: { steps: 0 } });

@@ -4,7 +4,6 @@ import { type ReactNode, useEffect, useMemo } from 'react';
 import { useMedia, usePreferences, useRoom } from '#workroom/room';
 import { EntryStrip } from './entry-strip.tsx';
 import type { SewPlace } from './sew-address.ts';
-import { useFilledScreen } from './use-filled-screen.ts';
 import type { Sewing } from './use-sewing.ts';
 
 /** How large the letters in its pictures are, and who cuts. */
@@ -43,7 +42,6 @@ export const PlayerFrame = (of: {
   readonly sideName: string;
 }) => {
   const { sewing, entry, type, card, side, sideName } = of;
-  useFilledScreen(type === 'large');
   if (type === 'large') return <div className="sew-large">{card}</div>;
   return (
     <>

@@ -10,6 +10,7 @@ import { Overview } from './overview.tsx';
 import { PressingPage } from './pressing-page.tsx';
 import { chainsEntry, isWrongSize, pressingPlaceIn, roundIn, type SewPlace, sewPlaceIn } from './sew-address.ts';
 import { StepPlayer } from './step-player.tsx';
+import { useFilledScreen } from './use-filled-screen.ts';
 import { type Sewing, useSewing } from './use-sewing.ts';
 import { WrongSizePage } from './wrong-size-page.tsx';
 
@@ -18,6 +19,8 @@ export const SewView = ({ within }: { readonly within: Within }) => {
   const place = useMemo(() => sewPlaceIn(JSON.parse(written) as Within), [written]);
   const sewing = useSewing();
   const { problems } = useQuilt();
+  // here, so that from the last chain to the top it stays filled
+  useFilledScreen(place.step !== null && place.type === 'large');
   if (sewing === null) {
     return (
       <p className="empty" role="status">
