@@ -492,6 +492,12 @@ describe('sew', sideBySide, () => {
     await page.getByText('The answer stands here as soon as a size is written down.').waitFor();
     await page.keyboard.press('Escape');
     await atStep(page, 1);
+    // the top has the same form
+    await page.goto(page.url().replace(/cabin\/1$/, '~top/size'));
+    await page.getByRole('heading', { name: 'The top came out the wrong size' }).waitFor();
+    await write('Width after step 5', '51 15/16');
+    await page.locator('.sew-wrong-what', { hasText: /^1 size cannot tell/ }).waitFor();
+    await page.getByRole('img', { name: /^The unit after step 5, dashed where it was measured/ }).waitFor();
     assert.deepEqual(faults, []);
     await context.close();
   });

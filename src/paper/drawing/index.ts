@@ -41,3 +41,4 @@ export { drawTopStep } from './top-step.ts';
 export { trueBoard } from './true-board.ts';
 export { drawValueLadder, lightToDark } from './value-ladder.ts';
 export { drawWrongSize } from './wrong-size.ts';
+export { drawWrongTop } from './wrong-top.ts';

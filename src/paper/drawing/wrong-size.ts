@@ -70,7 +70,7 @@ export const drawWrongSize = (of: WrongSize): Drawing => {
         .filter(({ number }) => of.again.includes(number) && number <= of.step.number)
         .map(({ line }) => run(at(line))),
       ...trimmedOff(of, edge, { scale, at: laid.find(({ patch }) => patch.piece === of.trimAt)?.outline ?? null }),
-      ...measures(of, edge),
+      ...measures(of.words, edge),
     ],
   });
 };
@@ -135,8 +135,10 @@ const trimmedOff = (
 };
 
 /** What was measured stands above and at the left, along the edges. */
-const measures = ({ words }: WrongSize, edge: ReturnType<typeof boxOf>): readonly string[] => {
-  const [width, height] = words;
+export const measures = (
+  [width, height]: readonly [string, string],
+  edge: ReturnType<typeof boxOf>,
+): readonly string[] => {
   const middle = { x: edge.x + edge.width / 2, y: edge.y + edge.height / 2 };
   const upright = lettering({ text: height, x: 0, y: 0, sizePt: letterPt });
   const turn = `translate(${numberText(edge.x - 14)} ${numberText(middle.y)}) rotate(-90)`;

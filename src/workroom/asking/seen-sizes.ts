@@ -1,14 +1,17 @@
 // "It came out the wrong size": the sizes that each step of a block, or of the top, should have, what is wrong with those written down, and what
 // they say, in the words of the command.
 import type { BlockPlan, PlannedStep, QuiltPlan, TopStep } from '#craft';
+import type { SizeModel } from '#craft/accuracy';
+import { entryName } from '#craft/blocks';
 import { type Diagnosis, diagnose, diagnoseTop, type ReadingProblem } from '#craft/diagnosis';
 import { length } from '#craft/measure';
+import type { TopThing } from '#craft/setting';
 import { topSizes } from '#craft/top-sizes';
 import { toNumber } from '#ground/exact';
 import type { Outcome } from '#ground/outcome';
 import { clothSignsFor } from '#paper/cloth';
 import { adviceOn, blockPartNames, likelyRows, type PartNames, rescueTexts, topPartNames } from '#paper/diagnosis';
-import { type Drawing, drawTopStep, drawWrongSize } from '#paper/drawing';
+import { type Drawing, drawWrongSize, drawWrongTop } from '#paper/drawing';
 import { checkLength } from '#paper/lengths';
 import { stepWords, titleOf, topStepName } from '#paper/pages';
 import { lengthText, readingProblemText } from '#paper/words';
@@ -77,7 +80,8 @@ const blockSeen = (plan: QuiltPlan, block: BlockPlan, look: SizesLook): SizesSee
 const topSeen = (plan: QuiltPlan, look: SizesLook): SizesSeen => {
   const { top, blocks, quilt } = plan;
   const seam = seamOf(plan);
-  const measured = new Set(topSizes({ top, blocks, seam }).map(({ step, way }) => `${step} ${way}`));
+  const models = topSizes({ top, blocks, seam });
+  const measured = new Set(models.map(({ step, way }) => `${step} ${way}`));
   const should = (step: TopStep, side: 0 | 1): string =>
     measured.has(`${step.number - 1} ${side === 0 ? 'across' : 'down'}`)
       ? checkLength(step.unfinished[side], quilt)
@@ -96,7 +100,7 @@ const topSeen = (plan: QuiltPlan, look: SizesLook): SizesSeen => {
     }),
     ...answered(look, (written) => diagnoseTop({ top, blocks, seam, unit: quilt.unit, measured: written }), {
       names: topPartNames(plan),
-      pictureOf: (diagnosis) => topPictureOf(plan, diagnosis),
+      pictureOf: (diagnosis) => topPictureOf(plan, models, diagnosis),
     }),
   };
 };
@@ -144,25 +148,55 @@ const toldOf = (diagnosis: Diagnosis, { names, pictureOf }: Telling): SizesTold 
 };
 
 /** The last unit that was measured. */
-const topPictureOf = (plan: QuiltPlan, { sizes }: Diagnosis): Drawing => {
-  const step = plan.top.steps[Math.max(...sizes.map((size) => size.step))] as TopStep;
-  return drawTopStep({ plan, step, signs: clothSignsFor(plan), fitPt: fit, alt: `The unit after step ${step.number}` });
+const topPictureOf = (plan: QuiltPlan, models: readonly SizeModel[], diagnosis: Diagnosis): Drawing => {
+  const { sizes, verdict } = diagnosis;
+  const last = Math.max(...sizes.map(({ step }) => step));
+  const step = plan.top.steps[last] as TopStep;
+  const read = sizes.filter((size) => size.step === last);
+  const ringed = verdict.kind === 'cut' ? thingsCalled(plan, verdict.piece, verdict.at ?? null) : [];
+  const [across, down] = [readWords(diagnosis, last, 'across'), readWords(diagnosis, last, 'down')];
+  return drawWrongTop({
+    plan,
+    signs: clothSignsFor(plan),
+    seam: diagnosis.seam,
+    step,
+    ringed,
+    lines: models
+      .filter((model) => read.some(({ way }) => model.step === last && model.way === way))
+      .map(({ line }) => line),
+    // rows of blocks at the sides are measured as they are sewn, level
+    words: step.angle % 180 === 90 ? [down, across] : [across, down],
+    fitPt: fit,
+    alt: `The unit after step ${step.number}, dashed where it was measured${ringed.length === 0 ? '' : `, ${topPartNames(plan)((verdict as { readonly piece: string }).piece, null).called} ringed`}`,
+  });
+};
+
+/** Of that label, or of it those at some places. */
+const thingsCalled = ({ top }: QuiltPlan, piece: string, at: readonly number[] | null): readonly TopThing[] => {
+  const { placed } = top.set;
+  const strips = top.pieces.find(({ label }) => label === piece)?.strips ?? [];
+  const blocks = placed.flatMap((one, block) => (entryName(one) === piece ? [block] : []));
+  return [
+    ...blocks.filter((block) => at?.includes(block) ?? true).map((block) => ({ block })),
+    ...strips.filter((strip) => at?.includes(placed.length + strip) ?? true).map((strip) => ({ strip })),
+  ];
+};
+
+/** "17 11/16 in, should be 18½ in"; empty where it was not measured. */
+const readWords = ({ sizes, unit }: Diagnosis, step: number, way: 'across' | 'down'): string => {
+  const size = sizes.findLast((one) => one.step === step && one.way === way);
+  if (size === undefined) return '';
+  const found = lengthText(size.size, unit);
+  return Math.abs(size.off) < 1e-9 ? `${found}, right` : `${found}, should be ${lengthText(size.drawn, unit)}`;
 };
 
 /** Narrower than its place on a screen: its letters are read there. */
 const fit = [250, 250] as const;
 
 const pictureOf = (plan: QuiltPlan, block: BlockPlan, diagnosis: Diagnosis): Drawing => {
-  const { sizes, rescues, verdict, unit } = diagnosis;
+  const { sizes, rescues, verdict } = diagnosis;
   const last = Math.max(...sizes.map(({ step }) => step));
   const step = block.steps[last] as PlannedStep;
-  const read = (way: 'across' | 'down') => sizes.findLast((size) => size.step === last && size.way === way);
-  const wordsFor = (way: 'across' | 'down'): string => {
-    const size = read(way);
-    if (size === undefined) return '';
-    const found = lengthText(size.size, unit);
-    return Math.abs(size.off) < 1e-9 ? `${found}, right` : `${found}, should be ${lengthText(size.drawn, unit)}`;
-  };
   const trim = rescues.find((rescue) => rescue.kind === 'trim');
   const strips = rescues.find((rescue) => rescue.kind === 'strips');
   const unpicked = rescues.flatMap((one) => (one.kind === 'resew' || one.kind === 'replace' ? one.steps : []));
@@ -179,7 +213,7 @@ const pictureOf = (plan: QuiltPlan, block: BlockPlan, diagnosis: Diagnosis): Dra
     trim: trim?.by ?? null,
     trimAt: trim?.at ?? null,
     strips: isWhole && trim === undefined ? (strips?.finished ?? null) : null,
-    words: [wordsFor('across'), wordsFor('down')],
+    words: [readWords(diagnosis, last, 'across'), readWords(diagnosis, last, 'down')],
     fitPt: fit,
     alt: altOf(step, { pieces, again, isTrimmed: trim !== undefined }),
   });
