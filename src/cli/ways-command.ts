@@ -2,7 +2,7 @@
 import { basename, dirname } from 'node:path';
 import { planQuilt, type QuiltPlan } from '#craft';
 import { toDocument } from '#craft/design';
-import { type Front, type FrontPoint, methodsFor, searchFront, usualFrontSteps } from '#craft/front';
+import { type Front, type FrontPoint, methodsFor, searchFront, usualFront } from '#craft/front';
 import { recalling } from '#ground/recall';
 import { listedPoints, toWaysFile, waysText } from '#paper/ways';
 import { calledName, readDocument } from './documents.ts';
@@ -38,7 +38,7 @@ export const runWays = async (wishes: WaysWishes, terminal: Terminal): Promise<n
 };
 
 const searched = (plan: QuiltPlan, say: (tried: number) => void): Front => {
-  const search = searchFront({ plan, steps: usualFrontSteps, memory: recalling(memoryFor) });
+  const search = searchFront({ plan, ...usualFront, memory: recalling(memoryFor) });
   for (let at = search.next(); ; at = search.next()) {
     if (at.done) return at.value;
     say(at.value.tried);

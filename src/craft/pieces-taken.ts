@@ -4,6 +4,7 @@
 import {
   blockPieces,
   finishPieces,
+  leastLength,
   type Natures,
   nestedWell,
   quickLength,
@@ -17,7 +18,7 @@ import type { BlockPlan, FinishPlan, TopPlan } from '#craft/plan';
 import type { TopPressing } from '#craft/pressing';
 import type { SetTop } from '#craft/setting';
 import type { DrawnCloths } from '#craft/tones';
-import { chooseBorderLie, topPlanner } from '#craft/top';
+import { type BorderLie, borderLies, chooseBorderLie, isBorderLie, topPlanner } from '#craft/top';
 import { toNumber } from '#ground/exact';
 import type { Recall } from '#ground/recall';
 import { planFinish } from './finish-plan.ts';
@@ -40,35 +41,18 @@ export interface PiecesTaken {
   readonly pieces: readonly WantedPiece[];
 }
 
-export const piecesTaken = ({
-  quilt,
-  set,
-  drawn,
-  pressing,
-  blocks,
-  natures,
-  asked,
-  memory,
-}: QuiltToCut): PiecesTaken => {
+export const piecesTaken = (of: QuiltToCut): PiecesTaken => {
+  const { quilt, natures, asked, memory } = of;
   const remembered = memory ? { memory } : {};
-  const rule: CutRule = { seam: length(toNumber(quilt.seam)), ruler: quilt.ruler };
-  const float = length(quilt.top.set === 'on-point' ? toNumber(quilt.top.float) : 0);
-  const finish = planFinish({ quilt, set, natures, rule });
-  const inBlocks = [
-    ...blockPieces({ blocks, placed: set.placed, drawn, natures, pathOf: pathsOf(quilt), motifsOf: motifsIn(quilt) }),
-    ...finishPieces(finish, natures),
-  ];
-  const topFor = topPlanner({ set, drawn, pressing, rule, natures, float });
-  const lies = chooseBorderLie(quilt.top.borders, (fabric, borderLie) =>
-    asked !== undefined && asked !== fabric
-      ? 0
-      : quickLength({
-          ...remembered,
-          fabric,
-          natures,
-          pieces: [...inBlocks, ...topPieces(topFor(borderLie), natures)],
-        }),
-  );
+  const { finish, inBlocks, topFor } = beforeBorders(of);
+  const piecesFor = (lies: readonly BorderLie[]) => [...inBlocks, ...topPieces(topFor(lies), natures)];
+  const lies = chooseBorderLie(quilt.top.borders, {
+    lengthOf: (fabric, lies) =>
+      asked !== undefined && asked !== fabric
+        ? 0
+        : quickLength({ ...remembered, fabric, natures, pieces: piecesFor(lies) }),
+    leastOf: (fabric, lies) => leastLength({ fabric, natures, pieces: piecesFor(lies) }),
+  });
   const top = topFor(lies);
   return {
     top,
@@ -76,6 +60,68 @@ export const piecesTaken = ({
     pieces: nestedWell({ ...remembered, pieces: [...inBlocks, ...topPieces(top, natures)], natures }),
   };
 };
+
+/** Of those lists, the one that `piecesTaken` takes. */
+export const piecesAsBordersLie = (
+  of: Pick<QuiltToCut, 'quilt' | 'natures' | 'memory'> & { readonly pieces: readonly PiecesTaken['pieces'][] },
+): PiecesTaken['pieces'] => {
+  const { borders } = of.quilt.top;
+  const all = borderLies(borders).map((lies) => lies.join());
+  const piecesFor = (lies: readonly BorderLie[]) => of.pieces[all.indexOf(lies.join())] as PiecesTaken['pieces'];
+  return piecesFor(
+    chooseBorderLie(borders, {
+      lengthOf: (fabric, lies) => quickLength({ ...of, fabric, pieces: piecesFor(lies) }),
+      leastOf: (fabric, lies) => leastLength({ ...of, fabric, pieces: piecesFor(lies) }),
+    }),
+  );
+};
+
+/** Whether that is the list at this place. */
+export const doBordersLieSo = (of: {
+  readonly quilt: Quilt;
+  /** As `borderLies` has them. */
+  readonly at: number;
+  /** Of a cloth, with the borders so; as for choosing. */
+  readonly lengthOf: (fabric: string, at: number) => number;
+  readonly leastOf: (fabric: string, at: number) => number;
+}): boolean => {
+  const { borders } = of.quilt.top;
+  const all = borderLies(borders);
+  const names = all.map((lies) => lies.join());
+  const placeOf = (lies: readonly BorderLie[]): number => names.indexOf(lies.join());
+  return isBorderLie(borders, all[of.at] as readonly BorderLie[], {
+    lengthOf: (fabric, lies) => of.lengthOf(fabric, placeOf(lies)),
+    leastOf: (fabric, lies) => of.leastOf(fabric, placeOf(lies)),
+  });
+};
+
+/** The same without laying anything out: one list of pieces for each way in which the borders may lie. */
+export const piecesHoweverTaken = (
+  of: QuiltToCut,
+): Pick<PiecesTaken, 'top' | 'finish'> & { readonly pieces: readonly PiecesTaken['pieces'][] } => {
+  const { finish, inBlocks, topFor } = beforeBorders(of);
+  const tops = borderLies(of.quilt.top.borders).map(topFor);
+  return {
+    top: tops[0] as TopPlan,
+    finish,
+    pieces: tops.map((top) => [...inBlocks, ...topPieces(top, of.natures)]),
+  };
+};
+
+const beforeBorders = ({ quilt, set, drawn, pressing, blocks, natures }: QuiltToCut) => {
+  const rule: CutRule = { seam: length(toNumber(quilt.seam)), ruler: quilt.ruler };
+  const float = length(quilt.top.set === 'on-point' ? toNumber(quilt.top.float) : 0);
+  const finish = planFinish({ quilt, set, natures, rule });
+  const inBlocks = [
+    ...piecesOfBlocks({ quilt, blocks, placed: set.placed, drawn, natures }),
+    ...finishPieces(finish, natures),
+  ];
+  return { finish, inBlocks, topFor: topPlanner({ set, drawn, pressing, rule, natures, float }) };
+};
+
+export const piecesOfBlocks = (
+  of: Pick<QuiltToCut, 'quilt' | 'blocks' | 'drawn' | 'natures'> & Pick<SetTop, 'placed'>,
+): readonly WantedPiece[] => blockPieces({ ...of, pathOf: pathsOf(of.quilt), motifsOf: motifsIn(of.quilt) });
 
 const motifsIn = (quilt: Quilt): ((block: string) => readonly string[]) => {
   const known = new Map(quilt.blocks.map((b) => [b.id, b.motifs ?? []]));

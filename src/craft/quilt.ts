@@ -1,31 +1,21 @@
 // The whole road: from a quilt document to its plan. Read this first; every line is a room.
 
-import {
-  type BlockPlans,
-  entriesToPress,
-  motifNotes,
-  pieceEntries,
-  planBlocks,
-  thinPieces,
-  tightCurves,
-} from '#craft/blocks';
+import { type BlockPlans, motifNotes } from '#craft/blocks';
 import {
   type ClothWatch,
   endsNotes,
   foldNotes,
   type Natures,
-  naturesOf,
   planCloths,
   planCost,
   printCostNotes,
   printSlantNotes,
   withStrips,
 } from '#craft/cloths';
-import { type CutRule, type CuttingProblem, defaultBudget } from '#craft/cutting';
+import { type CuttingProblem, defaultBudget } from '#craft/cutting';
 import {
   centresOf,
   type DesignProblem,
-  type Fabric,
   inColourway,
   inSize,
   type Method,
@@ -34,32 +24,33 @@ import {
   readQuilt,
   unusedTones,
 } from '#craft/design';
-import { blockDrafter, type DraftedBlock, type DraftingProblem } from '#craft/drafting';
-import { type Likeness, likenessOf, strictestOf } from '#craft/fabric';
+import type { DraftingProblem } from '#craft/drafting';
 import { threadFor } from '#craft/finishing';
-import { planFoundations, type Sections } from '#craft/foundation';
 import { length, type Unit } from '#craft/measure';
 import type { Note, QuiltPlan } from '#craft/plan';
-import { planPressing } from '#craft/pressing';
-import { type SetTop, type SettingProblem, setTop } from '#craft/setting';
+import type { SettingProblem } from '#craft/setting';
 import type { IntegerSolver } from '#craft/strips';
-import { clothsSewnAs, lightnessBy, planScraps, type ValueNote, valueNotes } from '#craft/tones';
+import { lightnessBy, type ValueNote, valueNotes } from '#craft/tones';
 import { topMarkNotes } from '#craft/top';
-import { toNumber } from '#ground/exact';
 import { done, type Outcome, refused } from '#ground/outcome';
 import type { Recall } from '#ground/recall';
+import { cutDrafted, uncuttable } from './cut-quilt.ts';
+import { type DraftedQuilt, draftQuilt } from './drafted-quilt.ts';
 import { bedNotes } from './finish-plan.ts';
 import { frozen } from './frozen.ts';
 import { pathsOf, piecesTaken } from './pieces-taken.ts';
 import { minutesOfPlan } from './step-minutes.ts';
 
 export { entryName, toldCloths, turnsAlike, unitsAmong, wayOf } from '#craft/blocks';
-export { naturesOf, withBetterCloth } from '#craft/cloths';
+export type { WantedPiece } from '#craft/cloths';
+export { leastLength, naturesOf, quickLength, withBetterCloth } from '#craft/cloths';
 export type * from '#craft/plan';
 export type { Note, NotMade } from '#craft/plan';
 export { type ValuesNear, valuesNear } from '#craft/tones';
+export { blockCutter, clothWeigher, type MadeCut, madeCutter } from './cut-quilt.ts';
 export { type LaidAlone, layAlone } from './laid-alone.ts';
 export { planOfBlock } from './one-block.ts';
+export { doBordersLieSo } from './pieces-taken.ts';
 export { type Recutting, recut } from './recut.ts';
 export { type Refinishing, refinish } from './refinish.ts';
 export { replan } from './replan.ts';
@@ -67,6 +58,8 @@ export {
   blockMinutes,
   blockStepMinutes,
   lessonBeginMinutes,
+  piecesInStrip,
+  sewnMinutes,
   shownStepMinutes,
   topMinutes,
   topStepMinutes,
@@ -84,8 +77,6 @@ export interface PlanOptions {
   readonly fold?: 'where-asked';
   /** Hears of each cloth's better layouts while they are searched for. */
   readonly watch?: ClothWatch;
-  /** Only figures are wanted, of cloth, minutes and cost: no notes on cloths, nothing frozen. */
-  readonly weighed?: true;
   /** Of plans of nearly the same document: blocks and cloths that are as they were are not worked out again. */
   readonly memory?: Recall;
 }
@@ -146,26 +137,18 @@ export const planMade = (of: {
   readonly quilt: Quilt;
   readonly methods: readonly Method[];
   readonly options?: PlanOptions;
-}): Outcome<QuiltPlan, Problem> => madePlanner(of.quilt, of.options)(of.methods);
-
-/** The same for one choice of methods after another: what does not depend on them is worked out once. */
-export const madePlanner = (
-  quilt: Quilt,
-  options: PlanOptions = {},
-): ((methods: readonly Method[]) => Outcome<QuiltPlan, Problem>) => {
-  const blocks = quilt.blocks.map(({ methods: _, ...block }) => block);
-  const drafted = draftQuilt({ ...quilt, blocks }, options);
-  return (methods) => {
-    const planned = drafted.ok
-      ? planDrafted({ ...drafted.value, quilt: { ...quilt, methods, blocks } }, options)
-      : drafted;
-    return planned.ok
-      ? planned
-      : refused(
-          planned.problems.map((problem) => ({ ...problem, unit: quilt.unit })),
-          planned.more,
-        );
-  };
+}): Outcome<QuiltPlan, Problem> => {
+  const { quilt, methods, options = {} } = of;
+  const planned = planRead(
+    { ...quilt, methods, blocks: quilt.blocks.map(({ methods: _, ...block }) => block) },
+    options,
+  );
+  if (planned.ok) return planned;
+  const { unit } = quilt;
+  return refused(
+    planned.problems.map((problem) => ({ ...problem, unit })),
+    planned.more,
+  );
 };
 
 const planRead = (
@@ -176,74 +159,12 @@ const planRead = (
   return drafted.ok ? planDrafted(drafted.value, options) : drafted;
 };
 
-/** Blocks drawn and set, and cloths chosen: all that stands before it is asked how its units are made. */
-interface DraftedQuilt {
-  readonly quilt: Quilt;
-  readonly drafted: ReadonlyMap<string, DraftedBlock>;
-  readonly foundations: ReadonlyMap<string, Sections>;
-  readonly set: SetTop;
-  readonly scraps: ReturnType<typeof planScraps>;
-}
-
-const draftQuilt = (
-  quilt: Quilt,
-  options: PlanOptions,
-): Outcome<DraftedQuilt, DraftingProblem | SettingProblem | CuttingProblem> => {
-  const drafted = draftAll(quilt);
-  if (!drafted.ok) return drafted;
-  const sheets = planFoundations({
-    quilt,
-    drafted: drafted.value,
-    ...(options.memory ? { memory: options.memory } : {}),
-  });
-  if (!sheets.ok) return sheets;
-  const laid = setTop({ quilt, blocks: drafted.value, lightness: lightnessBy(quilt) });
-  if (!laid.ok) return laid;
-  const set = laid.value;
-  const scraps = planScraps({ quilt, drafted: drafted.value, set });
-  return done({ quilt, drafted: drafted.value, foundations: sheets.value, set, scraps });
-};
-
-const planDrafted = (
-  { quilt, drafted, foundations, set, scraps }: DraftedQuilt,
-  options: PlanOptions,
-): Outcome<QuiltPlan, CuttingProblem> => {
-  const rule: CutRule = { seam: length(toNumber(quilt.seam)), ruler: quilt.ruler };
-  const natures = naturesOf(quilt);
-  const lightness = lightnessBy(quilt);
+const planDrafted = (all: DraftedQuilt, options: PlanOptions): Outcome<QuiltPlan, CuttingProblem> => {
+  const { quilt, drafted, scraps } = all;
+  const { rule, natures, planned, toCut } = cutDrafted(all, options);
   const remembered = options.memory ? { memory: options.memory } : {};
-  const likeness = likenessBy(quilt);
-  const entries = pieceEntries({
-    ...remembered,
-    quilt,
-    drafted,
-    foundations,
-    set,
-    lightness,
-    likeness,
-    natures,
-    rule,
-  });
-  const pressing = planPressing({ entries: entriesToPress(entries, { drawn: scraps.drawn, natures }), set });
-  const planned = planBlocks({
-    ...remembered,
-    quilt,
-    entries,
-    pressing: pressing.blocks,
-    drawn: scraps.drawn,
-    natures,
-    rule,
-  });
-  const piecesOn = (of: Natures) =>
-    piecesTaken({
-      ...remembered,
-      quilt,
-      set,
-      drawn: scraps.drawn,
-      pressing: pressing.top,
-      blocks: planned.blocks,
-      natures: of,
-    });
+  const lightness = lightnessBy(quilt);
+  const piecesOn = (of: Natures) => piecesTaken({ ...toCut, natures: of });
   const { top, finish, pieces } = piecesOn(natures);
   const angled = withStrips({ blocks: planned.blocks, pieces, natures, pathOf: pathsOf(quilt) });
   const { blocks } = angled;
@@ -255,15 +176,8 @@ const planDrafted = (
   };
   const { watch } = options;
   const cloths = planCloths({ quilt, pieces, natures, search, ...(watch ? { watch } : {}) });
-  const thin = thinPieces({
-    blocks,
-    top: top.pieces,
-    ruler: quilt.ruler,
-    pathOf: pathsOf(quilt),
-    topPathOf: (piece) => set.strips[piece.strips[0] as number]?.path ?? '/top',
-  });
-  const tight = tightCurves({ blocks, seam: rule.seam, pathOf: pathsOf(quilt) });
-  if (thin.length + tight.length + cloths.problems.length > 0) return refused([...thin, ...tight, ...cloths.problems]);
+  const problems = [...uncuttable({ ...all, rule, blocks, top }), ...cloths.problems];
+  if (problems.length > 0) return refused(problems);
   const plan: Unsewn = {
     quilt,
     top,
@@ -273,7 +187,6 @@ const planDrafted = (
     cost: planCost(quilt, cloths.fabrics),
     notes: planned.notes,
   };
-  if (options.weighed) return done({ ...plan, ...sewingOf(plan) });
   const printCosts = printCostNotes({
     quilt,
     fabrics: cloths.fabrics,
@@ -303,31 +216,6 @@ const planDrafted = (
     ],
   };
   return done(frozen({ ...noted, ...sewingOf(noted) }));
-};
-
-const draftAll = (quilt: Quilt): Outcome<ReadonlyMap<string, DraftedBlock>, DraftingProblem> => {
-  const drafted = new Map<string, DraftedBlock>();
-  const problems: DraftingProblem[] = [];
-  let more = 0;
-  const draft = blockDrafter();
-  for (const design of quilt.blocks) {
-    const block = draft(design);
-    if (block.ok) {
-      drafted.set(design.id, block.value);
-      continue;
-    }
-    const listed = block.problems.slice(0, mostProblems - problems.length);
-    problems.push(...listed);
-    more += block.more + block.problems.length - listed.length;
-  }
-  return problems.length > 0 ? refused(problems, more) : done(drafted);
-};
-
-const mostProblems = 200;
-
-const likenessBy = (quilt: Quilt): ((fabric: string) => Likeness) => {
-  const known = new Map(quilt.fabrics.map((f) => [f.id, f]));
-  return (name) => likenessOf(strictestOf(clothsSewnAs(name).map((id) => known.get(id) as Fabric)));
 };
 
 /** The same warnings for the quilt in its other cloths, with the colourway's name. */

@@ -59,15 +59,21 @@ export const topMinutes = (plan: Pick<QuiltPlan, 'quilt' | 'top'>): number =>
 export const minutesOfPlan = (
   plan: Made,
 ): { readonly cutting: number; readonly sewing: number; readonly finishing: number } => ({
-  cutting: inMinutes(cuttingWork(plan), plan),
+  cutting: cuttingMinutes(plan),
   sewing: sumOf(plan.blocks.map((block) => blockMinutes(plan, block))) + topMinutes(plan),
   finishing: inMinutes(finishWork(plan), plan),
 });
 
+/** Of all that is sewn and finished; what is cut is not in it. */
+export const sewnMinutes = (plan: Pick<QuiltPlan, 'quilt' | 'top' | 'blocks' | 'finish'>): number =>
+  sumOf(plan.blocks.map((block) => blockMinutes(plan, block))) + topMinutes(plan) + inMinutes(finishWork(plan), plan);
+
 const sumOf = (minutes: readonly number[]): number => minutes.reduce((all, one) => all + one, 0);
 
+export const cuttingMinutes = (plan: Pick<Made, 'quilt' | 'fabrics'>): number => inMinutes(cuttingWork(plan), plan);
+
 /** Every piece, and every strip that is folded and laid straight before. */
-const cuttingWork = ({ quilt, fabrics }: Made): Work => {
+const cuttingWork = ({ quilt, fabrics }: Pick<Made, 'quilt' | 'fabrics'>): Work => {
   const pieces = fabrics.flatMap((fabric) => fabric.pieces).reduce((all, piece) => all + cutsOf(piece), 0);
   const widths = new Map(quilt.fabrics.map(({ id, usableWidth }) => [id, toNumber(usableWidth)]));
   const strips = fabrics.reduce((all, fabric) => all + stripsOf(fabric, widths.get(fabric.id) ?? 0), 0);
@@ -79,4 +85,8 @@ const cutsOf = ({ count, gives, outlines }: ClothPiece): number => (outlines.len
 
 /** Strips that each size takes by itself, whatever layout is found: what is folded and laid straight for it. */
 const stripsOf = ({ pieces }: FabricPlan, width: number): number =>
-  pieces.reduce((all, { cut, count }) => all + Math.ceil(count / Math.max(1, Math.floor(width / cut[0] + 1e-9))), 0);
+  pieces.reduce((all, { cut, count }) => all + Math.ceil(count / piecesInStrip(cut, width)), 0);
+
+/** Side by side in a strip across the cloth. */
+export const piecesInStrip = ([across]: ClothPiece['cut'], width: number): number =>
+  Math.max(1, Math.floor(width / across + 1e-9));

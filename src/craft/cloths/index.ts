@@ -8,5 +8,5 @@ export { type Natures, naturesOf } from './natures.ts';
 export { nestedWell } from './nested-well.ts';
 export { printCostNotes } from './print-cost.ts';
 export { printSlantNotes } from './print-slant.ts';
-export { quickLength } from './quick-length.ts';
+export { leastLength, quickLength } from './quick-length.ts';
 export { blockPieces, finishPieces, topPieces, type WantedPiece } from './wanted-pieces.ts';

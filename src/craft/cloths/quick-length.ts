@@ -23,3 +23,15 @@ export const quickLength = (of: {
   if (!('sheets' in laid)) return laid.layout.length;
   return laid.left.length > 0 ? Number.POSITIVE_INFINITY : laid.cost;
 };
+
+/** What it is never less than, as far as that is seen at once: on cloth by the length its longest piece that must not turn. */
+export const leastLength = ({ fabric, natures, pieces }: Omit<Parameters<typeof quickLength>[0], 'memory'>): number => {
+  const nature = natures.get(fabric) as ClothNature;
+  if (nature.length !== null || nature.stock !== undefined) return 0;
+  return Math.max(
+    0,
+    ...pieces.map((piece) =>
+      piece.fabric === fabric && piece.lie === 'across' && piece.turn === null ? piece.cut.size[1] : 0,
+    ),
+  );
+};

@@ -2,10 +2,16 @@ import assert from 'node:assert/strict';
 import { describe, test } from 'node:test';
 import { planMade, planQuilt, type QuiltPlan } from '#craft';
 import { toDocument } from '#craft/design';
+import { length } from '#craft/measure';
 import { example, planned, quilt, type Written } from '#documents';
 import { type Chance, chanceFrom } from '#ground/chance';
 import { recalling } from '#ground/recall';
 import { type Front, type FrontPoint, figuresOf, methodsFor, searchFront, toldPoints } from './index.ts';
+import { partsOf, takenIn } from './parts.ts';
+import { weighingFor } from './weighing.ts';
+
+/** Quilts with two to four kinds of units, with and without borders. */
+const testSeeds = [2, 5, 13, 34];
 
 const planOf = (name: string): QuiltPlan => {
   const planned = planQuilt(example(name), { budget: { steps: 0 } });
@@ -29,17 +35,14 @@ const isBeaten = (point: FrontPoint, by: FrontPoint): boolean => {
   return pairs.every((worse) => worse > -1e-9) && pairs.some((worse) => worse > 1e-9);
 };
 
-/** Every choice there is, planned whole one by one, against the front. */
-const assertBest = (plan: QuiltPlan, front: Front): void => {
-  assert.ok(front.isWhole);
-  assert.deepEqual(front.proven, ['cloth', 'minutes', 'trueness']);
-  const { groups } = front;
+/** Every choice there is, planned whole one by one. */
+const everyPoint = (plan: QuiltPlan, { groups }: Front): readonly FrontPoint[] => {
   const choices = groups.reduce<readonly (readonly number[])[]>(
     (before, { options }) => before.flatMap((choice) => options.map((_, i) => [...choice, i])),
     [[]],
   );
   const units = groups.reduce((sum, { count }) => sum + count, 0);
-  const all = choices.map((choice): FrontPoint => {
+  return choices.map((choice): FrontPoint => {
     const made = planMade({
       quilt: plan.quilt,
       methods: methodsFor(groups, choice),
@@ -50,8 +53,20 @@ const assertBest = (plan: QuiltPlan, front: Front): void => {
       (sum, { count, options }, i) => sum + count * (options[choice[i] as number]?.deviation ?? 0) ** 2,
       0,
     );
-    return { choice, ...figuresOf(made.value), deviation: Math.sqrt(squares / units) as never };
+    const bound = made.value.fabrics.reduce((sum, { laid }) => sum + laid.bound, 0);
+    return {
+      choice,
+      ...figuresOf(made.value),
+      clothBound: length(bound),
+      deviation: length(Math.sqrt(squares / units)),
+    };
   });
+};
+
+const assertBest = (plan: QuiltPlan, front: Front): void => {
+  assert.ok(front.isWhole);
+  assert.deepEqual(front.proven, ['cloth', 'minutes', 'trueness']);
+  const all = everyPoint(plan, front);
   assert.equal(all.length, front.choices);
   const best = all.filter((point) => !all.some((other) => isBeaten(point, other)));
   const look = (points: readonly FrontPoint[]) =>
@@ -120,7 +135,29 @@ const unitsAtRandom = (chance: Chance): Written => {
   const rows = Array.from({ length: 2 + Math.floor(chance() * 2) }, () =>
     Array.from({ length: 3 }, (_, i) => ({ block: (blocks[i % blocks.length] as { id: string }).id })),
   );
-  return quilt({ blocks, top: { rows } }) as unknown as Written;
+  const borders = chance() < 0.5 ? [] : [{ width: pick(['1', '2 1/2']), fabric: pick(['light', 'medium', 'dark']) }];
+  return quilt({ blocks, top: { rows, borders } }) as unknown as Written;
+};
+
+/** Of a few choices weighed, against all choices planned. */
+const assertBounded = (plan: QuiltPlan, front: Front): void => {
+  const all = everyPoint(plan, front);
+  const { minutes, cloth } = front.least;
+  assert.ok(minutes !== null && cloth !== null);
+  const least = Math.min(...all.map((point) => point.minutes));
+  assert.ok(minutes <= least, `${minutes} min are promised to be least, and there are ${least}`);
+  if (front.proven.includes('minutes')) assert.equal(Math.min(...front.points.map((point) => point.minutes)), least);
+  assert.ok(cloth <= Math.min(...all.map((point) => point.cloth)) + 1e-9);
+  if (front.proven.includes('cloth')) assert.ok(front.points.some((point) => point.cloth <= cloth + 1e-9));
+  // no layout at all is shorter, and what a layout is proven not to be shorter than may be more than this
+  for (const { choice } of all.toSorted((a, b) => a.clothBound - b.clothBound).slice(0, 3)) {
+    const searched = planMade({
+      quilt: plan.quilt,
+      methods: methodsFor(front.groups, choice),
+      options: { budget: { steps: 4 }, fold: 'where-asked' },
+    });
+    assert.ok(searched.ok && cloth <= figuresOf(searched.value).cloth + 1e-9);
+  }
 };
 
 describe('the front of ways to make', () => {
@@ -138,6 +175,42 @@ describe('the front of ways to make', () => {
       const { last } = whole(plan, 40);
       assert.ok(last.groups.length >= 2, `seed ${seed}`);
       assertBest(plan, last);
+    }
+  });
+
+  test('of few choices weighed, what is promised of the others holds for each of them', () => {
+    for (const seed of testSeeds) {
+      const plan = planned(unitsAtRandom(chanceFrom(seed)));
+      const { last } = whole(plan, 4);
+      assert.ok(last.choices > 4 && !last.isWhole);
+      assertBounded(plan, last);
+      assert.ok(last.proven.includes('minutes'), `seed ${seed}`);
+    }
+  });
+
+  test('a choice that is put together from its parts weighs what its plan comes to', () => {
+    for (const name of ['ferry-landing', 'twelve-fields']) {
+      const plan = planOf(name);
+      const { groups, cutIn, weigh } = weighingFor(plan);
+      const cut = cutIn(groups.map(() => 0));
+      assert.ok(cut);
+      const cutting = partsOf({ now: cut, groups });
+      let at = cutting.next();
+      while (!at.done) at = cutting.next();
+      const parts = at.value;
+      assert.ok(parts);
+      const chance = chanceFrom(7);
+      for (let i = 0; i < 4; i++) {
+        const choice = groups.map(({ options }) => Math.floor(chance() * options.length));
+        const made = planMade({
+          quilt: plan.quilt,
+          methods: methodsFor(groups, choice),
+          options: { budget: { steps: 0 }, fold: 'where-asked' },
+        });
+        const { cloth, minutes, cost } = weigh(choice, takenIn(parts, choice)) as FrontPoint;
+        assert.ok(made.ok);
+        assert.deepEqual({ cloth, minutes, cost }, figuresOf(made.value));
+      }
     }
   });
 
@@ -178,7 +251,7 @@ describe('the front of ways to make', () => {
     const sampler = planOf('twelve-fields');
     const { fronts, last } = whole(sampler, 14);
     assert.ok(last.choices > 1e6 && !last.isWhole);
-    assert.deepEqual(last.proven, ['trueness']);
+    assert.deepEqual(last.proven, ['minutes', 'trueness']);
     assert.equal(fronts[0]?.tried, 1);
     fronts.forEach(({ points }, i) => {
       for (const point of points) assert.ok(!points.some((other) => isBeaten(point, other)));

@@ -1,6 +1,6 @@
 // The units of a planned quilt that can be made in more than one way, alike ones together wherever they stand; the ways that are
 // open to each, with what each takes, and why others are not.
-import { type BlockPlan, type NotMade, naturesOf, type QuiltPlan, toldCloths, wayOf } from '#craft';
+import { type BlockPlan, entryName, type NotMade, naturesOf, type QuiltPlan, toldCloths, wayOf } from '#craft';
 import { unknownHabit, usualCare } from '#craft/accuracy';
 import { type Cut, type CutRule, cutFor } from '#craft/cutting';
 import { mayTrim, type UnitKind, type WayName, waysOfKind } from '#craft/design';
@@ -33,6 +33,8 @@ export interface UnitGroup {
   readonly count: number;
   /** Ids, in the order of first use. */
   readonly blocks: readonly string[];
+  /** Names of the entries of those blocks. */
+  readonly entries: readonly string[];
   /** The first is to cut and sew singly. */
   readonly options: readonly WayOption[];
   readonly closed: readonly { readonly way: WayName; readonly why: NotMade }[];
@@ -110,6 +112,9 @@ const placeOf = ({ quilt }: QuiltPlan, block: BlockPlan): Pick<Place, 'lists' | 
   };
 };
 
+export const entryOf = ({ id, colouring, mirror }: Pick<BlockPlan, 'id' | 'colouring' | 'mirror'>): string =>
+  entryName({ block: id, colouring, mirror });
+
 const unitsOfPlanned = ({ patches, finished }: BlockPlan): readonly Unit[] =>
   unitsIn(patches, cornerTolerance * Math.max(...finished));
 
@@ -139,6 +144,7 @@ const groupOf = (found: Found, of: Measuring): UnitGroup => {
     fabrics,
     count: makers.reduce((all, maker) => all + maker.units, 0),
     blocks: [...new Set(makers.map(({ block }) => block.id))],
+    entries: [...new Set(makers.map(({ block }) => entryOf(block)))],
     options,
     closed,
   };

@@ -1,12 +1,7 @@
-export {
-  type Front,
-  type FrontPoint,
-  type FrontTask,
-  figuresOf,
-  methodsFor,
-  searchFront,
-  usualFrontSteps,
-} from './front.ts';
+// Ways to make a quilt's units: which choices of them are worth it.
+export { type Front, type FrontEnd, type FrontTask, searchFront, usualFront } from './front.ts';
 export { type UnitGroup, unitGroups, type WayOption } from './groups.ts';
 export type { Choice } from './likely.ts';
+export { methodsFor } from './methods-for.ts';
 export { toldPoints } from './told.ts';
+export { type FrontPoint, figuresOf } from './weighing.ts';

@@ -1,6 +1,7 @@
 // Which points of a front to tell? Its three ends, and of the rest always the one that is farthest from those told.
-import type { FrontPoint } from './front.ts';
+
 import { spreadOver } from './spread.ts';
+import type { FrontPoint } from './weighing.ts';
 
 /** At most so many, in the front's own order. */
 export const toldPoints = (points: readonly FrontPoint[], most: number): readonly FrontPoint[] => {

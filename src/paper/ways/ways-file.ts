@@ -40,7 +40,7 @@ export const waysText = (plan: QuiltPlan, front: Front): string => {
     ...columns(listed.map((point, i) => [String(i + 1), ...figures(plan, point), pointText(plan, front, point)])),
     ...(left > 0 ? wrapped(`${left} more lie between these; --json lists all.`, '  ') : []),
     ...wrapped(
-      `Cloth is the length of all layouts at a first glance; minutes are ${estimateText(plan.quilt)}; the last figure is how near the side of a unit comes to its size in two of three. ${wholeText(front)}`,
+      `Cloth is the length of all layouts at a first glance: laid out in earnest it takes as much at most; minutes are ${estimateText(plan.quilt)}; the last figure is how near the side of a unit comes to its size in two of three. ${wholeText(plan, front)}`,
       '  ',
     ),
     '',
@@ -90,6 +90,7 @@ export const toWaysFile = (plan: QuiltPlan, front: Front): unknown => ({
   choices: front.choices,
   whole: front.isWhole,
   proven: front.proven,
+  least: front.least,
 });
 
 const pointEntry = (front: Front, { choice, cloth, minutes, deviation, cost }: FrontPoint): unknown => ({

@@ -54,14 +54,38 @@ export const differenceTexts = (of: {
   ];
 };
 
-/** What the front is made of. */
-export const wholeText = ({ tried, choices, isWhole, proven }: Front): string => {
-  if (isWhole)
-    return choices === 1
-      ? 'All there is was planned.'
-      : `All ${choices} choices were planned: none takes less cloth or less time, or is truer, than the best of them.`;
-  const truest = proven.includes('trueness')
-    ? ' That none is truer than the truest here is proven; one with a little less cloth or time may be among the others.'
-    : '';
-  return `${tried} of ${choices > 1e6 ? 'more than a million' : choices} choices were planned, the likeliest first.${truest}`;
+/** What the front is made of, and what no choice can beat. */
+export const wholeText = (plan: Pick<QuiltPlan, 'quilt'>, front: Front): string => {
+  const { tried, choices, isWhole } = front;
+  if (choices === 1) return 'All there is was planned.';
+  const all = choices > 1e6 ? 'more than a million' : choices;
+  const planned = isWhole
+    ? `All ${all} choices were planned: none takes less cloth or less time, or is truer, than the best of them.`
+    : `${tried} of ${all} choices were planned, the likeliest first.`;
+  return [planned, ...(isWhole ? [] : provenTexts(front)), ...clothTexts(plan, front)].join(' ');
+};
+
+const provenTexts = ({ proven, least }: Front): readonly string[] => {
+  const ends = [
+    ...(proven.includes('cloth') ? ['takes less cloth than the least here'] : []),
+    ...(proven.includes('minutes') ? ['takes less time than the quickest'] : []),
+    ...(proven.includes('trueness') ? ['is truer than the truest'] : []),
+  ];
+  return [
+    ...(ends.length === 0 ? [] : [`It is proven that no choice ${ends.join(', and none ')}.`]),
+    ...(least.minutes === null || proven.includes('minutes')
+      ? []
+      : [`No choice takes less time than ${hoursText(least.minutes)}.`]),
+  ];
+};
+
+/** Rounded down to what a ruler shows at a glance. */
+const clothTexts = ({ quilt }: Pick<QuiltPlan, 'quilt'>, { points, least }: Front): readonly string[] => {
+  const best = Math.min(...points.map(({ cloth }) => cloth));
+  if (least.cloth === null || best <= least.cloth + 1e-9) return [];
+  const parts = quilt.unit === 'in' ? 4 : 1;
+  const bound = Math.floor(least.cloth * parts + 1e-9) / parts;
+  return [
+    `However it is laid out, no choice takes less than ${lengthText(bound, quilt.unit)} of cloth: the least here can be undercut by ${lengthText(best - bound, quilt.unit)} at most.`,
+  ];
 };

@@ -2,7 +2,7 @@
 // compare, and what the document writes for each.
 import type { QuiltPlan } from '#craft';
 import { toDocument } from '#craft/design';
-import { type Front, type FrontPoint, methodsFor, searchFront, type UnitGroup, usualFrontSteps } from '#craft/front';
+import { type Front, type FrontPoint, methodsFor, searchFront, type UnitGroup, usualFront } from '#craft/front';
 import { recalling } from '#ground/recall';
 import { moneyText } from '#paper/pages';
 import { closedTexts, differenceTexts, groupText, hoursText, listedPoints, optionText, wholeText } from '#paper/ways';
@@ -55,7 +55,7 @@ const memoryFor = 5_000;
 
 /** One after another, each better than the one before; the last one is whole. */
 export function* seeWays(plan: QuiltPlan): Generator<WaysSeen, WaysSeen, void> {
-  const search = searchFront({ plan, steps: usualFrontSteps, memory: recalling(memoryFor) });
+  const search = searchFront({ plan, ...usualFront, memory: recalling(memoryFor) });
   for (let at = search.next(); ; at = search.next()) {
     const seen = waysSeen(plan, at.value);
     if (at.done === true) return seen;
@@ -70,7 +70,7 @@ const waysSeen = (plan: QuiltPlan, front: Front): WaysSeen => {
     points: listed.map((point) => pointSeen(plan, front, point)),
     now: pointSeen(plan, front, front.now),
     between: front.points.length - listed.length,
-    told: wholeText(front),
+    told: wholeText(plan, front),
   };
 };
 

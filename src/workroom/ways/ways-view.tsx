@@ -121,7 +121,7 @@ const PointTable = memo(
           <thead>
             <tr>
               <th scope="col">Choice</th>
-              <th scope="col">Cloth</th>
+              <th scope="col">Cloth, at most</th>
               <th scope="col">Time</th>
               <th scope="col">Side of a unit</th>
               {hasCost && <th scope="col">Cost</th>}
@@ -163,7 +163,7 @@ const Compared = (of: {
     point.ways[i] === now.ways[i] ? [] : [{ group, from: now.ways[i] as number, to: point.ways[i] as number }],
   );
   const rows: readonly (readonly [string, string, string])[] = [
-    ['Cloth', words.length(now.cloth), words.length(point.cloth)],
+    ['Cloth, at most', words.length(now.cloth), words.length(point.cloth)],
     ['Time', now.time, point.time],
     ['Side of a unit', trueText(now.deviation, document.unit), trueText(point.deviation, document.unit)],
     ...(now.cost === '' ? [] : [['Cost', now.cost, point.cost] as const]),
