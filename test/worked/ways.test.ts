@@ -2,7 +2,10 @@ import assert from 'node:assert/strict';
 import { describe, test } from 'node:test';
 import { planMade, type QuiltPlan } from '#craft';
 import { methodsFor, unitGroups } from '#craft/front';
+import { length } from '#craft/measure';
+import { type Line, stageFor } from '#craft/ways';
 import { example } from '#documents';
+import { boxOf } from '#ground/plane';
 import { planned, quilt, rails, rectangle, setOf, type Written } from '../documents/documents.ts';
 
 const unitsBlock = (units: readonly Written[], more: Written = {}): Written => ({
@@ -291,6 +294,43 @@ describe('units made in a chosen way', () => {
     ]);
     const flips = planOf([{ unit: 'flying-geese', way: 'sew-and-flip' }], all);
     assert.deepEqual(notesOf(flips), []);
+  });
+
+  // Common practice, no source; worked by hand. A square of side c lies on the raw corner (0, 0) and is sewn from corner to corner, on
+  // x + y = c. Finished, that corner lies at (1/4, 1/4), so the leg of its triangle is c - 1/2, and two such legs are a side: c is half of
+  // it and 1/2. The seam meets the finished edge y = 1/4 at x = c - 1/4, the middle of the side.
+  test('a square in a square of 6 in, sewn and flipped: a square of 6 1/2 and four of 3 1/2, seams that meet in the middles', () => {
+    const six: Written = {
+      id: 'units',
+      size: '6',
+      recipe: {
+        kind: 'units',
+        grid: [1, 1],
+        units: [{ at: [0, 0], unit: 'square-in-square', tones: ['dark', 'light'] }],
+      },
+    };
+    const plan = planOf([{ unit: 'square-in-square', way: 'sew-and-flip' }], six, setOf('units', { across: 3 }));
+    assert.deepEqual(cutsOf(plan), [
+      ['light', [3.5, 12, 1]],
+      ['dark', [6.5, 3, 1]],
+    ]);
+    const corners = (plan.blocks[0]?.steps ?? []).flatMap(({ made }) => {
+      const stage = made && stageFor({ ...made, seam: length(0.25) });
+      return stage
+        ? [{ sewn: stage.sewn[0] as Line, leaves: boxOf(stage.pressed.flat().flatMap((part) => part.outline)) }]
+        : [];
+    });
+    assert.equal(corners.length, 4);
+    const meetsEdge = ([from, to]: Line): readonly string[] =>
+      [0.25, 6.25].flatMap((edge) => {
+        const share = (edge - from.y) / (to.y - from.y);
+        return share < 0 || share > 1 ? [] : [(from.x + share * (to.x - from.x)).toFixed(6)];
+      });
+    // by hand: 1/4 + 3
+    for (const { sewn, leaves } of corners) {
+      assert.deepEqual(meetsEdge(sewn), ['3.250000']);
+      assert.deepEqual([leaves.width, leaves.height], [6.5, 6.5]);
+    }
   });
 
   // nine-patches of 3 in, 12 of them: rows dark-light-dark twice (24 slices) and light-dark-light once (12), strips of 1 1/2 in

@@ -1,7 +1,9 @@
 export type { Face, Line, Shown } from './face.ts';
+export { type Joined, joinsOf } from './joins.ts';
 export { madeWork } from './labour.ts';
 export { outlinesOf } from './outlines.ts';
-export { type Joined, joinsOf, layingsOf, type Stage, setsOf, stageFor } from './stages.ts';
+export type { Stage } from './stage.ts';
+export { layingsOf, setsOf, stageFor } from './stages.ts';
 export { type Trueness, truenessOf } from './trueness.ts';
 export type { Laid, Unit } from './unit.ts';
 export { unitKey, unitsIn } from './units.ts';

@@ -2,7 +2,8 @@
 import { inchIn, type Length, type Unit as Measure } from '#craft/measure';
 import type { Work } from '#craft/minutes';
 import { distance } from '#ground/plane';
-import { layingsOf, type Stage, stageFor } from './stages.ts';
+import type { Stage } from './stage.ts';
+import { layingsOf, stageFor } from './stages.ts';
 import type { Unit } from './unit.ts';
 import type { Way } from './ways.ts';
 

@@ -4,8 +4,8 @@ import { type Care, type SewnBlock, sensitivity, sizeModels, spreadOf, trueHabit
 import { type CutRule, cutFor } from '#craft/cutting';
 import { type Length, length } from '#craft/measure';
 import { boxOf } from '#ground/plane';
+import { type Joined, joinsOf } from './joins.ts';
 import { outlinesOf } from './outlines.ts';
-import { type Joined, joinsOf } from './stages.ts';
 import type { Unit } from './unit.ts';
 import { rowsIn, type Way } from './ways.ts';
 
