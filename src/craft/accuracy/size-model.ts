@@ -8,7 +8,7 @@ import type { Arc } from '#ground/arc';
 import { boxOf, dot, type Point, type Polygon, turned } from '#ground/plane';
 import { type SeamSteps, seamSteps } from './seam-steps.ts';
 import { isKeptTrue, type SewnBlock, type SewnPatch, type SewnStep, unitOf } from './sewn-block.ts';
-import { type Crossed, type MeasuredWay, sizePath } from './size-path.ts';
+import { type Crossed, type MeasuredWay, type SizePath, sizePath } from './size-path.ts';
 
 export type Way = 'across' | 'down';
 
@@ -23,6 +23,8 @@ export interface SizeModel {
   readonly expected: Length;
   readonly cuts: readonly CutTerm[];
   readonly seams: readonly SeamTerm[];
+  /** Units on the way that were trimmed to their size; none where missing. */
+  readonly trims?: readonly TrimTerm[];
   /** Where it is measured, on the unit's finished outline. */
   readonly line: readonly [Point, Point];
 }
@@ -46,6 +48,13 @@ export interface SeamTerm {
   readonly step: number | null;
   readonly between: readonly [number, number];
   readonly shrinks: number;
+}
+
+/** How much the size grows for each unit that what a step made is trimmed too large, both ways. */
+export interface TrimTerm {
+  /** Index of the step that made it. */
+  readonly step: number;
+  readonly grows: number;
 }
 
 /**
@@ -78,8 +87,10 @@ export const sizeModels = (block: SewnBlock, seam: Length): readonly SizeModel[]
       const seams = seamTerms(path.crossed, steps, measured.along).filter(
         (seam) => seam.step === null || !isTrue(seam.step),
       );
+      const trims = trimTerms(block, path, steps, measured.along);
       const expected = tidy(drawn + offMarks(block, cuts));
-      return [{ step, way, drawn, expected, cuts, seams, line: [path.from, path.to] }];
+      const line = [path.from, path.to] as const;
+      return [{ step, way, drawn, expected, cuts, seams, ...(trims.length === 0 ? {} : { trims }), line }];
     });
   });
 };
@@ -132,6 +143,31 @@ const cutTerms = (
   });
   return terms.filter(({ grows }) => Math.abs(grows) > 1e-9).map((term) => ({ ...term, grows: tidy(term.grows) }));
 };
+
+/** Pieces that lie on the way one after another within one trimmed unit: its outer edges move by half of what it is too large. */
+const trimTerms = (block: SewnBlock, path: SizePath, steps: SeamSteps, along: Point): readonly TrimTerm[] => {
+  const trimmedBy = (patch: number): number | undefined =>
+    steps.stepsOf(patch).find((step) => block.steps[step]?.made?.way.trimmed === true);
+  const runs: { readonly step: number | undefined; readonly first: number; last: number }[] = [];
+  path.crossed.forEach(({ patch }, i) => {
+    const step = trimmedBy(patch);
+    const run = runs.at(-1);
+    const seam = i === 0 ? null : steps.stepBetween((path.crossed[i - 1] as Crossed).patch, patch);
+    if (run !== undefined && run.step === step && seam !== null && isWithin(block, seam, step)) run.last = i;
+    else runs.push({ step, first: i, last: i });
+  });
+  return runs.flatMap(({ step, first, last }) => {
+    if (step === undefined) return [];
+    const [enters, leaves] = [path.crossed[first] as Crossed, path.crossed[last] as Crossed];
+    const before = first === 0 ? path.ends[0] : -dot(enters.enters, along);
+    const after = last === path.crossed.length - 1 ? path.ends[1] : dot(leaves.leaves, along);
+    return [{ step, grows: tidy((before + after) / 2) }];
+  });
+};
+
+/** Whether a seam was sewn when a step's unit was made: by it, or by a stage before. */
+const isWithin = (block: SewnBlock, seam: number, step: number | undefined): boolean =>
+  step !== undefined && seam <= step && block.steps[seam]?.made !== undefined;
 
 /**
  * How far each edge of a piece moves out for each unit that its cut is too large: half at either end of a rectangle, all round

@@ -5,13 +5,14 @@ import { type Length, length, type Unit } from '#craft/measure';
 import type { BlockPlan, TopPlan } from '#craft/plan';
 import { topAsBlock, topSizes } from '#craft/top-sizes';
 import { done, type Outcome } from '#ground/outcome';
+import { evidenceFor, sizeName } from './evidence.ts';
 import { candidatesFor, singlesFor } from './explanations.ts';
 import { type NextMeasure, narrowing, telling } from './next-measure.ts';
 import { parseReadings, type Reading, type ReadingProblem, type Unmeasured } from './readings.ts';
 import { type Both, type Fault, type Rescue, rescuesFor } from './rescue.ts';
 import { topRescuesFor } from './top-rescue.ts';
 import { type Case, type Judging, judged, overall, type Verdict } from './verdict.ts';
-import { evidenceFor, foretold, type Interval, sizeName, type Weighed, weigh } from './weigh.ts';
+import { foretold, type Interval, untoldPieces, type Weighed, weigh } from './weigh.ts';
 
 export interface Diagnosis {
   readonly of: 'block' | 'top';
@@ -22,6 +23,8 @@ export interface Diagnosis {
   /** How much wider than that each allowance is, the turn of the cloth counted in; over all explanations worth considering. */
   readonly allowance: Interval;
   readonly verdict: Verdict;
+  /** Where seams are told: pieces whose wrong cut these sizes do not tell from them. What is said holds if they are cut right. */
+  readonly untold: readonly string[];
   /** The likeliest first: those of at least a fiftieth, at most five. */
   readonly ranked: readonly Weighed[];
   readonly next: NextMeasure | null;
@@ -90,8 +93,13 @@ export const diagnosisOf = (of: Case): Diagnosis => {
   const { models, read, care } = of;
   const { fineness } = read;
   const evidence = evidenceFor({ readings: read.list, models, fineness, care });
-  const singles = of.top === undefined ? [] : singlesFor(evidence.models);
-  const weighed = weigh(evidence, [...candidatesFor(of.block, evidence.models), ...singles]);
+  const ofKinds = candidatesFor(of.block, evidence.models);
+  // what a top is made of is wrong one by one rather than both ways
+  const candidates =
+    of.top === undefined
+      ? ofKinds
+      : [...ofKinds.filter(({ explanation }) => explanation.kind !== 'cut-both'), ...singlesFor(evidence.models)];
+  const weighed = weigh(evidence, candidates);
   const allowance = overall(weighed);
   const { verdict, likeliest } = judged({ ...of, evidence, weighed, allowance });
   const search = { evidence, models, care, fineness };
@@ -102,6 +110,7 @@ export const diagnosisOf = (of: Case): Diagnosis => {
     fineness,
     allowance,
     verdict,
+    untold: isOfSeams(verdict) ? untoldPieces(evidence, candidates) : [],
     ranked: weighed.filter(({ share }) => share >= listed).slice(0, 5),
     next:
       verdict.kind === 'too-few'
@@ -121,6 +130,8 @@ export const diagnosisOf = (of: Case): Diagnosis => {
   };
 };
 
+const isOfSeams = ({ kind }: Verdict): boolean => kind === 'true' || kind === 'wide' || kind === 'narrow';
+
 const modelOf = (models: readonly SizeModel[], { step, way }: { readonly step: number; readonly way: Way }) =>
   models.find((model) => model.step === step && model.way === way);
 
@@ -131,6 +142,10 @@ const faultOf = (verdict: Verdict, allowance: Interval): Fault => {
       return { kind: 'habit', by: allowance.value };
     case 'cut':
       return { kind: 'cut', piece: verdict.piece, by: verdict.by, orSeam: verdict.orSeam, at: verdict.at ?? null };
+    case 'cut-both':
+      return { kind: 'cut-both', piece: verdict.piece };
+    case 'trim':
+      return { kind: 'trim', step: verdict.step, by: verdict.by };
     case 'swap':
       return { kind: 'swap', pieces: verdict.pieces };
     default:

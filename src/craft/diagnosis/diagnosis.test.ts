@@ -3,7 +3,7 @@ import { test } from 'node:test';
 import type { BlockPlan } from '#craft';
 import { anywhere, type Care, type CutTerm, type SizeModel, sewByChance, sizeModels, usualCare } from '#craft/accuracy';
 import { length } from '#craft/measure';
-import { planned, quilt } from '#documents';
+import { example, planned, quilt } from '#documents';
 import { chanceFrom } from '#ground/chance';
 import { type Diagnosis, diagnose, diagnosisOf } from './diagnose.ts';
 import type { Reading } from './readings.ts';
@@ -23,6 +23,13 @@ const cabin = (widths: string | readonly string[], rounds = 3): BlockPlan => {
 const fromCollection = (id: string, size: string): BlockPlan => {
   const colourings = { default: { light: 'light', medium: 'medium', dark: 'dark', accent: 'medium' } };
   return planned(quilt({ blocks: [{ id: 'one', from: id, size, colourings }], top: { rows: [[{ block: 'one' }]] } }))
+    .blocks[0] as BlockPlan;
+};
+
+const goose = (): BlockPlan => {
+  const units = [{ unit: 'flying-geese', at: [0, 0], span: [2, 1], tones: ['dark', 'light'] }];
+  const recipe = { kind: 'units', grid: [2, 1], units };
+  return planned(quilt({ blocks: [{ id: 'goose', size: [4, 2], recipe }], top: { rows: [[{ block: 'goose' }]] } }))
     .blocks[0] as BlockPlan;
 };
 
@@ -70,8 +77,18 @@ const diagnosed = (block: BlockPlan, models: readonly SizeModel[], list: readonl
     care: usualCare('in'),
   });
 
-const trials = 2_000;
+/** A sample here; two thousand and more by `npm run fuzz`. */
+const trials = Number(process.env.SEAMSTEAD_RUNS ?? 400);
 const inHundred = (count: number): number => (100 * count) / trials;
+/** Two and a half deviations of a share of a sample, less those of two thousand, which are in what is asked. */
+const sampled = (share: number): number =>
+  250 * Math.sqrt(share * (1 - share)) * Math.max(0, 1 / Math.sqrt(trials) - 1 / Math.sqrt(2_000));
+
+/** In hundreds, of 95 that are promised. */
+const assertHeld = (held: number, least = 93.5, most = 96.5): void => {
+  const slack = sampled(0.95);
+  assert.ok(inHundred(held) >= least - slack && inHundred(held) <= most + slack, `${inHundred(held)}`);
+};
 
 /** The cabin, and blocks with few sizes, with slanted seams, and with both. */
 const measuredBlocks: readonly (readonly [string, () => BlockPlan])[] = [
@@ -79,10 +96,12 @@ const measuredBlocks: readonly (readonly [string, () => BlockPlan])[] = [
   ['nine-patch', () => fromCollection('nine-patch', '9')],
   ['sawtooth-star', () => fromCollection('sawtooth-star', '8')],
   ['ohio-star', () => fromCollection('ohio-star', '9')],
+  // of few sizes, each mostly its own reading, the limits are narrower than those of a normal error
+  ['flying goose alone', () => goose()],
 ];
 
 for (const [name, blockOf] of measuredBlocks) {
-  test(`over 2000 students of a ${name} the 95 % limits hold the planted allowance in 93.5 to 96.5 of 100`, () => {
+  test(`over seeded students of a ${name} the 95 % limits hold the planted allowance in 93.5 to 96.5 of 100`, () => {
     const block = blockOf();
     const models = modelsOf(block);
     const chance = chanceFrom(1);
@@ -94,7 +113,7 @@ for (const [name, blockOf] of measuredBlocks) {
       const { allowance } = diagnosed(block, models, list);
       if (allowance.low <= habit && habit <= allowance.high) held += 1;
     }
-    assert.ok(inHundred(held) >= 93.5 && inHundred(held) <= 96.5, `${inHundred(held)}`);
+    assertHeld(held);
   });
 }
 
@@ -120,11 +139,42 @@ const namedIn = (of: Pick<Student, 'care' | 'reads'> & { readonly off: number; r
   return { first: inHundred(first), among: inHundred(among) };
 };
 
+test('over seeded students with a log wrong both ways, by 1/16 to 1/4 in, the limits hold the allowance in 92.5 to 97 of 100', () => {
+  const block = cabin('1');
+  const models = modelsOf(block);
+  const bothWays = ['A', 'B', 'C', 'D'].filter((piece) => isMoved(models, piece));
+  const chance = chanceFrom(5);
+  let held = 0;
+  for (let student = 0; student < trials; student++) {
+    const habit = (chance() - 0.5) / 8;
+    const piece = bothWays[Math.floor(chance() * bothWays.length)] as string;
+    const by = [0, 1].map(() => (chance() < 0.5 ? -1 : 1) * (1 / 16 + (3 / 16) * chance())) as [number, number];
+    const slip = ({ cuts, way }: SizeModel): number =>
+      cuts.reduce(
+        (all, cut) => (cut.piece === piece ? all + cut.grows * (by[way === 'across' ? 0 : 1] as number) : all),
+        0,
+      );
+    const list = readBy(models, { habit, care: usualCare('in'), slip, reads: 'to the mark' }, chance);
+    const { allowance } = diagnosed(block, models, list);
+    if (allowance.low <= habit && habit <= allowance.high) held += 1;
+  }
+  assertHeld(held, 92.5, 97);
+});
+
+/** Whether sizes both ways go over a piece. */
+const isMoved = (models: readonly SizeModel[], piece: string): boolean =>
+  (['across', 'down'] as const).every((way) =>
+    models.some((model) => model.way === way && model.cuts.some((cut) => cut.piece === piece)),
+  );
+
+const assertNamed = ({ first, among }: { readonly first: number; readonly among: number }): void =>
+  assert.ok(first >= 90 - sampled(0.9) && among >= 97 - sampled(0.97), `${first} ${among}`);
+
 const perfect: Care = { cut: length(0), seam: length(0) };
 
 test('a log cut wrong by five times the noise of a reading is named in 90 of 100, and among the two likeliest in 97', () => {
   const { first, among } = namedIn({ care: perfect, reads: 'beside the mark', off: 5 * readingNoise, seed: 2 });
-  assert.ok(first >= 90 && among >= 97, `${first} ${among}`);
+  assertNamed({ first, among });
 });
 
 test('so it is among cuts and seams that vary, by five times the noise that a step adds to them', () => {
@@ -132,7 +182,7 @@ test('so it is among cuts and seams that vary, by five times the noise that a st
   // a reading, a cut and a seam of two allowances, each anywhere within its limits
   const noise = Math.sqrt(readingNoise ** 2 + (care.cut ** 2 + (2 * care.seam) ** 2) / 3);
   const { first, among } = namedIn({ care, reads: 'to the mark', off: 5 * noise, seed: 3 });
-  assert.ok(first >= 90 && among >= 97, `${first} ${among}`);
+  assertNamed({ first, among });
 });
 
 test('two logs of a thick and thin cabin that changed places are named', () => {
@@ -170,6 +220,45 @@ test('seams 1/32 in too wide are found from four steps, and the block is told to
   // by hand: 1/8 in is missing, and four seams to come each way take two allowances each: 1/64 in narrower each
   const makeUp = wrong.rescues.find(({ kind }) => kind === 'make-up');
   assert.ok(makeUp?.kind === 'make-up' && Math.abs(makeUp.allowance - (1 / 4 - 1 / 64)) < 1 / 256);
+});
+
+test('a piece cut wrong both ways is told with both', () => {
+  // by hand: the centre A is cut 1/8 in too wide and 1/4 in too high; B and all after it lie round it as they should
+  const wrong = found(
+    cabin('1'),
+    '1: 3 5/8 x 2 3/4; 2: 3 5/8 x 3 3/4; 3: 4 5/8 x 3 3/4; 4: 4 5/8 x 4 3/4; 5: 5 5/8 x 4 3/4; 6: 5 5/8 x 5 3/4',
+  );
+  assert.ok(wrong.verdict.kind === 'cut-both' && wrong.verdict.piece === 'A', wrong.verdict.kind);
+  assert.ok(Math.abs(wrong.verdict.by[0] - 1 / 8) < 1 / 32 && Math.abs(wrong.verdict.by[1] - 1 / 4) < 1 / 32);
+});
+
+test('units trimmed to a wrong mark are found, with their step and by how much', () => {
+  const plan = planned(example('ferry-landing'));
+  const mill = plan.blocks.find(({ id }) => id === 'mill') as BlockPlan;
+  // by hand: half-squares of 3 1/2 in trimmed to 3 1/4 in; two of them side by side lack 1/2 in after the seam
+  const small = found(mill, '1: 3 1/4 x 3 1/4; 2: 6 x 3 1/4; 3: 6 x 6');
+  assert.ok(small.verdict.kind === 'trim' && small.verdict.step === 0, small.verdict.kind);
+  assert.ok(Math.abs(small.verdict.by + 1 / 4) < 1 / 64, `${small.verdict.by}`);
+  assert.ok(Math.abs(small.allowance.value) < 1 / 64);
+  assert.deepEqual(small.rescues[0], { kind: 'retrim', step: 0, to: [3.5, 3.5], anew: true });
+  const large = found(mill, '1: 3 5/8 x 3 5/8; 2: 6 3/4 x 3 5/8; 3: 6 3/4 x 6 3/4');
+  assert.deepEqual(large.verdict.kind, 'trim');
+  assert.ok(large.rescues.some((one) => one.kind === 'retrim' && !one.anew));
+  // trimmed right and sewn 1/16 in too wide: no slip
+  assert.equal(found(mill, '1: 3 1/2 x 3 1/2; 2: 6 3/8 x 3 1/2; 3: 6 3/8 x 6 3/8').verdict.kind, 'wide');
+});
+
+test('seams are said to hold only if pieces are cut right where the sizes cannot tell', () => {
+  // derived: the goose triangle, too large by d, moves 0.65, 0.35, 0.29 and 0.35 of d, the seams -1.41, -1.41, -2.83 and -1.41; the sky
+  // triangles move 1/2, 1/2, 1 and 1/2: in the same proportion as the seams, which no size tells apart
+  const lone = found(goose(), '1: 4 3/4 x 2 3/8; 2: 4 5/16 x 2 3/8');
+  const sky = goose().pieces.find(({ cut }) => cut.shape === 'half-square')?.label;
+  assert.equal(lone.verdict.kind, 'wide');
+  assert.ok(lone.untold.includes(sky as string), lone.untold.join());
+  // of a cabin measured at twelve steps every log would be found
+  const true12 =
+    '1: 3 1/2 x 2 1/2; 2: 3 1/2 x 3 1/2; 3: 4 1/2 x 3 1/2; 4: 4 1/2 x 4 1/2; 5: 5 1/2; 6: x 5 1/2; 7: 6 1/2; 8: x 6 1/2';
+  assert.deepEqual(found(cabin('1'), true12).untold, []);
 });
 
 test('true sizes are said to be true, and nothing is to be saved', () => {

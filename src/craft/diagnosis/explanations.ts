@@ -1,11 +1,16 @@
-// What could have made the sizes what they are? A habit of the seam alone; or a habit, and one kind of piece cut wrong; or a habit,
-// and two pieces that changed places. Each says by how much it would move every size.
+// What could have made the sizes what they are? A habit of the seam alone; or a habit, and one kind of piece cut wrong, one way or
+// both; or a habit, and units trimmed to a wrong mark; or a habit, and two pieces that changed places. Each says by how much it would
+// move every size.
 import type { CutTerm, SewnBlock, SizeModel } from '#craft/accuracy';
 
 export type Explanation =
   | { readonly kind: 'habit' }
   /** All pieces of one label are cut too large, or too small; of a rectangle one side. */
   | { readonly kind: 'cut'; readonly piece: string; readonly side: 0 | 1 }
+  /** The same, both ways, by as much or not: of a rectangle its sides, of other pieces across and down the block. */
+  | { readonly kind: 'cut-both'; readonly piece: string }
+  /** What a step made is trimmed to another size than its own, both ways by as much. */
+  | { readonly kind: 'trim'; readonly step: number }
   /** Of several of one label in a top a single one, or one of those that the sizes measured do not tell apart: by their places. */
   | { readonly kind: 'one'; readonly piece: string; readonly side: 0 | 1; readonly at: readonly number[] }
   /** Each lies where the other should: by their labels. */
@@ -17,7 +22,13 @@ export interface Candidate {
   readonly moves: (model: SizeModel) => number;
   /** Whether how much it moves them is still to be found. */
   readonly isFree: boolean;
+  /** What a size grows by for each unit of a second slip, that is found besides. */
+  readonly also?: (model: SizeModel) => number;
 }
+
+/** What each slip whose amount is still to be found does to a size. */
+export const slipsOf = ({ moves, isFree, also }: Candidate): readonly Candidate['moves'][] =>
+  isFree ? [moves, ...(also === undefined ? [] : [also])] : [];
 
 export const habitAlone: Candidate = { explanation: { kind: 'habit' }, moves: () => 0, isFree: false };
 
@@ -31,7 +42,8 @@ export const candidatesFor = (block: SewnBlock, models: readonly SizeModel[]): r
       isFree: true,
     }),
   );
-  return [habitAlone, ...single, ...swaps(block, [...terms.values()])];
+  const sides = [...terms.values()];
+  return [habitAlone, ...single, ...wrongBothWays(models, sides), ...trims(models), ...swaps(block, sides)];
 };
 
 /**
@@ -75,6 +87,30 @@ const shapeOf = (moves: readonly number[]): string => {
 
 const growsAt = ({ cuts }: SizeModel, patch: number, side: 0 | 1): number =>
   cuts.reduce((all, term) => (term.patch === patch && term.side === side ? all + term.grows : all), 0);
+const wrongBothWays = (models: readonly SizeModel[], sides: readonly PieceSide[]): readonly Candidate[] =>
+  [...new Set(sides.map(({ piece }) => piece))].flatMap((piece): readonly Candidate[] => {
+    const own = sides.filter((one) => one.piece === piece).map(({ side }) => side);
+    const [first, second] =
+      own.length === 2
+        ? ([0, 1] as const).map((side) => (model: SizeModel) => grows(model, piece, side))
+        : (['across', 'down'] as const).map(
+            (way) => (model: SizeModel) => (model.way === way ? grows(model, piece, own[0] as 0 | 1) : 0),
+          );
+    const tells = (moves: Candidate['moves'] | undefined): moves is Candidate['moves'] =>
+      moves !== undefined && models.some((model) => Math.abs(moves(model)) > 1e-9);
+    if (!tells(first) || !tells(second)) return [];
+    return [{ explanation: { kind: 'cut-both', piece }, moves: first, also: second, isFree: true }];
+  });
+
+const trims = (models: readonly SizeModel[]): readonly Candidate[] =>
+  [...new Set(models.flatMap(({ trims: terms }) => (terms ?? []).map(({ step }) => step)))]
+    .sort((a, b) => a - b)
+    .map((step) => ({
+      explanation: { kind: 'trim', step },
+      moves: ({ trims: terms }) =>
+        (terms ?? []).reduce((all, term) => (term.step === step ? all + term.grows : all), 0),
+      isFree: true,
+    }));
 
 type PieceSide = Pick<CutTerm, 'piece' | 'side'>;
 

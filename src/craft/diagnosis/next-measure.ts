@@ -3,15 +3,8 @@
 import { type Care, type SizeModel, sensitivity, type Way } from '#craft/accuracy';
 import type { Length } from '#craft/measure';
 import { fitOf, product, whitenerFor } from '#ground/least-squares';
-import {
-  allowanceMoves,
-  type Evidence,
-  foretold,
-  ownVariance,
-  readingVariance,
-  sizeName,
-  type Weighed,
-} from './weigh.ts';
+import { type Evidence, ownVariance, readingVariance, sizeName } from './evidence.ts';
+import { allowanceMoves, foretold, type Weighed } from './weigh.ts';
 
 export interface NextMeasure {
   readonly step: number;

@@ -16,6 +16,8 @@ export type Rescue =
   | { readonly kind: 'resew'; readonly steps: readonly number[]; readonly allowance: Length }
   /** Unpick, and put in a piece of the right size, or the right piece. */
   | { readonly kind: 'replace'; readonly pieces: readonly string[]; readonly steps: readonly number[] }
+  /** Units that a step made are trimmed wrong: to their size where they are too large, else made anew. */
+  | { readonly kind: 'retrim'; readonly step: number; readonly to: Both; readonly anew: boolean }
   /** Sew all that is still to come with this allowance. */
   | { readonly kind: 'make-up'; readonly from: number; readonly allowance: Length }
   /** When the block is done: strips at its sides, and at top and bottom, that bring it to a size, unfinished. */
@@ -43,6 +45,9 @@ export type Fault =
       /** Places of it in a top, where not all of the label are wrong. */
       readonly at?: readonly number[] | null;
     }
+  /** Wrong both ways. */
+  | { readonly kind: 'cut-both'; readonly piece: string }
+  | { readonly kind: 'trim'; readonly step: number; readonly by: Length }
   | { readonly kind: 'swap'; readonly pieces: readonly [string, string] };
 
 export interface Wrong {
@@ -88,7 +93,7 @@ const trims = (wrong: Wrong): readonly Rescue[] => {
 
 /** The piece that is too large, where it lies at an edge of the unit. */
 const outerPiece = ({ fault, models, step }: Wrong): string | null => {
-  if (fault.kind !== 'cut') return null;
+  if (fault.kind !== 'cut' && fault.kind !== 'cut-both') return null;
   const ends = models.flatMap((model) => (model.step === step ? [model.cuts[0], model.cuts.at(-1)] : []));
   return ends.some((end) => end?.piece === fault.piece) ? fault.piece : null;
 };
@@ -126,6 +131,12 @@ export const seamsAgain = (wrong: Wrong): readonly Rescue[] => {
       const allowance = length(seam + fault.by / 2);
       const isSound = allowance >= inches(wrong, sound.least) - 1e-9 && allowance <= inches(wrong, sound.most) + 1e-9;
       return fault.orSeam !== null && isSound ? [{ kind: 'resew', steps: [fault.orSeam], allowance }, anew] : [anew];
+    }
+    case 'cut-both':
+      return [{ kind: 'replace', pieces: [fault.piece], steps: stepsTaking(wrong, fault.piece) }];
+    case 'trim': {
+      const to = wrong.block.steps[fault.step]?.unfinished;
+      return to === undefined ? [] : [{ kind: 'retrim', step: fault.step, to, anew: fault.by < 0 }];
     }
     case 'swap': {
       const steps = [...new Set(fault.pieces.flatMap((piece) => stepsTaking(wrong, piece)))].sort((a, b) => a - b);

@@ -4,9 +4,10 @@ import { type SizeModel, usualCare } from '#craft/accuracy';
 import { type Length, type LengthProblem, length, type Unit } from '#craft/measure';
 import { type Rational, toNumber } from '#ground/exact';
 import { done, type Outcome, refused } from '#ground/outcome';
+import { evidenceFor } from './evidence.ts';
 import { habitAlone } from './explanations.ts';
 import { finenessOf, lengthRead } from './readings.ts';
-import { evidenceFor, type Interval, weigh } from './weigh.ts';
+import { type Interval, weigh } from './weigh.ts';
 
 /** What to cut and what it should measure. */
 export interface SeamTest {

@@ -3,11 +3,12 @@
 import { type Care, type SewnBlock, type SizeModel, seamsCrossed, sensitivity, type Way } from '#craft/accuracy';
 import { inchIn, type Length, length, type Unit } from '#craft/measure';
 import type { TopPlan } from '#craft/plan';
-import { inNinetyFive, rareChiSquare } from '#ground/least-squares';
+import { rareChiSquare } from '#ground/least-squares';
 import { never } from '#ground/outcome';
+import type { Evidence } from './evidence.ts';
 import type { Candidate } from './explanations.ts';
 import type { Readings } from './readings.ts';
-import type { Evidence, Interval, Weighed } from './weigh.ts';
+import { type Interval, mixed, type Weighed } from './weigh.ts';
 
 export type Verdict =
   /** Nothing that could be told from the reading. */
@@ -22,6 +23,10 @@ export type Verdict =
       /** Of several of that label in a top the one, or one of these, by their places; missing: all. */
       readonly at?: readonly number[];
     }
+  /** Cut too large by the first of it one way, and by the second the other: of a rectangle its two sides, else across and down. */
+  | { readonly kind: 'cut-both'; readonly piece: string; readonly by: readonly [Length, Length] }
+  /** What the step made is trimmed to a size so much too large; below zero: too small. */
+  | { readonly kind: 'trim'; readonly step: number; readonly by: Length }
   | { readonly kind: 'swap'; readonly pieces: readonly [string, string] }
   /** The first two agree with what was measured. */
   | { readonly kind: 'unclear' }
@@ -45,26 +50,20 @@ export interface Case {
 
 /** Different sizes below which nothing is said; and how far limits may lie from the estimate, in inches. Our own figures. */
 const enough = { sizes: 3, half: 1 / 32 } as const;
-/** How much likelier than the next it must be to be said, and not to let it count toward the seam; marks that are a little slip. Our own figures. */
-const likely = { said: 3, slip: 1.5 } as const;
+/** How much likelier than the next it must be to be said, and not to let it count toward the seam; marks that are a little slip; the share of a slip that is sure. Our own figures. */
+const likely = { said: 3, counted: 5, slip: 1.5, sure: 0.95 } as const;
 
 /** A share of the allowance that each may be off, as by the wrong edge of the foot; and a piece cut by the wrong line, in inches. Our own figures. */
 const explains = { habit: 1 / 2, slip: 1 / 4 } as const;
 
-/** The seams as all explanations worth considering have them, each by its share. */
+/** The seams as all explanations worth considering have them, each by its share: of those whose slip these sizes tell. */
 export const overall = (weighed: readonly Weighed[]): Interval => {
-  const most = weighed[0]?.share ?? 0;
-  const counted = weighed.filter(({ share }) => share * likely.said >= most);
-  const all = counted.reduce((sum, { share }) => sum + share, 0);
-  if (all === 0)
+  const told = weighed.filter(({ isTold }) => isTold);
+  const most = told[0]?.share ?? 0;
+  const counted = told.filter(({ share }) => share * likely.counted >= most);
+  if (counted.length === 0)
     return { value: length(0), low: length(Number.NEGATIVE_INFINITY), high: length(Number.POSITIVE_INFINITY) };
-  const mean = counted.reduce((sum, { share, allowance }) => sum + (share / all) * allowance.value, 0);
-  const variance = counted.reduce((sum, { share, allowance: { value, high } }) => {
-    const deviation = (high - value) / inNinetyFive;
-    return sum + (share / all) * (deviation ** 2 + (value - mean) ** 2);
-  }, 0);
-  const half = inNinetyFive * Math.sqrt(variance);
-  return { value: length(mean), low: length(mean - half), high: length(mean + half) };
+  return mixed(counted.flatMap(({ parts }) => parts));
 };
 
 export interface Judging extends Case {
@@ -82,11 +81,13 @@ interface Judged {
 /** One wrong cut or an exchange may bring a size any way off; seams and slips together only so far. */
 export const judged = (of: Judging): Judged => {
   const told = judgedBySize(of);
-  const isOneSlip = told.verdict.kind === 'cut' || told.verdict.kind === 'swap';
+  const isOneSlip = slips.has(told.verdict.kind);
   const isSewable = Math.abs(told.likeliest?.allowance.value ?? 0) <= explains.habit * of.seam;
   const far = isOneSlip && isSewable ? null : furthestOff(of);
   return far === null ? told : { verdict: { kind: 'far-off', step: far.step, way: far.way }, likeliest: null };
 };
+
+const slips: ReadonlySet<Verdict['kind']> = new Set(['cut', 'cut-both', 'trim', 'swap']);
 
 /** The size that is furthest beyond what seams and a slip explain; null where all are within. */
 const furthestOff = ({ evidence, seam, unit }: Judging): SizeModel | null => {
@@ -102,10 +103,10 @@ const furthestOff = ({ evidence, seam, unit }: Judging): SizeModel | null => {
 const judgedBySize = (of: Judging): Judged => {
   const { evidence, weighed, allowance } = of;
   const likeliest = weighed[0] ?? null;
-  const overSeams = evidence.models.filter((model) => seamsCrossed(model) > 0).length;
-  const half = allowance.high - allowance.value;
-  if (likeliest === null || overSeams < enough.sizes || half > enough.half * inchIn[of.unit])
-    return { verdict: { kind: 'too-few' }, likeliest };
+  const overSeams = evidence.models.filter((model) => seamsCrossed(model) + (model.trims?.length ?? 0) > 0).length;
+  const half = (allowance.high - allowance.low) / 2;
+  const isVague = half > enough.half * inchIn[of.unit] && likeliest !== null && !isSureSlip(likeliest);
+  if (likeliest === null || overSeams < enough.sizes || isVague) return { verdict: { kind: 'too-few' }, likeliest };
   if (likeliest.chiSquare > rareChiSquare(Math.max(1, likeliest.degrees)))
     return { verdict: { kind: 'several' }, likeliest };
   const said = saidOf(of, likeliest);
@@ -114,10 +115,15 @@ const judgedBySize = (of: Judging): Judged => {
     : { verdict: verdictFrom(of, said), likeliest: said };
 };
 
+/** Said even where the seams beside it are told but roughly. */
+const isSureSlip = ({ candidate, share, isTold }: Weighed): boolean =>
+  candidate.explanation.kind !== 'habit' && isTold && share >= likely.sure;
+
 /** Null where two explanations are nearly as likely, and would have different things done. */
 const saidOf = (of: Judging, likeliest: Weighed): Weighed | null => {
   const next = of.weighed[1];
   if (next === undefined || likeliest.share >= likely.said * next.share) return likeliest;
+  if (isOfOnePiece(likeliest, next)) return likeliest;
   const habit = [likeliest, next].find(({ candidate }) => candidate.explanation.kind === 'habit');
   const slip = [likeliest, next].find(({ cut }) => cut !== null)?.cut;
   if (habit === undefined || !slip) return null;
@@ -126,7 +132,15 @@ const saidOf = (of: Judging, likeliest: Weighed): Weighed | null => {
   return Math.abs(slip.value) <= little ? habit : null;
 };
 
-const verdictFrom = (of: Judging, { candidate, cut }: Weighed): Verdict => {
+/** One wrong cut, one way or both: either way the piece is cut anew. */
+const isOfOnePiece = (...weighed: readonly [Weighed, Weighed]): boolean => {
+  const [one, other] = weighed.map(({ candidate: { explanation } }) =>
+    explanation.kind === 'cut' || explanation.kind === 'cut-both' ? explanation.piece : null,
+  );
+  return one !== null && one === other;
+};
+
+const verdictFrom = (of: Judging, { candidate, cut, other }: Weighed): Verdict => {
   const { allowance } = of;
   const { explanation } = candidate;
   switch (explanation.kind) {
@@ -144,6 +158,14 @@ const verdictFrom = (of: Judging, { candidate, cut }: Weighed): Verdict => {
       const { piece, at } = explanation;
       return { kind: 'cut', piece, by: (cut as Interval).value, orSeam: null, at };
     }
+    case 'cut-both':
+      return {
+        kind: 'cut-both',
+        piece: explanation.piece,
+        by: [(cut as Interval).value, (other as Interval).value],
+      };
+    case 'trim':
+      return { kind: 'trim', step: explanation.step, by: (cut as Interval).value };
     case 'swap':
       return { kind: 'swap', pieces: explanation.pieces };
     default:

@@ -1,11 +1,15 @@
 // Straight-line models fitted to values that are uncertain, and uncertain together: generalised least squares with a known
 // covariance. Small and dense; nothing about cloth.
 
+export { type ErrorShape, limitsOfMixture, type Part, shapeOf, shareBelow } from './errors.ts';
+
 /** By rows; symmetric. */
 export type Matrix = readonly (readonly number[])[];
 
 export interface Fit {
   readonly coefficients: readonly number[];
+  /** By coefficient: what it takes of each value. */
+  readonly weights: Matrix;
   /** Of the coefficients. */
   readonly covariance: Matrix;
   /** Sum of the squared residuals, each against its own uncertainty. */
@@ -25,6 +29,10 @@ export const whitenerFor = (covariance: Matrix): Whitener => {
   return (values) => forward(lower, values);
 };
 
+/** @throws RangeError where it is not positive definite */
+export const logDeterminant = (covariance: Matrix): number =>
+  cholesky(covariance).reduce((all, row, i) => all + 2 * Math.log(row[i] as number), 0);
+
 /**
  * @param values whitened
  * @param columns by coefficient, whitened
@@ -35,12 +43,14 @@ export const fitOf = (values: readonly number[], columns: readonly (readonly num
   const normal = columns.map((a) => columns.map((b) => product(a, b)));
   const covariance = inverse(normal);
   if (covariance === null) return null;
-  const right = columns.map((column) => product(column, values));
-  const coefficients = covariance.map((row) => product(row, right));
+  const weights = covariance.map((row) =>
+    values.map((_, i) => row.reduce((all, by, j) => all + by * (columns[j]?.[i] as number), 0)),
+  );
+  const coefficients = weights.map((row) => product(row, values));
   const residuals = values.map((value, i) =>
     columns.reduce((rest, column, j) => rest - (coefficients[j] as number) * (column[i] as number), value),
   );
-  return { coefficients, covariance, chiSquare: product(residuals, residuals) };
+  return { coefficients, weights, covariance, chiSquare: product(residuals, residuals) };
 };
 
 export const product = (a: readonly number[], b: readonly number[]): number =>
@@ -88,14 +98,24 @@ const forward = (lower: Matrix, values: readonly number[]): readonly number[] =>
   return solved;
 };
 
-/** Of one or two rows: models here have no more coefficients. */
+/**
+ * Rows and columns swept out one after another, for matrices of a few rows, symmetric and positive.
+ *
+ * @returns null where a row is, but for a billionth, made of the others
+ */
 const inverse = (matrix: Matrix): Matrix | null => {
-  const [[a = 0, b = 0] = [], [, d = 0] = []] = matrix;
-  if (matrix.length === 1) return a > 0 ? [[1 / a]] : null;
-  const determinant = a * d - b * b;
-  if (determinant <= 1e-12 * a * d || determinant === 0) return null;
-  return [
-    [d / determinant, -b / determinant],
-    [-b / determinant, a / determinant],
-  ];
+  const n = matrix.length;
+  const rows = matrix.map((row, i) => [...row, ...row.map((_, j) => (i === j ? 1 : 0))]);
+  for (let i = 0; i < n; i++) {
+    const row = rows[i] as number[];
+    const pivot = row[i] as number;
+    if (pivot <= 1e-9 * (matrix[i]?.[i] as number)) return null;
+    for (let j = 0; j < 2 * n; j++) row[j] = (row[j] as number) / pivot;
+    rows.forEach((other, k) => {
+      const by = other[i] as number;
+      if (k === i || by === 0) return;
+      for (let j = 0; j < 2 * n; j++) other[j] = (other[j] as number) - by * (row[j] as number);
+    });
+  }
+  return rows.map((row) => row.slice(n));
 };

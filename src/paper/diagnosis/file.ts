@@ -1,5 +1,5 @@
 // A diagnosis as JSON values, for other programs.
-import type { Diagnosis, Interval, Rescue, SeamTestFound, Weighed } from '#craft/diagnosis';
+import type { Diagnosis, Explanation, Interval, Rescue, SeamTestFound, Verdict, Weighed } from '#craft/diagnosis';
 import type { Length, Unit } from '#craft/measure';
 import { blockPartNames, type PartNames } from './part-names.ts';
 import { adviceOn, rescueTexts, seamTestAdvice } from './sentences.ts';
@@ -16,8 +16,8 @@ export const toDiagnosisFile = (block: string, diagnosis: Diagnosis, names: Part
     seam: diagnosis.seam,
     readTo: diagnosis.fineness,
     advice: adviceOn(diagnosis, names),
-    verdict:
-      verdict.kind === 'cut' && verdict.orSeam !== null ? { ...verdict, orSeam: fromOne(verdict.orSeam) } : verdict,
+    verdict: verdictFromOne(verdict),
+    untold: diagnosis.untold,
     allowance: taken(diagnosis.seam, diagnosis.allowance),
     explanations: diagnosis.ranked.map((weighed) => explained(diagnosis.seam, weighed)),
     next: next && { step: fromOne(next.step), way: next.way, comesTo: next.comesTo },
@@ -27,22 +27,38 @@ export const toDiagnosisFile = (block: string, diagnosis: Diagnosis, names: Part
   };
 };
 
+const verdictFromOne = (verdict: Verdict): Verdict => {
+  switch (verdict.kind) {
+    case 'cut':
+      return verdict.orSeam === null ? verdict : { ...verdict, orSeam: fromOne(verdict.orSeam) };
+    case 'trim':
+      return { ...verdict, step: fromOne(verdict.step) };
+    default:
+      return verdict;
+  }
+};
+
 const fromOne = (step: number): number => step + 1;
 
 /** What each seam takes from a piece; null where nothing is known. */
 const taken = (seam: Length, { value, low, high }: Interval): unknown =>
   Number.isFinite(low) ? { value: seam + value, low: seam + low, high: seam + high } : null;
 
-const explained = (seam: Length, { candidate, share, allowance, cut }: Weighed): unknown => ({
-  ...candidate.explanation,
+const explained = (seam: Length, { candidate, share, allowance, cut, other }: Weighed): unknown => ({
+  ...explanationFromOne(candidate.explanation),
   share,
   allowance: taken(seam, allowance),
   ...(cut === null ? {} : { tooLarge: cut }),
+  ...(other === null ? {} : { tooLargeOtherWay: other }),
 });
+
+const explanationFromOne = (explanation: Explanation): Explanation =>
+  explanation.kind === 'trim' ? { ...explanation, step: fromOne(explanation.step) } : explanation;
 
 const numbered = (rescue: Rescue): Rescue => {
   switch (rescue.kind) {
     case 'trim':
+    case 'retrim':
       return { ...rescue, step: fromOne(rescue.step) };
     case 'make-up':
       return { ...rescue, from: fromOne(rescue.from) };

@@ -44,14 +44,18 @@ export const adviceOn = (diagnosis: Diagnosis, names: PartNames = blockPartNames
       return tooFew(diagnosis);
     case 'true':
       return {
-        what: `Your seams are true: they take ${seamRange(diagnosis)}, and the sizes are as near as ${sizesRead(diagnosis)} can tell.`,
+        what: `Your seams are true${ifCutRight(diagnosis, names)}: they take ${seamRange(diagnosis)}, and the sizes are as near as ${sizesRead(diagnosis)} can tell.`,
         mend: 'Sew on as you are, and measure again after the next round.',
       };
     case 'wide':
     case 'narrow':
-      return habit(diagnosis, verdict.kind);
+      return habit(diagnosis, verdict.kind, names);
     case 'cut':
       return wrongCut(diagnosis, verdict, names);
+    case 'cut-both':
+      return wrongBothWays(diagnosis, verdict, names);
+    case 'trim':
+      return wrongTrim(diagnosis, verdict, names);
     case 'swap':
       return {
         what: `Pieces ${inWords([...verdict.pieces])} have changed places: each lies where the other should.`,
@@ -121,7 +125,7 @@ const farOff = ({ sizes, unit, of }: Diagnosis, { step, way }: Extract<Verdict, 
 
 const wayWords = { across: 'width', down: 'height' } as const;
 
-const habit = (diagnosis: Diagnosis, kind: 'wide' | 'narrow'): Advice => {
+const habit = (diagnosis: Diagnosis, kind: 'wide' | 'narrow', names: PartNames): Advice => {
   const { unit, seam, allowance, whole } = diagnosis;
   const off = whole === null ? null : [...whole.before].sort((a, b) => Math.abs(b) - Math.abs(a))[0];
   const block =
@@ -130,7 +134,7 @@ const habit = (diagnosis: Diagnosis, kind: 'wide' | 'narrow'): Advice => {
       : `, so that the ${diagnosis.of} would come out ${saidOff(off, unit)} too ${off < 0 ? 'small' : 'large'}`;
   const guide = kind === 'wide' ? 'nearer to the needle' : 'further from the needle';
   return {
-    what: `Each seam takes ${seamRange(diagnosis)} from a piece instead of ${lengthText(seam, unit)}${block}.`,
+    what: `Each seam takes ${seamRange(diagnosis)} from a piece instead of ${lengthText(seam, unit)}${ifCutRight(diagnosis, names)}${block}.`,
     mend: `Move the guide ${saidOff(allowance.value, unit)} ${guide}, and make sure of it with the seam test.`,
   };
 };
@@ -155,6 +159,62 @@ const wrongCut = (
   };
 };
 
+const wrongBothWays = (
+  diagnosis: Diagnosis,
+  { piece, by }: Extract<Verdict, { kind: 'cut-both' }>,
+  names: PartNames,
+): Advice => {
+  const { unit } = diagnosis;
+  const { called, verb } = names(piece, null);
+  const ways = by.map((one) => tooLarge(one, unit)) as [string, string];
+  const best = diagnosis.rescues.find(({ kind }) => kind === 'replace') ?? null;
+  return {
+    what: `${capital(called)} ${verb} cut wrong both ways, about ${ways[0]} one way and ${ways[1]} the other; the seams take ${seamRange(diagnosis)}.`,
+    mend: `Measure ${called} both ways before it is sewn, and ${lowered(rescueText(diagnosis, best, names) ?? 'cut it anew.')}`,
+  };
+};
+
+/** "1/8 in too large". */
+const tooLarge = (by: number, unit: Unit): string => `${saidOff(by, unit)} too ${by > 0 ? 'large' : 'small'}`;
+
+const wrongTrim = (
+  diagnosis: Diagnosis,
+  { step, by }: Extract<Verdict, { kind: 'trim' }>,
+  names: PartNames,
+): Advice => {
+  const { unit } = diagnosis;
+  const retrim = diagnosis.rescues.find(({ kind }) => kind === 'retrim') ?? null;
+  return {
+    what: `What step ${step + 1} made is trimmed ${trimmedTo(diagnosis, step, by) ?? tooLarge(by, unit)}; the seams take ${seamRange(diagnosis)}.`,
+    mend: `Measure such a unit before it is sewn, and ${lowered(rescueText(diagnosis, retrim, names) ?? 'trim it again.')}`,
+  };
+};
+
+/** "to 3 1/4 in instead of 3 1/2 in"; null where the step is not known by a rescue. */
+const trimmedTo = ({ rescues, unit }: Diagnosis, step: number, by: number): string | null => {
+  const retrim = rescues.find((one) => one.kind === 'retrim' && one.step === step);
+  if (retrim?.kind !== 'retrim') return null;
+  const [across, down] = retrim.to;
+  const isSquare = Math.abs(across - down) < 1e-9;
+  const text = (size: number): string => lengthText(near(size, unit), unit);
+  return isSquare
+    ? `to ${text(across + by)} instead of ${text(across)}`
+    : `to ${text(across + by)} × ${text(down + by)} instead of ${text(across)} × ${text(down)}`;
+};
+
+/** Of how many pieces the names are told. */
+const fewPieces = 3;
+
+/** " (if A and B are cut right, which these sizes do not tell)": where a wrong cut of them would look like wrong seams. */
+const ifCutRight = ({ untold, of }: Diagnosis, names: PartNames): string => {
+  if (untold.length === 0) return '';
+  const named =
+    untold.length > fewPieces
+      ? `the ${partsWords[of]} are`
+      : `${inWords(untold.map((piece) => names(piece, null).short))} ${untold.length === 1 ? names(untold[0] as string, null).verb : 'are'}`;
+  return ` (if ${named} ${of === 'block' ? 'cut ' : ''}right, which these sizes do not tell)`;
+};
+
 const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 const unclear = (diagnosis: Diagnosis, names: PartNames): Advice => {
@@ -172,7 +232,7 @@ const unclear = (diagnosis: Diagnosis, names: PartNames): Advice => {
 
 /** "seams of 9/32 in", "C cut ⅛ in too wide", "B and D exchanged". */
 export const explanationText = (
-  { candidate, allowance, cut }: Weighed,
+  { candidate, allowance, cut, other }: Weighed,
   { seam, unit }: Diagnosis,
   names: PartNames,
 ): string => {
@@ -184,8 +244,12 @@ export const explanationText = (
     case 'cut':
     case 'one': {
       const { short, made } = names(explanation.piece, explanation.kind === 'one' ? explanation.at : null);
-      return `${short}${made === 'cut' ? ' cut' : ''} ${saidOff(cut?.value ?? 0, unit)} too ${(cut?.value ?? 0) > 0 ? 'large' : 'small'}`;
+      return `${short}${made === 'cut' ? ' cut' : ''} ${tooLarge(cut?.value ?? 0, unit)}`;
     }
+    case 'cut-both':
+      return `${explanation.piece} cut wrong both ways, ${tooLarge(cut?.value ?? 0, unit)} and ${tooLarge(other?.value ?? 0, unit)}`;
+    case 'trim':
+      return `what step ${explanation.step + 1} made trimmed ${tooLarge(cut?.value ?? 0, unit)}`;
     case 'swap':
       return `${inWords([...explanation.pieces])} exchanged`;
     default:
@@ -222,6 +286,12 @@ const rescueText = (diagnosis: Diagnosis, rescue: Rescue | null, names: PartName
       return rescue.pieces.length === 1
         ? `Unpick ${stepsText(rescue.steps)} and put in a newly cut ${rescue.pieces[0]}.`
         : `Unpick from step ${(rescue.steps[0] as number) + 1} on and put ${inWords([...rescue.pieces])} each where the board shows it.`;
+    case 'retrim': {
+      const to = sizeText(rescue.to, unit);
+      return rescue.anew
+        ? `Make the units of step ${rescue.step + 1} anew and trim each to ${to}.`
+        : `Unpick the units of step ${rescue.step + 1} and trim each to ${to}.`;
+    }
     case 'strips': {
       const marks = unit === 'in' ? rational(1, 8) : rational(1, 10);
       const cut = rescue.cut.map((width) => lengthText(upToMark(width, marks).size, unit));

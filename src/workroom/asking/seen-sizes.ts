@@ -201,7 +201,7 @@ const pictureOf = (plan: QuiltPlan, block: BlockPlan, diagnosis: Diagnosis): Dra
   const strips = rescues.find((rescue) => rescue.kind === 'strips');
   const unpicked = rescues.flatMap((one) => (one.kind === 'resew' || one.kind === 'replace' ? one.steps : []));
   const again = [...new Set(unpicked)].map((one) => one + 1);
-  const pieces = verdict.kind === 'cut' ? [verdict.piece] : verdict.kind === 'swap' ? verdict.pieces : [];
+  const pieces = piecesBlamed(verdict);
   const isWhole = last === block.steps.length - 1;
   return drawWrongSize({
     block,
@@ -217,6 +217,18 @@ const pictureOf = (plan: QuiltPlan, block: BlockPlan, diagnosis: Diagnosis): Dra
     fitPt: fit,
     alt: altOf(step, { pieces, again, isTrimmed: trim !== undefined }),
   });
+};
+
+const piecesBlamed = (verdict: Diagnosis['verdict']): readonly string[] => {
+  switch (verdict.kind) {
+    case 'cut':
+    case 'cut-both':
+      return [verdict.piece];
+    case 'swap':
+      return verdict.pieces;
+    default:
+      return [];
+  }
 };
 
 const altOf = (
