@@ -3,6 +3,7 @@
 
 import { parseArgs } from 'node:util';
 import { openSolver } from '#solver';
+import { printDiagnosis } from './diagnosis.ts';
 import { printJoining } from './joining/growth.ts';
 import { printExamples } from './layouts/example-quilts.ts';
 import { printGrowth } from './layouts/growth.ts';
@@ -39,6 +40,11 @@ const parts: readonly { readonly name: string; readonly title: string; readonly 
   { name: 'plans', title: 'Plans of the example quilts', run: () => printPlans(solver) },
   { name: 'pressing', title: 'Seams that nest in the example quilts', run: () => printPressing() },
   { name: 'ways', title: 'Ways to make: the front', run: () => printWays() },
+  {
+    name: 'diagnosis',
+    title: 'Diagnosis: how often limits hold and slips are named, in 100',
+    run: () => printDiagnosis(problemsFor(20, 2_000)),
+  },
   { name: 'joining', title: 'Orders of joining', run: () => printJoining() },
   { name: 'printing', title: 'Printed patterns', run: () => printPrinting() },
   {

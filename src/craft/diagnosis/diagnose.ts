@@ -23,7 +23,7 @@ export interface Diagnosis {
   /** How much wider than that each allowance is, the turn of the cloth counted in; over all explanations worth considering. */
   readonly allowance: Interval;
   readonly verdict: Verdict;
-  /** Where seams are told: pieces whose wrong cut these sizes do not tell from them. What is said holds if they are cut right. */
+  /** Pieces whose wrong cut these sizes do not tell from wrong seams: what is said of the seams holds if they are cut right. */
   readonly untold: readonly string[];
   /** The likeliest first: those of at least a fiftieth, at most five. */
   readonly ranked: readonly Weighed[];
@@ -110,7 +110,7 @@ export const diagnosisOf = (of: Case): Diagnosis => {
     fineness,
     allowance,
     verdict,
-    untold: isOfSeams(verdict) ? untoldPieces(evidence, candidates) : [],
+    untold: untoldPieces(evidence, candidates),
     ranked: weighed.filter(({ share }) => share >= listed).slice(0, 5),
     next:
       verdict.kind === 'too-few'
@@ -129,8 +129,6 @@ export const diagnosisOf = (of: Case): Diagnosis => {
         : savedOf({ ...of, evidence, verdict, allowance }, likeliest)),
   };
 };
-
-const isOfSeams = ({ kind }: Verdict): boolean => kind === 'true' || kind === 'wide' || kind === 'narrow';
 
 const modelOf = (models: readonly SizeModel[], { step, way }: { readonly step: number; readonly way: Way }) =>
   models.find((model) => model.step === step && model.way === way);

@@ -3,7 +3,7 @@ import { test } from 'node:test';
 import type { BlockPlan } from '#craft';
 import { anywhere, type Care, type CutTerm, type SizeModel, sewByChance, sizeModels, usualCare } from '#craft/accuracy';
 import { length } from '#craft/measure';
-import { example, planned, quilt } from '#documents';
+import { example, inHundred, planned, quilt, straying, trials } from '#documents';
 import { chanceFrom } from '#ground/chance';
 import { type Diagnosis, diagnose, diagnosisOf } from './diagnose.ts';
 import type { Reading } from './readings.ts';
@@ -77,16 +77,9 @@ const diagnosed = (block: BlockPlan, models: readonly SizeModel[], list: readonl
     care: usualCare('in'),
   });
 
-/** A sample here; two thousand and more by `npm run fuzz`. */
-const trials = Number(process.env.SEAMSTEAD_RUNS ?? 400);
-const inHundred = (count: number): number => (100 * count) / trials;
-/** Two and a half deviations of a share of a sample, less those of two thousand, which are in what is asked. */
-const sampled = (share: number): number =>
-  250 * Math.sqrt(share * (1 - share)) * Math.max(0, 1 / Math.sqrt(trials) - 1 / Math.sqrt(2_000));
-
 /** In hundreds, of 95 that are promised. */
 const assertHeld = (held: number, least = 93.5, most = 96.5): void => {
-  const slack = sampled(0.95);
+  const slack = straying(0.95);
   assert.ok(inHundred(held) >= least - slack && inHundred(held) <= most + slack, `${inHundred(held)}`);
 };
 
@@ -168,7 +161,7 @@ const isMoved = (models: readonly SizeModel[], piece: string): boolean =>
   );
 
 const assertNamed = ({ first, among }: { readonly first: number; readonly among: number }): void =>
-  assert.ok(first >= 90 - sampled(0.9) && among >= 97 - sampled(0.97), `${first} ${among}`);
+  assert.ok(first >= 90 - straying(0.9) && among >= 97 - straying(0.97), `${first} ${among}`);
 
 const perfect: Care = { cut: length(0), seam: length(0) };
 

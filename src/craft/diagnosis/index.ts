@@ -4,6 +4,7 @@ export {
   type Diagnosis,
   diagnose,
   diagnoseTop,
+  diagnosisOf,
   type MeasuredSize,
 } from './diagnose.ts';
 export type { Explanation } from './explanations.ts';

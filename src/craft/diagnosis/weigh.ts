@@ -47,7 +47,8 @@ export const allowanceMoves = (model: SizeModel): number => -sensitivity(model).
 interface Fitted {
   readonly candidate: Candidate;
   readonly fit: Fit;
-  readonly part: Omit<Part, 'share'>;
+  /** As `Roughness` has them. */
+  readonly errors: Roughness['errors'];
   /** Twice what speaks against it. */
   readonly score: number;
 }
@@ -114,8 +115,6 @@ const fittedTo = (
   const columns = [allowanceMoves, ...free].map((moves) => whiten(evidence.models.map(moves)));
   const fit = fitOf(whiten(values), columns);
   if (fit === null) return null;
-  const deviation = Math.sqrt(fit.covariance[0]?.[0] as number);
-  const weights = fit.weights[0] as readonly number[];
   const usual = (slips.usual * evidence.care.cut) ** 2;
   const unlikely = free.reduce(
     (all, _, i) => all - 2 * Math.log(densityOf(fit.coefficients[i + 1] as number, usual + varianceOf(fit, i + 1))),
@@ -124,10 +123,7 @@ const fittedTo = (
   return {
     candidate,
     fit,
-    part: {
-      value: fit.coefficients[0] as number,
-      shape: shapeOf({ deviation, deviations: errors.map((error) => product(weights, error)) }),
-    },
+    errors,
     score:
       fit.chiSquare +
       score -
@@ -179,7 +175,7 @@ export const untoldPieces = (evidence: Evidence, candidates: readonly Candidate[
 const weighedFrom = (evidence: Evidence, fits: readonly Fitted[], shareOf: (one: Fitted) => number): Weighed => {
   const likeliest = fits.reduce((a, b) => (b.score < a.score ? b : a));
   const { candidate, fit } = likeliest;
-  const parts = fits.map((one) => ({ ...one.part, share: shareOf(one) }));
+  const parts = fits.map((one) => partOf(one, Math.max(shareOf(one), Number.MIN_VALUE)));
   const share = parts.reduce((all, part) => all + part.share, 0);
   const found = slipsOf(candidate).map((_, i) => slipFrom(fit, i + 1));
   const coarsest = slips.told * evidence.care.cut;
@@ -198,6 +194,16 @@ const weighedFrom = (evidence: Evidence, fits: readonly Fitted[], shareOf: (one:
   };
 };
 
+/** Share of all below which the shape of an error is not looked at. */
+const slight = 1e-4;
+
+const partOf = ({ fit, errors }: Fitted, share: number): Part => {
+  const deviation = Math.sqrt(varianceOf(fit, 0));
+  const weights = fit.weights[0] as readonly number[];
+  const deviations = share < slight ? [] : errors.map((error) => product(weights, error));
+  return { share, value: fit.coefficients[0] as number, shape: shapeOf({ deviation, deviations }) };
+};
+
 const slipFrom = (fit: Fit, i: number): Interval => {
   const value = fit.coefficients[i] as number;
   const half = inNinetyFive * Math.sqrt(varianceOf(fit, i));
@@ -207,7 +213,7 @@ const slipFrom = (fit: Fit, i: number): Interval => {
 /** What all say together, each by its share: the mean, and the limits of 95 of 100. */
 export const mixed = (parts: readonly Part[]): Interval => {
   const all = parts.reduce((sum, { share }) => sum + share, 0);
-  const likely = parts.filter(({ share }) => share >= 1e-4 * all);
+  const likely = parts.filter(({ share }) => share >= slight * all);
   const [low, high] = limitsOfMixture(likely);
   const mean = parts.reduce((sum, { share, value }) => sum + (share / all) * value, 0);
   return { value: length(mean), low: length(low), high: length(high) };
