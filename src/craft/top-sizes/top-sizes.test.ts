@@ -185,6 +185,13 @@ test('tops sewn by chance, with every piece of every block, spread as the formul
   }
 });
 
+test('a million rows with every cut and seam of every block at a limit stay within the worst case, and some reach it', () => {
+  const model = wholeOf(planOf(ninePatch, setOf('nine', { across: 2 })), 'across');
+  const [sewn] = simulate({ models: [model], care, habit: trueHabit, draws: 1_000_000, seed: 9, deviate: atLimits });
+  // derived: six squares and five seams, each at either limit: two rows in 2 048 have all of them one way
+  near(sewn?.furthest ?? 0, spreadOf(model, care, trueHabit).worst, 1e-12);
+});
+
 test('a row cut and sewn piece by piece, by its own sum, comes out as the model has it', () => {
   // the sum of nine cuts less eight seams, drawn without the model; simple-statistics: mean, standardDeviation
   const chance = chanceFrom(5);
