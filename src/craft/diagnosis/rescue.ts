@@ -24,6 +24,8 @@ export type Rescue =
   | { readonly kind: 'strips'; readonly to: Both; readonly finished: Both; readonly cut: Both }
   /** Of a top: blocks that are too large, to their size; all to the smallest, where they are too small (null). */
   | { readonly kind: 'trim-blocks'; readonly piece: string; readonly to: Both | null }
+  /** A single block that is off, by its places: taken out and trimmed; or another put in its place, where it is too small (null). */
+  | { readonly kind: 'trim-one'; readonly piece: string; readonly at: readonly number[]; readonly to: Both | null }
   /** The longer side is held fuller while it is sewn on. */
   | { readonly kind: 'ease'; readonly by: Length }
   /** Borders to come are cut to what the quilt measures, not to the plan. */

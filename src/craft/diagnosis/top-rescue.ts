@@ -29,7 +29,9 @@ const blocksTrimmed = (wrong: WrongTop): readonly Rescue[] => {
   const isSquare = placed !== undefined && Math.abs(placed.size[0] - placed.size[1]) < 1e-9;
   const side = (placed?.turn ?? 0) % 90 === 0 ? placed?.size[0] : undefined;
   const to = isSquare && side !== undefined ? length(side + 2 * seam) : null;
-  return [{ kind: 'trim-blocks', piece: fault.piece, to: fault.by > 0 && to !== null ? [to, to] : null }];
+  const trimmed: Both | null = fault.by > 0 && to !== null ? [to, to] : null;
+  const { piece, at } = fault;
+  return [at ? { kind: 'trim-one', piece, at, to: trimmed } : { kind: 'trim-blocks', piece, to: trimmed }];
 };
 
 const stripReplaced = (wrong: WrongTop): readonly Rescue[] =>

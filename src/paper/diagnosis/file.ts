@@ -67,6 +67,7 @@ const numbered = (rescue: Rescue): Rescue => {
       return { ...rescue, steps: rescue.steps.map(fromOne) };
     case 'strips':
     case 'trim-blocks':
+    case 'trim-one':
     case 'ease':
     case 'fit-borders':
     case 'widen-border':

@@ -152,10 +152,12 @@ const wrongCut = (
       ? ''
       : `, or the seam of step ${orSeam + 1} took ${saidOff(by / 2, unit)} too ${by > 0 ? 'little' : 'much'}`;
   const best =
-    diagnosis.rescues.find(({ kind }) => kind === 'resew' || kind === 'replace' || kind === 'trim-blocks') ?? null;
+    diagnosis.rescues.find(
+      ({ kind }) => kind === 'resew' || kind === 'replace' || kind === 'trim-blocks' || kind === 'trim-one',
+    ) ?? null;
   return {
     what: `${capital(called)} ${verb} ${made === 'cut' ? 'cut ' : ''}about ${saidOff(by, unit)} too ${wrong}${seam}; the other seams take ${seamRange(diagnosis)}.`,
-    mend: `Measure ${called} ${diagnosis.of === 'block' ? 'before it is sewn' : 'from raw edge to raw edge before sewing on'}, and ${lowered(rescueText(diagnosis, best, names) ?? 'cut it anew.')}`,
+    mend: `Measure ${at === undefined ? called : 'it'} ${diagnosis.of === 'block' ? 'before it is sewn' : 'from raw edge to raw edge before sewing on'}, and ${lowered(rescueText(diagnosis, best, names) ?? 'cut it anew.')}`,
   };
 };
 
@@ -305,9 +307,13 @@ const rescueText = (diagnosis: Diagnosis, rescue: Rescue | null, names: PartName
     case 'trim-blocks': {
       const { called } = names(rescue.piece, null);
       return rescue.to === null
-        ? `Trim all blocks that lie beside ${called} to the smallest of them before sewing on: the quilt comes out so much smaller.`
+        ? 'Trim all blocks to the size of the smallest before sewing on: the quilt comes out so much smaller.'
         : `Trim ${called} to ${sizeText(rescue.to, unit)} before they are sewn, the same at all four sides.`;
     }
+    case 'trim-one':
+      return rescue.to === null
+        ? 'Take it out and put in a block of the right size, or ease its neighbours to it where that is little.'
+        : `Take it out, trim it to ${sizeText(rescue.to, unit)}, as much at all four sides, and sew it in again.`;
     case 'ease':
       return `Pin it to its neighbour at both ends, in the middle and at every seam, and ease in the ${saidOff(rescue.by, unit)} with the longer side below, toward the feed.`;
     case 'fit-borders':
