@@ -165,6 +165,8 @@ export interface BlockAdvice {
 
 /** A block as patches on its grid. Outlines are x, y, x, y …, clockwise, in squares of the grid. */
 export interface DrawnAnswer {
+  /** What the block is called, as the collection calls it where the document does not. */
+  readonly title: string;
   /** Finished, without a frame, in the document's unit. */
   readonly size: readonly [width: number, height: number];
   readonly grid: readonly [across: number, down: number];

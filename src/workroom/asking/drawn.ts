@@ -23,18 +23,18 @@ export const askDrawn = (document: JsonObject, id: string): Reply<DrawnAnswer> =
   const shape: Shape = design.shape.kind === 'framed' ? design.shape.inner : design.shape;
   // patches that do not tile are shown as they lie; of every other form nothing is known until it drafts
   if (shape.kind === 'patches')
-    return { ok: true, value: answerOf(asListed(shape), { size: sizeIn(shape), colourings: {} }) };
+    return { ok: true, value: answerOf(asListed(shape), { title: design.title, size: sizeIn(shape), colourings: {} }) };
   const drafted = draftBlock({ ...design, shape });
   if (!drafted.ok) {
     const problems = drafted.problems.map((problem) => ({ ...problem, unit: quilt.unit }));
     return refusedIn({ ...drafted, problems }, document);
   }
-  return { ok: true, value: draftedAnswer(drafted.value, shape, design.colourings) };
+  return { ok: true, value: draftedAnswer(drafted.value, shape, design) };
 };
 
 const sizeIn = ({ size }: PatchesDesign): DrawnAnswer['size'] => [toNumber(size[0]), toNumber(size[1])];
 
-const answerOf = (drawn: Drawn, of: Pick<DrawnAnswer, 'size' | 'colourings'>): DrawnAnswer => {
+const answerOf = (drawn: Drawn, of: Pick<DrawnAnswer, 'title' | 'size' | 'colourings'>): DrawnAnswer => {
   const { bare, double } = faultsOf(drawn);
   return {
     ...of,
@@ -57,7 +57,7 @@ const asListed = ({ grid, patches }: PatchesDesign): Drawn =>
 
 const pointAt = ([x, y]: readonly [Rational, Rational]): Point => at(toNumber(x), toNumber(y));
 
-const draftedAnswer = (block: DraftedBlock, shape: Shape, colourings: BlockDesign['colourings']): DrawnAnswer => {
+const draftedAnswer = (block: DraftedBlock, shape: Shape, { title, colourings }: BlockDesign): DrawnAnswer => {
   const grid = gridFor(shape, block);
   const toneOf = toneNames(colourings);
   const onGrid = ({ x, y }: Point): Point => at((x * grid[0]) / block.size[0], (y * grid[1]) / block.size[1]);
@@ -73,7 +73,7 @@ const draftedAnswer = (block: DraftedBlock, shape: Shape, colourings: BlockDesig
     });
     return [name, Object.fromEntries(entries)] as const;
   });
-  return answerOf({ grid, patches }, { size: block.size, colourings: Object.fromEntries(full) });
+  return answerOf({ grid, patches }, { title, size: block.size, colourings: Object.fromEntries(full) });
 };
 
 const endsAndCentre = ({ from, to, centre }: Arc, place: (p: Point) => Point): Pick<Arc, 'from' | 'to' | 'centre'> => ({

@@ -7,7 +7,7 @@ import { type Command, useCommands } from '#workroom/commands';
 import type { BlockAnswer, DrawnAnswer } from '#workroom/compute';
 import { DrawingView, sceneOfBlock } from '#workroom/drawing';
 import { NameField } from '#workroom/fields';
-import { go, Problems, quiltAddress, useQuilt, useRoom } from '#workroom/room';
+import { go, Problems, quiltAddress, useBlockName, useQuilt, useRoom } from '#workroom/room';
 import { AnotherBlock } from './another-block.tsx';
 import { addBlock, type Block, blankBlock, cabinOf, freeId, usesOf } from './block-edits.ts';
 import { BlockStrip } from './block-strip.tsx';
@@ -32,6 +32,7 @@ import { Verdict } from './verdict.tsx';
 export const DraftView = ({ block: wanted }: { readonly block: string | null }) => {
   const { id, document, words, edit } = useQuilt();
   const { say } = useRoom();
+  const nameOf = useBlockName();
   const asked = useAsked();
   const states = useBlocks(asked);
   const [chosen, setChosen] = useState<string | null>(null);
@@ -67,8 +68,8 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
   const addCabin = useCallback(() => add(firstCabin, 'Add a log cabin'), [add]);
   const copy = useCallback(() => {
     if (block === undefined) return;
-    add((draft) => copyOf(block, draft.blocks), 'Copy the block');
-  }, [add, block]);
+    add((draft) => copyOf(block, { taken: draft.blocks, name: nameOf(block.id) }), 'Copy the block');
+  }, [add, block, nameOf]);
   const canRemove = block !== undefined && document.blocks.length > 1 && usesOf(document, block.id) === 0;
   const remove = useCallback(() => {
     if (block === undefined) return;
@@ -76,8 +77,8 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
       draft.blocks = draft.blocks.filter((one) => one.id !== block.id);
     });
     go(quiltAddress(id, 'draft'));
-    say(`${block.title || block.id} is removed`);
-  }, [block, edit, id, say]);
+    say(`${nameOf(block.id)} is removed`);
+  }, [block, edit, id, nameOf, say]);
   useCommands(
     useMemo(
       (): readonly Command[] => [
@@ -111,7 +112,7 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
         ) : (
           <DrawingView
             scene={scene}
-            label={`The block ${block?.title || here}, ${words.size([scene.width, scene.height])}`}
+            label={`The block ${here === undefined ? '' : nameOf(here)}, ${words.size([scene.width, scene.height])}`}
             chosen={chosen}
             onChoose={setChosen}
           />
@@ -131,7 +132,7 @@ export const DraftView = ({ block: wanted }: { readonly block: string | null }) 
               <NameField
                 label="Name of the block"
                 value={block.title}
-                otherwise={block.id}
+                otherwise={nameOf(block.id)}
                 named={`title ${block.id}`}
                 onChange={(title, gesture) =>
                   change('Name the block', (own) => void Object.assign(own, { title }), gesture)
@@ -218,10 +219,10 @@ const writtenSize = ({ size }: Block, unit: QuiltDocument['unit']): readonly [nu
 /** A block by itself is the first of its document. */
 const only = (document: QuiltDocument, block: Block): QuiltDocument => ({ ...document, blocks: [block] });
 
-const copyOf = (block: Block, taken: readonly Block[]): Block => ({
+const copyOf = (block: Block, of: { readonly taken: readonly Block[]; readonly name: string }): Block => ({
   ...structuredClone(block),
-  id: freeId(`${block.id}-copy`, taken),
-  title: `${block.title ?? block.id}, a copy`,
+  id: freeId(`${block.id}-copy`, of.taken),
+  title: `${of.name}, a copy`,
 });
 
 const tonesIn = (answer: BlockAnswer | null): readonly string[] => [

@@ -12,6 +12,7 @@ import {
   drawnIn,
   dropSeam,
   giveSize,
+  makeDrawing,
   putPatches,
   putSeams,
   regridded,
@@ -155,7 +156,7 @@ test('a log cabin becomes a drawing of the same patches at the same size', () =>
   assert.deepEqual(patchesOf(cabin), was);
 });
 
-test('a block of the collection and one with a pieced centre keep every cloth as drawings', () => {
+test('a block of the collection and one with a pieced centre keep every cloth and their names as drawings', () => {
   const star: Block = {
     id: 'star',
     from: 'ohio-star',
@@ -164,8 +165,10 @@ test('a block of the collection and one with a pieced centre keep every cloth as
   };
   const was = patchesOf(star);
   const told = toldOf(star);
-  putPatches(star, { before: drawnFrom(told), patches: drawnFrom(told).patches, colourings: told.colourings });
+  makeDrawing(star, told);
   assert.deepEqual(patchesOf(star), was);
+  // as the collection calls it
+  assert.equal(star.title, 'Ohio Star');
 
   const round: Block = {
     id: 'round',

@@ -120,6 +120,14 @@ export const putPatches = (block: Block, { before, patches, grid = before.grid, 
   delete block.from;
 };
 
+/** A block of another form becomes a drawing; what the collection has named keeps its name. */
+export const makeDrawing = (block: Block, told: DrawnAnswer): void => {
+  const drawn = drawnFrom(told);
+  if (block.from !== undefined) block.title ??= told.title;
+  giveSize(block, told.size);
+  putPatches(block, { before: drawn, patches: drawn.patches, colourings: told.colourings });
+};
+
 /** Tones that got their cloth from a centre or by a letter get it from the block's own colourings. */
 const nameTones = (block: Block, colourings: DrawnAnswer['colourings']): void => {
   for (const [name, tones] of Object.entries(colourings)) {

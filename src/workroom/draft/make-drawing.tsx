@@ -4,7 +4,7 @@ import { type Command, useCommands } from '#workroom/commands';
 import type { JsonObject } from '#workroom/editing';
 import { useRoom } from '#workroom/room';
 import type { Block } from './block-edits.ts';
-import { drawnFrom, giveSize, putPatches } from './drawing-edits.ts';
+import { makeDrawing } from './drawing-edits.ts';
 import { useBlockEdit } from './use-block-edit.ts';
 
 export const MakeDrawing = ({ block, asked }: { readonly block: Block; readonly asked: JsonObject }) => {
@@ -16,12 +16,8 @@ export const MakeDrawing = ({ block, asked }: { readonly block: Block; readonly 
       say(reply.problems[0]?.what ?? 'It cannot be drawn as it stands.');
       return;
     }
-    const { size, colourings } = reply.value;
-    const drawn = drawnFrom(reply.value);
     edit('Make a drawing of it', (own) => {
-      if (own.patches !== undefined) return;
-      giveSize(own, size);
-      putPatches(own, { before: drawn, patches: drawn.patches, colourings });
+      if (own.patches === undefined) makeDrawing(own, reply.value);
     });
     say('It is a drawing of patches now.');
   }, [planner, asked, block, edit, say]);

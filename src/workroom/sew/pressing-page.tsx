@@ -41,41 +41,43 @@ export const PressingPage = ({ sewing, entry, place }: PressingPageOf) => {
         <div className="sew-pressed">
           <h2>{seen.title}, pressed</h2>
           <LivePicture picture={seen.picture} className="is-paper" onThing={choose} />
-          <p className="quiet">
-            An arrow points the way that a seam is pressed; two heads: open. A dot marks where seams meet and nest, a
-            crossed ring where they do not.
-          </p>
-          {seen.ways === 2 && (
-            <nav className="link-keys" aria-label="Which way it is pressed">
-              {(['first', 'other'] as const).map((one) => (
-                <a
-                  key={one}
-                  href={pressingAddress({ entry: entry.key, chosen, way: one })}
-                  aria-current={one === way ? 'true' : undefined}
-                >
-                  {one === 'first' ? 'The first way' : 'The other way'}
-                </a>
-              ))}
-            </nav>
-          )}
-          {seen.share.map((line) => (
-            <p key={line}>{line}</p>
-          ))}
-          <p role="status" className="sew-pressed-here">
-            {here === undefined ? '' : `Step ${here.number}, ${here.heading}. ${here.press}`}
-          </p>
-          {seen.back !== null && (
-            <figure className="sew-pressed-back">
-              <LivePicture picture={seen.back} className="is-paper" />
-              <figcaption className="quiet">From the back</figcaption>
-            </figure>
-          )}
-          <a
-            className="lone-link"
-            href={sewing.addressOf({ entry: entry.key, step: null, sight: 'both', type: 'usual' })}
-          >
-            Back to {entry.title}
-          </a>
+          <div className="sew-pressed-words">
+            <p className="quiet">
+              An arrow points the way that a seam is pressed; two heads: open. A dot marks where seams meet and nest, a
+              crossed ring where they do not.
+            </p>
+            {seen.ways === 2 && (
+              <nav className="link-keys" aria-label="Which way it is pressed">
+                {(['first', 'other'] as const).map((one) => (
+                  <a
+                    key={one}
+                    href={pressingAddress({ entry: entry.key, chosen, way: one })}
+                    aria-current={one === way ? 'true' : undefined}
+                  >
+                    {one === 'first' ? 'The first way' : 'The other way'}
+                  </a>
+                ))}
+              </nav>
+            )}
+            {seen.share.map((line) => (
+              <p key={line}>{line}</p>
+            ))}
+            <p role="status" className="sew-pressed-here">
+              {here === undefined ? '' : `Step ${here.number}, ${here.heading}. ${here.press}`}
+            </p>
+            {seen.back !== null && (
+              <figure className="sew-pressed-back">
+                <LivePicture picture={seen.back} className="is-paper" />
+                <figcaption className="quiet">From the back</figcaption>
+              </figure>
+            )}
+            <a
+              className="lone-link"
+              href={sewing.addressOf({ entry: entry.key, step: null, sight: 'both', type: 'usual' })}
+            >
+              Back to {entry.kind === 'top' ? 'the top' : entry.title}
+            </a>
+          </div>
         </div>
       </section>
       <aside className="side" aria-label="Seams">
