@@ -1,6 +1,7 @@
 // What can be saved of a top that came out the wrong size? What the trade does: seams to come made narrower, a wrong strip replaced,
 // blocks trimmed before they are sewn, sides eased together, borders cut to the measure of the quilt, the last of them wider.
-import { inchIn, type Length, length } from '#craft/measure';
+import { entryName } from '#craft/blocks';
+import { inchIn, type Length, length, tidy } from '#craft/measure';
 import type { TopPlan, TopStep } from '#craft/plan';
 import { type Both, makingUp, type Rescue, seamsAgain, type Wrong } from './rescue.ts';
 
@@ -24,11 +25,12 @@ const isOfBlocks = ({ top }: WrongTop, piece: string): boolean => top.pieces.eve
 const blocksTrimmed = (wrong: WrongTop): readonly Rescue[] => {
   const { fault, top, seam } = wrong;
   if (fault.kind !== 'cut' || !isOfBlocks(wrong, fault.piece)) return [];
-  const place = wrong.block.patches.findIndex(({ piece }) => piece === fault.piece);
-  const placed = top.set.placed[place];
-  const isSquare = placed !== undefined && Math.abs(placed.size[0] - placed.size[1]) < 1e-9;
-  const side = (placed?.turn ?? 0) % 90 === 0 ? placed?.size[0] : undefined;
-  const to = isSquare && side !== undefined ? length(side + 2 * seam) : null;
+  const placed = top.set.placed.find((one) => entryName(one) === fault.piece);
+  if (placed === undefined) return [];
+  const [width, height] = placed.size;
+  // on point the box round it is as wide as its diagonal
+  const side = tidy(placed.turn % 90 === 0 ? width : width * Math.SQRT1_2);
+  const to = Math.abs(width - height) < 1e-9 ? length(side + 2 * seam) : null;
   const trimmed: Both | null = fault.by > 0 && to !== null ? [to, to] : null;
   const { piece, at } = fault;
   return [at ? { kind: 'trim-one', piece, at, to: trimmed } : { kind: 'trim-blocks', piece, to: trimmed }];
