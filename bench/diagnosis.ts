@@ -14,9 +14,9 @@ const care = usualCare('in');
 /** Of a reading to the mark, a cut and a seam of two allowances together. */
 const stepNoise = Math.sqrt(mark ** 2 / 12 + (care.cut ** 2 + (2 * care.seam) ** 2) / 3);
 
-/** Middles of the habits, and how far to either side a student's may lie: over that the marks fall everywhere. */
-const habits = [-1 / 16, -1 / 32, 0, 1 / 32, 1 / 16] as const;
-const beside = 1 / 64;
+/** A student's allowance is off by up to so much either way; how it goes is told for fifths of that, too. */
+const furthest = 1 / 16;
+const fifths = 5;
 
 const cloths = ['light', 'medium', 'dark'].map((id) => ({ id, colour: '#888888', usableWidth: 40 }));
 
@@ -96,33 +96,65 @@ const inHundred = (trials: number, succeeds: (chance: Chance) => boolean): numbe
   return (100 * count) / trials;
 };
 
-const near = (middle: number, chance: Chance): number => middle + beside * (2 * chance() - 1);
+const habitBy = (chance: Chance): number => furthest * (2 * chance() - 1);
 
-/** @param trials of each figure */
+interface Held {
+  readonly all: string;
+  /** Of the fifths of the habits the lowest and the highest. */
+  readonly fifths: string;
+}
+
+const heldOf = (block: BlockPlan, models: readonly SizeModel[], trials: number): Held => {
+  const chance = chanceFrom(1);
+  const counts = Array.from({ length: fifths }, () => ({ held: 0, of: 0 }));
+  for (let trial = 0; trial < trials; trial++) {
+    const habit = habitBy(chance);
+    const fifth = Math.min(fifths - 1, Math.floor(((habit + furthest) / (2 * furthest)) * fifths));
+    const count = counts[fifth] as (typeof counts)[number];
+    count.of += 1;
+    if (holds(diagnosed(block, models, { habit, slip: noSlip }, chance), habit)) count.held += 1;
+  }
+  const shares = counts.filter(({ of }) => of > 0).map(({ held, of }) => (100 * held) / of);
+  const held = counts.reduce((sum, count) => sum + count.held, 0);
+  return {
+    all: ((100 * held) / trials).toFixed(1),
+    fifths: `${Math.min(...shares).toFixed(1)} to ${Math.max(...shares).toFixed(1)}`,
+  };
+};
+
+/** @param trials of each figure of the limits; half as many with a slip */
 export const printDiagnosis = (trials: number): void => {
   const rows = blocks.map(([name, blockOf]) => {
     const block = blockOf();
     const models = sizeModels(block, seam);
-    const held = (some: readonly SizeModel[], middle: number | null): number =>
-      inHundred(trials, (chance) => {
-        const habit = middle === null ? (chance() - 0.5) / 8 : near(middle, chance);
-        return holds(diagnosed(block, some, { habit, slip: noSlip }, chance), habit);
-      });
     const last = block.steps.length - 1;
+    const every = heldOf(block, models, trials);
     const half = models.filter(({ step }) => step >= Math.ceil(last / 2));
     const two = models.filter(({ step }) => step >= last - 1);
     return [
       name,
       String(models.length),
-      ...habits.map((middle) => held(models, middle).toFixed(1)),
-      held(half, null).toFixed(1),
-      held(two, null).toFixed(1),
-      ...namedOf(block, models, trials),
+      every.all,
+      every.fifths,
+      heldOf(block, half, trials).all,
+      heldOf(block, two, trials).all,
+      ...namedOf(block, models, Math.ceil(trials / 2)),
     ];
   });
-  const middles = ['−1/16', '−1/32', '0', '+1/32', '+1/16'];
   printTable([
-    ['block', 'sizes', ...middles, 'half', 'last two', 'one way wrong', 'both ways', 'named', 'of two', 'untold'],
+    [
+      'block',
+      'sizes',
+      'all',
+      'fifths of habits',
+      'half',
+      'last two',
+      'one way wrong',
+      'both ways',
+      'named',
+      'of two',
+      'untold',
+    ],
     ...rows,
   ]);
 };
@@ -142,7 +174,7 @@ const namedOf = (block: BlockPlan, models: readonly SizeModel[], trials: number)
   const wrong = (chance: Chance, least: number, most: number): number =>
     (chance() < 0.5 ? -1 : 1) * (least + (most - least) * chance());
   const student = (chance: Chance, kind: (typeof kinds)[number], by: readonly [number, number]): Student => ({
-    habit: (chance() - 0.5) / 8,
+    habit: habitBy(chance),
     slip: ({ cuts, way }) =>
       cuts.reduce(
         (all, { piece, side, grows }) =>
