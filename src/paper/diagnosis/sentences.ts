@@ -41,7 +41,7 @@ export const adviceOn = (diagnosis: Diagnosis, names: PartNames = blockPartNames
   const { verdict } = diagnosis;
   switch (verdict.kind) {
     case 'too-few':
-      return tooFew(diagnosis);
+      return tooFew(diagnosis, names);
     case 'true':
       return {
         what: `Your seams are true${ifCutRight(diagnosis, names)}: they take ${seamRange(diagnosis)}, and the sizes are as near as ${sizesRead(diagnosis)} can tell.`,
@@ -96,9 +96,10 @@ const rangeText = (low: number, high: number, unit: Unit): string =>
     ? `about ${said(low, unit)}`
     : `between ${said(low, unit)} and ${said(high, unit)}`;
 
-const tooFew = ({ next, allowance, seam, unit, sizes, of }: Diagnosis): Advice => {
+const tooFew = (diagnosis: Diagnosis, names: PartNames): Advice => {
+  const { next, allowance, seam, unit, sizes, of } = diagnosis;
   const range = Number.isFinite(allowance.low)
-    ? `so far each seam seems to take ${rangeText(seam + allowance.low, seam + allowance.high, unit)} from a piece`
+    ? `so far each seam seems to take ${rangeText(seam + allowance.low, seam + allowance.high, unit)} from a piece${ifCutRight(diagnosis, names)}`
     : 'no seam has been measured over yet';
   return {
     what: `${capital(counted(sizes.length, 'size'))} cannot tell a habit of the seam from one slip: ${range}.`,
