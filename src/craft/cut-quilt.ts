@@ -127,19 +127,23 @@ const unpressed = (steps: number): BlockPressing => ({
 });
 
 /**
- * And the rest of the way, to the figures alone: cloths laid out at a first glance, with what that takes to cut.
+ * And the rest of the way, to the figures alone: cloths laid out, with what that takes to cut.
  *
  * @param pieces as `madeCutter` gives them
+ * @param steps  of layout search for each cloth; 0: at a first glance
  * @returns null where a piece has no room on its cloth
  */
 export const clothWeigher = (
   quilt: Quilt,
   options: Remembering = {},
-): ((pieces: MadeCut['pieces']) => (Pick<QuiltPlan, 'fabrics' | 'cost'> & { readonly cutting: number }) | null) => {
+): ((
+  pieces: MadeCut['pieces'],
+  steps: number,
+) => (Pick<QuiltPlan, 'fabrics' | 'cost'> & { readonly cutting: number }) | null) => {
   const natures = naturesOf(quilt);
   const remembered = options.memory ? { memory: options.memory } : {};
-  const search = { steps: 0, solver: null, fold: 'where-asked', ...remembered } as const;
-  return (pieces) => {
+  return (pieces, steps) => {
+    const search = { steps, solver: null, fold: 'where-asked', ...remembered } as const;
     const lies = piecesAsBordersLie({ quilt, natures, pieces, ...remembered });
     const { fabrics, problems } = planCloths({
       quilt,

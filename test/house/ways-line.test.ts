@@ -22,6 +22,10 @@ describe('seamstead ways', () => {
     assert.match(out, /^ {2}90 half-squares, 2 in, of Mist and Pine$/m);
     assert.match(out, /^WORTH CHOOSING\n {2}1 {2}/m);
     assert.match(out, /less cloth/);
+    assert.match(
+      out.replace(/\s+/g, ' '),
+      /as much at most;.*However it is laid out, no choice takes less than \S+ in of cloth/,
+    );
     assert.ok(out.split('\n').every((line) => [...line].length <= 80));
   });
 
@@ -47,6 +51,10 @@ describe('seamstead ways', () => {
     const file = JSON.parse((await run(lane, '--json')).out);
     assert.equal(file.format, 'seamstead-ways');
     assert.equal(file.whole, true);
+    const least = (of: 'cloth' | 'minutes'): number =>
+      Math.min(...file.front.map((point: { cloth: number; minutes: number }) => point[of]));
+    assert.equal(file.least.minutes, least('minutes'));
+    assert.ok(file.least.cloth > 0 && file.least.cloth <= least('cloth'));
     assert.ok(file.front.every((point: { methods: unknown }) => Array.isArray(point.methods)));
   });
 });

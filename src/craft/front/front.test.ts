@@ -214,12 +214,19 @@ describe('the front of ways to make', () => {
     }
   });
 
-  test('a taken point shows no more cloth in Cut than the front promised', () => {
-    for (const point of toldPoints(front.points, 2)) {
+  test('told points are searched a little once the front stands, and show no more cloth in Cut when they are taken', () => {
+    const search = searchFront({ plan: lane, steps: 100, search: 1, memory: recalling(5000) });
+    let at = search.next();
+    while (!at.done) at = search.next();
+    const { points, now } = at.value;
+    const leastOf = (of: readonly FrontPoint[]): number => Math.min(...of.map(({ cloth }) => cloth));
+    assert.ok(leastOf(points) < leastOf(front.points) && now.cloth <= front.now.cloth);
+    for (const point of points) assert.ok(!points.some((other) => isBeaten(point, other)));
+    for (const point of toldPoints(points, 2)) {
       const searched = planMade({
         quilt: lane.quilt,
         methods: methodsFor(front.groups, point.choice),
-        options: { budget: { steps: 2 }, fold: 'where-asked' },
+        options: { budget: { steps: 4 }, fold: 'where-asked' },
       });
       assert.ok(searched.ok);
       assert.ok(figuresOf(searched.value).cloth <= point.cloth + 1e-9);

@@ -7,6 +7,7 @@ import { type Bounds, boundsOf } from './bounds.ts';
 import type { UnitGroup, WayOption } from './groups.ts';
 import { type Choice, likelyChoices } from './likely.ts';
 import { partsOf, takenIn } from './parts.ts';
+import { mostTold, toldPoints } from './told.ts';
 import { chosenNow, deviationIn, type FrontPoint, takenBy, weighingFor } from './weighing.ts';
 
 /** What a point is best in. */
@@ -35,15 +36,17 @@ export interface FrontTask {
   readonly steps: number;
   /** Where there are no more than this, all are weighed, however few steps. */
   readonly whole?: number;
+  /** Steps of layout search for each cloth of the points that are told, once the front stands. */
+  readonly search?: number;
   readonly memory?: Recall;
 }
 
-/** Our own figures: on the sampler of the examples some two seconds of processor time. */
-export const usualFront = { steps: 40, whole: 120 } as const;
+/** Our own figures: on the sampler of the examples some two and a half seconds of processor time. */
+export const usualFront = { steps: 40, whole: 120, search: 1 } as const;
 
 /**
- * One `next()` cuts the quilt in some of the ways that are open to it, or weighs one choice; each gives the front so far, the last one
- * all that was found.
+ * One `next()` cuts the quilt in some of the ways that are open to it, weighs one choice, or searches the layouts of one; each gives the
+ * front so far, the same one while nothing is new, the last one all that was found.
  *
  * @source docs/formulas.md#trade-offs
  */
@@ -56,15 +59,17 @@ export function* searchFront({ plan, memory, ...task }: FrontTask): Generator<Fr
   if (nowCut === null || now === null) throw new Error('the quilt as it is has no plan');
   const found = openFound(groups, now);
   const steps = found.choices <= (task.whole ?? 0) ? found.choices : task.steps;
-  yield found.front();
+  const beginning = found.front();
+  yield beginning;
   const cutting = partsOf({ now: nowCut, groups, ...remembered });
   let cut = cutting.next();
-  for (; !cut.done; cut = cutting.next()) yield found.front();
+  // nothing is weighed by that
+  for (; !cut.done; cut = cutting.next()) yield beginning;
   const parts = cut.value;
-  const weighed = (choice: Choice): Front => {
+  const weighed = (choice: Choice, searched = 0): Front => {
     const cut = parts ? null : cutIn(choice);
     const taken = parts ? takenIn(parts, choice) : cut && takenBy(cut);
-    found.add(choice, taken && weigh(choice, taken));
+    found.add(choice, taken && weigh(choice, taken, searched));
     return found.front();
   };
   const bounds = parts && boundsOf({ plan, parts, groups: groups.length, ...remembered });
@@ -83,8 +88,18 @@ export function* searchFront({ plan, memory, ...task }: FrontTask): Generator<Fr
     yield weighed(choice);
   }
   if (bounds !== null) found.boundMinutes(bounds);
+  const { search = 0 } = task;
+  const searched = new Set<string>();
+  for (let next: Choice | null = present; search > 0 && next !== null; next = unsearched(found.front(), searched)) {
+    searched.add(next.join());
+    yield weighed(next, search);
+  }
   return found.front();
 }
+
+/** The first told point whose layouts were not searched. The others of the front stay as they were seen at a first glance. */
+const unsearched = ({ points }: Front, searched: ReadonlySet<string>): Choice | null =>
+  toldPoints(points, mostTold).find(({ choice }) => !searched.has(choice.join()))?.choice ?? null;
 
 /** Choices that were weighed, and what is known of the others. */
 const openFound = (groups: readonly UnitGroup[], now: FrontPoint) => {
@@ -106,7 +121,16 @@ const openFound = (groups: readonly UnitGroup[], now: FrontPoint) => {
       minutes: minutes === null ? null : Math.min(minutes, quickest()),
     };
     const proven = provenEnds({ groups, points: all, isWhole, least });
-    return { groups, points: unbeaten(all), now, tried: known.size, choices, isWhole, proven, least };
+    return {
+      groups,
+      points: unbeaten(all),
+      now: known.get(now.choice.join()) ?? now,
+      tried: known.size,
+      choices,
+      isWhole,
+      proven,
+      least,
+    };
   };
   return {
     front,

@@ -3,5 +3,5 @@ export { type Front, type FrontEnd, type FrontTask, searchFront, usualFront } fr
 export { type UnitGroup, unitGroups, type WayOption } from './groups.ts';
 export type { Choice } from './likely.ts';
 export { methodsFor } from './methods-for.ts';
-export { toldPoints } from './told.ts';
+export { mostTold, toldPoints } from './told.ts';
 export { type FrontPoint, figuresOf } from './weighing.ts';

@@ -11,7 +11,7 @@ import { methodsFor } from './methods-for.ts';
 export interface FrontPoint {
   /** By group of units: which of its options. */
   readonly choice: Choice;
-  /** Over all cloths, of layouts found at a first glance, before squaring and shrinkage; of sheets their whole length. */
+  /** Over all cloths, of layouts as far as they were searched, before squaring and shrinkage; of sheets their whole length. */
   readonly cloth: Length;
   /** No layout of this choice is shorter, over all cloths. */
   readonly clothBound: Length;
@@ -33,8 +33,8 @@ export interface Weighing {
   readonly groups: readonly UnitGroup[];
   /** Null where the choice has no plan. */
   readonly cutIn: (choice: Choice) => MadeCut | null;
-  /** Null where a piece has no room on its cloth. */
-  readonly weigh: (choice: Choice, taken: Taken) => FrontPoint | null;
+  /** With so many steps of layout search for each cloth, else at a first glance. Null where a piece has no room on its cloth. */
+  readonly weigh: (choice: Choice, taken: Taken, steps?: number) => FrontPoint | null;
 }
 
 /** Of a whole quilt. */
@@ -51,8 +51,8 @@ export const weighingFor = (plan: QuiltPlan, memory?: Recall): Weighing => {
   return {
     groups,
     cutIn: (choice) => cutFor(methodsFor(groups, choice)),
-    weigh: (choice, { minutes, pieces }) => {
-      const laid = clothFor(pieces);
+    weigh: (choice, { minutes, pieces }, steps = 0) => {
+      const laid = clothFor(pieces, steps);
       return (
         laid && {
           choice,

@@ -1,2 +1,11 @@
 export { listedPoints, toWaysFile, waysText } from './ways-file.ts';
-export { closedTexts, differenceTexts, groupText, hoursText, optionText, trueText, wholeText } from './words.ts';
+export {
+  closedTexts,
+  clothHeading,
+  differenceTexts,
+  groupText,
+  hoursText,
+  optionText,
+  trueText,
+  wholeText,
+} from './words.ts';

@@ -1,13 +1,10 @@
 // What ways to make are worth choosing, as plain text of 80 columns and as JSON values.
 import type { QuiltPlan } from '#craft';
-import { type Front, type FrontPoint, methodsFor, toldPoints, type WayOption } from '#craft/front';
+import { type Front, type FrontPoint, methodsFor, mostTold, toldPoints, type WayOption } from '#craft/front';
 import { toNumber } from '#ground/exact';
 import { columns, heading, wrapped } from '#paper/summary';
 import { estimateText, inWords, lengthText, unitsText } from '#paper/words';
 import { closedTexts, differenceTexts, groupText, hoursText, optionText, trueText, wholeText } from './words.ts';
-
-/** As many as can be told apart at a glance. */
-const mostTold = 9;
 
 /** The choices that are listed, numbered from 1. */
 export const listedPoints = ({ points }: Front): readonly FrontPoint[] => toldPoints(points, mostTold);
@@ -40,12 +37,17 @@ export const waysText = (plan: QuiltPlan, front: Front): string => {
     ...columns(listed.map((point, i) => [String(i + 1), ...figures(plan, point), pointText(plan, front, point)])),
     ...(left > 0 ? wrapped(`${left} more lie between these; --json lists all.`, '  ') : []),
     ...wrapped(
-      `Cloth is the length of all layouts at a first glance: laid out in earnest it takes as much at most; minutes are ${estimateText(plan.quilt)}; the last figure is how near the side of a unit comes to its size in two of three. ${wholeText(plan, front)}`,
+      `${clothText(plan)}; minutes are ${estimateText(plan.quilt)}; the last figure is how near the side of a unit comes to its size in two of three. ${wholeText(plan, front)}`,
       '  ',
     ),
     '',
   ].join('\n');
 };
+
+const clothText = ({ quilt }: QuiltPlan): string =>
+  quilt.layout === 'easy'
+    ? 'Cloth is the length of all layouts after a short search, laid for the least work it may be more or less'
+    : 'Cloth is the length of all layouts after a short search: searched longer it is as much at most';
 
 const figures = ({ quilt }: QuiltPlan, { cloth, minutes, deviation, cost }: FrontPoint): readonly string[] => [
   lengthText(cloth, quilt.unit),

@@ -1,5 +1,6 @@
 // The units of a quilt, the ways that are open to them, and what one choice of ways has over another, in words.
 import type { QuiltPlan } from '#craft';
+import type { Quilt } from '#craft/design';
 import type { Front, FrontPoint, UnitGroup, WayOption } from '#craft/front';
 import type { Unit } from '#craft/measure';
 import { capital, inWords, lengthText, reasonText, sizeText, unitsText, unitText, wayText } from '#paper/words';
@@ -23,6 +24,9 @@ export const closedTexts = ({ closed }: UnitGroup): readonly string[] =>
 
 /** How near the side of a unit comes to its size, more often than not. */
 export const trueText = (deviation: number, unit: Unit): string => `± ${deviation.toFixed(3)} ${unit}`;
+
+/** What a figure of cloth is called: layouts for the least work may come out longer than after a short search. */
+export const clothHeading = (layout: Quilt['layout']): string => (layout === 'easy' ? 'Cloth' : 'Cloth, at most');
 
 /** Hours from one on: "4 h 10 min". */
 export const hoursText = (minutes: number): string => {

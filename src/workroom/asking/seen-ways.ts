@@ -56,11 +56,16 @@ const memoryFor = 5_000;
 /** One after another, each better than the one before; the last one is whole. */
 export function* seeWays(plan: QuiltPlan): Generator<WaysSeen, WaysSeen, void> {
   const search = searchFront({ plan, ...usualFront, memory: recalling(memoryFor) });
-  for (let at = search.next(); ; at = search.next()) {
-    const seen = waysSeen(plan, at.value);
-    if (at.done === true) return seen;
+  let at = search.next();
+  let front = at.value;
+  let seen = waysSeen(plan, front);
+  for (; at.done !== true; at = search.next()) {
+    // while blocks are cut in their ways, nothing is new
+    if (at.value !== front) seen = waysSeen(plan, at.value);
+    front = at.value;
     yield seen;
   }
+  return at.value === front ? seen : waysSeen(plan, at.value);
 }
 
 const waysSeen = (plan: QuiltPlan, front: Front): WaysSeen => {

@@ -2,7 +2,7 @@
 // units, each with the ways that are open to it.
 import { memo, useCallback, useEffect, useMemo } from 'react';
 import type { QuiltDocument } from '#craft/design';
-import { trueText } from '#paper/ways';
+import { clothHeading, trueText } from '#paper/ways';
 import { estimateText } from '#paper/words';
 import { type Command, useCommands } from '#workroom/commands';
 import type { WaysPoint, WaysSeen } from '#workroom/compute';
@@ -121,7 +121,7 @@ const PointTable = memo(
           <thead>
             <tr>
               <th scope="col">Choice</th>
-              <th scope="col">Cloth, at most</th>
+              <th scope="col">{clothHeading(document.cutting?.layout ?? 'least')}</th>
               <th scope="col">Time</th>
               <th scope="col">Side of a unit</th>
               {hasCost && <th scope="col">Cost</th>}
@@ -163,7 +163,7 @@ const Compared = (of: {
     point.ways[i] === now.ways[i] ? [] : [{ group, from: now.ways[i] as number, to: point.ways[i] as number }],
   );
   const rows: readonly (readonly [string, string, string])[] = [
-    ['Cloth, at most', words.length(now.cloth), words.length(point.cloth)],
+    [clothHeading(document.cutting?.layout ?? 'least'), words.length(now.cloth), words.length(point.cloth)],
     ['Time', now.time, point.time],
     ['Side of a unit', trueText(now.deviation, document.unit), trueText(point.deviation, document.unit)],
     ...(now.cost === '' ? [] : [['Cost', now.cost, point.cost] as const]),
