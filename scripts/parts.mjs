@@ -19,10 +19,10 @@ const readings = [
 ];
 
 /** A part is a name and a `run` that answers how many passed and failed, and what to say of it. */
-export function partsOf(root, { words = [], env = {} } = {}) {
+export function partsOf(root, { words = [], env = {}, long = true } = {}) {
   return [
     ...readings.map((reading) => ({ name: reading.name, run: () => read(root, reading) })),
-    ...Object.keys(groups).map((name) => ({ name, run: () => test(root, name, words, env) })),
+    ...Object.keys(groups).map((name) => ({ name, run: () => test(root, name, { words, env, long }) })),
   ];
 }
 
@@ -33,8 +33,8 @@ function read(root, { command, mend }) {
   return { passed: 0, failed: 1, line: mend ? `red: ${mend}` : 'red' };
 }
 
-async function test(root, group, words, env) {
-  const files = filesOf(root, group, words);
+async function test(root, group, { words, env, long }) {
+  const files = filesOf(root, group, words, { long });
   if (files.length > 0) {
     const tried = await runTests(root, files, env);
     return group === 'browser' && tried.failing?.length > 0 ? await triedAgain(root, tried, env) : tried;

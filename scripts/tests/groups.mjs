@@ -1,4 +1,5 @@
-// Which tests there are, found by their place. Nobody registers a test: a file named x.test.ts is one.
+// Which tests there are, found by their place. Nobody registers a test: a file named x.test.ts is one. One that takes seconds is named
+// x.long.test.ts: the check before a commit leaves it out.
 
 import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
@@ -18,18 +19,19 @@ export const groups = {
   browser: 'test/browser',
 };
 
-/** Test files of a group whose path holds one of the words; all of them when there are no words. */
-export function filesOf(root, group, words = []) {
+/** Test files of a group whose path holds one of the words; all of them when there are no words. @param long: whether those that take long too */
+export function filesOf(root, group, words = [], { long = true } = {}) {
   const folder = groups[group];
   if (!existsSync(join(root, folder))) return [];
   return readdirSync(join(root, folder), { recursive: true })
     .map((file) => `${folder}/${file.replaceAll('\\', '/')}`)
-    .filter((file) => file.endsWith('.test.ts') && (words.length === 0 || words.some((word) => file.includes(word))))
+    .filter((file) => file.endsWith('.test.ts') && (long || !file.endsWith('.long.test.ts')))
+    .filter((file) => words.length === 0 || words.some((word) => file.includes(word)))
     .sort();
 }
 
 /**
- * Runs test files, those of each layer in a process of their own, and prints what fails.
+ * Runs test files, those of each layer in a process of their own (large ones in as many as there are cores), and prints what fails.
  *
  * @returns {Promise<{passed: number, failed: number, line: string, failing?: string[]}>} failing: whole paths of files with a red test
  */
@@ -53,14 +55,21 @@ export async function runTests(root, files, env) {
   }
 }
 
-/** One list of files for each layer (src/craft) or group (test/golden). */
+/** Layers and groups that compute for a minute or more, and nothing besides: they are dealt out over the cores. */
+const dealtOut = new Set(['src/craft', 'test/laws']);
+
+/** Lists of files for each layer (src/craft) or group (test/golden), each for a process of its own. */
 function writeLists(folder, files) {
   const layerOf = (file) => file.split('/', 2).join('/');
-  return [...new Set(files.map(layerOf))].map((layer) => {
-    const list = join(folder, `${layer.replace('/', '-')}.test.ts`);
-    const ofLayer = JSON.stringify(files.filter((file) => layerOf(file) === layer));
-    writeFileSync(list, `import { gather } from '../../scripts/tests/gather.ts';\n\nawait gather(${ofLayer});\n`);
-    return list;
+  return [...new Set(files.map(layerOf))].flatMap((layer) => {
+    const ofLayer = files.filter((file) => layerOf(file) === layer);
+    const hands = dealtOut.has(layer) ? Math.min(availableParallelism(), ofLayer.length) : 1;
+    return Array.from({ length: hands }, (_, hand) => {
+      const list = join(folder, `${layer.replace('/', '-')}-${hand + 1}.test.ts`);
+      const dealt = JSON.stringify(ofLayer.filter((_, i) => i % hands === hand));
+      writeFileSync(list, `import { gather } from '../../scripts/tests/gather.ts';\n\nawait gather(${dealt});\n`);
+      return list;
+    });
   });
 }
 

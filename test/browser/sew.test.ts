@@ -123,7 +123,7 @@ const examples = readdirSync('examples')
 /** A log cabin in rows, a quilt on point with a print of one way, a metric one with mitred borders, a sampler of sections. */
 const fewUnlike = ['harvest-home-throw', 'hedge-sparrow', 'heron-hanging', 'twelve-fields'];
 
-/** src/workroom/asking/seen-sewing.test.ts has every step of all of them without a browser. */
+/** src/workroom/asking/seen-sewing.long.test.ts has every step of all of them without a browser. */
 const walked = process.env.SEAMSTEAD_WALK === undefined ? fewUnlike : examples;
 
 const toSew = async (page: Page, at: string, demo?: string): Promise<void> => {
