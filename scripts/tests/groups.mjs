@@ -19,7 +19,11 @@ export const groups = {
   browser: 'test/browser',
 };
 
-/** Test files of a group whose path holds one of the words; all of them when there are no words. @param long: whether those that take long too */
+/**
+ * Test files of a group whose path holds one of the words; all of them when there are no words.
+ *
+ * @param of.long whether those that take seconds are among them
+ */
 export function filesOf(root, group, words = [], { long = true } = {}) {
   const folder = groups[group];
   if (!existsSync(join(root, folder))) return [];

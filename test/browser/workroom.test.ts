@@ -9,6 +9,7 @@ import { becomes, drawn, kept, type Opened, openDemo, openWorkroom, sideBySide }
 const title = (page: Page) => page.getByRole('textbox', { name: 'Name of the quilt' });
 const figureOf = (page: Page, stop: string) =>
   page.locator('.job-stops li', { has: page.getByText(stop, { exact: true }) }).locator('.job-figure');
+
 describe('the workroom', sideBySide, () => {
   let opened: Opened;
   before(async () => {
