@@ -3,9 +3,10 @@ import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { after, describe, it } from 'node:test';
+import { after, before, describe, it } from 'node:test';
 import { planQuilt } from '#craft';
 import { problemText } from '#paper/words';
+import { readyBundle } from '../../scripts/ready/bundle.mjs';
 import { proseFiles, root } from './prose.ts';
 import { isExcerpt, snippetsOf, withoutComments } from './snippets.ts';
 
@@ -51,6 +52,8 @@ describe('whole documents in our prose', () => {
 });
 
 describe('commands in our prose', () => {
+  // so that none of them says that it is being built
+  before(() => readyBundle(root, () => undefined));
   const [first] = documents.filter(({ at }) => at.startsWith('README.md:'));
   writeFileSync(join(desk, 'my.quilt.json'), first?.text ?? '');
   const shells = snippets.filter(({ language }) => language === 'sh');

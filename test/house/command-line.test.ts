@@ -6,9 +6,10 @@ import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, 
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Readable, Writable } from 'node:stream';
-import { after, describe, it } from 'node:test';
+import { after, before, describe, it } from 'node:test';
 import { fileURLToPath } from 'node:url';
 import { main } from '#cli';
+import { readyBundle } from '../../scripts/ready/bundle.mjs';
 import { type Ended, Paper, runCommand as run } from './run-command.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -308,6 +309,8 @@ describe('help', () => {
 
 describe('the command as it is installed', () => {
   const bin = join(root, 'bin/seamstead.mjs');
+  // what it says while it builds is told in command.test.ts
+  before(() => readyBundle(root, () => undefined));
 
   it('ends with 0, 1 or 2 and reads a pipe', () => {
     const call = (args: readonly string[], input = '') =>

@@ -1,0 +1,1 @@
+export function readyBundle(root: string, say: (line: string) => void): Promise<string>;
