@@ -35,13 +35,16 @@ describe('seamstead diagnose', () => {
   });
 
   it('asks whether it is that block and step where a size is an inch off, and tells no seam', async () => {
-    const { exit, out } = await run(fileOf('harvest-home-throw'), '--block', 'cabin', '--measured', '4: 6 1/2 x 6 1/2');
+    const asked = [fileOf('harvest-home-throw'), '--block', 'cabin', '--measured', '4: 6 1/2 x 6 1/2'];
+    const { exit, out } = await run(...asked);
     assert.equal(exit, 0);
     const text = out.replace(/\s+/g, ' ');
     // by hand: a centre of 3 in and logs of 1 in on all sides, 5 in finished
     assert.match(text, /A width of 6½ in after step 4 is 1 in too large \(it should be 5½ in\): more than seams/);
     assert.match(text, /Look whether it is this block and that step; /);
     assert.doesNotMatch(text, /seem to take|HOW LIKELY|WHAT CAN BE SAVED/);
+    const { verdict } = JSON.parse((await run(...asked, '--json')).out);
+    assert.deepEqual(verdict, { kind: 'far-off', step: 4, way: 'across' });
   });
 
   it('tells every mistake in what was measured with its place and what to do', async () => {

@@ -32,6 +32,7 @@ const verdictFromOne = (verdict: Verdict): Verdict => {
     case 'cut':
       return verdict.orSeam === null ? verdict : { ...verdict, orSeam: fromOne(verdict.orSeam) };
     case 'trim':
+    case 'far-off':
       return { ...verdict, step: fromOne(verdict.step) };
     default:
       return verdict;
