@@ -17,7 +17,7 @@ export interface WrongTop {
   readonly seam: number;
   /** The last that was measured. */
   readonly step: TopStep;
-  /** To look at. */
+  /** Of what the step joins, to look at. */
   readonly ringed: readonly TopThing[];
   /** From edge to edge, in the top. */
   readonly lines: readonly (readonly [Point, Point])[];
@@ -44,8 +44,7 @@ export const drawWrongTop = (of: WrongTop): Drawing => {
     .map((shape) => ({ ...shape, points: at(shape.points) }));
   const outlined = (polygons: readonly Polygon[], fill: string, stroke: string, width: number): string =>
     element('path', { d: pathOf(polygons.map(at)), fill, stroke, 'stroke-width': width, 'stroke-linejoin': 'round' });
-  const names = of.ringed.map((thing) => JSON.stringify(thing));
-  const ringed = outlines.filter((_, i) => names.includes(JSON.stringify(things[i])));
+  const ringed = of.ringed.map((thing) => outlineInTop(plan, thing));
   return picture({
     widthPt: raw.width * scale + 2 * marginPt,
     heightPt: raw.height * scale + 2 * marginPt,

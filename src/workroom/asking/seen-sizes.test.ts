@@ -64,6 +64,45 @@ test('of the top every step says what it should measure, and borders to come are
   assert.match(told?.picture.alt ?? '', /^The unit after step 5/);
 });
 
+const bramble = planQuilt(example('bramble-lane'), { budget: { steps: 0 } });
+assert.ok(bramble.ok);
+
+const toldOfBramble = (rows: readonly (readonly [step: number, across: string, down: string])[]) => {
+  const written = rows.map(([step, across, down]) => ({ step, across, down }));
+  const seen = lookAt(bramble.value, 'sizes', { entry: '~top', written });
+  return seen === 'nowhere' ? null : seen.told;
+};
+
+test('strips of the top that are cut wrong are ringed where the unit has them', () => {
+  // by hand: 30 1/2 in and two corner squares of 3 in, each 1/8 in too large
+  const told = toldOfBramble([
+    [4, '30 1/2', '6 1/2'],
+    [8, '30 1/2', '6 1/2'],
+    [13, '30 1/2', '36 1/2'],
+    [15, '36 1/2', '36 1/2'],
+    [16, '33 5/8', '3 1/2'],
+    [17, '36 3/4', '3 1/2'],
+  ]);
+  assert.match(told?.what ?? '', /^The corner squares B are cut about ⅛ in too large/);
+  assert.match(
+    told?.picture.alt ?? '',
+    /^The unit after step 17, dashed where it was measured, the corner squares B ringed$/,
+  );
+  // by hand: blocks of 6 in; the third of the first row is 1/4 in too wide, and the unit measured last is the second row
+  const before = toldOfBramble([
+    [1, '12 1/2', '6 1/2'],
+    [2, '18 3/4', ''],
+    [3, '24 3/4', ''],
+    [4, '30 3/4', ''],
+    [5, '12 1/2', ''],
+    [6, '18 1/2', ''],
+    [7, '24 1/2', ''],
+    [8, '30 1/2', '6 1/2'],
+  ]);
+  assert.match(before?.what ?? '', /^One block .* that step 2 has joined is about ¼ in too large;/);
+  assert.equal(before?.picture.alt, 'The unit after step 8, dashed where it was measured');
+});
+
 test('on point a row is measured one way alone: it ends in triangles that are trimmed later', () => {
   const pointed = planQuilt(example('lantern-lane'), { budget: { steps: 0 } });
   assert.ok(pointed.ok);

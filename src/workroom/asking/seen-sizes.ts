@@ -2,11 +2,10 @@
 // they say, in the words of the command.
 import type { BlockPlan, PlannedStep, QuiltPlan, TopStep } from '#craft';
 import type { SizeModel } from '#craft/accuracy';
-import { entryName } from '#craft/blocks';
 import { type Diagnosis, diagnose, diagnoseTop, type ReadingProblem } from '#craft/diagnosis';
 import { length } from '#craft/measure';
-import type { TopThing } from '#craft/setting';
-import { topSizes } from '#craft/top-sizes';
+import { placeOfThing, type TopThing } from '#craft/setting';
+import { topAsBlock, topSizes } from '#craft/top-sizes';
 import { toNumber } from '#ground/exact';
 import type { Outcome } from '#ground/outcome';
 import { clothSignsFor } from '#paper/cloth';
@@ -14,7 +13,7 @@ import { adviceOn, blockPartNames, likelyRows, type PartNames, rescueTexts, topP
 import { type Drawing, drawWrongSize, drawWrongTop } from '#paper/drawing';
 import { checkLength } from '#paper/lengths';
 import { stepWords, titleOf, topStepName } from '#paper/pages';
-import { lengthText, readingProblemText } from '#paper/words';
+import { inWords, lengthText, readingProblemText } from '#paper/words';
 import { blockOfEntry, topEntry } from './entries.ts';
 
 export interface SizesLook {
@@ -153,33 +152,38 @@ const topPictureOf = (plan: QuiltPlan, models: readonly SizeModel[], diagnosis: 
   const last = Math.max(...sizes.map(({ step }) => step));
   const step = plan.top.steps[last] as TopStep;
   const read = sizes.filter((size) => size.step === last);
-  const ringed = verdict.kind === 'cut' ? thingsCalled(plan, verdict.piece, verdict.at ?? null) : [];
+  const at = verdict.kind === 'cut' ? (verdict.at ?? null) : null;
+  const blamed = piecesBlamed(verdict).map((piece) => ({ piece, things: thingsCalled(plan, step, { piece, at }) }));
+  const ringed = blamed.filter(({ things }) => things.length > 0);
+  const names = inWords(ringed.map(({ piece }) => topPartNames(plan)(piece, at).short));
   const [across, down] = [readWords(diagnosis, last, 'across'), readWords(diagnosis, last, 'down')];
   return drawWrongTop({
     plan,
     signs: clothSignsFor(plan),
     seam: diagnosis.seam,
     step,
-    ringed,
+    ringed: ringed.flatMap(({ things }) => things),
     lines: models
       .filter((model) => read.some(({ way }) => model.step === last && model.way === way))
       .map(({ line }) => line),
     // rows of blocks at the sides are measured as they are sewn, level
     words: step.angle % 180 === 90 ? [down, across] : [across, down],
     fitPt: fit,
-    alt: `The unit after step ${step.number}, dashed where it was measured${ringed.length === 0 ? '' : `, ${topPartNames(plan)((verdict as { readonly piece: string }).piece, null).called} ringed`}`,
+    alt: `The unit after step ${step.number}, dashed where it was measured${ringed.length === 0 ? '' : `, ${names} ringed`}`,
   });
 };
 
-/** Of that label, or of it those at some places. */
-const thingsCalled = ({ top }: QuiltPlan, piece: string, at: readonly number[] | null): readonly TopThing[] => {
-  const { placed } = top.set;
-  const strips = top.pieces.find(({ label }) => label === piece)?.strips ?? [];
-  const blocks = placed.flatMap((one, block) => (entryName(one) === piece ? [block] : []));
-  return [
-    ...blocks.filter((block) => at?.includes(block) ?? true).map((block) => ({ block })),
-    ...strips.filter((strip) => at?.includes(placed.length + strip) ?? true).map((strip) => ({ strip })),
-  ];
+/** What a step joins, of that label, or of it those at some places. */
+const thingsCalled = (
+  { top }: QuiltPlan,
+  { things }: TopStep,
+  { piece, at }: { readonly piece: string; readonly at: readonly number[] | null },
+): readonly TopThing[] => {
+  const { patches } = topAsBlock(top);
+  return things.flat().filter((thing) => {
+    const place = placeOfThing(top.set, thing);
+    return patches[place]?.piece === piece && (at?.includes(place) ?? true);
+  });
 };
 
 /** "17 11/16 in, should be 18½ in"; empty where it was not measured. */
