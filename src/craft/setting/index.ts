@@ -20,6 +20,7 @@ export { thingsOf } from './pieces.ts';
 export { outlineOfPlaced, pointInTop, turnedBy } from './place.ts';
 export type { SettingProblem } from './problems.ts';
 export { spacerFor } from './spacer.ts';
+export { placeOfThing, thingsInTop } from './thing-places.ts';
 export type * from './top.ts';
 export { touchingPairs } from './touching.ts';
 

@@ -4,7 +4,7 @@ import { type CutTerm, type SeamTerm, type SewnIn, type SizeModel, sizeModels, t
 import type { Length } from '#craft/measure';
 import { topSeams } from '#craft/piecing';
 import type { BlockPlan, TopPiece, TopPlan } from '#craft/plan';
-import type { PlacedBlock, PlacedStrip, SetTop, TopThing } from '#craft/setting';
+import { type PlacedBlock, type PlacedStrip, placeOfThing, type TopThing } from '#craft/setting';
 import { signedArea } from '#ground/plane';
 
 export interface SewnTop {
@@ -42,7 +42,7 @@ export const sewnTop = (of: {
 }): SewnTop => {
   const { top } = of;
   const { placed, strips } = top.set;
-  const placeOf = placeIn(top.set);
+  const placeOf = (thing: TopThing): number => placeOfThing(top.set, thing);
   const entries = new Map(
     of.blocks.map((entry) => [nameOf(entry.id, entry), { entry, sizes: wholeSizes(entry, of.seam) }]),
   );
@@ -73,12 +73,6 @@ export const sewnTop = (of: {
     stepBetween: stepFinder(top, placeOf),
   };
 };
-
-/** Blocks by their place, then plain pieces. */
-export const placeIn =
-  ({ placed }: SetTop) =>
-  (thing: TopThing): number =>
-    'block' in thing ? thing.block : placed.length + thing.strip;
 
 const nameOf = (block: string, { colouring, mirror }: Pick<PlacedBlock, 'colouring' | 'mirror'>): string =>
   JSON.stringify([block, colouring, mirror]);

@@ -2,13 +2,12 @@
 import type { SewnBlock } from '#craft/accuracy';
 import { entryName } from '#craft/blocks';
 import type { TopPlan } from '#craft/plan';
-import { outlineOfPlaced } from '#craft/setting';
-import { placeIn } from './sewn-top.ts';
+import { outlineOfPlaced, placeOfThing, type TopThing } from '#craft/setting';
 
 /** A block goes by the name that the steps have for its entry, and has no cut of its own. */
 export const topAsBlock = ({ set, pieces, steps }: TopPlan): SewnBlock => {
   const labels = new Map(pieces.flatMap(({ label, strips }) => strips.map((strip) => [strip, label] as const)));
-  const placeOf = placeIn(set);
+  const placeOf = (thing: TopThing): number => placeOfThing(set, thing);
   return {
     finished: [set.width, set.height],
     patches: [

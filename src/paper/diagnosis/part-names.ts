@@ -1,8 +1,9 @@
 // What the parts are called that a diagnosis speaks of: "piece C" of a block; "the sashes A" or "one block Log cabin" of a top.
 import type { QuiltPlan, TopPlan } from '#craft';
 import { entryName } from '#craft/blocks';
+import { placeOfThing } from '#craft/setting';
 import { entryTitle } from '#paper/cutting';
-import { inWords, roleNouns } from '#paper/words';
+import { inWords, plural, roleNouns } from '#paper/words';
 
 export interface PartName {
   /** "piece C", "the sashes A" */
@@ -42,14 +43,10 @@ export const topPartNames = (plan: QuiltPlan): PartNames => {
   };
 };
 
-const plural = (noun: string): string => (noun.endsWith('sh') ? `${noun}es` : `${noun}s`);
-
 /** "step 3 has", "steps 1 and 2 have": where each is first sewn to something. */
 const stepsTaking = ({ set, steps }: TopPlan, at: readonly number[]): string => {
-  const placeOf = (thing: TopPlan['steps'][number]['things'][0][number]): number =>
-    'block' in thing ? thing.block : set.placed.length + thing.strip;
   const first = at.flatMap(
-    (place) => steps.find(({ things }) => things.flat().some((one) => placeOf(one) === place))?.number ?? [],
+    (place) => steps.find(({ things }) => things.flat().some((one) => placeOfThing(set, one) === place))?.number ?? [],
   );
   const numbers = [...new Set(first)].sort((a, b) => a - b).map(String);
   return numbers.length === 1 ? `step ${numbers[0]} has` : `steps ${inWords(numbers)} have`;

@@ -2,6 +2,7 @@
 // comes later pale and dashed. So the states are told apart in grey as well.
 
 import type { BlockPlan, QuiltPlan } from '#craft';
+import { thingsInTop } from '#craft/setting';
 import type { Box, Point, Polygon } from '#ground/plane';
 import { boxOf } from '#ground/plane';
 import type { ClothSigns } from '#paper/cloth';
@@ -11,7 +12,7 @@ import { drawLabels } from './label.ts';
 import { edgeWidth } from './quilt.ts';
 import { fitted, framed, pathOf, thinness } from './shape.ts';
 import { threadOutline } from './step-marks.ts';
-import { placesInBlock, placesInTop, type StepPlaces, thingsInTop } from './step-places.ts';
+import { placesInBlock, placesInTop, type StepPlaces } from './step-places.ts';
 import type { Drawing } from './svg.ts';
 import { element, group, picture } from './svg.ts';
 import { outlineInTop } from './things.ts';
@@ -50,12 +51,12 @@ export const drawLaidBlock = (of: LaidOut & { readonly block: BlockPlan }): Draw
 
 export const drawLaidTop = (of: LaidOut & { readonly plan: QuiltPlan }): Drawing => {
   const { plan } = of;
-  const shapesOf = shapesInTop(plan, of.signs, thingsInTop(plan));
+  const shapesOf = shapesInTop(plan, of.signs, thingsInTop(plan.top.set));
   const { width, height } = plan.top.set;
   return drawLaid(of, {
     size: { x: 0, y: 0, width, height },
     places: placesInTop(plan),
-    things: thingsInTop(plan).map((thing) => ({
+    things: thingsInTop(plan.top.set).map((thing) => ({
       outline: outlineInTop(plan, thing),
       shapes: shapesOf(thing),
       label: '',
@@ -69,7 +70,7 @@ export const stepsTaking = (block: BlockPlan): readonly number[] => takenBy(plac
 
 /** The same of the top's blocks and plain pieces, as `thingsInTop` lists them. */
 export const topStepsTaking = (plan: QuiltPlan): readonly number[] =>
-  takenBy(placesInTop(plan), thingsInTop(plan).length);
+  takenBy(placesInTop(plan), thingsInTop(plan.top.set).length);
 
 const takenBy = (places: StepPlaces, count: number): readonly number[] => {
   const taken: number[] = Array.from({ length: count }, () => 0);

@@ -2,7 +2,7 @@
 // turned over. They are found from the last step backward: what lies where a unit belongs is laid piece on piece.
 
 import type { BlockPlan, QuiltPlan } from '#craft';
-import type { TopThing } from '#craft/setting';
+import { placeOfThing, type TopThing, thingsInTop } from '#craft/setting';
 import type { Point, Polygon } from '#ground/plane';
 import { boxOf, centroid } from '#ground/plane';
 import { entryKey } from './placed.ts';
@@ -48,9 +48,10 @@ export const placesInTop = (plan: QuiltPlan): StepPlaces =>
       const placed = 'block' in thing ? set.placed[thing.block] : undefined;
       return placed === undefined ? (labels.get('strip' in thing ? thing.strip : -1) ?? '') : entryKey(placed);
     };
-    const places = (things: readonly TopThing[]): readonly number[] => things.map((thing) => placeOfThing(plan, thing));
+    const places = (things: readonly TopThing[]): readonly number[] =>
+      things.map((thing) => placeOfThing(plan.top.set, thing));
     return placesOfSteps(
-      thingsInTop(plan).map((thing) => ({ kind: kindOf(thing), outline: outlineInTop(plan, thing) })),
+      thingsInTop(plan.top.set).map((thing) => ({ kind: kindOf(thing), outline: outlineInTop(plan, thing) })),
       steps.map(({ join, makes, things }) => ({ join, makes, parts: [places(things[0]), places(things[1])] })),
     );
   });
@@ -63,15 +64,6 @@ const onceFor = (steps: object, work: () => StepPlaces): StepPlaces => {
   found.set(steps, known);
   return known;
 };
-
-/** Blocks as they are placed, then plain pieces. */
-export const thingsInTop = ({ top }: QuiltPlan): readonly TopThing[] => [
-  ...top.set.placed.map((_, block) => ({ block })),
-  ...top.set.strips.map((_, strip) => ({ strip })),
-];
-
-export const placeOfThing = ({ top }: QuiltPlan, thing: TopThing): number =>
-  'block' in thing ? thing.block : top.set.placed.length + thing.strip;
 
 const placesOfSteps = (laid: readonly LaidThing[], steps: readonly PartStep[]): StepPlaces => {
   const things = laid.map((thing) => ({ ...thing, middle: centroid(thing.outline) }));

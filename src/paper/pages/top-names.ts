@@ -3,11 +3,9 @@ import type { QuiltPlan, TopPiece } from '#craft';
 import type { TopThing } from '#craft/setting';
 import { entryTitle } from '#paper/cutting';
 import { sizeOnPaper } from '#paper/lengths';
-import { inWords, roleNouns } from '#paper/words';
+import { inWords, plural, roleNouns } from '#paper/words';
 import { marksOfTopPiece } from './marks.ts';
 import type { TopChapter } from './top-part.ts';
-
-export const plural = (noun: string): string => (noun.endsWith('sh') ? `${noun}es` : `${noun}s`);
 
 /** "block", "sash", … */
 export const nounOf = (plan: QuiltPlan, thing: TopThing): string =>

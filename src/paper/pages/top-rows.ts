@@ -4,8 +4,9 @@ import { toNumber } from '#ground/exact';
 import { entryTitle } from '#paper/cutting';
 import { isSlanted, rowPressOf, rowStepsOf, sameRowBefore } from '#paper/drawing';
 import { checkLength, checkSize, lengthOnPaper } from '#paper/lengths';
+import { plural } from '#paper/words';
 import { partName } from './naming.ts';
-import { countedNames, nounOf, plural } from './top-names.ts';
+import { countedNames, nounOf } from './top-names.ts';
 import type { TopPart } from './top-part.ts';
 import { topPart } from './top-part.ts';
 

@@ -21,6 +21,6 @@ export { missingSignsText } from './missing-signs-text.ts';
 export { capital, counted, instead } from './named.ts';
 export { driftText, noteText, type OffMarks, offMarksText } from './note-text.ts';
 export { type ProblemText, problemText } from './problem-text.ts';
-export { roleNouns } from './role-nouns.ts';
+export { plural, roleNouns } from './role-nouns.ts';
 export { cupboardProblemText } from './shopping-text.ts';
 export { reasonText, unitsText, unitText, wayText } from './ways-text.ts';

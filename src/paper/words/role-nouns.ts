@@ -1,4 +1,4 @@
-// What the plain pieces of a top are called.
+// What the plain pieces of a top are called, one and several.
 import type { StripRole } from '#craft/setting';
 
 export const roleNouns: Readonly<Record<StripRole, string>> = {
@@ -13,3 +13,5 @@ export const roleNouns: Readonly<Record<StripRole, string>> = {
   spacer: 'spacer strip',
   'border-corner': 'corner square',
 };
+
+export const plural = (noun: string): string => (noun.endsWith('sh') ? `${noun}es` : `${noun}s`);
