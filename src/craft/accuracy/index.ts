@@ -14,6 +14,7 @@ export {
   type SizeModel,
   seamsCrossed,
   sensitivity,
+  sideAlong,
   sizeModels,
   type Way,
 } from './size-model.ts';

@@ -183,7 +183,7 @@ const edgeShare = ({ shape }: Cut): number => {
 const isRectangle = ({ shape }: Cut): boolean => shape === 'square' || shape === 'rectangle';
 
 /** Which of a rectangle's two cut sides lies along a normal: a piece may lie turned against the cut it is listed with. */
-const sideAlong = (cut: Cut, points: Polygon, normal: Point): 0 | 1 => {
+export const sideAlong = (cut: Cut, points: Polygon, normal: Point): 0 | 1 => {
   if (cut.shape !== 'rectangle') return 0;
   const places = points.map((p) => dot(p, normal));
   const long = Math.max(...places) - Math.min(...places);

@@ -87,6 +87,7 @@ const shapeOf = (moves: readonly number[]): string => {
 
 const growsAt = ({ cuts }: SizeModel, patch: number, side: 0 | 1): number =>
   cuts.reduce((all, term) => (term.patch === patch && term.side === side ? all + term.grows : all), 0);
+
 const wrongBothWays = (models: readonly SizeModel[], sides: readonly PieceSide[]): readonly Candidate[] =>
   [...new Set(sides.map(({ piece }) => piece))].flatMap((piece): readonly Candidate[] => {
     const own = sides.filter((one) => one.piece === piece).map(({ side }) => side);

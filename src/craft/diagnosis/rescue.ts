@@ -44,8 +44,8 @@ export type Fault =
       readonly piece: string;
       readonly by: Length;
       readonly orSeam: number | null;
-      /** Places of it in a top, where not all of the label are wrong. */
-      readonly at?: readonly number[] | null;
+      /** Places of it in a top, where not all of the label are wrong; null: all are. */
+      readonly at: readonly number[] | null;
     }
   /** Wrong both ways. */
   | { readonly kind: 'cut-both'; readonly piece: string }

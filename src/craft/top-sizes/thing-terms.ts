@@ -1,6 +1,6 @@
 // What does one thing of a top bring into a size that goes over it? A plain piece its cut, a setting triangle nothing, for it is
 // trimmed, a border along the quilt the size it was cut to, and a block all that it is made of.
-import type { CutTerm, SeamTerm, SizeModel } from '#craft/accuracy';
+import { type CutTerm, type SeamTerm, type SizeModel, sideAlong } from '#craft/accuracy';
 import { entryName } from '#craft/blocks';
 import { type Length, tidy } from '#craft/measure';
 import { dot, type Point, turned } from '#ground/plane';
@@ -40,14 +40,9 @@ export const termsOf = (sewn: SewnTop, of: Thing): ThingTerms => {
 /** A piece grows by half at either edge. */
 const pieceTerms = ({ strip, piece }: SetPiece, { thing, edges }: Thing): ThingTerms => {
   const { label, cut } = piece;
-  const sideOf = (normal: Point): 0 | 1 => {
-    if (cut.shape !== 'rectangle') return 0;
-    const places = strip.points.map((p) => dot(p, normal));
-    const long = Math.max(...places) - Math.min(...places);
-    return Math.abs(long - cut.finished[0]) <= Math.abs(long - cut.finished[1]) ? 0 : 1;
-  };
   const cuts = ([0, 1] as const).flatMap((side): readonly CutTerm[] => {
-    const grows = tidy(edges.reduce((all, edge) => (sideOf(edge.normal) === side ? all + edge.weight / 2 : all), 0));
+    const own = edges.filter(({ normal }) => sideAlong(cut, strip.points, normal) === side);
+    const grows = tidy(own.reduce((all, { weight }) => all + weight / 2, 0));
     return Math.abs(grows) < 1e-9 ? [] : [{ patch: thing, piece: label, side, grows }];
   });
   const off = cuts.reduce((all, { side, grows }) => all + grows * (cut.size[side] - cut.exact[side]), 0);
