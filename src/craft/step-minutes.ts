@@ -60,13 +60,16 @@ export const minutesOfPlan = (
   plan: Made,
 ): { readonly cutting: number; readonly sewing: number; readonly finishing: number } => ({
   cutting: cuttingMinutes(plan),
-  sewing: sumOf(plan.blocks.map((block) => blockMinutes(plan, block))) + topMinutes(plan),
+  sewing: sewingMinutes(plan),
   finishing: inMinutes(finishWork(plan), plan),
 });
 
 /** Of all that is sewn and finished; what is cut is not in it. */
 export const sewnMinutes = (plan: Pick<QuiltPlan, 'quilt' | 'top' | 'blocks' | 'finish'>): number =>
-  sumOf(plan.blocks.map((block) => blockMinutes(plan, block))) + topMinutes(plan) + inMinutes(finishWork(plan), plan);
+  sewingMinutes(plan) + inMinutes(finishWork(plan), plan);
+
+const sewingMinutes = (plan: Pick<QuiltPlan, 'quilt' | 'top' | 'blocks'>): number =>
+  sumOf(plan.blocks.map((block) => blockMinutes(plan, block))) + topMinutes(plan);
 
 const sumOf = (minutes: readonly number[]): number => minutes.reduce((all, one) => all + one, 0);
 

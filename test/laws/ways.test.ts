@@ -4,7 +4,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
-import type { FabricPlan, QuiltPlan } from '#craft';
+import type { QuiltPlan } from '#craft';
 import { checkLayout, type Demand } from '#craft/cutting';
 import { mayTrim, type UnitKind, waysOfKind } from '#craft/design';
 import { type Chance, chanceFrom } from '#ground/chance';
@@ -136,9 +136,9 @@ test('whatever way its units are made, every patch of a quilt comes out of a pie
 
 test('whatever way its units are made, every layout holds exactly the pieces that are listed', () => {
   holds(({ fabrics }) => {
-    for (const { id, pieces, laid } of fabrics as readonly FabricPlan[]) {
+    for (const { id, pieces, laid } of fabrics) {
       const demands = pieces.map(
-        (piece): Demand => ({ across: piece.cut[0], along: piece.cut[1], count: piece.count, mayTurn: true }),
+        (piece): Demand => ({ across: piece.cut[0], along: piece.cut[1], count: piece.count, mayTurn: piece.mayTurn }),
       );
       assert.deepEqual(checkLayout({ layout: laid.layout, width: laid.layout.width, demands }), [], id);
       assert.ok(laid.layout.length >= laid.bound - 1e-9, id);

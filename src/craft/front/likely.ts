@@ -27,7 +27,8 @@ export const likelyChoices = (groups: readonly UnitGroup[], of: { readonly most:
     .map(({ choice }) => choice);
 };
 
-const everyChoice = (groups: readonly UnitGroup[]): readonly Choice[] =>
+/** The option of the last group changes first. */
+export const everyChoice = (groups: readonly UnitGroup[]): readonly Choice[] =>
   groups.reduce<readonly Choice[]>(
     (before, { options }) => before.flatMap((choice) => options.map((_, i) => [...choice, i])),
     [[]],

@@ -3,7 +3,7 @@
 import { blockCutter, blockMinutes, type MadeCut, sewnMinutes, type WantedPiece } from '#craft';
 import type { Recall } from '#ground/recall';
 import { entryOf, type UnitGroup } from './groups.ts';
-import type { Choice } from './likely.ts';
+import { type Choice, everyChoice } from './likely.ts';
 import { methodsFor } from './methods-for.ts';
 import type { Taken } from './weighing.ts';
 
@@ -48,7 +48,7 @@ export function* partsOf(of: {
 }): Generator<void, QuiltParts | null, void> {
   const { now, groups } = of;
   const own = partedGroups(groups);
-  const choices = own.map((part) => choicesOf(part.map((group) => groups[group] as UnitGroup)));
+  const choices = own.map((part) => everyChoice(part.map((group) => groups[group] as UnitGroup)));
   const most = Math.max(0, ...choices.map((list) => list.length));
   if (most > mostOptions) return null;
   const cutFor = blockCutter(now.quilt, of.memory ? { memory: of.memory } : {});
@@ -119,12 +119,6 @@ const partedGroups = (groups: readonly UnitGroup[]): readonly (readonly number[]
   });
   return [...new Set(partOf.values())].map((part) => part.toSorted((a, b) => a - b));
 };
-
-const choicesOf = (groups: readonly UnitGroup[]): readonly Choice[] =>
-  groups.reduce<readonly Choice[]>(
-    (before, { options }) => before.flatMap((choice) => options.map((_, i) => [...choice, i])),
-    [[]],
-  );
 
 const minutesOf = (cut: Pick<MadeCut, 'quilt' | 'blocks'>, names: ReadonlySet<string>): number =>
   cut.blocks.reduce((all, block) => all + (names.has(entryOf(block)) ? blockMinutes(cut, block) : 0), 0);
