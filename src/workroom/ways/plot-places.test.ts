@@ -29,7 +29,7 @@ test('marks of choices that are nearly alike stand apart and within the plot', (
     assert.ok(x >= size.edge.left && x <= size.width - size.edge.right && y >= size.edge.top);
     assert.ok(y <= size.height - size.edge.bottom);
     for (const other of places.slice(i + 1))
-      assert.ok(Math.hypot(other.mark[0] - x, other.mark[1] - y) > 2 * size.mark + 2);
+      assert.ok(Math.hypot(other.mark[0] - x, other.mark[1] - y) > 2 * size.mark + 8);
   });
 });
 

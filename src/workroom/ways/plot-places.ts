@@ -64,7 +64,8 @@ const apart = (
   { width, height, edge, mark }: PlotSize,
 ): readonly (readonly [number, number])[] => {
   const marks = ats.map(([x, y]) => ({ x, y }));
-  const gap = 2 * mark + 6;
+  // so that no mark lies on the line under another
+  const gap = mark + longestOff + 4;
   for (let round = 0; round < rounds; round++) {
     marks.forEach((one, i) => {
       for (const [j, other] of marks.entries()) {

@@ -1,4 +1,4 @@
-// The choices as a plot: cloth across, time up; the longer the line through a mark, the less true its units. Each mark leads to its choice.
+// The choices as a plot: cloth across, time up; the longer the line under a mark, the less true its units. Each mark leads to its choice.
 import { type CSSProperties, memo } from 'react';
 import { hoursText } from '#paper/ways';
 import type { WaysPoint, WaysSeen } from '#workroom/compute';
@@ -78,7 +78,7 @@ export const WaysPlot = memo(({ seen, picked, addressOf }: WaysPlotOf) => {
         ))}
       </div>
       <figcaption className="quiet">
-        Down and to the left is less work and less cloth. The longer the line through a mark, the further the side of a
+        Down and to the left is less work and less cloth. The longer the line under a mark, the further the side of a
         unit may be off. The square mark is the quilt as it is.
       </figcaption>
     </figure>

@@ -172,7 +172,7 @@ const Compared = (of: {
     <section aria-labelledby="ways-compared">
       <h2 id="ways-compared">Choice {number}</h2>
       <p>{pointWords(point)}</p>
-      <table className="table-told">
+      <table className="table-told ways-compared">
         <thead>
           <tr>
             <td />
