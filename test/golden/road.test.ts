@@ -1,12 +1,12 @@
-// Every example through every stage of the road, against what was accepted after looking at it. `npm run accept -- NAME`
-// writes what one example gives now.
+// Every example through every stage of the road, and once what sets the pages of all, against what was accepted after looking at it.
+// `npm run accept -- NAME` writes what one example gives now, `npm run accept -- pages` what sets the pages.
 
 import assert from 'node:assert/strict';
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { inspect } from 'node:util';
 import { planQuilt } from '#craft';
-import { leftHandText, stagesOf } from './stages.ts';
+import { leftHandText, sourcesText, stagesOf } from './stages.ts';
 
 const examples = new URL('../../examples/', import.meta.url);
 const ending = '.quilt.json';
@@ -14,11 +14,15 @@ const names = readdirSync(examples)
   .filter((file) => file.endsWith(ending))
   .map((file) => file.slice(0, -ending.length));
 
+/** What is not an example's own. */
+const pages = 'pages';
+
 /** It has what either hand finds otherwise: strips that are cut apart, and strip sets. */
 const alsoLeftHanded = 'ferry-landing';
 
 /** Without a solver, so that the same bytes come out wherever it cannot be loaded. */
 const stagesFor = (name: string): Readonly<Record<string, string>> => {
+  if (name === pages) return { 'pattern.typ': sourcesText() };
   const outcome = planQuilt(readFileSync(new URL(`${name}${ending}`, examples), 'utf8'));
   assert.ok(outcome.ok, outcome.ok ? '' : inspect(outcome.problems, { depth: 6 }));
   const stages = stagesOf(outcome.value);
@@ -28,7 +32,7 @@ const stagesFor = (name: string): Readonly<Record<string, string>> => {
 const accepting = process.env.SEAMSTEAD_ACCEPT;
 
 if (accepting === undefined) {
-  for (const name of names) {
+  for (const name of [...names, pages]) {
     const folder = new URL(`${name}/`, import.meta.url);
     const stages = stagesFor(name);
     for (const [file, text] of Object.entries(stages)) {
@@ -44,7 +48,8 @@ if (accepting === undefined) {
   }
 } else {
   test(`${accepting} is written down as accepted`, () => {
-    assert.ok(names.includes(accepting), `no example ${accepting}; there are ${names.join(', ')}`);
+    const known = [...names, pages];
+    assert.ok(known.includes(accepting), `nothing named ${accepting}; there are ${known.join(', ')}`);
     const folder = new URL(`${accepting}/`, import.meta.url);
     const stages = stagesFor(accepting);
     rmSync(folder, { recursive: true, force: true });

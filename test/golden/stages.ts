@@ -13,6 +13,7 @@ import {
   planFileText,
   summaryText,
 } from '#paper';
+import { patternSources } from '#paper/typst';
 
 /** Text by file name, in the order of the road. */
 export const stagesOf = (plan: QuiltPlan): Readonly<Record<string, string>> => ({
@@ -26,7 +27,7 @@ export const stagesOf = (plan: QuiltPlan): Readonly<Record<string, string>> => (
   'summary.txt': summaryText(plan),
   'quilt.svg': quiltSvg(plan, 'colour'),
   'quilt-hatched.svg': quiltSvg(plan, 'hatched'),
-  'pattern.typ': patternText(patternPages(plan)),
+  'pattern.json': jsonText(patternPages(plan).facts),
   'pictures.txt': picturesText(patternPages(plan)),
 });
 
@@ -133,9 +134,9 @@ const quiltSvg = (plan: QuiltPlan, fill: 'colour' | 'hatched'): string =>
     '>\n<',
   );
 
-/** The Typst sources and what they read, one after another. */
-const patternText = ({ sources, facts }: PatternPages): string =>
-  [...Object.entries(sources), ['/facts.json', jsonText(facts)]]
+/** The Typst sources that read the facts of every example, one after another. */
+export const sourcesText = (): string =>
+  Object.entries(patternSources)
     .map(([path, text]) => `// ---- ${path}\n${text}\n`)
     .join('');
 
