@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { cumulativeStdNormalProbability, linearRegression, mean, sampleVariance, sum } from 'simple-statistics';
 import { chanceFrom } from '#ground/chance';
-import { fitOf, inNinetyFive, rareChiSquare, whitenerFor } from './index.ts';
+import { fitOf, inNinetyFive, logDeterminant, product, rareChiSquare, whitenerFor } from './index.ts';
 
 const near = (found: number, expected: number, within: number): void =>
   assert.ok(Math.abs(found - expected) <= within, `found ${found}, expected ${expected}`);
@@ -50,9 +50,38 @@ test('values that vary together are made independent: what they share counts onc
   );
 });
 
+test('a curve through values of even weight leaves nothing that its three columns could still take', () => {
+  // general statistics: residuals of least squares are square to every column, and the covariance is the inverse of the columns' products
+  const columns = [ones, places, places.map((x) => x * x)];
+  const fit = fitOf(values, columns);
+  assert.ok(fit);
+  const rest = values.map((value, i) =>
+    columns.reduce((all, column, j) => all - (fit.coefficients[j] as number) * (column[i] as number), value),
+  );
+  for (const column of columns) near(product(rest, column) / product(column, column), 0, 1e-9);
+  const normal = columns.map((a) => columns.map((b) => product(a, b)));
+  normal.forEach((row, i) => {
+    fit.covariance.forEach((_, j) => {
+      const column = fit.covariance.map((of) => of[j] as number);
+      near(product(row, column), i === j ? 1 : 0, 1e-6);
+    });
+  });
+  near(fit.chiSquare, product(rest, rest), 1e-9);
+});
+
+test('how far values spread together is told by the determinant of their covariance', () => {
+  // by hand: 4 · 4 − 3 · 3 = 7
+  const spread = logDeterminant([
+    [4, 3],
+    [3, 4],
+  ]);
+  near(spread, Math.log(7), 1e-12);
+});
+
 test('columns that say the same have no fit', () => {
   assert.equal(fitOf(values, [ones, ones.map(() => 2)]), null);
   assert.equal(fitOf(values, [ones.map(() => 0)]), null);
+  assert.equal(fitOf(values, [ones, places, places.map((x) => 3 - x / 7)]), null);
 });
 
 test('limits are those of the tables', () => {
