@@ -6,4 +6,4 @@ export { planned, quilt, setOf, star, type Written } from './documents.ts';
 export { type Met, meetingsFound, nestedOf, roundsOn } from './meetings.ts';
 export { mergedBlock, type Tiling, tilings } from './merged-block.ts';
 export { measuredText, type Reading, readingsOf, type Student, students } from './students.ts';
-export { inHundred, straying, trials } from './trials.ts';
+export { assertHeld, type Measurer, namedIn, readBy, readingNoise, sixteenth, straying, trials } from './trials.ts';

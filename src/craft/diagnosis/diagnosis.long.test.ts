@@ -1,17 +1,26 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import type { BlockPlan } from '#craft';
-import { anywhere, type Care, type CutTerm, type SizeModel, sewByChance, sizeModels, usualCare } from '#craft/accuracy';
+import { type Care, type CutTerm, type SizeModel, sizeModels, usualCare } from '#craft/accuracy';
 import { length } from '#craft/measure';
-import { example, inHundred, planned, quilt, straying, trials } from '#documents';
-import { chanceFrom } from '#ground/chance';
+import {
+  assertHeld,
+  example,
+  type Measurer,
+  namedIn,
+  planned,
+  quilt,
+  readBy,
+  readingNoise,
+  sixteenth,
+  straying,
+  trials,
+} from '#documents';
+import { type Chance, chanceFrom } from '#ground/chance';
 import { type Diagnosis, diagnose, diagnosisOf } from './diagnose.ts';
 import type { Reading } from './readings.ts';
 
 const quarter = length(0.25);
-const sixteenth = length(1 / 16);
-/** Of a reading that is right to the nearest mark: the mark over √12 (NIST Technical Note 1297, 4.6). */
-const readingNoise = sixteenth / Math.sqrt(12);
 
 const cabin = (widths: string | readonly string[], rounds = 3): BlockPlan => {
   const round = { width: widths, tones: ['light', 'light', 'dark', 'dark'] };
@@ -47,26 +56,6 @@ const refusedFor = (block: BlockPlan, measured: string) => {
   return outcome.problems;
 };
 
-/** A student: sews with a habit, within limits, and reads every size to the nearest sixteenth. */
-interface Student {
-  readonly habit: number;
-  readonly care: Care;
-  /** What a slip adds to a size. */
-  readonly slip: (model: SizeModel) => number;
-  readonly reads: 'to the mark' | 'beside the mark';
-}
-
-const readBy = (models: readonly SizeModel[], student: Student, chance: () => number): readonly Reading[] => {
-  const sewn = sewByChance(models, student.care, { allowance: length(student.habit), fold: length(0) });
-  return sewn(chance, anywhere).map(({ off }, i) => {
-    const model = models[i] as SizeModel;
-    const size = model.drawn + off + student.slip(model);
-    const read =
-      student.reads === 'to the mark' ? Math.round(size / sixteenth) * sixteenth : size + sixteenth * (chance() - 0.5);
-    return { step: model.step, way: model.way, size: length(read) };
-  });
-};
-
 const diagnosed = (block: BlockPlan, models: readonly SizeModel[], list: readonly Reading[]): Diagnosis =>
   diagnosisOf({
     block,
@@ -76,12 +65,6 @@ const diagnosed = (block: BlockPlan, models: readonly SizeModel[], list: readonl
     read: { list, fineness: sixteenth },
     care: usualCare('in'),
   });
-
-/** In hundreds, of 95 that are promised. */
-const assertHeld = (held: number, least = 93.5, most = 96.5): void => {
-  const slack = straying(0.95);
-  assert.ok(inHundred(held) >= least - slack && inHundred(held) <= most + slack, `${inHundred(held)}`);
-};
 
 /** The cabin, and blocks with few sizes, with slanted seams, and with both. */
 const measuredBlocks: readonly (readonly [string, () => BlockPlan])[] = [
@@ -97,49 +80,35 @@ for (const [name, blockOf] of measuredBlocks) {
   test(`over seeded students of a ${name} the 95 % limits hold the planted allowance in 93.5 to 96.5 of 100`, () => {
     const block = blockOf();
     const models = modelsOf(block);
-    const chance = chanceFrom(1);
-    let held = 0;
-    for (let student = 0; student < trials; student++) {
-      const habit = (chance() - 0.5) / 8;
-      const slip = () => 0;
-      const list = readBy(models, { habit, care: usualCare('in'), slip, reads: 'to the mark' }, chance);
-      const { allowance } = diagnosed(block, models, list);
-      if (allowance.low <= habit && habit <= allowance.high) held += 1;
-    }
-    assertHeld(held);
+    assertHeld(1, (habit, chance) =>
+      diagnosed(block, models, readBy(models, { habit, care: usualCare('in'), reads: 'to the mark' }, chance)),
+    );
   });
 }
 
-/** Of students with one log cut wrong by `off`: in how many of 100 it is named, and is among the two likeliest. */
-const namedIn = (of: Pick<Student, 'care' | 'reads'> & { readonly off: number; readonly seed: number }) => {
+/** Students with one log cut wrong by `off`. */
+const assertLogNamed = (
+  of: Pick<Measurer, 'care' | 'reads'> & { readonly off: number; readonly seed: number },
+): void => {
   const block = cabin('1');
   const models = modelsOf(block);
   const logs = block.pieces.map(({ label }) => label).slice(1);
-  const chance = chanceFrom(of.seed);
-  let first = 0;
-  let among = 0;
-  for (let student = 0; student < trials; student++) {
-    const habit = (chance() - 0.5) / 8;
+  const { first, among } = namedIn({ seed: of.seed, students: trials }, (habit, chance) => {
     const log = logs[Math.floor(chance() * logs.length)] as string;
     const off = chance() < 0.5 ? -of.off : of.off;
     const slip = ({ cuts }: SizeModel): number =>
       cuts.reduce((all, { piece, grows }) => (piece === log ? all + grows * off : all), 0);
     const { ranked } = diagnosed(block, models, readBy(models, { habit, slip, ...of }, chance));
-    const names = ranked.map(({ candidate: { explanation } }) => (explanation.kind === 'cut' ? explanation.piece : ''));
-    if (names[0] === log) first += 1;
-    if (names.slice(0, 2).includes(log)) among += 1;
-  }
-  return { first: inHundred(first), among: inHundred(among) };
+    return { ranked, isPlanted: (one) => one.kind === 'cut' && one.piece === log };
+  });
+  assert.ok(first >= 90 - straying(0.9) && among >= 97 - straying(0.97), `${first} ${among}`);
 };
 
 test('over seeded students with a log wrong both ways, by 1/16 to 1/4 in, the limits hold the allowance in 92.5 to 97 of 100', () => {
   const block = cabin('1');
   const models = modelsOf(block);
   const bothWays = ['A', 'B', 'C', 'D'].filter((piece) => isMoved(models, piece));
-  const chance = chanceFrom(5);
-  let held = 0;
-  for (let student = 0; student < trials; student++) {
-    const habit = (chance() - 0.5) / 8;
+  const told = (habit: number, chance: Chance): Diagnosis => {
     const piece = bothWays[Math.floor(chance() * bothWays.length)] as string;
     const by = [0, 1].map(() => (chance() < 0.5 ? -1 : 1) * (1 / 16 + (3 / 16) * chance())) as [number, number];
     const slip = ({ cuts, way }: SizeModel): number =>
@@ -147,11 +116,13 @@ test('over seeded students with a log wrong both ways, by 1/16 to 1/4 in, the li
         (all, cut) => (cut.piece === piece ? all + cut.grows * (by[way === 'across' ? 0 : 1] as number) : all),
         0,
       );
-    const list = readBy(models, { habit, care: usualCare('in'), slip, reads: 'to the mark' }, chance);
-    const { allowance } = diagnosed(block, models, list);
-    if (allowance.low <= habit && habit <= allowance.high) held += 1;
-  }
-  assertHeld(held, 92.5, 97);
+    return diagnosed(
+      block,
+      models,
+      readBy(models, { habit, care: usualCare('in'), slip, reads: 'to the mark' }, chance),
+    );
+  };
+  assertHeld(5, told, [92.5, 97]);
 });
 
 /** Whether sizes both ways go over a piece. */
@@ -160,22 +131,17 @@ const isMoved = (models: readonly SizeModel[], piece: string): boolean =>
     models.some((model) => model.way === way && model.cuts.some((cut) => cut.piece === piece)),
   );
 
-const assertNamed = ({ first, among }: { readonly first: number; readonly among: number }): void =>
-  assert.ok(first >= 90 - straying(0.9) && among >= 97 - straying(0.97), `${first} ${among}`);
-
 const perfect: Care = { cut: length(0), seam: length(0) };
 
 test('a log cut wrong by five times the noise of a reading is named in 90 of 100, and among the two likeliest in 97', () => {
-  const { first, among } = namedIn({ care: perfect, reads: 'beside the mark', off: 5 * readingNoise, seed: 2 });
-  assertNamed({ first, among });
+  assertLogNamed({ care: perfect, reads: 'beside the mark', off: 5 * readingNoise, seed: 2 });
 });
 
 test('so it is among cuts and seams that vary, by five times the noise that a step adds to them', () => {
   const care = usualCare('in');
   // a reading, a cut and a seam of two allowances, each anywhere within its limits
   const noise = Math.sqrt(readingNoise ** 2 + (care.cut ** 2 + (2 * care.seam) ** 2) / 3);
-  const { first, among } = namedIn({ care, reads: 'to the mark', off: 5 * noise, seed: 3 });
-  assertNamed({ first, among });
+  assertLogNamed({ care, reads: 'to the mark', off: 5 * noise, seed: 3 });
 });
 
 test('two logs of a thick and thin cabin that changed places are named', () => {

@@ -1,19 +1,15 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import type { QuiltPlan } from '#craft';
-import { anywhere, type Care, type CutTerm, type SizeModel, sewByChance, usualCare } from '#craft/accuracy';
+import { type Care, type CutTerm, type SizeModel, usualCare } from '#craft/accuracy';
 import { length } from '#craft/measure';
 import { topAsBlock, topSizes } from '#craft/top-sizes';
-import { inHundred, planned, quilt, setOf, straying, trials } from '#documents';
-import { chanceFrom } from '#ground/chance';
+import { assertHeld, type Measurer, namedIn, planned, quilt, readBy, readingNoise, setOf, sixteenth } from '#documents';
 import { type Diagnosis, diagnoseTop, diagnosisOf } from './diagnose.ts';
 import type { Explanation } from './explanations.ts';
 import type { Reading } from './readings.ts';
 
 const quarter = length(0.25);
-const sixteenth = length(1 / 16);
-/** Of a reading that is right to the nearest mark: the mark over √12 (NIST Technical Note 1297, 4.6). */
-const readingNoise = sixteenth / Math.sqrt(12);
 
 const colourings = { default: { light: 'light', medium: 'medium', dark: 'dark', accent: 'medium' } };
 const nine = { id: 'nine', from: 'nine-patch', size: '9', colourings };
@@ -54,24 +50,6 @@ const measuredIn = (plan: QuiltPlan, which: Measuring): readonly SizeModel[] =>
 /** All of them in a long run. */
 const ways = Object.keys(measuring).slice(0, process.env.SEAMSTEAD_RUNS === undefined ? 1 : 4) as readonly Measuring[];
 
-interface Student {
-  readonly habit: number;
-  readonly care: Care;
-  readonly slip: (term: CutTerm) => number;
-  readonly reads: 'to the mark' | 'beside the mark';
-}
-
-const readBy = (models: readonly SizeModel[], student: Student, chance: () => number): readonly Reading[] => {
-  const sewn = sewByChance(models, student.care, { allowance: length(student.habit), fold: length(0) });
-  return sewn(chance, anywhere).map(({ off }, i) => {
-    const { drawn, cuts, step, way } = models[i] as SizeModel;
-    const size = drawn + off + cuts.reduce((all, term) => all + term.grows * student.slip(term), 0);
-    const read =
-      student.reads === 'to the mark' ? Math.round(size / sixteenth) * sixteenth : size + sixteenth * (chance() - 0.5);
-    return { step, way, size: length(read) };
-  });
-};
-
 const diagnosed = ({ top }: QuiltPlan, models: readonly SizeModel[], list: readonly Reading[]): Diagnosis =>
   diagnosisOf({
     block: topAsBlock(top),
@@ -94,36 +72,26 @@ const topsMeasured = Object.entries(tops).flatMap(([name, plan]) => ways.map((wh
 for (const [name, plan, which] of topsMeasured) {
   test(`over seeded students of a top ${name} who measure ${which} the 95 % limits hold the planted allowance in 93.5 to 96.5 of 100`, () => {
     const models = measuredIn(plan, which);
-    const chance = chanceFrom(1);
-    let held = 0;
-    for (let student = 0; student < trials; student++) {
-      const habit = (chance() - 0.5) / 8;
-      const list = readBy(models, { habit, care: usualCare('in'), slip: () => 0, reads: 'to the mark' }, chance);
-      const { allowance } = diagnosed(plan, models, list);
-      if (allowance.low <= habit && habit <= allowance.high) held += 1;
-    }
-    const slack = straying(0.95);
-    assert.ok(inHundred(held) >= 93.5 - slack && inHundred(held) <= 96.5 + slack, `${inHundred(held)}`);
+    assertHeld(1, (habit, chance) =>
+      diagnosed(plan, models, readBy(models, { habit, care: usualCare('in'), reads: 'to the mark' }, chance)),
+    );
   });
 }
 
-/** Of students who measure after every step: in how many of 100 what was planted is named, and is among the two likeliest. */
-const namedIn = (
+/** Students who measure after every step. */
+const namedOf = (
   plan: QuiltPlan,
-  of: Pick<Student, 'care' | 'slip' | 'reads'> & { readonly is: (explanation: Explanation) => boolean },
+  of: Pick<Measurer, 'care' | 'reads'> & {
+    readonly slip: (term: CutTerm) => number;
+    readonly is: (explanation: Explanation) => boolean;
+  },
 ) => {
   const models = modelsOf(plan);
-  const chance = chanceFrom(2);
-  const students = 100;
-  const counts = { first: 0, among: 0 };
-  for (let student = 0; student < students; student++) {
-    const habit = (chance() - 0.5) / 8;
-    const { ranked } = diagnosed(plan, models, readBy(models, { ...of, habit }, chance));
-    const right = ranked.map(({ candidate }) => of.is(candidate.explanation));
-    if (right[0]) counts.first += 1;
-    if (right.slice(0, 2).includes(true)) counts.among += 1;
-  }
-  return { first: (100 * counts.first) / students, among: (100 * counts.among) / students };
+  const slip = ({ cuts }: SizeModel): number => cuts.reduce((all, term) => all + term.grows * of.slip(term), 0);
+  return namedIn({ seed: 2, students: 100 }, (habit, chance) => {
+    const { ranked } = diagnosed(plan, models, readBy(models, { ...of, habit, slip }, chance));
+    return { ranked, isPlanted: of.is };
+  });
 };
 
 test('a plain piece of a top cut wrong by five times the noise of a reading is named in 90 of 100, and among the two likeliest in 97', () => {
@@ -132,7 +100,7 @@ test('a plain piece of a top cut wrong by five times the noise of a reading is n
   for (const { label, cut } of plan.top.pieces) {
     const narrow = cut.size[0] < cut.size[1] || cut.shape === 'square' ? 0 : 1;
     for (const off of [-5 * readingNoise, 5 * readingNoise]) {
-      const { first, among } = namedIn(plan, {
+      const { first, among } = namedOf(plan, {
         care,
         reads: 'beside the mark',
         slip: ({ piece, side }) => (piece === label && side === narrow ? off : 0),
@@ -148,7 +116,7 @@ test('one block of a sashed top that is 1/4 in off is told from the others, or f
   // the block in the middle of the second row: no alike row goes over it
   const place = 4;
   for (const off of [-1 / 4, 1 / 4]) {
-    const { first, among } = namedIn(plan, {
+    const { first, among } = namedOf(plan, {
       care: usualCare('in'),
       reads: 'to the mark',
       slip: ({ patch }) => (patch === place ? off : 0),
