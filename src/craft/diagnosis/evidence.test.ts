@@ -10,14 +10,14 @@ const perfect: Care = { cut: length(0), seam: length(0) };
 const near = (found: number, expected: number, within: number): void =>
   assert.ok(Math.abs(found - expected) <= within, `found ${found}, expected ${expected}`);
 
-/** A size over one seam of its own. */
-const sizeOver = (seam: number, size: number, shrinks = 1): SizeModel => ({
+/** A size over one seam of its own, and others. */
+const sizeOver = (seam: number, size: number, shrinks = 1, others: readonly number[] = []): SizeModel => ({
   step: seam,
   way: 'across',
   drawn: length(size),
   expected: length(size),
   cuts: [],
-  seams: [{ step: seam, between: [seam, seam + 100], shrinks }],
+  seams: [seam, ...others].map((step) => ({ step, between: [step, step + 100], shrinks })),
   line: [
     { x: 0, y: 0 },
     { x: 1, y: 0 },
@@ -44,4 +44,21 @@ test('what sets sizes apart, or other seams, rounds them each for itself', () =>
   const seams = { cut: length(0), seam: usualCare('in').seam };
   near(alike(sizeOver(1, 3), sizeOver(2, 5), seams), 0.27, 0.01);
   near(alike(sizeOver(1, 3), sizeOver(2, 5, 2), perfect), 0, 1e-12);
+});
+
+test('a seam that both sizes go over does not set them apart', () => {
+  // derived: they vary together by that seam, (1/64)²/3 against (1/16)²/12 of a reading, 1/4; their own seams set them apart as above
+  const seams = { cut: length(0), seam: usualCare('in').seam };
+  near(alike(sizeOver(1, 3, 1, [7]), sizeOver(2, 5, 1, [7]), seams), 1 / 4 + 0.27, 0.01);
+});
+
+test('readings of one size that differ speak for an unsteady hand, and such as do not speak against it', () => {
+  const model = sizeOver(1, 3);
+  const forSteady = (marks: number): number => {
+    const readings = [3, 3 + marks / 16].map((size) => ({ step: 1, way: 'across' as const, size: length(size) }));
+    const { roughnesses } = evidenceFor({ readings, models: [model], fineness: sixteenth, care: usualCare('in') });
+    const [usual, , unsteady] = roughnesses.map(({ score }) => score) as [number, number, number];
+    return unsteady - usual;
+  };
+  assert.ok(forSteady(0) > 0 && forSteady(1) < 0 && forSteady(2) < forSteady(1), [0, 1, 2].map(forSteady).join());
 });
