@@ -94,6 +94,15 @@ describe('seamstead diagnose', () => {
     assert.deepEqual([unknown.exit, unknown.out], [2, '']);
   });
 
+  it('has of a strip that lies in a top twice the step unpicked that joins the wrong one, and no other', async () => {
+    // by hand: strips A join two blocks of 6 in, at steps 1 and 3; that of step 1 is cut 3/8 in too narrow
+    const measured = '1: 7 1/8 x 6 1/2; 2: 13 1/8 x 6 1/2; 3: 7 1/2; 4: 13 1/2; 6: 13 1/4 x 13 1/2';
+    const { exit, out } = await run(fileOf('twelve-fields'), '--block', 'top', '--measured', measured);
+    assert.equal(exit, 0);
+    assert.match(out, /\n {2}Unpick step 1 and put in a newly cut A\.\n/);
+    assert.doesNotMatch(out, /steps 1 and 3/);
+  });
+
   it('tells of two readings of one stretch that both cannot be, with the place of the second', async () => {
     const { exit, err } = await run(
       fileOf('harvest-home-throw'),

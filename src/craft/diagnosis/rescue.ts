@@ -129,7 +129,8 @@ export const seamsAgain = (wrong: Wrong): readonly Rescue[] => {
         ? [{ kind: 'resew', steps: Array.from({ length: step + 1 }, (_, i) => i), allowance: seam }]
         : [];
     case 'cut': {
-      const anew: Rescue = { kind: 'replace', pieces: [fault.piece], steps: stepsTaking(wrong, fault.piece) };
+      const steps = stepsTaking(wrong, fault.piece, fault.at);
+      const anew: Rescue = { kind: 'replace', pieces: [fault.piece], steps };
       const allowance = length(seam + fault.by / 2);
       const isSound = allowance >= inches(wrong, sound.least) - 1e-9 && allowance <= inches(wrong, sound.most) + 1e-9;
       return fault.orSeam !== null && isSound ? [{ kind: 'resew', steps: [fault.orSeam], allowance }, anew] : [anew];
@@ -147,9 +148,13 @@ export const seamsAgain = (wrong: Wrong): readonly Rescue[] => {
   }
 };
 
-/** Steps that join a piece, by its label. */
-const stepsTaking = ({ block }: Wrong, piece: string): readonly number[] =>
-  block.steps.flatMap(({ join }, step) => (join.includes(piece) ? [step] : []));
+/** Steps that join a piece, by its label; where only those at some places are wrong, the steps that join these. */
+const stepsTaking = ({ block }: Wrong, piece: string, at: readonly number[] | null = null): readonly number[] => {
+  const isAsked = (patches: readonly number[]): boolean => at === null || patches.some((patch) => at.includes(patch));
+  return block.steps.flatMap(({ join, patches }, step) =>
+    ([0, 1] as const).some((part) => join[part] === piece && isAsked(patches[part])) ? [step] : [],
+  );
+};
 
 /** To the size of the other blocks; where the strips would be too narrow to sew, all blocks of the quilt need them, to a larger one. */
 const strips = (wrong: Wrong): readonly Rescue[] => {
