@@ -46,10 +46,16 @@ const rightward = 'from left to right';
 const factsAreSame = ({ right, left }: Both): void =>
   assert.deepEqual(asForRight(left.facts), JSON.parse(JSON.stringify(right.facts)));
 
-/** Rectangles of a picture, but for the grounds of letters, with the cloth that each lies on: the dashed one before it, or itself. */
+/**
+ * Rectangles of a picture, but for the grounds of letters, and the marks over them where a cut begins, with the cloth that each lies
+ * on: the dashed one before it, or itself.
+ */
 const rectsIn = (svg: string) => {
   let [strip, from, width] = [0, 1, 0];
-  return [...svg.matchAll(/<rect ([^>]*stroke[^>]*)\/>/g)].map(([, written = '']) => {
+  return [...svg.matchAll(/<(?:rect ([^>]*stroke[^>]*)|path d="M([\d.]+) ([\d.]+V[\d.]+)"[^>]*)\/>/g)].map((found) => {
+    const [, written = '', mark, high = ''] = found;
+    if (mark !== undefined)
+      return { place: [Number(mark) - from, width - (Number(mark) - from)], rest: `${strip} ${high}`, wide: 0 };
     const value = (name: string): string => new RegExp(`(?:^| )${name}="([^"]*)"`).exec(written)?.[1] ?? '';
     const [x, wide] = [Number(value('x')), Number(value('width'))];
     if (written.includes('dasharray')) [strip, from, width] = [strip + 1, x, wide];
@@ -201,6 +207,17 @@ test('a strip at an angle is cut from its other end, the strip turned by a half 
     diamonds += mine.length;
   }
   assert.ok(diamonds > 0);
+});
+
+test('slices of a strip set are cut from its right end, and nothing else at the machine is other', () => {
+  const { right, left } = bothOf(planned(example('ferry-landing') as unknown as Written));
+  const differ = [...right.pictures].flatMap(([name, svg]) =>
+    name.endsWith('-machine') && left.pictures.get(name) !== svg ? [name] : [],
+  );
+  const steps = right.facts.blocks.flatMap(({ steps: all }) => all);
+  const cutApart = steps.filter(({ machineView }) => differ.includes(machineView.name));
+  assert.ok(cutApart.length > 0);
+  for (const { heading } of cutApart) assert.match(heading, /by strip sets$/);
 });
 
 test('no direction for the left hand runs from left to right, and no page has the way in its own text', () => {
