@@ -5,10 +5,12 @@ import { toDocument } from '#craft/design';
 import { length } from '#craft/measure';
 import { example, planned, quilt, type Written } from '#documents';
 import { type Chance, chanceFrom } from '#ground/chance';
+import { toNumber } from '#ground/exact';
 import { recalling } from '#ground/recall';
+import { boundsOf } from './bounds.ts';
 import { type Front, type FrontPoint, figuresOf, methodsFor, searchFront, toldPoints } from './index.ts';
-import { partsOf, takenIn } from './parts.ts';
-import { weighingFor } from './weighing.ts';
+import { partsOf, type QuiltParts, takenIn } from './parts.ts';
+import { type Weighing, weighingFor } from './weighing.ts';
 
 /** Quilts with two to four kinds of units, with and without borders. */
 const testSeeds = [2, 5, 13, 34];
@@ -36,13 +38,13 @@ const isBeaten = (point: FrontPoint, by: FrontPoint): boolean => {
 };
 
 /** Every choice there is, planned whole one by one. */
-const everyPoint = (plan: QuiltPlan, { groups }: Front): readonly FrontPoint[] => {
+const everyPoint = (plan: QuiltPlan, { groups }: Front): readonly (FrontPoint & Pick<QuiltPlan, 'fabrics'>)[] => {
   const choices = groups.reduce<readonly (readonly number[])[]>(
     (before, { options }) => before.flatMap((choice) => options.map((_, i) => [...choice, i])),
     [[]],
   );
   const units = groups.reduce((sum, { count }) => sum + count, 0);
-  return choices.map((choice): FrontPoint => {
+  return choices.map((choice) => {
     const made = planMade({
       quilt: plan.quilt,
       methods: methodsFor(groups, choice),
@@ -58,9 +60,24 @@ const everyPoint = (plan: QuiltPlan, { groups }: Front): readonly FrontPoint[] =
       choice,
       ...figuresOf(made.value),
       clothBound: length(bound),
+      fabrics: made.value.fabrics,
       deviation: length(Math.sqrt(squares / units)),
     };
   });
+};
+
+/** By choice: the area of all pieces over their cloth's width; of a cloth that every choice cuts alike what its layout is bounded by. */
+const lengthsByArea = ({ quilt }: QuiltPlan, all: ReturnType<typeof everyPoint>): readonly number[] => {
+  const piecesOf = ({ fabrics }: Pick<QuiltPlan, 'fabrics'>, of: string) =>
+    fabrics.find(({ id }) => id === of)?.pieces.map(({ cut, count }) => ({ cut, count })) ?? [];
+  const alike = (id: string): boolean => new Set(all.map((point) => JSON.stringify(piecesOf(point, id)))).size === 1;
+  return all.map((point) =>
+    quilt.fabrics.reduce((sum, { id, usableWidth }) => {
+      if (alike(id)) return sum + (point.fabrics.find((cloth) => cloth.id === id)?.laid.bound ?? 0);
+      const area = piecesOf(point, id).reduce((whole, { cut, count }) => whole + cut[0] * cut[1] * count, 0);
+      return sum + area / toNumber(usableWidth);
+    }, 0),
+  );
 };
 
 const assertBest = (plan: QuiltPlan, front: Front): void => {
@@ -139,9 +156,35 @@ const unitsAtRandom = (chance: Chance): Written => {
   return quilt({ blocks, top: { rows, borders } }) as unknown as Written;
 };
 
+const partsIn = (plan: QuiltPlan): { readonly parts: QuiltParts } & Pick<Weighing, 'groups' | 'weigh'> => {
+  const { groups, cutIn, weigh } = weighingFor(plan);
+  const now = cutIn(groups.map(() => 0));
+  assert.ok(now);
+  const cutting = partsOf({ now, groups });
+  let at = cutting.next();
+  while (!at.done) at = cutting.next();
+  assert.ok(at.value);
+  return { parts: at.value, groups, weigh };
+};
+
+/** Before any is weighed: the quickest of all to the minute that plans round to, and no layout shorter than areas ask for. */
+const assertNearest = (plan: QuiltPlan, all: ReturnType<typeof everyPoint>): void => {
+  const { parts, groups } = partsIn(plan);
+  const bounds = boundsOf({ plan, parts, groups: groups.length });
+  const { choice, bound } = bounds.quickest({ below: Number.POSITIVE_INFINITY, isKnown: () => false });
+  const least = Math.min(...all.map(({ minutes }) => minutes));
+  assert.ok(Math.abs(bound - least) <= 0.5 + 1e-9, `${bound} min bounded, ${least} the least of all`);
+  assert.equal(all.find((point) => point.choice.join() === choice?.join())?.minutes, least);
+  const shortest = Math.min(...lengthsByArea(plan, all));
+  const { bound: cloth } = bounds.leastCloth();
+  // near enough is a hundredth
+  assert.ok(cloth <= shortest + 1e-9 && cloth >= shortest - 0.01, `${cloth} bounded, ${shortest} by the areas of all`);
+};
+
 /** Of a few choices weighed, against all choices planned. */
 const assertBounded = (plan: QuiltPlan, front: Front): void => {
   const all = everyPoint(plan, front);
+  assertNearest(plan, all);
   const { minutes, cloth } = front.least;
   assert.ok(minutes !== null && cloth !== null);
   const least = Math.min(...all.map((point) => point.minutes));
@@ -191,14 +234,7 @@ describe('the front of ways to make', () => {
   test('a choice that is put together from its parts weighs what its plan comes to', () => {
     for (const name of ['ferry-landing', 'twelve-fields']) {
       const plan = planOf(name);
-      const { groups, cutIn, weigh } = weighingFor(plan);
-      const cut = cutIn(groups.map(() => 0));
-      assert.ok(cut);
-      const cutting = partsOf({ now: cut, groups });
-      let at = cutting.next();
-      while (!at.done) at = cutting.next();
-      const parts = at.value;
-      assert.ok(parts);
+      const { parts, groups, weigh } = partsIn(plan);
       const chance = chanceFrom(7);
       for (let i = 0; i < 4; i++) {
         const choice = groups.map(({ options }) => Math.floor(chance() * options.length));
