@@ -38,6 +38,7 @@ import { cutDrafted, uncuttable } from './cut-quilt.ts';
 import { type DraftedQuilt, draftQuilt } from './drafted-quilt.ts';
 import { bedNotes } from './finish-plan.ts';
 import { frozen } from './frozen.ts';
+import { madeBy } from './made-cut.ts';
 import { pathsOf, piecesTaken } from './pieces-taken.ts';
 import { minutesOfPlan } from './step-minutes.ts';
 
@@ -47,8 +48,8 @@ export { leastLength, naturesOf, quickLength, withBetterCloth } from '#craft/clo
 export type * from '#craft/plan';
 export type { Note, NotMade } from '#craft/plan';
 export { type ValuesNear, valuesNear } from '#craft/tones';
-export { blockCutter, clothWeigher, type MadeCut, madeCutter } from './cut-quilt.ts';
 export { type LaidAlone, layAlone } from './laid-alone.ts';
+export { blockCutter, clothWeigher, type MadeCut, madeCutter } from './made-cut.ts';
 export { planOfBlock } from './one-block.ts';
 export { doBordersLieSo } from './pieces-taken.ts';
 export { type Recutting, recut } from './recut.ts';
@@ -139,10 +140,7 @@ export const planMade = (of: {
   readonly options?: PlanOptions;
 }): Outcome<QuiltPlan, Problem> => {
   const { quilt, methods, options = {} } = of;
-  const planned = planRead(
-    { ...quilt, methods, blocks: quilt.blocks.map(({ methods: _, ...block }) => block) },
-    options,
-  );
+  const planned = planRead(madeBy(quilt, methods), options);
   if (planned.ok) return planned;
   const { unit } = quilt;
   return refused(
