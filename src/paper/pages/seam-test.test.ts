@@ -31,7 +31,7 @@ test('of a top on point no seams are counted: corner to corner its rows go over 
   assert.ok(outcome.ok);
   const top = seamTestPage({ plan: outcome.value, album: new Map() }).blocks.at(-1);
   assert.match(
-    top?.lines.join(' ') ?? '',
-    /^Each allowance ¹⁄₃₂\sin too wide makes the top about [^.]* too narrow and about [^.]* too low\.$/,
+    top?.lines.join(' ').replaceAll('\u00a0', ' ') ?? '',
+    /^Each allowance ¹⁄₃₂ in too wide makes the top about [^.]* too narrow and about [^.]* too low\.$/,
   );
 });
