@@ -8,10 +8,10 @@ import { example } from '#documents';
 import { boxOf } from '#ground/plane';
 import { planned, quilt, rails, rectangle, setOf, type Written } from '../documents/documents.ts';
 
-const unitsBlock = (units: readonly Written[], more: Written = {}): Written => ({
+const unitsBlock = (units: readonly Written[], { grid = [2, 1], ...more }: Written = {}): Written => ({
   id: 'units',
   size: ['6', '3'],
-  recipe: { kind: 'units', grid: [2, 1], units },
+  recipe: { kind: 'units', grid, units },
   ...more,
 });
 
@@ -238,20 +238,15 @@ describe('units made in a chosen way', () => {
 
   // a seam may run through the pairs of a pinwheel from corner to corner: they are made as units all the same
   test('units stay whole where another order of joining would run through them', () => {
-    const diamonds: Written = {
-      id: 'units',
-      size: '6',
-      recipe: {
-        kind: 'units',
-        grid: [2, 2],
-        units: [
-          { at: [0, 0], unit: 'half-square', turn: 0, tones: ['light', 'dark'] },
-          { at: [1, 0], unit: 'half-square', turn: 90, tones: ['light', 'dark'] },
-          { at: [1, 1], unit: 'half-square', turn: 180, tones: ['light', 'dark'] },
-          { at: [0, 1], unit: 'half-square', turn: 270, tones: ['light', 'dark'] },
-        ],
-      },
-    };
+    const diamonds = unitsBlock(
+      [
+        { at: [0, 0], unit: 'half-square', turn: 0, tones: ['light', 'dark'] },
+        { at: [1, 0], unit: 'half-square', turn: 90, tones: ['light', 'dark'] },
+        { at: [1, 1], unit: 'half-square', turn: 180, tones: ['light', 'dark'] },
+        { at: [0, 1], unit: 'half-square', turn: 270, tones: ['light', 'dark'] },
+      ],
+      { size: '6', grid: [2, 2] },
+    );
     const plan = planOf([twoAtATime], diamonds);
     assert.deepEqual(notesOf(plan), []);
     const made = plan.blocks[0]?.steps.filter((step) => step.made) ?? [];
@@ -262,20 +257,15 @@ describe('units made in a chosen way', () => {
   });
 
   test('geese, quarter-squares and squares in a square are planned in each of their ways', () => {
-    const all: Written = {
-      id: 'units',
-      size: ['12', '4'],
-      recipe: {
-        kind: 'units',
-        grid: [3, 1],
-        units: [
-          { at: [0, 0], unit: 'quarter-square', tones: ['light', 'dark', 'light', 'dark'] },
-          { at: [1, 0], span: [1, '1/2'], unit: 'flying-geese', tones: ['dark', 'light'] },
-          { at: [1, '1/2'], span: [1, '1/2'], unit: 'flying-geese', turn: 180, tones: ['dark', 'light'] },
-          { at: [2, 0], unit: 'square-in-square', tones: ['dark', 'light'] },
-        ],
-      },
-    };
+    const all = unitsBlock(
+      [
+        { at: [0, 0], unit: 'quarter-square', tones: ['light', 'dark', 'light', 'dark'] },
+        { at: [1, 0], span: [1, '1/2'], unit: 'flying-geese', tones: ['dark', 'light'] },
+        { at: [1, '1/2'], span: [1, '1/2'], unit: 'flying-geese', turn: 180, tones: ['dark', 'light'] },
+        { at: [2, 0], unit: 'square-in-square', tones: ['dark', 'light'] },
+      ],
+      { size: ['12', '4'], grid: [3, 1] },
+    );
     const plan = planOf(
       [
         { unit: 'quarter-square', way: 'from-half-squares' },
@@ -300,15 +290,10 @@ describe('units made in a chosen way', () => {
   // x + y = c. Finished, that corner lies at (1/4, 1/4), so the leg of its triangle is c - 1/2, and two such legs are a side: c is half of
   // it and 1/2. The seam meets the finished edge y = 1/4 at x = c - 1/4, the middle of the side.
   test('a square in a square of 6 in, sewn and flipped: a square of 6 1/2 and four of 3 1/2, seams that meet in the middles', () => {
-    const six: Written = {
-      id: 'units',
+    const six = unitsBlock([{ at: [0, 0], unit: 'square-in-square', tones: ['dark', 'light'] }], {
       size: '6',
-      recipe: {
-        kind: 'units',
-        grid: [1, 1],
-        units: [{ at: [0, 0], unit: 'square-in-square', tones: ['dark', 'light'] }],
-      },
-    };
+      grid: [1, 1],
+    });
     const plan = planOf([{ unit: 'square-in-square', way: 'sew-and-flip' }], six, setOf('units', { across: 3 }));
     assert.deepEqual(cutsOf(plan), [
       ['light', [3.5, 12, 1]],

@@ -24,7 +24,7 @@ export const quickLength = (of: {
   return laid.left.length > 0 ? Number.POSITIVE_INFINITY : laid.cost;
 };
 
-/** What it is never less than, as far as that is seen at once: on cloth by the length its longest piece that must not turn. */
+/** What it is never less than, as far as that is seen at once: on cloth by the length its longest piece that must not turn, else 0. */
 export const leastLength = ({ fabric, natures, pieces }: Omit<Parameters<typeof quickLength>[0], 'memory'>): number => {
   const nature = natures.get(fabric) as ClothNature;
   if (nature.length !== null || nature.stock !== undefined) return 0;

@@ -1,5 +1,4 @@
 // Which points of a front to tell? Its three ends, and of the rest always the one that is farthest from those told.
-
 import { spreadOver } from './spread.ts';
 import type { FrontPoint } from './weighing.ts';
 

@@ -1,6 +1,6 @@
 // In which order the places of a unit are joined, when it is made in a way.
 import type { Unit } from './unit.ts';
-import { rowsIn, type Way } from './ways.ts';
+import { lookOf, rowsIn, type Way } from './ways.ts';
 
 /** Places of a unit, by part. */
 export type Joined = readonly [readonly number[], readonly number[]];
@@ -29,11 +29,7 @@ export const joinsOf = (unit: Unit, { name, roles }: Pick<Way, 'name' | 'roles'>
 /** Within rows, each sort of row once; rows are then joined as any units are. */
 const stripJoins = (unit: Unit): readonly Joined[] => {
   const rows = rowsIn(unit);
-  const seen = rows.filter((row, i) => rows.findIndex((one) => isLikeRow(unit, one, row)) === i);
+  const looks = rows.map((row) => lookOf(unit, row));
+  const seen = rows.filter((_, i) => looks.indexOf(looks[i] as string) === i);
   return seen.flatMap((row) => row.slice(1).map((place, i): Joined => [row.slice(0, i + 1), [place]]));
-};
-
-export const isLikeRow = ({ fabrics }: Unit, one: readonly number[], other: readonly number[]): boolean => {
-  const cloths = (row: readonly number[]): string => row.map((place) => fabrics[place]).join('|');
-  return cloths(one) === cloths(other) || cloths(one.toReversed()) === cloths(other);
 };

@@ -1,9 +1,9 @@
 // Stages at which strips are sewn along their long sides, and slices cut from them.
 import { at, boxOf } from '#ground/plane';
 import { type Face, type Line, pressedOpen, trimmedTo } from './face.ts';
-import { isLikeRow, type Joined } from './joins.ts';
+import type { Joined } from './joins.ts';
 import { asUnit, type Making, rectangle, type Stage } from './stage.ts';
-import { rowsIn } from './ways.ts';
+import { lookOf, rowsIn } from './ways.ts';
 
 /** Strips sewn along their long sides; the seam that ends a row is followed by cutting slices. Null where rows are joined. */
 export const joinedStrips = (making: Making, parts: Joined): Stage | null => {
@@ -36,7 +36,7 @@ export const joinedStrips = (making: Making, parts: Joined): Stage | null => {
     pressed: [whole],
     trimmed: isUnit ? Array.from({ length: each }, (_, i) => asUnit(making, sliceAt(i))) : null,
     perSet: 1,
-    slices: { each, perUnit: rows.filter((one) => isLikeRow(unit, one, row)).length },
+    slices: { each, perUnit: rows.filter((one) => lookOf(unit, one) === lookOf(unit, row)).length },
   };
 };
 

@@ -233,7 +233,7 @@ export const rowsIn = ({ patches, strips }: Unit): readonly (readonly number[])[
 };
 
 /** Rows that come from one strip set look alike, from the left or from the right. */
-const lookOf = ({ fabrics, strips }: Unit, row: readonly number[]): string => {
+export const lookOf = ({ fabrics, strips }: Unit, row: readonly number[]): string => {
   const cells = row.map((place, i) => `${fabrics[place]} ${strips?.widths[i]?.toFixed(6)}`);
   return [cells.join(), cells.toReversed().join()].toSorted()[0] as string;
 };
