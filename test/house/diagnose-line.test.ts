@@ -103,6 +103,17 @@ describe('seamstead diagnose', () => {
     assert.doesNotMatch(out, /steps 1 and 3/);
   });
 
+  it('never has a strip cut smaller than it is: it asks for the step instead', async () => {
+    // a strip of 1 1/2 in beside a block of 6 1/2 in: 3 1/4 in too small is more than all of it
+    const asked = ['--block', 'top', '--measured', '1: 4 1/4; 34: 44 7/8 x 33 7/8'];
+    const { exit, out } = await run(fileOf('twelve-fields'), ...asked);
+    assert.equal(exit, 0);
+    assert.match(
+      out.replace(/\s+/g, ' '),
+      /A width of 4¼ in after step 1 is 3¼ in too small .* Look whether it is that step;/,
+    );
+  });
+
   it('tells of two readings of one stretch that both cannot be, with the place of the second', async () => {
     const { exit, err } = await run(
       fileOf('harvest-home-throw'),

@@ -78,16 +78,24 @@ interface Judged {
   readonly likeliest: Weighed | null;
 }
 
-/** One wrong cut or an exchange may bring a size any way off; seams and slips together only so far. */
+/** One wrong cut or an exchange may bring a size any way off that leaves cloth to sew; seams and slips together only so far. */
 export const judged = (of: Judging): Judged => {
   const told = judgedBySize(of);
-  const isOneSlip = slips.has(told.verdict.kind);
+  const isOneSlip = slips.has(told.verdict.kind) && leavesCloth(of, told.likeliest);
   const isSewable = Math.abs(told.likeliest?.allowance.value ?? 0) <= explains.habit * of.seam;
   const far = isOneSlip && isSewable ? null : furthestOff(of);
   return far === null ? told : { verdict: { kind: 'far-off', step: far.step, way: far.way }, likeliest: null };
 };
 
 const slips: ReadonlySet<Verdict['kind']> = new Set(['cut', 'cut-both', 'trim', 'swap']);
+
+/** Whether a piece cut so is still wider than its two allowances; a block of a top has no cut of its own. */
+const leavesCloth = ({ block, seam }: Judging, likeliest: Weighed | null): boolean => {
+  const explanation = likeliest?.candidate.explanation;
+  if (explanation?.kind !== 'cut' && explanation?.kind !== 'one') return true;
+  const size = block.pieces.find(({ label }) => label === explanation.piece)?.cut.size[explanation.side];
+  return size === undefined || size + (likeliest?.cut?.value ?? 0) > 2 * seam;
+};
 
 /** The size that is furthest beyond what seams and a slip explain; null where all are within. */
 const furthestOff = ({ evidence, seam, unit }: Judging): SizeModel | null => {
