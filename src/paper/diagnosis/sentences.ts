@@ -221,17 +221,25 @@ const ifCutRight = ({ untold, of }: Diagnosis, names: PartNames): string => {
 const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 const unclear = (diagnosis: Diagnosis, names: PartNames): Advice => {
-  const { ranked, next, unit } = diagnosis;
+  const { ranked, next, unit, fineness } = diagnosis;
   const [first, second] = ranked as [Weighed, Weighed];
   const what = `Two things would explain these sizes: ${explanationText(first, diagnosis, names)}, or ${explanationText(second, diagnosis, names)}.`;
   if (next === null)
     return { what, mend: 'No further size tells them apart: measure the pieces themselves, from seam to seam.' };
-  const [one, other] = next.comesTo as readonly [Length, Length];
+  const marks = halfMarks(fineness, unit);
+  const [one, other] = next.comesTo.map((size) => lengthText(toNearestMark(size, marks).size, unit)) as [
+    string,
+    string,
+  ];
   return {
     what,
-    mend: `Measure the ${wayWords[next.way]} after step ${next.step + 1}: about ${said(one, unit)} speaks for the first, ${said(other, unit)} for the second.`,
+    mend: `Measure the ${wayWords[next.way]} after step ${next.step + 1}: about ${one} speaks for the first, ${other} for the second.`,
   };
 };
+
+/** Finer than she reads by half: two sizes that tell explanations apart are at least so far apart, and stay two. */
+const halfMarks = (fineness: Length, unit: Unit): Rational =>
+  rational(1, Math.min(2 * Math.round(1 / fineness), Number(finest[unit].d)));
 
 /** "seams of 9/32 in", "C cut ⅛ in too wide", "B and D exchanged". */
 export const explanationText = (

@@ -103,6 +103,18 @@ test('strips of the top that are cut wrong are ringed where the unit has them', 
   assert.equal(before?.picture.alt, 'The unit after step 8, dashed where it was measured');
 });
 
+test('sizes that would tell two explanations apart are named in marks that a tape has', () => {
+  // the row of the top is read to 1/8 in: half of that is seen between two marks, not 64 47/64
+  const written = [18.5, 27.75, 36.75, 45.75, 54.75].map((width, i) => ({
+    step: i + 1,
+    across: `${width}`,
+    down: '9 1/2',
+  }));
+  const seen = lookAt(plan, 'sizes', { entry: '~top', written });
+  assert.ok(seen !== 'nowhere');
+  assert.match(seen.told?.mend ?? '', /: about 64¾.in speaks for the first, 65.in for the second\.$/);
+});
+
 test('on point a row is measured one way alone: it ends in triangles that are trimmed later', () => {
   const pointed = planQuilt(example('lantern-lane'), { budget: { steps: 0 } });
   assert.ok(pointed.ok);
