@@ -77,7 +77,13 @@ describe('seamstead diagnose', () => {
     const top = (measured: string) => run(fileOf('bramble-lane'), '--block', 'top', '--measured', measured);
     const few = await top('3: 24 3/8');
     assert.deepEqual([few.exit, few.err], [0, '']);
+    const [, sooner] = /Next measure the .*, or the (\w+ after step \d+) if you have not come so far/.exec(
+      few.out.replace(/\s+/g, ' '),
+    ) ?? ['', ''];
     assert.match(few.out.replace(/\s+/g, ' '), /^The top 1 size cannot tell .* Next measure the /);
+    const asked = [fileOf('bramble-lane'), '--block', 'top', '--measured', '3: 24 3/8', '--json'];
+    const { next } = JSON.parse((await run(...asked)).out);
+    assert.equal(`${next.sooner?.way === 'across' ? 'width' : 'height'} after step ${next.sooner?.step}`, sooner);
     // by hand: nine-patches and shoo flies of 6 in, two seams each way: five in a row 14 seams, 28/32 in; two 5 seams, 10/32 in
     const wide = await top('1: 12 3/16 x 6 3/8; 4: 29 5/8 x 6 3/8; 8: 29 5/8 x 6 3/8; 9: 29 5/8 x 12 3/16');
     assert.match(

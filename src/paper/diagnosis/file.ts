@@ -20,7 +20,12 @@ export const toDiagnosisFile = (block: string, diagnosis: Diagnosis, names: Part
     untold: diagnosis.untold,
     allowance: taken(diagnosis.seam, diagnosis.allowance),
     explanations: diagnosis.ranked.map((weighed) => explained(diagnosis.seam, weighed)),
-    next: next && { step: fromOne(next.step), way: next.way, comesTo: next.comesTo },
+    next: next && {
+      step: fromOne(next.step),
+      way: next.way,
+      comesTo: next.comesTo,
+      sooner: next.sooner && { ...next.sooner, step: fromOne(next.sooner.step) },
+    },
     measured: diagnosis.sizes.map(({ step, ...size }) => ({ step: fromOne(step), ...size })),
     whole,
     rescues: diagnosis.rescues.map((rescue, i) => ({ ...numbered(rescue), text: texts[i] })),
