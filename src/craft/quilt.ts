@@ -3,10 +3,10 @@
 import { type BlockPlans, motifNotes } from '#craft/blocks';
 import {
   type ClothWatch,
+  clothsBySteps,
   endsNotes,
   foldNotes,
   type Natures,
-  planCloths,
   planCost,
   printCostNotes,
   printSlantNotes,
@@ -34,6 +34,7 @@ import { lightnessBy, type ValueNote, valueNotes } from '#craft/tones';
 import { topMarkNotes } from '#craft/top';
 import { done, type Outcome, refused } from '#ground/outcome';
 import type { Recall } from '#ground/recall';
+import { drained } from '#ground/search';
 import { cutDrafted, uncuttable } from './cut-quilt.ts';
 import { type DraftedQuilt, draftQuilt } from './drafted-quilt.ts';
 import { bedNotes } from './finish-plan.ts';
@@ -87,10 +88,17 @@ export interface PlanOptions {
  *
  * @param document the text of a `*.quilt.json` file, or the value that it holds
  */
-export const planQuilt = (document: unknown, options: PlanOptions = {}): Outcome<QuiltPlan, Problem> => {
+export const planQuilt = (document: unknown, options: PlanOptions = {}): Outcome<QuiltPlan, Problem> =>
+  drained(planQuiltBySteps(document, options));
+
+/** The same, for who has other things to do between the steps of the layout search; to give it up is to forget it. */
+export function* planQuiltBySteps(
+  document: unknown,
+  options: PlanOptions = {},
+): Generator<void, Outcome<QuiltPlan, Problem>, void> {
   const read = typeof document === 'string' ? parseQuilt(document) : readQuilt(document);
   if (!read.ok) return read;
-  const planned = planRead(read.value, options);
+  const planned = yield* planRead(read.value, options);
   const { unit } = read.value;
   return planned.ok
     ? planned
@@ -98,7 +106,7 @@ export const planQuilt = (document: unknown, options: PlanOptions = {}): Outcome
         planned.problems.map((problem) => ({ ...problem, unit })),
         planned.more,
       );
-};
+}
 
 /**
  * The plan of another size that the document has: the same blocks and cloths in its own top.
@@ -120,7 +128,7 @@ export const planSize = (of: {
   const own = [/^\/top(?=\/|$)/, ...(size.finish === quilt.finish ? [] : [/^\/finish(?=\/|$)/])];
   const placed = <T extends { readonly path: string }>(one: T): T =>
     own.some((part) => part.test(one.path)) ? { ...one, path: `${size.path}${one.path}` } : one;
-  const planned = planRead(inSize(quilt, size), options);
+  const planned = drained(planRead(inSize(quilt, size), options));
   if (!planned.ok)
     return refused(
       planned.problems.map((problem) => ({ ...placed(problem), unit })),
@@ -140,7 +148,7 @@ export const planMade = (of: {
   readonly options?: PlanOptions;
 }): Outcome<QuiltPlan, Problem> => {
   const { quilt, methods, options = {} } = of;
-  const planned = planRead(madeBy(quilt, methods), options);
+  const planned = drained(planRead(madeBy(quilt, methods), options));
   if (planned.ok) return planned;
   const { unit } = quilt;
   return refused(
@@ -149,15 +157,18 @@ export const planMade = (of: {
   );
 };
 
-const planRead = (
+function* planRead(
   quilt: Quilt,
   options: PlanOptions,
-): Outcome<QuiltPlan, DraftingProblem | SettingProblem | CuttingProblem> => {
+): Generator<void, Outcome<QuiltPlan, DraftingProblem | SettingProblem | CuttingProblem>, void> {
   const drafted = draftQuilt(quilt, options);
-  return drafted.ok ? planDrafted(drafted.value, options) : drafted;
-};
+  return drafted.ok ? yield* planDrafted(drafted.value, options) : drafted;
+}
 
-const planDrafted = (all: DraftedQuilt, options: PlanOptions): Outcome<QuiltPlan, CuttingProblem> => {
+function* planDrafted(
+  all: DraftedQuilt,
+  options: PlanOptions,
+): Generator<void, Outcome<QuiltPlan, CuttingProblem>, void> {
   const { quilt, drafted, scraps } = all;
   const { rule, natures, planned, toCut } = cutDrafted(all, options);
   const remembered = options.memory ? { memory: options.memory } : {};
@@ -173,7 +184,7 @@ const planDrafted = (all: DraftedQuilt, options: PlanOptions): Outcome<QuiltPlan
     ...remembered,
   };
   const { watch } = options;
-  const cloths = planCloths({ quilt, pieces, natures, search, ...(watch ? { watch } : {}) });
+  const cloths = yield* clothsBySteps({ quilt, pieces, natures, search, ...(watch ? { watch } : {}) });
   const problems = [...uncuttable({ ...all, rule, blocks, top }), ...cloths.problems];
   if (problems.length > 0) return refused(problems);
   const plan: Unsewn = {
@@ -185,7 +196,7 @@ const planDrafted = (all: DraftedQuilt, options: PlanOptions): Outcome<QuiltPlan
     cost: planCost(quilt, cloths.fabrics),
     notes: planned.notes,
   };
-  const printCosts = printCostNotes({
+  const printCosts = yield* printCostNotes({
     quilt,
     fabrics: cloths.fabrics,
     natures,
@@ -214,7 +225,7 @@ const planDrafted = (all: DraftedQuilt, options: PlanOptions): Outcome<QuiltPlan
     ],
   };
   return done(frozen({ ...noted, ...sewingOf(noted) }));
-};
+}
 
 /** The same warnings for the quilt in its other cloths, with the colourway's name. */
 const colourwayNotes = (quilt: Quilt, notesOf: (quilt: Quilt) => readonly ValueNote[]): readonly Note[] =>

@@ -1,8 +1,9 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { before, describe, it } from 'node:test';
-import { type FabricPlan, planQuilt, type QuiltPlan, withBetterCloth } from '#craft';
+import { type FabricPlan, planQuilt, planQuiltBySteps, type QuiltPlan, withBetterCloth } from '#craft';
 import type { IntegerSolver } from '#craft/strips';
+import { recalling } from '#ground/recall';
 import { openSolver } from './index.ts';
 
 const read = (name: string) => JSON.parse(readFileSync(`examples/${name}.quilt.json`, 'utf8'));
@@ -25,6 +26,29 @@ describe('a search that is watched', () => {
 
   it('comes to the plan that nobody watched', () => {
     assert.deepEqual(structuredClone(planned({ solver })), structuredClone(whole));
+  });
+
+  it('comes to the same plan step by step, whatever searches were given up on the way before', () => {
+    const memory = recalling(1000);
+    const narrower = {
+      ...document,
+      fabrics: document.fabrics.map((fabric: object) => ({ ...fabric, usableWidth: '38' })),
+    };
+    // given up between two steps of its third cloth or so: some steps are of layouts, some lie between
+    const givenUp = planQuiltBySteps(narrower, { solver, memory });
+    for (let step = 0; step < 100; step++) assert.ok(givenUp.next().done !== true);
+    const steps = planQuiltBySteps(document, { solver, memory });
+    let count = 0;
+    for (let step = steps.next(); ; step = steps.next()) {
+      if (step.done === true) {
+        assert.ok(step.value.ok);
+        assert.deepEqual(structuredClone(step.value.value), structuredClone(whole));
+        break;
+      }
+      count += 1;
+    }
+    // no cloth is searched through in one go
+    assert.ok(count > 4 * whole.fabrics.length, `${count} steps`);
   });
 
   it('tells every cloth, at last as the plan has it, and each layout on the way is whole and no shorter than its bound', () => {

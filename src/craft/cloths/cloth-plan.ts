@@ -9,12 +9,13 @@ import {
   type Easing,
   type LaidOut,
   type LaidSheets,
+  layoutBySteps,
   ledgerOf,
   onSmallerSheets,
   planLayout,
   planOnMotifs,
-  planSheets,
   purchaseFor,
+  sheetsBySteps,
   shopStepFor,
 } from '#craft/cutting';
 import type { Fabric, Quilt } from '#craft/design';
@@ -25,6 +26,7 @@ import type { CostPlan, FabricPlan, PieceUse } from '#craft/plan';
 import type { IntegerSolver, ShopStep } from '#craft/strips';
 import { fromDecimal, sum, toNumber } from '#ground/exact';
 import type { Recall } from '#ground/recall';
+import { drained } from '#ground/search';
 import { stockBought, stockOf } from './bought-as.ts';
 import { noLongerThanApart } from './cloth-apart.ts';
 import { costOfCloth, easingFor, ladderOf } from './cloth-ease.ts';
@@ -53,8 +55,7 @@ export interface ClothSearch {
  */
 export type ClothWatch = (cloth: FabricPlan) => void;
 
-/** One entry per used cloth in the document's order, or every piece that does not fit its cloth. */
-export const planCloths = (of: {
+export interface ClothsTask {
   readonly quilt: Quilt;
   readonly pieces: readonly WantedPiece[];
   readonly natures: Natures;
@@ -62,91 +63,97 @@ export const planCloths = (of: {
   /** None: every piece lies as it is listed. */
   readonly turning?: 'as-they-may' | 'none';
   readonly watch?: ClothWatch;
-}): { readonly fabrics: readonly FabricPlan[]; readonly problems: readonly CuttingProblem[] } => {
+}
+
+export interface ClothsPlanned {
+  readonly fabrics: readonly FabricPlan[];
+  readonly problems: readonly CuttingProblem[];
+}
+
+/** One entry per used cloth in the document's order, or every piece that does not fit its cloth. */
+export const planCloths = (of: ClothsTask): ClothsPlanned => drained(clothsBySteps(of));
+
+/** The same, for who has other things to do between the steps of the search. */
+export function* clothsBySteps(of: ClothsTask): Generator<void, ClothsPlanned, void> {
   const { lines, problems } = ledgerOf(of.pieces, of.natures);
   if (problems.length > 0) return { fabrics: [], problems };
   const lightness = new Map(
     of.quilt.fabrics.flatMap(({ id, colour }) => (lines.has(id) ? [[id, lightnessOf(colour)] as const] : [])),
   );
   const values = valuesOf(lightness);
+  const fabrics: FabricPlan[] = [];
   const short: CuttingProblem[] = [];
-  const fabrics = of.quilt.fabrics.flatMap((fabric): readonly FabricPlan[] => {
+  for (const fabric of of.quilt.fabrics) {
     const own = lines.get(fabric.id);
-    if (!own) return [];
-    const mine =
-      of.turning === 'none' || fabric.turning === 'none' ? own.map((line) => ({ ...line, mayTurn: false })) : own;
-    const nature = of.natures.get(fabric.id) as ClothNature;
-    // the least work at a length is no other purchase
-    const isEased = of.search.until !== 'purchase' || of.quilt.layout === 'easy';
-    const easing = isEased ? { easing: easingFor(of.quilt) } : {};
-    const lay = (demands: readonly Demand[], tell?: (laid: LaidOut) => void) =>
-      layDemands({
-        nature,
-        demands,
-        search: of.search,
-        ...easing,
-        shop: shopStepFor(of.quilt),
-        ...(tell ? { tell } : {}),
-      });
-    const facts = {
-      quilt: of.quilt,
+    if (!own) continue;
+    const isStill = of.turning === 'none' || fabric.turning === 'none';
+    const { cloth, left } = yield* clothBySteps({
+      ...of,
       fabric,
-      lines: mine,
+      lines: isStill ? own.map((line) => ({ ...line, mayTurn: false })) : own,
+      nature: of.natures.get(fabric.id) as ClothNature,
       lightness: lightness.get(fabric.id) as number,
       value: values.get(fabric.id) as Value,
-    };
-    const { watch } = of;
-    const isTold = watch !== undefined && isLaidAtOnce(of.quilt, fabric);
-    const together = lay(
-      demandsOf(mine),
-      isTold ? (laid) => watch(clothLaid({ ...facts, laid, ends: null, fold: null, motifs: null })) : undefined,
-    );
-    // an easy layout may be longer, and says so
-    const whole =
-      of.quilt.layout === 'easy' || (of.search.until === 'purchase' && isBoughtLeast(of.quilt, together))
-        ? together
-        : noLongerThanApart({
-            laid: together,
-            lines: mine,
-            lay: (demands) => layDemands({ nature, demands, search: of.search }),
-          });
-    if ('sheets' in whole && whole.left.length > 0) {
-      short.push(stockShort({ quilt: of.quilt, fabric, lines: mine, left: whole.left }));
-      return [];
-    }
-    const { laid: unfolded, ends } = withEnds({
-      quilt: of.quilt,
-      fabric,
-      nature,
-      whole,
-      lay,
-      lines: mine,
-      steps: of.search.steps,
     });
-    const { laid, fold } = onFold({ quilt: of.quilt, fabric, lines: mine, laid: unfolded, search: of.search, nature });
-    const motifs = motifsIn(whole, () => lay(demandsOf(mine).map((demand) => ({ ...demand, motif: false }))));
-    const cloth = clothLaid({ ...facts, laid, ends, fold, motifs });
-    watch?.(cloth);
-    return [cloth];
-  });
+    if (cloth !== null) fabrics.push(cloth);
+    else short.push(stockShort({ quilt: of.quilt, fabric, lines: own, left }));
+  }
   return { fabrics, problems: short };
-};
+}
+
+interface ClothTask extends ClothFacts {
+  readonly nature: ClothNature;
+  readonly search: ClothSearch;
+  readonly watch?: ClothWatch;
+}
+
+/** No cloth where what it comes in does not hold all of it. */
+function* clothBySteps(
+  task: ClothTask,
+): Generator<void, { readonly cloth: FabricPlan | null; readonly left: LaidSheets['left'] }, void> {
+  const { quilt, fabric, nature, lines, search, watch } = task;
+  // the least work at a length is no other purchase
+  const isEased = search.until !== 'purchase' || quilt.layout === 'easy';
+  const laying = { nature, search, shop: shopStepFor(quilt), ...(isEased ? { easing: easingFor(quilt) } : {}) };
+  const lay = (demands: readonly Demand[]): FabricPlan['laid'] => layDemands({ ...laying, demands });
+  const isTold = watch !== undefined && isLaidAtOnce(quilt, fabric);
+  const together = yield* laidBySteps({
+    ...laying,
+    demands: demandsOf(lines),
+    ...(isTold ? { tell: (laid) => watch(clothLaid({ ...task, laid, ends: null, fold: null, motifs: null })) } : {}),
+  });
+  // an easy layout may be longer, and says so
+  const whole =
+    quilt.layout === 'easy' || (search.until === 'purchase' && isBoughtLeast(quilt, together))
+      ? together
+      : yield* noLongerThanApart({
+          laid: together,
+          lines,
+          lay: (demands) => laidBySteps({ nature, demands, search }),
+        });
+  if ('sheets' in whole && whole.left.length > 0) return { cloth: null, left: whole.left };
+  const { laid: unfolded, ends } = withEnds({ ...task, whole, lay, steps: search.steps });
+  yield;
+  const { laid, fold } = onFold({ ...task, laid: unfolded });
+  const motifs = motifsIn(whole, () => lay(demandsOf(lines).map((demand) => ({ ...demand, motif: false }))));
+  const cloth = clothLaid({ ...task, laid, ends, fold, motifs });
+  watch?.(cloth);
+  return { cloth, left: [] };
+}
 
 /** Whether what is laid is what is cut: nothing on ends at hand, nothing folded, no longer layout for less work. */
 const isLaidAtOnce = ({ layout, onFold }: Quilt, { ends }: Fabric): boolean =>
   layout !== 'easy' && !onFold && ends.length === 0;
 
-const clothLaid = (of: {
+interface ClothFacts {
   readonly quilt: Quilt;
   readonly fabric: Fabric;
   readonly lines: readonly ClothLine<Omit<PieceUse, 'count'>>[];
   readonly lightness: number;
   readonly value: Value;
-  readonly laid: FabricPlan['laid'];
-  readonly ends: FabricPlan['ends'];
-  readonly fold: FabricPlan['fold'];
-  readonly motifs: FabricPlan['motifs'];
-}): FabricPlan => {
+}
+
+const clothLaid = (of: ClothFacts & Pick<FabricPlan, 'laid' | 'ends' | 'fold' | 'motifs'>): FabricPlan => {
   const { quilt, fabric, laid, fold } = of;
   const bought = boughtFor({ quilt, fabric, laid });
   return {
@@ -271,33 +278,37 @@ export const laidFor = (
   of: Omit<Laying, 'demands'> & { readonly lines: readonly ClothLine<object>[] },
 ): FabricPlan['laid'] => layDemands({ ...of, demands: demandsOf(of.lines) });
 
-export const layDemands = (task: Laying): FabricPlan['laid'] => {
+export const layDemands = (task: Laying): FabricPlan['laid'] => drained(laidBySteps(task));
+
+function* laidBySteps(task: Laying): Generator<void, FabricPlan['laid'], void> {
   const { memory, fold: _, ...search } = task.search;
-  if (memory === undefined || search.solver !== null || task.tell !== undefined) return layAnew(task);
+  if (memory === undefined || search.solver !== null || task.tell !== undefined) return yield* layAnew(task);
   const { nature, demands, easing, shop } = task;
   // what the easing finds within is told by the shop's steps
-  return memory.recall(JSON.stringify(['laid', nature, demands, easing?.choice, shop, search]), () => layAnew(task));
-};
+  const name = JSON.stringify(['laid', nature, demands, easing?.choice, shop, search]);
+  return memory.recall(name, () => drained(layAnew(task)));
+}
 
-const layAnew = ({ nature, search, demands, easing, shop, tell }: Laying): FabricPlan['laid'] => {
+function* layAnew({ nature, search, demands, easing, shop, tell }: Laying): Generator<void, FabricPlan['laid'], void> {
   const { solver, memory: _, fold: __, ...budget } = search;
   const how = { demands, budget, ...(solver ? { solver } : {}) };
-  if (nature.stock !== undefined) return onSmallerSheets(planSheets({ sheets: nature.stock, ...how }), nature.stock);
+  if (nature.stock !== undefined)
+    return onSmallerSheets(yield* sheetsBySteps({ sheets: nature.stock, ...how }), nature.stock);
   const { repeat } = nature;
   if (repeat !== undefined && demands.some(({ motif, count }) => motif && count > 0)) {
     const lay = (rest: readonly Demand[]): LaidOut => planLayout({ width: nature.width, ...how, demands: rest });
     return planOnMotifs({ width: nature.width, demands, repeat, lay });
   }
   return nature.length === null
-    ? planLayout({
+    ? yield* layoutBySteps({
         width: nature.width,
         ...how,
         ...(easing ? { easing } : {}),
         ...(shop ? { shop } : {}),
         ...(tell ? { tell } : {}),
       })
-    : planSheets({ sheets: [{ size: [nature.width, nature.length], cost: 1, stock: null }], ...how });
-};
+    : yield* sheetsBySteps({ sheets: [{ size: [nature.width, nature.length], cost: 1, stock: null }], ...how });
+}
 
 export const planCost = (quilt: Quilt, fabrics: readonly FabricPlan[]): CostPlan => {
   const priced = fabrics.flatMap(({ cost }) => (cost === null ? [] : [fromDecimal(cost)]));

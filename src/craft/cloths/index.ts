@@ -3,7 +3,15 @@ export { withStrips } from './angled-plan.ts';
 export { withBetterCloth } from './better-cloth.ts';
 export { endsNotes } from './cloth-ends.ts';
 export { foldNotes } from './cloth-fold.ts';
-export { type ClothSearch, type ClothWatch, clothBought, laidFor, planCloths, planCost } from './cloth-plan.ts';
+export {
+  type ClothSearch,
+  type ClothWatch,
+  clothBought,
+  clothsBySteps,
+  laidFor,
+  planCloths,
+  planCost,
+} from './cloth-plan.ts';
 export { type Natures, naturesOf } from './natures.ts';
 export { nestedWell } from './nested-well.ts';
 export { printCostNotes } from './print-cost.ts';

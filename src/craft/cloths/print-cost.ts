@@ -2,7 +2,7 @@
 // joined borders with it.
 import type { Quilt } from '#craft/design';
 import type { FabricPlan, Note, TopPlan } from '#craft/plan';
-import { type ClothSearch, planCloths } from './cloth-plan.ts';
+import { type ClothSearch, clothsBySteps } from './cloth-plan.ts';
 import type { Natures } from './natures.ts';
 import type { WantedPiece } from './wanted-pieces.ts';
 
@@ -11,21 +11,21 @@ import type { WantedPiece } from './wanted-pieces.ts';
  *
  * @param piecesFor all pieces of the quilt, were its cloths of this nature
  */
-export const printCostNotes = (of: {
+export function* printCostNotes(of: {
   readonly quilt: Quilt;
   readonly fabrics: readonly FabricPlan[];
   readonly natures: Natures;
   readonly search: ClothSearch;
   readonly top: TopPlan;
   readonly piecesFor: (natures: Natures) => readonly WantedPiece[];
-}): readonly Note[] => {
+}): Generator<void, readonly Note[], void> {
   const used = of.fabrics.filter(({ id }) => of.natures.get(id)?.print !== 'none');
   if (used.length === 0) return [];
   const plain: Natures = new Map([...of.natures].map(([id, nature]) => [id, { ...nature, print: 'none' }]));
   const onPoint = of.top.set.placed.some(({ turn }) => turn % 90 !== 0);
   const ids = new Set(used.map(({ id }) => id));
   const pieces = of.piecesFor(plain).filter(({ fabric }) => ids.has(fabric));
-  const { fabrics } = planCloths({ quilt: of.quilt, pieces, natures: plain, search: of.search });
+  const { fabrics } = yield* clothsBySteps({ quilt: of.quilt, pieces, natures: plain, search: of.search });
   return used.flatMap(({ id, laid, pieces: cut }): readonly Note[] => {
     const uses = cut.flatMap((line) => line.for);
     const free = fabrics.find((fabric) => fabric.id === id);
@@ -41,7 +41,7 @@ export const printCostNotes = (of: {
       },
     ];
   });
-};
+}
 
 /** Sheets are counted; of given lengths of cloth what is cut is measured. */
 const isInSheets = (quilt: Quilt, id: string): boolean =>

@@ -11,7 +11,7 @@ export type { Easing } from './eased-layout.ts';
 export { type EndsTask, type LaidWithEnds, planWithEnds } from './ends.ts';
 export { type FoldedWay, type FoldTask, foldedWays } from './fold.ts';
 export { type ScaledJob, scaledJobFor } from './kinds.ts';
-export { defaultBudget, type LayoutBudget, type LayoutTask, planLayout } from './layout.ts';
+export { defaultBudget, type LayoutBudget, type LayoutTask, layoutBySteps, planLayout } from './layout.ts';
 export { type ClothLedger, type ClothLine, demandsOf, ledgerOf, twinsOf, type Wanted } from './ledger.ts';
 export { joinedAnyWay, joinedOnCloth, joinedStrip, joiningRun } from './lengths.ts';
 export { type MotifTask, planOnMotifs } from './motif-layout.ts';
@@ -25,6 +25,6 @@ export {
   purchaseFor,
 } from './purchase.ts';
 export type { CutRule } from './rule.ts';
-export { planSheets, type SheetTask } from './sheets.ts';
+export { planSheets, type SheetTask, sheetsBySteps } from './sheets.ts';
 export { onSmallerSheets } from './smaller-sheets.ts';
 export { type SquareTask, type Standing, squaresFor } from './squares.ts';

@@ -15,6 +15,7 @@ import {
   type StripUse,
   withoutSurplus,
 } from '#craft/strips';
+import { drained } from '#ground/search';
 import type { Demand, LaidOut } from './cloth.ts';
 import { type Easing, easedLayout } from './eased-layout.ts';
 import { type ScaledJob, scaledJobFor, widerThanCloth } from './kinds.ts';
@@ -56,14 +57,17 @@ export interface LayoutTask {
  *   tried. Where it equals the length, the layout is the shortest there is.
  * @throws RangeError when a piece fits the width neither way; `ledgerOf` tells the maker before
  */
-export const planLayout = (task: LayoutTask): LaidOut => {
+export const planLayout = (task: LayoutTask): LaidOut => drained(layoutBySteps(task));
+
+/** The same, for who has other things to do between the steps of the search. */
+export function* layoutBySteps(task: LayoutTask): Generator<void, LaidOut, void> {
   const { width, demands } = task;
   const wide = widerThanCloth(demands, width);
   if (wide.length > 0) throw new RangeError(`pieces wider than the cloth: demands ${wide.join(', ')}`);
   const scaled = scaledJobFor({ width, demands, turning: 'as-demanded' });
-  const free = searched(scaled, task, tellerFor(scaled, task));
+  const free = yield* searched(scaled, task, tellerFor(scaled, task));
   const isSettled = free.isEnough || (task.budget.until === 'purchase' ? !free.isOpen : isLeast(free));
-  const best = isSettled || !scaled.job.kinds.some((k) => k.mayTurn) ? free : shorter(free, fixed(task));
+  const best = isSettled || !scaled.job.kinds.some((k) => k.mayTurn) ? free : shorter(free, yield* fixed(task));
   const { easing = null } = task;
   // what costs more than the search itself is left out where no search is wanted
   const solver = task.budget.steps > 0 ? (task.solver ?? null) : null;
@@ -75,7 +79,7 @@ export const planLayout = (task: LayoutTask): LaidOut => {
     boundKind: scaled.grid.exact ? free.boundKind : 'area',
     ...(ladder.length > 0 ? { ladder } : {}),
   };
-};
+}
 
 interface Found {
   readonly scaled: ScaledJob;
@@ -100,11 +104,11 @@ const tellerFor = (scaled: ScaledJob, { tell, demands, width }: LayoutTask): ((f
   };
 };
 
-const searched = (
+function* searched(
   scaled: ScaledJob,
   { budget, solver, shop }: LayoutTask,
   tell: (found: StripsFound) => void = () => undefined,
-): Found => {
+): Generator<void, Found, void> {
   const { job, grid, unit } = scaled;
   const perUnit = grid.per / unit;
   const scaledShop = shop === undefined ? null : { step: shop.step * perUnit, before: shop.before * perUnit };
@@ -118,13 +122,14 @@ const searched = (
   const enough = (budget.enough ?? 0) * perUnit + 1e-9;
   const isEnough = (): boolean => search.found().length <= enough;
   const atLeast = budget.until === 'purchase' && scaledShop !== null ? 0 : budget.steps;
-  const advance = (): void => {
+  const advance = function* (): Generator<void, void, void> {
     if (search.advance(1)) tell(search.found());
+    yield;
   };
-  for (let steps = 0; steps < atLeast && !isEnough() && !search.isDone(); steps++) advance();
+  for (let steps = 0; steps < atLeast && !isEnough() && !search.isDone(); steps++) yield* advance();
   // a purchase asked for without the solver is wanted soon
   const atMost = budget.steps * (budget.until === 'purchase' && !solver ? 1 : patience);
-  for (let steps = atLeast; steps < atMost && isOpen() && !isEnough() && !search.isDone(); steps++) advance();
+  for (let steps = atLeast; steps < atMost && isOpen() && !isEnough() && !search.isDone(); steps++) yield* advance();
   const { strips, length: found, bound, boundKind } = search.found();
   // a search that was led a few steps only may have looked for a layout alone
   const area = bound < found ? lowerBoundFor(job, found) : 0;
@@ -135,10 +140,10 @@ const searched = (
     isEnough: isEnough(),
     ...(area > bound ? { bound: area, boundKind: 'area' } : { bound, boundKind }),
   };
-};
+}
 
 /** The same search as if no piece might turn, so that leave to turn never costs cloth. */
-const fixed = ({ shop: _, ...task }: LayoutTask): Found =>
+const fixed = ({ shop: _, ...task }: LayoutTask): Generator<void, Found, void> =>
   searched(scaledJobFor({ width: task.width, demands: task.demands, turning: 'never' }), task);
 
 const isLeast = ({ strips, bound }: Found): boolean => lengthOf(strips) <= bound;

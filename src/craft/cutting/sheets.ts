@@ -4,6 +4,7 @@
 import { type Length, length, tidy } from '#craft/measure';
 import { type SheetsFound, searchSheets } from '#craft/sheets';
 import type { IntegerSolver } from '#craft/strips';
+import { drained } from '#ground/search';
 import type { ClothSheet, Demand, LaidSheet, LaidSheets, Strip } from './cloth.ts';
 import { easedSheets } from './eased-sheets.ts';
 import { layoutOf } from './lay.ts';
@@ -25,14 +26,17 @@ export interface SheetTask {
  *
  * @throws RangeError when a piece fits no kind of sheet either way; the ledger tells those
  */
-export const planSheets = (task: SheetTask): LaidSheets => {
+export const planSheets = (task: SheetTask): LaidSheets => drained(sheetsBySteps(task));
+
+/** The same, for who has other things to do between the steps of the search. */
+export function* sheetsBySteps(task: SheetTask): Generator<void, LaidSheets, void> {
   const { sheets, demands } = task;
   demands.forEach((demand) => {
     if (demand.count > 0 && !sheets.some(({ size }) => fits(demand, size)))
       throw new RangeError(`a piece larger than its sheets: ${demand.across} by ${demand.along}`);
   });
   const scale = scaledSheetsFor({ sheets, demands });
-  const found = searched(scale, task);
+  const found = yield* searched(scale, task);
   const laid = laidOn({ scale, task, found });
   const cost = laid.reduce((sum, { kind }) => sum + (sheets[kind] as ClothSheet).cost, 0);
   const all = stacked(laid.flatMap(({ strips }) => strips));
@@ -45,7 +49,7 @@ export const planSheets = (task: SheetTask): LaidSheets => {
     // rounded pieces prove nothing
     holds: found.holds === 'no' && !scale.exact ? 'not-found' : found.holds,
   };
-};
+}
 
 const fits = ({ across, along, mayTurn }: Demand, [width, height]: ClothSheet['size']): boolean =>
   (across <= width + 1e-9 && along <= height + 1e-9) || (mayTurn && along <= width + 1e-9 && across <= height + 1e-9);
@@ -53,7 +57,10 @@ const fits = ({ across, along, mayTurn }: Demand, [width, height]: ClothSheet['s
 /** Steps of the search for each of the budget's; our own choice. */
 const stepsPerStep = 2;
 
-const searched = ({ scaled, sheets }: ScaledSheets, { budget, solver }: SheetTask): SheetsFound => {
+function* searched(
+  { scaled, sheets }: ScaledSheets,
+  { budget, solver }: SheetTask,
+): Generator<void, SheetsFound, void> {
   const search = searchSheets({
     kinds: scaled.job.kinds,
     cutting: { stages: 3, stripHeights: 'any' },
@@ -61,7 +68,10 @@ const searched = ({ scaled, sheets }: ScaledSheets, { budget, solver }: SheetTas
     solver: solver ?? null,
   });
   let last = search.next();
-  for (let step = 0; step < budget.steps * stepsPerStep && last.done !== true; step++) last = search.next();
+  for (let step = 0; step < budget.steps * stepsPerStep && last.done !== true; step++) {
+    yield;
+    last = search.next();
+  }
   const found = last.value;
   // what costs more than the search itself is left out where no search is wanted
   if (budget.steps === 0) return found;
@@ -69,7 +79,7 @@ const searched = ({ scaled, sheets }: ScaledSheets, { budget, solver }: SheetTas
     ...found,
     sheets: easedSheets({ kinds: scaled.job.kinds, sheets, uses: found.sheets, solver: solver ?? null }),
   };
-};
+}
 
 /** Sheet after sheet: fullest kinds of pattern as found, equal sheets together. */
 const laidOn = (of: {

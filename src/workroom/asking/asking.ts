@@ -1,6 +1,14 @@
 // The questions that the workroom puts to a document, answered by the same road that the command line and the pages take. Pure: it
 // runs in a worker and in a test alike.
-import { type FabricPlan, type Note, type Problem, planQuilt, type QuiltPlan, valuesNear } from '#craft';
+import {
+  type FabricPlan,
+  type Note,
+  type Problem,
+  planQuilt,
+  planQuiltBySteps,
+  type QuiltPlan,
+  valuesNear,
+} from '#craft';
 import { rulerSizes } from '#craft/accuracy';
 import { hasForm, parseQuilt, scanText } from '#craft/design';
 import { draftBlock } from '#craft/drafting';
@@ -22,11 +30,20 @@ import { refusedIn } from './refused.ts';
 export const planFirst = (document: JsonObject, memory: Recall = noRecall): Outcome<QuiltPlan, Problem> =>
   planQuilt(document, { budget: { steps: 0 }, fold: 'where-asked', memory });
 
-/** As the command line searches. @param watch hears of better layouts on the way */
+/**
+ * As the command line searches, step by step.
+ *
+ * @param watch hears of better layouts on the way
+ * @param memory of plans of the document as it was before its last edits
+ */
 export const planBest = (
   document: JsonObject,
-  of: { readonly solver: IntegerSolver; readonly watch: (cloth: FabricPlan) => void },
-): Outcome<QuiltPlan, Problem> => planQuilt(document, of);
+  of: {
+    readonly solver: IntegerSolver;
+    readonly watch: (cloth: FabricPlan) => void;
+    readonly memory: Recall;
+  },
+): Generator<void, Outcome<QuiltPlan, Problem>, void> => planQuiltBySteps(document, of);
 
 /** What every view shows of a plan; what one alone shows is asked by `lookAt`. */
 export const answerFor = (

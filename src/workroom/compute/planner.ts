@@ -82,6 +82,9 @@ const solver = pageSolver();
 /** How long after the last edit the search begins. */
 const restMs = 600;
 
+/** How long a search that is to end may go on before its worker is let go, and another comes when it is needed: less than a rest. */
+const hearsWithinMs = 100;
+
 export const openPlanner = (): Planner => {
   const quick = hire();
   let other: Hand | null = null;
@@ -122,12 +125,17 @@ export const openPlanner = (): Planner => {
     become(number === asked ? { reply: { ok: true, value: better }, lastGood: better } : { lastGood: better });
   };
 
+  const letGo = (hand: Hand): void => {
+    hand.end();
+    if (searcher === hand) searcher = null;
+  };
   const endSearch = (): void => {
     clearTimeout(rest);
-    if (state.working !== 'best') return;
-    // the worker cannot hear while it searches: it is let go, and another comes when it is needed
-    searcher?.end();
-    searcher = null;
+    if (state.working !== 'best' || searcher === null) return;
+    // kept for the next search, for one that begins anew takes long to become quick; it hears between two steps of its search
+    const hand = searcher;
+    const late = setTimeout(() => letGo(hand), hearsWithinMs);
+    void hand.door.endSearch().then(() => clearTimeout(late));
   };
   const isSearched = (number: number): boolean => number === asked && state.working === 'best';
 
@@ -148,7 +156,7 @@ export const openPlanner = (): Planner => {
     } catch (error) {
       // the solver did not come, as where the server is gone: the first layouts stand, and the next search asks for it anew
       if (isSearched(number)) {
-        endSearch();
+        letGo(hand);
         become({ working: null });
       }
       throw error;

@@ -52,8 +52,10 @@ export interface Door {
    * @param from the other end of `search`
    */
   follow(from: MessagePort, number: number, tell: (found: FoundAnswer) => void): void;
-  /** Searches for the best layouts, and sends each better one on its way to who follows; the worker hears nothing until it is done. */
+  /** Searches for the best layouts, and sends each better one on its way to who follows. The worker hears between two steps. */
   search(document: JsonObject, to: MessagePort, compiled: CompiledSolver): Promise<void>;
+  /** Ends the search; it is done when this is answered. */
+  endSearch(): void;
   /** Sends what the plan of that number has come to so far; null where it is not kept. */
   share(to: MessagePort, number: number): void;
   /** Weighs choices of a quilt one after another; the worker hears nothing until it is done. @param from the other end of `share` */
@@ -106,6 +108,35 @@ const kept: { plan: QuiltPlan | null; document: JsonObject; number: number } = {
 /** Blocks and layouts, our own figure: of many edits of a large quilt. */
 const memory = recalling(1000);
 
+/** Counts searches, and each end of one. */
+const searching = { turn: 0 };
+
+/** For how long a search goes on before the worker hears what has come meanwhile. Our own figure. */
+const sliceMs = 8;
+
+/** When all that has come meanwhile was heard. */
+const heard = (): Promise<void> =>
+  new Promise((done) => {
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = () => {
+      port1.close();
+      done();
+    };
+    port2.postMessage(null);
+  });
+
+/** What the steps come to; null where another search, or the end of this one, was asked for on the way. */
+const hearingBetween = async <T>(steps: Generator<void, T, void>, turn: number): Promise<T | null> => {
+  for (let since = performance.now(); searching.turn === turn; ) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+    if (performance.now() - since < sliceMs) continue;
+    await heard();
+    since = performance.now();
+  }
+  return null;
+};
+
 const door: Door = {
   quilt: (document, number) => {
     const planned = planFirst(document, memory);
@@ -126,10 +157,17 @@ const door: Door = {
     };
   },
   search: async (document, to, compiled) => {
+    searching.turn += 1;
+    const { turn } = searching;
     const send = (found: Found): void => to.postMessage(found);
-    const planned = planBest(document, { solver: await openedSolver(compiled), watch: (cloth) => send({ cloth }) });
-    if (!planned.ok) return;
-    send({ best: searchedIn(planned.value) });
+    const watch = (cloth: FabricPlan): void => send({ cloth });
+    const steps = planBest(document, { solver: await openedSolver(compiled), watch, memory });
+    const planned = await hearingBetween(steps, turn);
+    if (planned?.ok === true) send({ best: searchedIn(planned.value) });
+    to.close();
+  },
+  endSearch: () => {
+    searching.turn += 1;
   },
   share: (to, number) => {
     to.postMessage(kept.plan === null || kept.number !== number ? null : searchedIn(kept.plan));
