@@ -5,7 +5,11 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, it } from 'node:test';
 import { planQuilt } from '#craft';
+import { diagnose, readSeamTest } from '#craft/diagnosis';
+import { length } from '#craft/measure';
+import { toNumber } from '#ground/exact';
 import { toPlanFile } from '#paper';
+import { toDiagnosisFile, toSeamTestFile } from '#paper/diagnosis';
 import { root, sourceFiles } from './prose.ts';
 
 const read = (path: string): string => readFileSync(join(root, path), 'utf8');
@@ -36,6 +40,37 @@ describe('docs/plan.md', () => {
         example,
       );
     }
+  });
+
+  it('describes every field of a diagnosis, and every kind of verdict, explanation and rescue', () => {
+    const planned = planQuilt(read('examples/harvest-home-throw.quilt.json'), { budget: { steps: 0 } });
+    assert.ok(planned.ok);
+    const [block] = planned.value.blocks;
+    assert.ok(block);
+    const { seam, unit } = planned.value.quilt;
+    const sewn = { block, seam: length(toNumber(seam)), unit };
+    const keys = ['1: 4 7/16 x; 4: 5 3/8', '1: 4 7/16 x; 4: 5 3/8; 8: 7 1/4 x 7 3/16; 12: 9 1/8 x 9 1/8'].flatMap(
+      (measured) => {
+        const found = diagnose({ ...sewn, measured });
+        assert.ok(found.ok);
+        return keysIn(toDiagnosisFile('cabin', found.value));
+      },
+    );
+    const tested = readSeamTest('middle 15/16', sewn);
+    assert.ok(tested.ok);
+    keys.push(...keysIn(toSeamTestFile(tested.value, sewn.seam, unit)));
+    assert.ok(keys.includes('next') && keys.includes('comesTo') && keys.includes('rescues'));
+    const kinds = ['verdict', 'explanations', 'rescue', 'top-rescue'].flatMap((file) =>
+      [...read(`src/craft/diagnosis/${file}.ts`).matchAll(/readonly kind: ([^;}]+)/g)].flatMap(([, named = '']) =>
+        [...named.matchAll(/'([^']+)'/g)].map(([, kind = '']) => kind),
+      ),
+    );
+    assert.ok(kinds.length > 20);
+    const ofItsOwn = new Set(['format', 'version', 'strips', 'cut', 'none']);
+    assert.deepEqual(
+      [...new Set([...keys, ...kinds])].filter((word) => !described.has(word) && !ofItsOwn.has(word)),
+      [],
+    );
   });
 
   it('lists every code of a note', () => {
