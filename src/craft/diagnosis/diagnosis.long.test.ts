@@ -169,6 +169,18 @@ test('two logs of a thick and thin cabin that changed places are named', () => {
   }
 });
 
+test('logs that changed places are named though a size is what the unit would measure lying the other way', () => {
+  // by hand: centre 2 in, logs of 1, 1, 1/2 and 1/2 in round by round; the 1 in log of step 5 and the 1/2 in log of step 8 are exchanged.
+  // After step 11 the unit is 6 1/2 x 7 in in place of 7 x 6 1/2; its height is that after step 10
+  const read =
+    '1: 3 1/2 x 2 1/2; 2: 3 1/2 x 3 1/2; 3: 4 x 3 1/2; 4: 4 x 4; 5: 4 1/2 x 4; 6: 4 1/2 x 5; 7: 5 x 5; 8: 5 x 6; 9: 6 x 6; 10: 6 x 7; 11: 6 1/2 x 7; 12: 6 1/2 x 7 1/2';
+  const { verdict } = found(cabin(['1', '1', '1/2', '1/2']), read);
+  assert.deepEqual(verdict, { kind: 'swap', pieces: ['F', 'I'] });
+  // alone, or read so twice, it lies the other way
+  for (const alone of ['11: 6 1/2 x 7', '11: 6 1/2 x 7; 11: 6 1/2 x 7'])
+    assert.equal(refusedFor(cabin(['1', '1', '1/2', '1/2']), alone)[0]?.code, 'diagnosis/turned');
+});
+
 test('seams 1/32 in too wide are found from four steps, and the block is told to come out 3/8 in small', () => {
   // derived: the check size less 1/16 in for each seam crossed; a cabin of three rounds is crossed by six seams
   const wrong = found(cabin('1'), '1: 3 7/16 x 2 1/2; 2: 3 7/16 x 3 7/16; 3: 4 3/8 x 3 7/16; 4: 4 3/8 x 4 3/8');

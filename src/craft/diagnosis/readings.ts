@@ -86,14 +86,14 @@ export const parseReadings = (written: string, asked: Asked): Outcome<Readings, 
     .flatMap((text, i) => (text.trim() === '' ? [] : [{ text: text.trim(), place: i + 1 }]));
   if (entries.length === 0) return refused([{ code: 'diagnosis/nothing-measured' }]);
   const read = entries.map((entry) => entryFrom(entry, asked));
-  const problems = read.flatMap((one) => (one.ok ? [] : one.problems));
-  if (problems.length > 0) return refused(problems);
   const sizes = read.flatMap((one) => (one.ok ? one.value : []));
   const fineness = finenessOf(
     sizes.map(({ exact }) => exact),
     asked.unit,
     asked.read ?? 'by-ruler',
   );
+  const problems = read.flatMap((one) => (one.ok ? doubtsOf(one.value, { sizes, fineness, asked }) : one.problems));
+  if (problems.length > 0) return refused(problems);
   const contradicting = contradictionsIn(sizes, fineness, asked);
   if (contradicting.length > 0) return refused(contradicting);
   return done({
@@ -130,9 +130,7 @@ const entryFrom = (
   });
   const problems = found.flatMap((one) => (one.ok ? [] : one.problems));
   if (problems.length > 0) return refused(problems);
-  const read = found.flatMap((one) => (one.ok ? [one.value] : []));
-  const doubtful = turnedAbout(read, place, asked) ?? impossibleIn(read, place, asked);
-  return doubtful.length > 0 ? refused(doubtful) : done(read);
+  return done(found.flatMap((one) => (one.ok ? [one.value] : [])));
 };
 
 const isMissing = (text: string): boolean => /^[\s–—_?-]*$/u.test(text);
@@ -160,12 +158,20 @@ export const lengthRead = (text: string, unit: Unit): Outcome<Rational, LengthPr
 const drawnSize = (models: readonly SizeModel[], { step, way }: Pick<Written, 'step' | 'way'>): Length =>
   (models.find((one) => one.step === step && one.way === way) as SizeModel).drawn;
 
-/** Both sizes would be right if they were exchanged: the unit was measured lying the other way. */
-const turnedAbout = (
-  read: readonly Written[],
-  place: number,
-  { models, unit }: Asked,
-): readonly ReadingProblem[] | null => {
+/** All that was read, by which one entry of it is judged. */
+interface AllRead {
+  readonly sizes: readonly Written[];
+  readonly fineness: Length;
+  readonly asked: Asked;
+}
+
+/** @param read of one entry */
+const doubtsOf = (read: readonly Written[], all: AllRead): readonly ReadingProblem[] =>
+  turnedAbout(read, all) ?? impossibleIn(read, all.asked);
+
+/** Both sizes would be right if they were exchanged: the unit was measured lying the other way, but where the same stretch is read alike after another step. */
+const turnedAbout = (read: readonly Written[], all: AllRead): readonly ReadingProblem[] | null => {
+  const { models, unit } = all.asked;
   const [across, down] = read;
   if (across === undefined || down === undefined) return null;
   const drawn = [drawnSize(models, across), drawnSize(models, down)] as const;
@@ -173,14 +179,27 @@ const turnedAbout = (
   const asWritten = Math.abs(found[0] - drawn[0]) + Math.abs(found[1] - drawn[1]);
   const exchanged = Math.abs(found[1] - drawn[0]) + Math.abs(found[0] - drawn[1]);
   const isTurned = Math.abs(drawn[0] - drawn[1]) > 1e-6 && 4 * exchanged < asWritten;
-  return isTurned ? [{ code: 'diagnosis/turned', place, step: across.step, found, drawn, unit }] : null;
+  if (!isTurned || read.some((one) => isReadAgain(one, all))) return null;
+  return [{ code: 'diagnosis/turned', place: across.place, step: across.step, found, drawn, unit }];
 };
+
+/** Whether the same stretch after another step is read as this one. */
+const isReadAgain = (one: Written, { sizes, fineness, asked }: AllRead): boolean =>
+  sizes.some(
+    (other) =>
+      other.step !== one.step &&
+      stretchOf(other, asked) === stretchOf(one, asked) &&
+      Math.abs(toNumber(other.exact) - toNumber(one.exact)) <= alike * fineness * (1 + 1e-9),
+  );
+
+const stretchOf = ({ step, way }: Written, { models, nameOf }: Asked): string =>
+  nameOf(models.find((model) => model.step === step && model.way === way) as SizeModel);
 
 /** Our own figure: what is further off is no slip of a seam or a cut. */
 const possible = { least: 0.5, most: 1.5 } as const;
 
-const impossibleIn = (read: readonly Written[], place: number, { models, unit }: Asked): readonly ReadingProblem[] =>
-  read.flatMap(({ step, way, exact }) => {
+const impossibleIn = (read: readonly Written[], { models, unit }: Asked): readonly ReadingProblem[] =>
+  read.flatMap(({ place, step, way, exact }) => {
     const found = length(toNumber(exact));
     const drawn = drawnSize(models, { step, way });
     const isPossible = found >= possible.least * drawn && found <= possible.most * drawn;
@@ -190,14 +209,11 @@ const impossibleIn = (read: readonly Written[], place: number, { models, unit }:
 /** Marks that two readings of one size may differ by: each is read to its nearest, and cloth gives a little. Our own figure. */
 const alike = 2;
 
-const contradictionsIn = (
-  sizes: readonly Written[],
-  fineness: Length,
-  { models, unit, nameOf }: Asked,
-): readonly ReadingProblem[] => {
+const contradictionsIn = (sizes: readonly Written[], fineness: Length, asked: Asked): readonly ReadingProblem[] => {
+  const { unit } = asked;
   const known = new Map<string, Written>();
   return sizes.flatMap((size) => {
-    const name = nameOf(models.find((one) => one.step === size.step && one.way === size.way) as SizeModel);
+    const name = stretchOf(size, asked);
     const before = known.get(name);
     if (before === undefined) known.set(name, size);
     const { place, step, way, exact } = size;
