@@ -39,8 +39,7 @@ const count = z.int().min(1).max(limits.sheetsAtHand);
 const pair = z.tuple([length, length]);
 const price = z.number().min(0).max(1_000_000);
 
-/** Our own limit: an hour for any one movement of the hands. */
-const minutes = z.number().min(0).max(60).optional();
+const minutes = z.number().min(0).max(limits.minutes).optional();
 
 const bought = z.union(
   [

@@ -330,6 +330,18 @@ test('a colourway’s own colour takes the photograph away, unless it has one', 
   assert.deepEqual(read(toDocument(quilt)), quilt);
 });
 
+test('minutes lie between 0 and 60, whichever they are, and a problem says so', () => {
+  const outcome = parseQuilt(JSON.stringify(plain({ minutes: { press: -1, cut: 61, draw: 61, chain: 0, lay: 60 } })));
+  assert.ok(!outcome.ok);
+  const told = outcome.problems.map((one) =>
+    one.code === 'design/out-of-range' ? [one.path, one.least, one.most] : one,
+  );
+  assert.deepEqual(
+    told.toSorted(),
+    ['cut', 'draw', 'press'].map((key) => [`/minutes/${key}`, 0, 60]),
+  );
+});
+
 test('the draw is a whole number from 1, and 1 where it is not given', () => {
   assert.equal(read(plain()).draw, 1);
   assert.equal(read(toDocument(read(plain({ draw: 7 })))).draw, 7);

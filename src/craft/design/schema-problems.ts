@@ -107,6 +107,7 @@ const sizeProblem = (
 };
 
 const rangeAt = (segments: Path): readonly [number, number] => {
+  if (segments[0] === 'minutes') return [0, limits.minutes];
   switch (segments.at(-1)) {
     case 'shrinkage':
       return [0, 1];

@@ -47,6 +47,8 @@ export const limits = {
   photoCharacters: 400_000,
   /** Draws of the scrappy cloths. */
   draws: 1_000_000,
+  /** Our own figure: an hour for any one movement of the hands. */
+  minutes: 60,
   colourways: 24,
   sizes: 12,
   /** Problems told one by one; the rest are counted. */
