@@ -6,7 +6,7 @@ import { length } from '#craft/measure';
 import { type Line, stageFor } from '#craft/ways';
 import { example } from '#documents';
 import { boxOf } from '#ground/plane';
-import { planned, quilt, rails, rectangle, setOf, type Written } from '../documents/documents.ts';
+import { plainBlock, planned, quilt, rails, rectangle, setOf, type Written } from '../documents/documents.ts';
 
 const unitsBlock = (units: readonly Written[], { grid = [2, 1], ...more }: Written = {}): Written => ({
   id: 'units',
@@ -207,7 +207,13 @@ describe('units made in a chosen way', () => {
 
   test('where a way is not open the plan says why and cuts singly', () => {
     const drawn = halves({ colourings: { default: { light: ['light', 'medium'], dark: 'dark' } } });
-    assert.deepEqual(notesOf(planOf([twoAtATime], drawn)), ['drawn']);
+    const drawnPlan = planOf([twoAtATime], drawn);
+    assert.deepEqual(notesOf(drawnPlan), ['drawn']);
+    assert.deepEqual(
+      drawnPlan.notes.flatMap((note) => (note.code === 'ways/not-taken' ? note.fabrics : [])),
+      ['dark', 'light', 'medium'],
+    );
+    assert.deepEqual(notesOf(planOf([twoAtATime], halves({ piecing: 'foundation' }))), ['on-paper']);
     assert.deepEqual(notesOf(planOf([{ unit: 'flying-geese', way: 'sew-and-flip' }])), ['/methods/0']);
     const printed = planned(
       quilt({
@@ -234,6 +240,77 @@ describe('units made in a chosen way', () => {
       }),
     );
     assert.deepEqual(notesOf(narrow), ['too-large']);
+  });
+
+  // by hand: two blocks of two geese, each with two corners to draw, lay, sew, cut off and press
+  test('where a print stands upright, geese that lie otherwise have steps of their own, and each is counted once', () => {
+    const geese = unitsBlock(
+      [
+        { at: [0, 0], span: [2, 1], unit: 'flying-geese', tones: ['light', 'dark'] },
+        { at: [0, 1], span: [2, 1], unit: 'flying-geese', turn: 180, tones: ['light', 'dark'] },
+      ],
+      { size: ['6', '6'], grid: [2, 2] },
+    );
+    const of = (minutes: Written): QuiltPlan =>
+      planned(
+        quilt({
+          blocks: [geese],
+          top: setOf('units', { across: 2 }),
+          methods: [{ unit: 'flying-geese', way: 'sew-and-flip' }],
+          fabrics: [
+            { id: 'light', colour: '#f0e8d8', print: 'one-way' },
+            { id: 'dark', colour: '#4a3023' },
+          ],
+          minutes: {
+            cut: 0,
+            fold: 0,
+            lay: 0,
+            chain: 0,
+            seam: 0,
+            inch: 0,
+            press: 0,
+            match: 0,
+            draw: 0,
+            part: 0,
+            ...minutes,
+          },
+        }),
+      );
+    const made = of({}).blocks[0]?.steps.flatMap((step) => step.made ?? []) ?? [];
+    assert.deepEqual(
+      made.map(({ units, isLast }) => [units, isLast]),
+      [
+        [2, false],
+        [2, true],
+        [2, false],
+        [2, true],
+      ],
+    );
+    assert.equal(of({ draw: 1 }).time.sewing, 8);
+    assert.equal(of({ part: 1 }).time.sewing, 8);
+    // two seams more join the geese, and one the blocks
+    assert.equal(of({ press: 1 }).time.sewing, 11);
+  });
+
+  // a log has its place in the order of the recipe, and a strip of a frame in that of the frame: no set can be cut for them
+  test('logs and the strips of frames make no units with what they are sewn to', () => {
+    const cabin: Written = {
+      id: 'units',
+      recipe: {
+        kind: 'log-cabin',
+        centre: '2',
+        centreTone: 'medium',
+        rounds: [{ width: '1', tones: ['light', 'light', 'dark', 'dark'] }],
+      },
+    };
+    assert.deepEqual(unitGroups(planOf([], cabin)), []);
+    const framed = { ...plainBlock('units', 3, 3), frame: [{ width: '1', fabric: 'light' }] };
+    assert.deepEqual(unitGroups(planOf([], framed)), []);
+    const kinds = unitGroups(planOf([], halves({ frame: [{ width: '1', fabric: 'medium' }] })));
+    assert.deepEqual(
+      kinds.map(({ unit, count }) => [unit, count]),
+      [['half-square', 6]],
+    );
   });
 
   // a seam may run through the pairs of a pinwheel from corner to corner: they are made as units all the same

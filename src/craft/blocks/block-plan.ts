@@ -26,7 +26,7 @@ import { at, boxOf, type Point, type Polygon } from '#ground/plane';
 import type { Recall } from '#ground/recall';
 import { elsewhereNotes, markNotes, piecingNotes } from './block-notes.ts';
 import { entryName, type PiecedEntry, pieceKey } from './pieced-entries.ts';
-import { type MadeUnit, notTakenNote, setUses, unitAt, unmetNotes, wayCutAt } from './unit-ways.ts';
+import { type MadeUnit, notTakenNote, setUses, type UnitAt, unitAt, unmetNotes, wayCutAt } from './unit-ways.ts';
 
 export interface BlockPlans {
   readonly blocks: readonly BlockPlan[];
@@ -139,6 +139,7 @@ const entryPlan = (of: {
       points,
       ...(block.patches[i]?.arcs === undefined ? {} : { arcs: block.patches[i].arcs }),
     })),
+    core: block.patches.length - (block.added ?? []).length,
     pieces: pieced.kinds.map((kind, index) => ({
       label: kind.label,
       fabric: of.lists[kind.patch]?.[0] as string,
@@ -163,7 +164,7 @@ const entryPlan = (of: {
         id: entryName(of.entry),
         count,
       }),
-      ...wayOfStep(step, { made, count, among, seam: of.rule.seam }),
+      ...wayOfStep(step, { made, steps: pieced.steps, count, among, seam: of.rule.seam }),
       ...paperOfStep(step, foundations),
     })),
     pressing: blockNesting({ pieced, pressing, mirrored: of.entry.mirror ? block.size[0] : null }),
@@ -209,6 +210,7 @@ const wayOfStep = (
   step: SewingStep,
   of: {
     readonly made: readonly MadeUnit[];
+    readonly steps: readonly SewingStep[];
     readonly count: number;
     readonly among: Among;
     readonly seam: Length;
@@ -218,8 +220,8 @@ const wayOfStep = (
   const at = unitAt(made, step);
   // pieces that are only cut larger are joined as ever, and trimmed in the end
   if (at === null) return {};
-  const { unit, way, key, set } = at.made;
-  const units = count * made.filter((one) => one.key === key).length;
+  const { unit, way, set } = at.made;
+  const units = count * unitsOfStep(step, at, of);
   const isLast = at.parts.flat().length === unit.patches.length;
   const stage = stageFor({ unit, way, seam, parts: at.parts });
   if (stage === null && !way.trimmed) return {};
@@ -233,6 +235,26 @@ const wayOfStep = (
     ...(box ? { unfinished: [length(box.width), length(box.height)] as const } : {}),
   };
 };
+
+/** In one block. Where a print stands upright, units of one kind that lie otherwise have steps of their own, and share in the kind. */
+const unitsOfStep = (
+  step: SewingStep,
+  at: UnitAt,
+  of: { readonly made: readonly MadeUnit[]; readonly steps: readonly SewingStep[] },
+): number => {
+  const stage = stageName(at);
+  const alike = of.steps.filter((other) => {
+    const found = unitAt(of.made, other);
+    return found !== null && stageName(found) === stage;
+  });
+  const all = alike.reduce((sum, { perBlock }) => sum + perBlock, 0);
+  const units = of.made.filter(({ key }) => key === at.made.key).length;
+  return (units * step.perBlock) / all;
+};
+
+/** Steps that come to the same in units of one kind have one name: places of one role may stand for each other. */
+const stageName = ({ made: { key, way }, parts }: UnitAt): string =>
+  JSON.stringify([key, parts.flatMap((places) => places.map((place) => way.roles[place] as number)).toSorted()]);
 
 const mirroredPressing = (pressing: BlockPressing): BlockPressing => ({
   ...pressing,

@@ -19,7 +19,7 @@ import {
   type UnitsOfBlock,
   unmade,
   wayMarks,
-  withoutUnmade,
+  withoutUnits,
   withSharedStrips,
 } from './unit-ways.ts';
 
@@ -67,7 +67,7 @@ export const pieceEntries = (of: {
     const plain =
       known.get(key) ??
       (foundations
-        ? pieceOnPaper({ ...of, design, block, lists, foundations })
+        ? pieceOnPaper({ ...of, design, block, lists, foundations, count: places.length })
         : pieceWithWays({ ...of, design, block, lists, count: places.length }));
     known.set(key, plain);
     const made =
@@ -96,7 +96,7 @@ interface PiecedWithWays {
 
 /** Ways to make have no place on paper: pieces are sewn on one by one, and trimmed there. */
 const pieceOnPaper = (
-  of: Omit<UnitsOfBlock, 'natures' | 'count'> & {
+  of: UnitsOfBlock & {
     readonly lightness: (fabric: string) => number;
     readonly likeness: (fabric: string) => Likeness;
     readonly foundations: Sections;
@@ -112,7 +112,8 @@ const pieceOnPaper = (
     seam: of.rule.seam,
     foundations,
   });
-  return { joined, made: { made: [], notTaken: [], met: [] } };
+  const units = madeUnits(of);
+  return { joined, made: withoutUnits(units, new Set(units.made.map(({ key }) => key)), 'on-paper') };
 };
 
 /** Units that the order of joining does not make by themselves are cut and sewn singly after all. */
@@ -141,7 +142,7 @@ const pieceWithWays = (
   let made = madeUnits(of);
   let joined = joinedWith(made.made);
   for (let left = unmade(made.made, joined.steps); left.size > 0; left = unmade(made.made, joined.steps)) {
-    made = withoutUnmade(made, left);
+    made = withoutUnits(made, left, 'not-a-unit');
     joined = joinedWith(made.made);
   }
   return { joined, made };

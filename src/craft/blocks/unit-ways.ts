@@ -74,12 +74,22 @@ export const madeUnits = (
     const way = wayOf(place, asked);
     if (typeof way !== 'string')
       return [{ unit, way, key, set: JSON.stringify([key, way.name, way.trimmed]), path: method.path }];
-    const { kind, size, fabrics } = unit;
-    notTaken.set(`${method.path} ${key}`, { path: method.path, unit: kind, size, fabrics, way: method.way, why: way });
+    notTaken.set(`${method.path} ${key}`, notTakenOf(unit, { path: method.path, way: method.way, why: way }));
     return [];
   });
   return { made, notTaken: [...notTaken.values()], met: [...met] };
 };
+
+/** Of a cloth that is drawn from a list each is named. */
+const notTakenOf = ({ kind, size, fabrics }: Unit, of: Pick<NotTaken, 'path' | 'way' | 'why'>): NotTaken => ({
+  ...of,
+  unit: kind,
+  size,
+  fabrics: fabrics.flatMap((list) => list.split(drawnSign)),
+});
+
+/** Between the cloths that a patch is drawn from: no id holds it. */
+const drawnSign = '|';
 
 /** Every unit of a block that can be made in more than one way, where it stands. */
 export const unitsOf = (of: Pick<UnitsOfBlock, 'block' | 'lists' | 'memory'>): readonly Unit[] => {
@@ -88,7 +98,10 @@ export const unitsOf = (of: Pick<UnitsOfBlock, 'block' | 'lists' | 'memory'>): r
   const core = block.patches.slice(0, block.patches.length - (block.added?.length ?? 0));
   return memory.recall(JSON.stringify(['units', core, lists]), () =>
     unitsIn(
-      core.map((patch, i) => ({ points: outlineOf(patch, slack), fabric: (lists[i] as readonly string[]).join('|') })),
+      core.map((patch, i) => ({
+        points: outlineOf(patch, slack),
+        fabric: (lists[i] as readonly string[]).join(drawnSign),
+      })),
       slack,
     ),
   );
@@ -218,10 +231,11 @@ export const unmade = (made: readonly MadeUnit[], steps: readonly SewingStep[]):
 
 export const inRising = (patches: readonly number[]): string => patches.toSorted((a, b) => a - b).join();
 
-/** Left out, and told. */
-export const withoutUnmade = (
+/** Units of these keys are left out, and told. */
+export const withoutUnits = (
   all: ReturnType<typeof madeUnits>,
   left: ReadonlySet<string>,
+  why: NotMade,
 ): ReturnType<typeof madeUnits> => ({
   ...all,
   made: all.made.filter(({ key }) => !left.has(key)),
@@ -229,9 +243,7 @@ export const withoutUnmade = (
     ...all.notTaken,
     ...[...left].flatMap((key): readonly NotTaken[] => {
       const one = all.made.find((made) => made.key === key);
-      if (one === undefined) return [];
-      const { kind, size, fabrics } = one.unit;
-      return [{ path: one.path, unit: kind, size, fabrics, way: one.way.name, why: 'not-a-unit' }];
+      return one === undefined ? [] : [notTakenOf(one.unit, { path: one.path, way: one.way.name, why })];
     }),
   ],
 });
@@ -264,11 +276,14 @@ export const unmetNotes = (
   );
 };
 
-/** The made unit that a step belongs to, and what the step joins by the unit's places; null where it joins something else. */
-export const unitAt = (
-  made: readonly MadeUnit[],
-  step: Pick<SewingStep, 'patches'>,
-): { readonly made: MadeUnit; readonly parts: readonly [readonly number[], readonly number[]] } | null => {
+/** The made unit that a step belongs to, and what the step joins by the unit's places. */
+export interface UnitAt {
+  readonly made: MadeUnit;
+  readonly parts: readonly [readonly number[], readonly number[]];
+}
+
+/** Null where the step joins something else. */
+export const unitAt = (made: readonly MadeUnit[], step: Pick<SewingStep, 'patches'>): UnitAt | null => {
   for (const one of made) {
     const placesOf = (patches: readonly number[]) => patches.map((patch) => one.unit.patches.indexOf(patch));
     const parts = [placesOf(step.patches[0]), placesOf(step.patches[1])] as const;

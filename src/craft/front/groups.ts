@@ -115,8 +115,9 @@ const placeOf = ({ quilt }: QuiltPlan, block: BlockPlan): Pick<Place, 'lists' | 
 export const entryOf = ({ id, colouring, mirror }: Pick<BlockPlan, 'id' | 'colouring' | 'mirror'>): string =>
   entryName({ block: id, colouring, mirror });
 
-const unitsOfPlanned = ({ patches, finished }: BlockPlan): readonly Unit[] =>
-  unitsIn(patches, cornerTolerance * Math.max(...finished));
+/** Logs and frames are sewn on one by one: no unit goes over their seams. */
+const unitsOfPlanned = ({ patches, core, finished }: BlockPlan): readonly Unit[] =>
+  unitsIn(patches.slice(0, core), cornerTolerance * Math.max(...finished));
 
 const groupOf = (found: Found, of: Measuring): UnitGroup => {
   const { unit, size, fabrics, makers } = found;

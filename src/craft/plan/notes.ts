@@ -7,7 +7,7 @@ import type { StripRole } from '#craft/setting';
 import type { WayRefusal } from '#craft/ways';
 
 /** Why the way that a document chooses for a unit is not gone. */
-export type NotMade = WayRefusal | 'print' | 'motif' | 'drawn' | 'too-large' | 'not-a-unit';
+export type NotMade = WayRefusal | 'print' | 'motif' | 'drawn' | 'too-large' | 'not-a-unit' | 'on-paper';
 
 export type Note =
   | {

@@ -55,6 +55,8 @@ export interface BlockPlan {
   /** The sheets of a block that is pieced on foundations; null where seams alone join it. */
   readonly foundations: Sections | null;
   readonly patches: readonly PlannedPatch[];
+  /** The first patches, so many, are joined among themselves; those after them are logs and frames, sewn round them one by one. */
+  readonly core: number;
   readonly pieces: readonly PlannedPiece[];
   readonly steps: readonly PlannedStep[];
   readonly pressing: BlockNesting;
@@ -147,7 +149,7 @@ export interface StepWay {
   readonly way: Way;
   /** What the step joins, by places of the unit. */
   readonly parts: readonly [readonly number[], readonly number[]];
-  /** Units of this kind in all blocks of the entry. */
+  /** Units that the step is for, in all blocks of the entry: of those that lie otherwise in an upright print other steps make as many. */
   readonly units: number;
   /** The entries that have such units, this one among them, and how many each: all are made at once, of the same sets. */
   readonly among: readonly (Pick<BlockPlan, 'id' | 'colouring' | 'mirror'> & { readonly units: number })[];

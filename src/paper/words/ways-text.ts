@@ -39,6 +39,7 @@ const reasons: Readonly<Record<NotMade, string>> = {
   drawn: 'their cloths are drawn from a list and change from block to block',
   'too-large': 'the cloth is too narrow for the squares that it takes',
   'not-a-unit': 'the block is joined through them, not unit by unit',
+  'on-paper': 'their block is pieced on printed sheets',
 };
 
 export const reasonText = (why: NotMade): string => reasons[why];
