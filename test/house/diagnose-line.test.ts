@@ -47,6 +47,25 @@ describe('seamstead diagnose', () => {
     assert.deepEqual(verdict, { kind: 'far-off', step: 4, way: 'across' });
   });
 
+  it('tells sizes that no ruler shows by the marks they are near, and pieces in the order of the alphabet', async () => {
+    // by hand: goose and one sky of a 4 × 2 in unit are 4 1/2 + 1/4·√2 = 4.854 in wide, nearest to 4 14/16
+    const goose = await run(fileOf('lantern-lane'), '--block', 'star', '--measured', '1: 4 13/16; 2: 4 7/16 x 2 7/16');
+    assert.match(goose.out, /4 13\/16 in wide +should be about 4⅞ in +about 1\/16 in too small/);
+    // centre and first log
+    const cabin = await run(fileOf('harvest-home-throw'), '--block', 'cabin', '--measured', '1: 4 1/4');
+    assert.match(cabin.out.replace(/\s+/g, ' '), /\(if A and B are cut right, which these sizes do not tell\)/);
+  });
+
+  it('has a student whose block is done measure the next one', async () => {
+    const done = await run(fileOf('harvest-home-throw'), '--block', 'cabin', '--measured', '12: 9 3/8 x 9 3/8');
+    assert.match(
+      done.out.replace(/\s+/g, ' '),
+      /Next measure the \w+ after step \d+, in the next block if this one is sewn further: it tells most\./,
+    );
+    const begun = await run(fileOf('harvest-home-throw'), '--block', 'cabin', '--measured', '1: 4 1/2');
+    assert.doesNotMatch(begun.out.replace(/\s+/g, ' '), /next block/);
+  });
+
   it('tells every mistake in what was measured with its place and what to do', async () => {
     const { exit, out, err } = await run(
       fileOf('harvest-home-throw'),

@@ -160,17 +160,18 @@ const coarsenessOf = (evidence: Evidence, candidate: Candidate): number | null =
   return fit && Math.sqrt(Math.max(0, ...columns.slice(1).map((_, i) => varianceOf(fit, i + 1))));
 };
 
-/** Pieces of which these sizes do not tell a wrong cut from the seams: what they say of the seams holds if those are right. */
-export const untoldPieces = (evidence: Evidence, candidates: readonly Candidate[]): readonly string[] => [
-  ...new Set(
-    candidates.flatMap((candidate) => {
-      const { explanation } = candidate;
-      if (explanation.kind !== 'cut') return [];
-      const found = coarsenessOf(evidence, candidate);
-      return found === null || found > slips.told * evidence.care.cut ? [explanation.piece] : [];
-    }),
-  ),
-];
+/** Pieces of which these sizes do not tell a wrong cut from the seams: what they say of the seams holds if those are right. In the order of the alphabet. */
+export const untoldPieces = (evidence: Evidence, candidates: readonly Candidate[]): readonly string[] =>
+  [
+    ...new Set(
+      candidates.flatMap((candidate) => {
+        const { explanation } = candidate;
+        if (explanation.kind !== 'cut') return [];
+        const found = coarsenessOf(evidence, candidate);
+        return found === null || found > slips.told * evidence.care.cut ? [explanation.piece] : [];
+      }),
+    ),
+  ].toSorted();
 
 const weighedFrom = (evidence: Evidence, fits: readonly Fitted[], shareOf: (one: Fitted) => number): Weighed => {
   const likeliest = fits.reduce((a, b) => (b.score < a.score ? b : a));

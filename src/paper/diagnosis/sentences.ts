@@ -12,7 +12,7 @@ import type {
 import { type Length, length, toNearestMark, type Unit, upToMark } from '#craft/measure';
 import { type Rational, rational } from '#ground/exact';
 import { never } from '#ground/outcome';
-import { capital, counted, inWords, lengthText, sizeText } from '#paper/words';
+import { capital, counted, inWords, lengthText, nearSizeText, nearText, sizeText } from '#paper/words';
 import { blockPartNames, type PartNames } from './part-names.ts';
 
 export interface Advice {
@@ -106,9 +106,13 @@ const tooFew = (diagnosis: Diagnosis, names: PartNames): Advice => {
     mend:
       next === null
         ? `Every size is measured: make the seam test with three strips${of === 'top' ? ', and measure three of the blocks from raw edge to raw edge' : ''}.`
-        : `Next measure ${nextText(next)}: it tells most.`,
+        : `Next measure ${nextText(next)}${isPast(diagnosis, next) ? ', in the next block if this one is sewn further' : ''}: it tells most.`,
   };
 };
+
+/** A step of a block before others that were measured; of a top there is no other. */
+const isPast = ({ of, sizes }: Diagnosis, next: NextMeasure): boolean =>
+  of === 'block' && sizes.some(({ step }) => step > next.step);
 
 /** Where the unit is not sewn so far yet, what comes first on the way there. */
 const nextText = ({ way, step, sooner }: NextMeasure): string =>
@@ -119,7 +123,7 @@ const nextText = ({ way, step, sooner }: NextMeasure): string =>
 const farOff = ({ sizes, unit, of }: Diagnosis, { step, way }: Extract<Verdict, { kind: 'far-off' }>): Advice => {
   const { size, drawn, off } = sizes.find((one) => one.step === step && one.way === way) as MeasuredSize;
   return {
-    what: `A ${wayWords[way]} of ${lengthText(size, unit)} after step ${step + 1} is ${lengthText(Math.abs(off), unit)} too ${off > 0 ? 'large' : 'small'} (it should be ${lengthText(drawn, unit)}): more than seams and a slip of the ruler explain.`,
+    what: `A ${wayWords[way]} of ${lengthText(size, unit)} after step ${step + 1} is ${nearText(Math.abs(off), unit)} too ${off > 0 ? 'large' : 'small'} (it should be ${nearText(drawn, unit)}): more than seams and a slip of the ruler explain.`,
     mend: `Look whether it is ${of === 'block' ? 'this block and ' : ''}that step; if it is, measure each of its ${partsWords[of]} from seam to seam, and compare it with its finished size.`,
   };
 };
@@ -287,7 +291,7 @@ const rescueText = (diagnosis: Diagnosis, rescue: Rescue | null, names: PartName
         ...(across > 0 ? [`${saidOff(across, unit)} of its width`] : []),
         ...(down > 0 ? [`${saidOff(down, unit)} of its height`] : []),
       ];
-      return `Trim what step ${rescue.step + 1} made to ${sizeText(rescue.to, unit)}: that takes off ${inWords(from)}${rescue.at === null ? '' : `, at the edge of ${rescue.at}`}.`;
+      return `Trim what step ${rescue.step + 1} made to ${nearSizeText(rescue.to, unit)}: that takes off ${inWords(from)}${rescue.at === null ? '' : `, at the edge of ${rescue.at}`}.`;
     }
     case 'make-up':
       return `Sew what is still to come, from step ${rescue.from + 1} on, with ${said(rescue.allowance, unit)} instead of ${lengthText(seam, unit)}: the ${diagnosis.of} comes right in the end.`;
@@ -298,7 +302,7 @@ const rescueText = (diagnosis: Diagnosis, rescue: Rescue | null, names: PartName
         ? `Unpick ${stepsText(rescue.steps)} and put in a newly cut ${rescue.pieces[0]}.`
         : `Unpick from step ${(rescue.steps[0] as number) + 1} on and put ${inWords([...rescue.pieces])} each where the board shows it.`;
     case 'retrim': {
-      const to = sizeText(rescue.to, unit);
+      const to = nearSizeText(rescue.to, unit);
       return rescue.anew
         ? `Make the units of step ${rescue.step + 1} anew and trim each to ${to}.`
         : `Unpick the units of step ${rescue.step + 1} and trim each to ${to}.`;

@@ -2,7 +2,7 @@
 import type { Diagnosis, MeasuredSize, SeamTestFound } from '#craft/diagnosis';
 import type { Length, Unit } from '#craft/measure';
 import { columns, heading, wrapped } from '#paper/summary';
-import { lengthText } from '#paper/words';
+import { lengthText, nearText } from '#paper/words';
 import { blockPartNames, type PartNames } from './part-names.ts';
 import { adviceOn, explanationText, rescueTexts, seamTestAdvice } from './sentences.ts';
 
@@ -34,13 +34,13 @@ const measuredRows = ({ sizes, unit }: Diagnosis): readonly (readonly string[])[
   sizes.map((size) => [
     `after step ${size.step + 1}`,
     `${lengthText(size.size, unit)} ${wayWords[size.way]}`,
-    `should be ${lengthText(size.drawn, unit)}`,
+    `should be ${nearText(size.drawn, unit)}`,
     offText(size, unit),
   ]);
 
 const offText = ({ off }: MeasuredSize, unit: Unit): string => {
   if (Math.abs(off) < 1e-9) return 'right';
-  return `${lengthText(Math.abs(off), unit)} too ${off > 0 ? 'large' : 'small'}`;
+  return `${nearText(Math.abs(off), unit)} too ${off > 0 ? 'large' : 'small'}`;
 };
 
 /** "87 %", "C cut ⅛ in too large": the likeliest first; none where the sizes do not tell. */

@@ -30,7 +30,10 @@ const inPieces = (word: string, room: number): readonly string[] => {
   return pieces;
 };
 
-/** Rows in aligned columns, two spaces in; the last column wraps under itself. */
+/** Of the last column, where the others leave so much; our own figure. */
+const narrowest = 24;
+
+/** Rows in aligned columns, two spaces in; the last column wraps under itself, or stands below the others where they leave no room for it. */
 export const columns = (rows: readonly (readonly string[])[]): readonly string[] => {
   const count = rows[0]?.length ?? 0;
   const widths = Array.from({ length: Math.max(0, count - 1) }, (_, at) =>
@@ -38,8 +41,10 @@ export const columns = (rows: readonly (readonly string[])[]): readonly string[]
   );
   return rows.flatMap((row) => {
     const before = widths.reduce((line, width, at) => `${line}${padded(row[at] ?? '', width)}  `, '  ');
-    const [first = '', ...rest] = wrapped(row.at(-1) ?? '', ' '.repeat(Math.min(widthOf(before), 40)));
-    return [before + first.trimStart(), ...rest];
+    const indent = Math.min(widthOf(before), widest - narrowest);
+    const [first = '', ...rest] = wrapped(row.at(-1) ?? '', ' '.repeat(indent));
+    if (widthOf(before) <= indent || first.trim() === '') return [before + first.trimStart(), ...rest];
+    return [before.trimEnd(), first, ...rest];
   });
 };
 

@@ -45,6 +45,17 @@ test('columns line up, and the last wraps under itself', () => {
   assert.ok(second?.startsWith('     word'));
 });
 
+test('where the other columns leave little room the last begins beside them, or below, and no line is wider than 80', () => {
+  const words = 'word '.repeat(20).trim();
+  const [first, second] = columns([['a'.repeat(50), words]]);
+  assert.ok(first?.startsWith(`  ${'a'.repeat(50)}  word word`), first);
+  assert.ok(second?.startsWith(`${' '.repeat(54)}word`), second);
+  const [alone, below] = columns([['a'.repeat(70), words]]);
+  assert.deepEqual([alone, below], [`  ${'a'.repeat(70)}`, `${' '.repeat(56)}word word word word word`]);
+  assert.deepEqual(columns([['a'.repeat(70), '']]), [`  ${'a'.repeat(70)}  `]);
+  for (const line of [first, second, alone, below]) assert.ok([...(line ?? '')].length <= 80);
+});
+
 test('a square that is cut apart into triangles says so', () => {
   // by hand: the brick triangles of the shoo fly are half-squares with legs of 1 in
   const lines = summaryText(planOf(specimenDocument)).split('\n');

@@ -51,7 +51,9 @@ export const differenceTexts = (of: {
   return [
     ...(Math.abs(cloth) < 1e-6 ? [] : [`${lengthText(Math.abs(cloth), unit)} ${cloth > 0 ? 'more' : 'less'} cloth`]),
     ...(minutes === 0 ? [] : [`${hoursText(Math.abs(minutes))} ${minutes > 0 ? 'more' : 'less'}`]),
-    ...(Math.abs(deviation) < 5e-4 ? [] : [deviation > 0 ? 'less true' : 'truer']),
+    ...(trueText(point.deviation, unit) === trueText(now.deviation, unit)
+      ? []
+      : [deviation > 0 ? 'less true' : 'truer']),
     ...(Math.abs(cost) < 0.005
       ? []
       : [`${Math.abs(cost).toFixed(2)}${currency === '' ? '' : ` ${currency}`} ${cost > 0 ? 'dearer' : 'cheaper'}`]),

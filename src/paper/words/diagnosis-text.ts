@@ -3,7 +3,7 @@ import type { ReadingProblem, SeamTestProblem, Unmeasured } from '#craft/diagnos
 import type { LengthProblem } from '#craft/measure';
 import { toNumber } from '#ground/exact';
 import { never } from '#ground/outcome';
-import { lengthText, sizeText } from './length-text.ts';
+import { lengthText, nearSizeText, nearText, sizeText } from './length-text.ts';
 import { counted, quoted } from './named.ts';
 import type { ProblemText } from './problem-text.ts';
 
@@ -31,12 +31,12 @@ const readingText = (problem: ReadingProblem): Omit<ProblemText, 'where'> => {
       return lengthProblemText(problem.problem, wayWords[problem.way]);
     case 'diagnosis/impossible':
       return {
-        what: `A ${wayWords[problem.way]} of ${lengthText(problem.found, problem.unit)} after step ${problem.step + 1} is no slip of a seam or a cut: it should be ${lengthText(problem.drawn, problem.unit)}.`,
+        what: `A ${wayWords[problem.way]} of ${lengthText(problem.found, problem.unit)} after step ${problem.step + 1} is no slip of a seam or a cut: it should be ${nearText(problem.drawn, problem.unit)}.`,
         mend: 'Measure it again, from raw edge to raw edge, and look whether it is that step.',
       };
     case 'diagnosis/turned':
       return {
-        what: `${sizeText(problem.found, problem.unit)} after step ${problem.step + 1} has width and height exchanged: it should be ${sizeText(problem.drawn, problem.unit)}.`,
+        what: `${sizeText(problem.found, problem.unit)} after step ${problem.step + 1} has width and height exchanged: it should be ${nearSizeText(problem.drawn, problem.unit)}.`,
         mend: 'Lay the unit as the board shows it, and write its width first.',
       };
     case 'diagnosis/no-model':

@@ -14,7 +14,7 @@ export {
 } from './directions-text.ts';
 export { inWords } from './in-words.ts';
 export { instanceText } from './instance-text.ts';
-export { amountText, lengthText, numberText, sizeText } from './length-text.ts';
+export { amountText, lengthText, nearSizeText, nearText, numberText, sizeText } from './length-text.ts';
 export { makersNames } from './makers-names.ts';
 export { estimateText, longTimeText, timeParts } from './minutes-text.ts';
 export { missingSignsText } from './missing-signs-text.ts';

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
-import { amountText, lengthText, numberText, sizeText } from '#paper/words';
+import { amountText, lengthText, nearSizeText, nearText, numberText, sizeText } from '#paper/words';
 
 test('inches show as fractions of a ruler, with one sign where there is one', () => {
   // derived by hand
@@ -47,6 +47,19 @@ test('a size names its unit once, and cloth is asked for in fractions of a yard 
   assert.equal(amountText(1 / 12, 'yd'), '3 in');
   assert.equal(amountText(0.30000000000000004, 'm'), '0.3 m');
   assert.equal(numberText(1234.5678), '1234.568');
+});
+
+test('what no ruler shows is told to the nearest sixteenth, or tenth of a centimetre, and said to be near', () => {
+  // by hand: 4 + 1/2 + 1/4·√2 is 4.8536, nearest to 4 14/16; 0.0411 to 1/16; 14.5607 to 14.6
+  assert.equal(nearText(4.5 + Math.SQRT2 / 4, 'in'), 'about 4⅞ in');
+  assert.equal(nearText(0.0411, 'in'), 'about 1/16 in');
+  assert.equal(nearText(0.02, 'in'), 'less than 1/16 in');
+  assert.equal(nearText(4 + 3 / 64, 'in'), '4 3/64 in');
+  assert.equal(nearText(0, 'in'), '0 in');
+  assert.equal(nearText(14.5607, 'cm'), 'about 14.6 cm');
+  assert.equal(nearText(0.05, 'cm'), '0.05 cm');
+  assert.equal(nearSizeText([4.5 + Math.SQRT2 / 4, 2.5], 'in'), 'about 4⅞ × 2½ in');
+  assert.equal(nearSizeText([4.5, 2.5], 'in'), '4½ × 2½ in');
 });
 
 test('a sixty-fourth is read back from its text as the same number', () => {

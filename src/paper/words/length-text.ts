@@ -20,6 +20,28 @@ export const lengthText = (value: number, unit: Unit): string => `${figure(value
 export const sizeText = (size: readonly [number, number], unit: Unit): string =>
   `${figure(size[0], unit)} × ${lengthText(size[1], unit)}`;
 
+/** What a ruler shows: marks that are told as they are, and those that other sizes are near. Our own figures. */
+const shown = { in: { finest: 64, near: 16 }, cm: { finest: 20, near: 10 } } as const;
+
+const onRuler = (value: number, unit: Unit): { readonly mark: number; readonly isNear: boolean } => {
+  const { finest, near } = shown[unit];
+  const isShown = Math.abs(value * finest - Math.round(value * finest)) < 1e-6;
+  return isShown ? { mark: value, isNear: false } : { mark: Math.round(value * near) / near, isNear: true };
+};
+
+/** "6½ in"; "about 4⅞ in" of what no ruler shows, "less than 1/16 in" of what is nearer to nothing. */
+export const nearText = (value: number, unit: Unit): string => {
+  const { mark, isNear } = onRuler(value, unit);
+  if (isNear && mark === 0) return `less than ${lengthText(1 / shown[unit].near, unit)}`;
+  return `${isNear ? 'about ' : ''}${lengthText(mark, unit)}`;
+};
+
+/** "6½ × 3½ in", "about 4⅞ × 2½ in": across, then down. */
+export const nearSizeText = (size: readonly [number, number], unit: Unit): string => {
+  const [across, down] = [onRuler(size[0], unit), onRuler(size[1], unit)];
+  return `${across.isNear || down.isNear ? 'about ' : ''}${sizeText([across.mark, down.mark], unit)}`;
+};
+
 /** Cloth over the counter: yards as fractions, in inches where no shop would say the fraction; metres as decimals; sheets by their number. */
 export const amountText = (amount: number, unit: 'yd' | 'm' | 'sheets'): string => {
   if (unit === 'sheets') return `${numberText(amount)} ${amount === 1 ? 'sheet' : 'sheets'}`;

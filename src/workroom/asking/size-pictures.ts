@@ -7,7 +7,7 @@ import { topAsBlock } from '#craft/top-sizes';
 import { clothSignsFor } from '#paper/cloth';
 import { topPartNames } from '#paper/diagnosis';
 import { type Drawing, drawWrongSize, drawWrongTop } from '#paper/drawing';
-import { inWords, lengthText } from '#paper/words';
+import { inWords, lengthText, nearText } from '#paper/words';
 
 export const topPictureOf = (plan: QuiltPlan, models: readonly SizeModel[], diagnosis: Diagnosis): Drawing => {
   const { sizes, verdict } = diagnosis;
@@ -53,7 +53,7 @@ const readWords = ({ sizes, unit }: Diagnosis, step: number, way: 'across' | 'do
   const size = sizes.findLast((one) => one.step === step && one.way === way);
   if (size === undefined) return '';
   const found = lengthText(size.size, unit);
-  return Math.abs(size.off) < 1e-9 ? `${found}, right` : `${found}, should be ${lengthText(size.drawn, unit)}`;
+  return Math.abs(size.off) < 1e-9 ? `${found}, right` : `${found}, should be ${nearText(size.drawn, unit)}`;
 };
 
 /** Narrower than its place on a screen: its letters are read there. */
