@@ -148,12 +148,18 @@ export const seamsAgain = (wrong: Wrong): readonly Rescue[] => {
   }
 };
 
-/** Steps that join a piece, by its label; where only those at some places are wrong, the steps that join these. */
-const stepsTaking = ({ block }: Wrong, piece: string, at: readonly number[] | null = null): readonly number[] => {
+/** Steps that have joined a piece, by its label; where only those at some places are wrong, the steps that have joined these. */
+const stepsTaking = (
+  { block, step: last }: Wrong,
+  piece: string,
+  at: readonly number[] | null = null,
+): readonly number[] => {
   const isAsked = (patches: readonly number[]): boolean => at === null || patches.some((patch) => at.includes(patch));
-  return block.steps.flatMap(({ join, patches }, step) =>
-    ([0, 1] as const).some((part) => join[part] === piece && isAsked(patches[part])) ? [step] : [],
-  );
+  return block.steps
+    .slice(0, last + 1)
+    .flatMap(({ join, patches }, step) =>
+      ([0, 1] as const).some((part) => join[part] === piece && isAsked(patches[part])) ? [step] : [],
+    );
 };
 
 /** To the size of the other blocks; where the strips would be too narrow to sew, all blocks of the quilt need them, to a larger one. */

@@ -70,6 +70,19 @@ test('a single block that is off is taken out, and trimmed or another put in; th
   assert.ok(![...large, ...small].some(({ kind }) => kind === 'trim-blocks' || kind === 'replace'));
 });
 
+test('strips that are cut wrong are taken out of what is sewn, not of what is to come', () => {
+  const sashing = { width: '1 1/2', fabric: 'medium', outer: true };
+  const sashed = planOf(setOf('nine', { across: 2, down: 2, sashing }));
+  // by hand: B lies between the rows and outside them; three steps join it, the last of them when the quilt is done
+  const fault: Fault = { kind: 'cut', piece: 'B', by: length(1 / 4), orSeam: null, at: null };
+  const taking = sashed.top.steps.flatMap(({ join }, step) => (join.includes('B') ? [step] : []));
+  assert.equal(taking.length, 3);
+  const upTo = (last: number) => saved(sashed, { fault, after: ({ number }) => number <= last + 1, off: 1 / 4 })[0];
+  const [one, two] = taking as [number, number];
+  assert.deepEqual(upTo(one), { kind: 'replace', pieces: ['B'], steps: [one] });
+  assert.deepEqual(upTo(two), { kind: 'replace', pieces: ['B'], steps: [one, two] });
+});
+
 test('a row is eased in by up to 1/8 in for every foot, and no quilt that is joined', () => {
   const easedBy = (off: number, after: typeof isRow): number | undefined => {
     const found = saved(squared, { fault: { kind: 'none' }, after, off }).find(({ kind }) => kind === 'ease');

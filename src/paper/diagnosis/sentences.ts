@@ -299,7 +299,7 @@ const rescueText = (diagnosis: Diagnosis, rescue: Rescue | null, names: PartName
       return `Unpick ${stepsText(rescue.steps)} and sew ${rescue.steps.length === 1 ? 'it' : 'them'} again with ${said(rescue.allowance, unit)}.`;
     case 'replace':
       return rescue.pieces.length === 1
-        ? `Unpick ${stepsText(rescue.steps)} and put in a newly cut ${rescue.pieces[0]}.`
+        ? `Unpick ${stepsText(rescue.steps)} and put in ${rescue.steps.length === 1 ? `a newly cut ${rescue.pieces[0]}` : `newly cut pieces ${rescue.pieces[0]}`}.`
         : `Unpick from step ${(rescue.steps[0] as number) + 1} on and put ${inWords([...rescue.pieces])} each where the board shows it.`;
     case 'retrim': {
       const to = nearSizeText(rescue.to, unit);
