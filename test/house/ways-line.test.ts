@@ -24,7 +24,7 @@ describe('seamstead ways', () => {
     assert.match(out, /less cloth/);
     assert.match(
       out.replace(/\s+/g, ' '),
-      /as much at most;.*However it is laid out, no choice takes less than \S+ in of cloth/,
+      /as much at most;.*However its strips are laid, no choice takes less than \S+ in of cloth/,
     );
     assert.ok(out.split('\n').every((line) => [...line].length <= 80));
   });

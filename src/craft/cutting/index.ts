@@ -15,6 +15,7 @@ export { defaultBudget, type LayoutBudget, type LayoutTask, layoutBySteps, planL
 export { type ClothLedger, type ClothLine, demandsOf, ledgerOf, twinsOf, type Wanted } from './ledger.ts';
 export { joinedAnyWay, joinedOnCloth, joinedStrip, joiningRun } from './lengths.ts';
 export { type MotifTask, planOnMotifs } from './motif-layout.ts';
+export { type OpenLayout, openLayout } from './open-layout.ts';
 export type { CuttingProblem } from './problems.ts';
 export {
   type Allowances,

@@ -1,22 +1,15 @@
 // What can no choice of ways beat, planned or not? Minutes are known to the last strip without a layout; of cloth every layout is at least as
 // long as its pieces weigh.
-import {
-  doBordersLieSo,
-  leastLength,
-  naturesOf,
-  piecesInStrip,
-  type QuiltPlan,
-  quickLength,
-  type WantedPiece,
-} from '#craft';
+import { doBordersLieSo, leastLength, piecesInStrip, type QuiltPlan, quickLength, type WantedPiece } from '#craft';
 import type { ClothNature } from '#craft/cutting';
 import { minutesWith } from '#craft/minutes';
 import type { Recall } from '#ground/recall';
 import { clothPrices } from './cloth-prices.ts';
+import type { CountedParts } from './counted-parts.ts';
 import { type Least, type LeastTask, type LinePrice, leastOver } from './least.ts';
 import type { Choice } from './likely.ts';
-import { type CutCounts, type CutLine, countedIn } from './lines.ts';
-import { inWhole, type QuiltParts, takenIn } from './parts.ts';
+import type { CutCounts, CutLine } from './lines.ts';
+import { inGroups, type QuiltParts, takenIn } from './parts.ts';
 
 export interface Bounds {
   /** Of all choices but those that are known: the quickest, where it may take less than `below`, and what none of them takes less than. */
@@ -28,25 +21,20 @@ export interface Bounds {
 export interface BoundsTask {
   readonly plan: Pick<QuiltPlan, 'quilt' | 'fabrics'>;
   readonly parts: QuiltParts;
+  /** Of those parts. */
+  readonly counts: CountedParts;
+  readonly natures: ReadonlyMap<string, ClothNature>;
   readonly groups: number;
   readonly memory?: Recall;
 }
 
 export const boundsOf = (of: BoundsTask): Bounds => {
-  const { plan, parts } = of;
-  const natures = naturesOf(plan.quilt);
-  const lines = new Map<string, CutLine>();
-  const counted = parts.parts.map(({ options }) =>
-    options.map(({ minutes, pieces }) => ({ minutes, counts: countedIn(lines, pieces.flat(), natures) })),
+  const { plan, parts, natures, groups } = of;
+  const { lines, fixed, options } = of.counts;
+  const counted = parts.parts.map((part, i) =>
+    part.options.map(({ minutes }, option) => ({ minutes, counts: options[i]?.[option] as CutCounts })),
   );
-  const fixed = parts.pieces.map((pieces) => countedIn(lines, pieces, natures));
-  const inGroups = (taken: Choice): Choice =>
-    inWhole({
-      parts: parts.parts.map(({ groups }) => groups),
-      taken: parts.parts.map(({ options }, part) => options[taken[part] as number]?.choice ?? []),
-      groups: of.groups,
-    });
-  const maybeSo = lieJudge({ ...of, natures, inGroups });
+  const maybeSo = lieJudge(of);
   /** However the borders may lie. */
   const least = (
     task: Omit<LeastTask, 'lines' | 'fixed' | 'isKnown'> & {
@@ -77,9 +65,9 @@ export const boundsOf = (of: BoundsTask): Bounds => {
         parts: counted.map((options) => options.map(({ minutes, counts }) => ({ own: minutes, counts }))),
         fixed: parts.minutes,
         below,
-        isKnown: (taken, lies) => isKnown(inGroups(taken)) || !maybeSo(taken, lies),
+        isKnown: (taken, lies) => isKnown(inGroups(parts, taken, groups)) || !maybeSo(taken, lies),
       });
-      return { ...found, choice: choice && inGroups(choice) };
+      return { ...found, choice: choice && inGroups(parts, choice, groups) };
     },
     leastCloth: () => {
       const cloths = [...new Set([...lines.values()].map(({ fabric }) => fabric))];
@@ -89,7 +77,7 @@ export const boundsOf = (of: BoundsTask): Bounds => {
         below: Number.POSITIVE_INFINITY,
         within: nearEnough,
       });
-      return { ...found, choice: choice && inGroups(choice) };
+      return { ...found, choice: choice && inGroups(parts, choice, groups) };
     },
   };
 };
@@ -101,13 +89,8 @@ const nearEnough = 0.01;
 const mostAsked = 300;
 
 /** Whether with these options of its parts the quilt's borders may lie so. */
-const lieJudge = (
-  of: BoundsTask & {
-    readonly natures: ReadonlyMap<string, ClothNature>;
-    readonly inGroups: (taken: Choice) => Choice;
-  },
-): ((taken: Choice, lies: number) => boolean) => {
-  const { plan, parts, natures, inGroups, memory } = of;
+const lieJudge = (of: BoundsTask): ((taken: Choice, lies: number) => boolean) => {
+  const { plan, parts, natures, groups, memory } = of;
   const lengths = new Map<string, number>();
   const kinds = new Map<string, number>();
   const named = new Map<string, number>();
@@ -134,7 +117,7 @@ const lieJudge = (
       quickLength({
         fabric,
         natures,
-        pieces: takenIn(parts, inGroups(taken)).pieces[lies] ?? [],
+        pieces: takenIn(parts, inGroups(parts, taken, groups)).pieces[lies] ?? [],
         ...(memory ? { memory } : {}),
       });
     lengths.set(key, found);

@@ -50,11 +50,11 @@ const boundOf = (
 };
 
 /** Of pieces of it at hand: what lies on them is not bought. */
-const endsArea = ({ fabrics }: QuiltPlan['quilt'], id: string): number =>
+export const endsArea = ({ fabrics }: QuiltPlan['quilt'], id: string): number =>
   (fabrics.find((fabric) => fabric.id === id)?.ends ?? []).reduce(
     (all, { size, count }) => all + toNumber(size[0]) * toNumber(size[1]) * count,
     0,
   );
 
-const widestOf = (nature: ClothNature | undefined): number =>
+export const widestOf = (nature: ClothNature | undefined): number =>
   Math.max(nature?.width ?? 0, ...(nature?.stock ?? []).map(({ size }) => size[0]));

@@ -1,12 +1,14 @@
 // Which ways to make the units of a quilt are worth choosing? Those that no other choice beats in cloth, minutes and trueness at
 // once. Every choice is weighed before it is told; of many units the likeliest choices are weighed first.
-import type { QuiltPlan } from '#craft';
+import { naturesOf, type QuiltPlan } from '#craft';
 import { type Length, length } from '#craft/measure';
 import type { Recall } from '#ground/recall';
 import { type Bounds, boundsOf } from './bounds.ts';
+import { countedParts } from './counted-parts.ts';
 import type { UnitGroup, WayOption } from './groups.ts';
+import { type LeastLaid, leastLaid } from './least-laid.ts';
 import { type Choice, likelyChoices } from './likely.ts';
-import { partsOf, takenIn } from './parts.ts';
+import { inGroups, partsOf, type QuiltParts, takenIn } from './parts.ts';
 import { mostTold, toldPoints } from './told.ts';
 import { chosenNow, deviationIn, type FrontPoint, takenBy, weighingFor } from './weighing.ts';
 
@@ -38,11 +40,16 @@ export interface FrontTask {
   readonly whole?: number;
   /** Steps of layout search for each cloth of the quilt as it is and of those points that take least, once the front stands. */
   readonly search?: number;
+  /**
+   * Rounds of laying out what may take least cloth (`leastLaid`): before the likeliest choices are weighed, and once the front stands.
+   * Of the choice that then takes least, each cloth's layout is searched so many steps.
+   */
+  readonly laying?: { readonly first: number; readonly after: number; readonly search: number };
   readonly memory?: Recall;
 }
 
-/** Our own figures: on the sampler of the examples some two seconds. */
-export const usualFront = { steps: 40, whole: 120, search: 1 } as const;
+/** Our own figures: on the sampler of the examples some two seconds until the front stands. */
+export const usualFront = { steps: 40, whole: 120, search: 1, laying: { first: 60, after: 400, search: 36 } } as const;
 /** Choices whose layouts are searched, at most: our own figure, for time's sake. */
 const mostSearched = 6;
 
@@ -74,10 +81,19 @@ export function* searchFront({ plan, memory, ...task }: FrontTask): Generator<Fr
     found.add(choice, taken && weigh(choice, taken, searched));
     return found.front();
   };
-  const bounds = parts && boundsOf({ plan, parts, groups: groups.length, ...remembered });
+  const natures = naturesOf(plan.quilt);
+  const counted = parts && { plan, parts, natures, counts: countedParts(parts, natures) };
+  const bounds = counted && boundsOf({ ...counted, groups: groups.length, ...remembered });
+  const laying =
+    counted && openLaying({ search: leastLaid(counted), parts: counted.parts, groups: groups.length, found });
   if (bounds !== null) {
     const nearest = found.boundCloth(bounds);
     if (nearest !== null && found.tried() < steps) yield weighed(nearest);
+  }
+  if (laying !== null && task.laying !== undefined) {
+    yield* laying.goOn(task.laying.first);
+    for (const choice of laying.least(mostLaid))
+      if (found.isNew(choice) && found.tried() < steps) yield weighed(choice);
   }
   // what may be quicker than the quickest is weighed until there is no more of it
   const nextQuicker = (most: number): Choice | null =>
@@ -100,8 +116,40 @@ export function* searchFront({ plan, memory, ...task }: FrontTask): Generator<Fr
     searched.add(next.join());
     yield weighed(next, search);
   }
+  if (laying !== null && task.laying !== undefined) {
+    const hard = task.laying.search;
+    const [before] = laying.least(1);
+    if (before !== undefined) yield weighed(before, hard);
+    yield* laying.goOn(task.laying.after);
+    for (const choice of laying.least(1)) if (choice.join() !== before?.join()) yield weighed(choice, hard);
+  }
   return found.front();
 }
+
+/** Choices of least cloth that are weighed, as far as they are laid. */
+const mostLaid = 3;
+
+/** Lays out what may take least cloth for as many rounds as one likes, and tells the bound as it rises. */
+const openLaying = (of: {
+  readonly search: Generator<LeastLaid, LeastLaid, void>;
+  readonly parts: QuiltParts;
+  readonly groups: number;
+  readonly found: ReturnType<typeof openFound>;
+}) => {
+  const { search, parts, groups, found } = of;
+  let at = search.next();
+  return {
+    goOn: function* (rounds: number): Generator<Front, void, void> {
+      let front = found.front();
+      for (let round = 0; round < rounds && at.done !== true; round++) {
+        at = search.next();
+        if (found.raiseCloth(at.value.bound)) front = found.front();
+        yield front;
+      }
+    },
+    least: (most: number): readonly Choice[] => at.value.least(most).map((taken) => inGroups(parts, taken, groups)),
+  };
+};
 
 /** Of the told points that were not searched the one that takes least cloth. The others of the front stay as they were seen at a first glance. */
 const unsearched = ({ points }: Front, searched: ReadonlySet<string>): Choice | null =>
@@ -117,6 +165,11 @@ const openFound = (groups: readonly UnitGroup[], now: FrontPoint) => {
   const quickest = (): number => Math.min(...points().map(({ minutes }) => minutes));
   let leastCloth: Length | null = null;
   let leastMinutes: number | null = null;
+  const raiseCloth = (bound: number): boolean => {
+    const before = leastCloth;
+    leastCloth = length(Math.max(before ?? 0, bound));
+    return leastCloth !== before;
+  };
   const front = (): Front => {
     const isWhole = known.size === choices;
     const all = points();
@@ -149,10 +202,12 @@ const openFound = (groups: readonly UnitGroup[], now: FrontPoint) => {
       [...front().points, ...known.values()]
         .flatMap((point) => (point === null ? [] : neighbours(point.choice, groups)))
         .find(isNew),
+    /** @returns whether more is known */
+    raiseCloth,
     /** @returns the choice that may take least, if it is new */
     boundCloth: ({ leastCloth: least }: Bounds): Choice | null => {
       const { choice, bound } = least();
-      leastCloth = length(Math.max(0, bound - hair));
+      raiseCloth(bound - hair);
       return choice !== null && isNew(choice) ? choice : null;
     },
     /** @returns a new choice that may be quicker than all so far; null where there is none, or none was found in time */

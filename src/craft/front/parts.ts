@@ -94,6 +94,14 @@ export const inWhole = (of: {
   return choice;
 };
 
+/** The same, of options by part. */
+export const inGroups = ({ parts }: QuiltParts, taken: Choice, groups: number): Choice =>
+  inWhole({
+    parts: parts.map((part) => part.groups),
+    taken: parts.map(({ options }, part) => options[taken[part] as number]?.choice ?? []),
+    groups,
+  });
+
 /** All that a choice takes. */
 export const takenIn = ({ parts, minutes, pieces }: QuiltParts, choice: Choice): Taken => {
   const options = parts.map(({ groups, options }) => {

@@ -92,6 +92,6 @@ const clothTexts = ({ quilt }: Pick<QuiltPlan, 'quilt'>, { points, least }: Fron
   const parts = quilt.unit === 'in' ? 4 : 1;
   const bound = Math.floor(least.cloth * parts + 1e-9) / parts;
   return [
-    `However it is laid out, no choice takes less than ${lengthText(bound, quilt.unit)} of cloth: the least here can be undercut by ${lengthText(best - bound, quilt.unit)} at most.`,
+    `However its strips are laid, no choice takes less than ${lengthText(bound, quilt.unit)} of cloth: the least here can be undercut by ${lengthText(best - bound, quilt.unit)} at most.`,
   ];
 };

@@ -56,16 +56,13 @@ const memoryFor = 5_000;
 /** One after another, each better than the one before; the last one is whole. */
 export function* seeWays(plan: QuiltPlan): Generator<WaysSeen, WaysSeen, void> {
   const search = searchFront({ plan, ...usualFront, memory: recalling(memoryFor) });
-  let at = search.next();
-  let front = at.value;
-  let seen = waysSeen(plan, front);
-  for (; at.done !== true; at = search.next()) {
-    // while blocks are cut in their ways, nothing is new
-    if (at.value !== front) seen = waysSeen(plan, at.value);
-    front = at.value;
-    yield seen;
+  let told: Front | null = null;
+  for (let at = search.next(); ; at = search.next()) {
+    if (at.done === true) return waysSeen(plan, at.value);
+    // while blocks are cut in their ways and cloths are laid, mostly nothing is new
+    if (at.value !== told) yield waysSeen(plan, at.value);
+    told = at.value;
   }
-  return at.value === front ? seen : waysSeen(plan, at.value);
 }
 
 const waysSeen = (plan: QuiltPlan, front: Front): WaysSeen => {
