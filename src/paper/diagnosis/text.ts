@@ -43,11 +43,16 @@ const offText = ({ off }: MeasuredSize, unit: Unit): string => {
   return `${nearText(Math.abs(off), unit)} too ${off > 0 ? 'large' : 'small'}`;
 };
 
-/** "87 %", "C cut ⅛ in too large": the likeliest first; none where the sizes do not tell. */
+/** "87 %", "C cut ⅛ in too large": the likeliest first, what reads alike in one; none where the sizes do not tell. */
 export const likelyRows = (diagnosis: Diagnosis, names: PartNames = blockPartNames): readonly (readonly string[])[] => {
   const { verdict, ranked } = diagnosis;
   if (verdict.kind === 'too-few' || verdict.kind === 'far-off') return [];
-  return ranked.map((weighed) => [`${Math.round(100 * weighed.share)} %`, explanationText(weighed, diagnosis, names)]);
+  const shares = new Map<string, number>();
+  for (const weighed of ranked) {
+    const text = explanationText(weighed, diagnosis, names);
+    shares.set(text, (shares.get(text) ?? 0) + weighed.share);
+  }
+  return [...shares].toSorted(([, a], [, b]) => b - a).map(([text, share]) => [`${Math.round(100 * share)} %`, text]);
 };
 
 export const seamTestText = (found: SeamTestFound, seam: Length, unit: Unit): string => {

@@ -3,7 +3,7 @@ import { test } from 'node:test';
 import { planQuilt } from '#craft';
 import { example } from '#documents';
 import { lookAt } from './looks.ts';
-import type { WrittenSize } from './seen-sizes.ts';
+import type { SizesTold, WrittenSize } from './seen-sizes.ts';
 
 const planned = planQuilt(example('harvest-home-throw'), { budget: { steps: 0 } });
 assert.ok(planned.ok);
@@ -62,6 +62,26 @@ test('of the top every step says what it should measure, and borders to come are
   assert.match(told?.what ?? '', /^Each seam takes 9\/32 in .* so that the top would come out .* too small\.$/);
   assert.ok(told?.saved.some((line) => line.startsWith('Measure the quilt through its middle')));
   assert.match(told?.picture.alt ?? '', /^The unit after step 5/);
+});
+
+test('what reads alike is one thing in how likely it is, and the likeliest stands first', () => {
+  // two slips of other sizes, both less than the finest mark
+  const { told } = structuredClone(
+    lookAt(plan, 'sizes', {
+      entry: '~top',
+      written: [
+        { step: 1, across: '17 11/16', down: '9 1/8' },
+        { step: 2, across: '26 1/4', down: '9 1/8' },
+      ],
+    }),
+  ) as { readonly told: SizesTold };
+  const words = told.likely.map(([, text]) => text);
+  const shares = told.likely.map(([share]) => Number.parseInt(share ?? '', 10));
+  assert.deepEqual(words, [...new Set(words)]);
+  assert.deepEqual(
+    shares,
+    shares.toSorted((a, b) => b - a),
+  );
 });
 
 const bramble = planQuilt(example('bramble-lane'), { budget: { steps: 0 } });
