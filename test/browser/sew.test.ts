@@ -10,7 +10,7 @@ import { example } from '#documents';
 import { clothSignsFor, patternPages } from '#paper';
 import { checkLength } from '#paper/lengths';
 import { topStepWords } from '#paper/pages';
-import { becomes, kept, type Opened, openDemo, openWorkroom, sideBySide } from './page.ts';
+import { becomes, kept, type Opened, openDemo, openWorkroom, plain, sideBySide } from './page.ts';
 
 const planOf = (name: string): QuiltPlan => {
   const planned = planQuilt(example(name), { budget: { steps: 0 } });
@@ -498,6 +498,37 @@ describe('sew', sideBySide, () => {
     await write('Width after step 5', '51 15/16');
     await page.locator('.sew-wrong-what', { hasText: /^1 size cannot tell/ }).waitFor();
     await page.getByRole('img', { name: /^The unit after step 5, dashed where it was measured/ }).waitFor();
+    assert.deepEqual(faults, []);
+    await context.close();
+  });
+
+  it('sizes of a large top are folded away by row, open where one comes from and where something is written', async () => {
+    const { page, context, faults } = await opened.page({ width: 820, height: 1180, touch: 'touch' });
+    await openDemo(page, opened.local, 'Lantern Lane');
+    await page.goto(page.url().replace(/set$/, 'sew/~top/50'));
+    await atStep(page, 50);
+    await page.keyboard.press('w');
+    const height = (step: number) => page.getByRole('textbox', { name: `Height after step ${step}`, exact: true });
+    await height(50).waitFor();
+    assert.equal(await height(1).count(), 0);
+    const first = page.locator('summary').first();
+    assert.match(plain(await first.textContent()), /^Row.* steps? 1/);
+    await first.press('Enter');
+    await height(1).fill('four');
+    await height(1).press('Enter');
+    await page.getByText('The height “four” is not a length.').waitFor();
+    assert.match(plain(await first.textContent()), / · 1 written down$/);
+    await page.reload();
+    await page.getByText('The height “four” is not a length.').waitFor();
+    // the quilt had more steps when this was written down
+    await page.evaluate(() => {
+      const key = Object.keys(localStorage).find((one) => one.endsWith('/measured')) ?? '';
+      localStorage.setItem(key, JSON.stringify({ '~top': [{ step: 99, across: '', down: '9 1/2' }] }));
+    });
+    await page.reload();
+    await page.getByText('There is no step “99”: it has 68 steps.').waitFor();
+    await page.getByRole('button', { name: 'Take the size after step 99 out' }).tap();
+    await page.getByText('The answer stands here as soon as a size is written down.').waitFor();
     assert.deepEqual(faults, []);
     await context.close();
   });

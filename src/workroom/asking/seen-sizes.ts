@@ -32,6 +32,8 @@ export interface SizesSeen {
   readonly steps: readonly {
     readonly number: number;
     readonly heading: string;
+    /** The row, section or border of the top; empty in a block. */
+    readonly place: string;
     readonly across: string;
     readonly down: string;
   }[];
@@ -63,6 +65,7 @@ const blockSeen = (plan: QuiltPlan, block: BlockPlan, look: SizesLook): SizesSee
     steps: block.steps.filter(hasSize).map((step) => ({
       number: step.number,
       heading: stepWords(plan, { block, step, counts: [block.count] }).heading,
+      place: '',
       across: checkLength(step.unfinished[0], plan.quilt),
       down: checkLength(step.unfinished[1], plan.quilt),
     })),
@@ -86,15 +89,12 @@ const topSeen = (plan: QuiltPlan, look: SizesLook): SizesSeen => {
   return {
     entry: look.entry,
     title: 'The top',
-    steps: top.steps.map((step) => {
-      const { heading, place } = topStepName(plan, step);
-      return {
-        number: step.number,
-        heading: place === '' ? heading : `${place}: ${heading}`,
-        across: should(step, 0),
-        down: should(step, 1),
-      };
-    }),
+    steps: top.steps.map((step) => ({
+      number: step.number,
+      ...topStepName(plan, step),
+      across: should(step, 0),
+      down: should(step, 1),
+    })),
     ...answered(look, (written) => diagnoseTop({ top, blocks, seam, unit: quilt.unit, measured: written }), {
       names: topPartNames(plan),
       pictureOf: (diagnosis) => topPictureOf(plan, models, diagnosis),

@@ -1,11 +1,11 @@
 // "It came out the wrong size": what was measured after any steps is written down, and answered in two sentences and a picture, with
 // what can be saved.
-import { useEffect, useMemo } from 'react';
+import { useEffect, useMemo, useRef } from 'react';
 import { type Command, useCommands } from '#workroom/commands';
 import type { EntryLine, SizesSeen, SizesTold, WrittenSize } from '#workroom/compute';
 import { go, quiltAddress, useKeptValue, useLook, useQuilt, useRoom } from '#workroom/room';
 import { LivePicture } from './live-picture.tsx';
-import { SizeField } from './size-field.tsx';
+import { SizesForm } from './sizes-form.tsx';
 import type { Sewing } from './use-sewing.ts';
 import { measuredOf, written } from './wrong-size.ts';
 
@@ -25,6 +25,11 @@ export const WrongSizePage = ({ sewing, entry }: { readonly sewing: Sewing; read
   useEffect(() => {
     if (answer !== null) say(answer);
   }, [answer, say]);
+  const answered = useRef<HTMLDivElement>(null);
+  const takeOut = (step: number): void => {
+    kept.put({ ...kept.now(), [entry.key]: sizes.filter((size) => size.step !== step) });
+    say(`The size after step ${step} taken out`);
+  };
   const back = backTo(sewing, entry);
   useCommands(
     useMemo(
@@ -43,7 +48,7 @@ export const WrongSizePage = ({ sewing, entry }: { readonly sewing: Sewing; read
   if (seen === null) {
     return (
       <p className="empty" role="status">
-        Looking up what it should measure …
+        {found === 'nowhere' ? 'Nothing of it is measured while it is sewn.' : 'Looking up what it should measure …'}
       </p>
     );
   }
@@ -65,7 +70,17 @@ export const WrongSizePage = ({ sewing, entry }: { readonly sewing: Sewing; read
         </p>
       </div>
       <div className="sew-wrong-form">
-        <SizesTable seen={seen} sizes={sizes} onTake={(of) => kept.put(written(kept.now(), entry.key, of))} />
+        <SizesForm
+          seen={seen}
+          sizes={sizes}
+          here={stepBefore(sewing, entry)}
+          onTake={(of) => kept.put(written(kept.now(), entry.key, of))}
+        />
+        {answer !== null && (
+          <button type="button" className="sew-wrong-up" onClick={() => answered.current?.scrollIntoView()}>
+            To the answer
+          </button>
+        )}
         {sizes.length > 0 && (
           <button
             type="button"
@@ -79,8 +94,12 @@ export const WrongSizePage = ({ sewing, entry }: { readonly sewing: Sewing; read
           </button>
         )}
       </div>
-      <div className="sew-wrong-told">
-        {told === null ? <Waiting seen={seen} /> : <Told told={told} />}
+      <div ref={answered} className="sew-wrong-told">
+        {told === null ? (
+          <Waiting seen={seen} isWritten={sizes.length > 0} onTakeOut={takeOut} />
+        ) : (
+          <Told told={told} />
+        )}
         <p className="quiet">Print has the seam test: three strips at true size, to set the guide by.</p>
         <a className="lone-link" href={quiltAddress(id, 'print')}>
           To Print
@@ -91,64 +110,46 @@ export const WrongSizePage = ({ sewing, entry }: { readonly sewing: Sewing; read
 };
 
 /** The step where one was last, if it is of this block; else its first page. */
-const backTo = (sewing: Sewing, entry: EntryLine): string => {
+const backTo = (sewing: Sewing, entry: EntryLine): string =>
+  sewing.addressOf({ entry: entry.key, step: stepBefore(sewing, entry), sight: 'both', type: 'usual' });
+
+const stepBefore = (sewing: Sewing, entry: EntryLine): number | null => {
   const [key, step] = sewing.last() ?? [];
-  return sewing.addressOf({
-    entry: entry.key,
-    step: key === entry.key ? (step ?? null) : null,
-    sight: 'both',
-    type: 'usual',
-  });
+  return key === entry.key ? (step ?? null) : null;
 };
 
-const Waiting = ({ seen }: { readonly seen: SizesSeen }) =>
-  seen.problems.length > 0 ? (
-    <p>There is no answer while a size cannot be read.</p>
-  ) : (
-    <p className="quiet">The answer stands here as soon as a size is written down.</p>
-  );
-
-interface TableOf {
+interface WaitingOf {
   readonly seen: SizesSeen;
-  readonly sizes: readonly WrittenSize[];
-  readonly onTake: (of: { readonly step: number; readonly way: 'across' | 'down'; readonly text: string }) => void;
+  readonly isWritten: boolean;
+  readonly onTakeOut: (step: number) => void;
 }
 
-const SizesTable = ({ seen, sizes, onTake }: TableOf) => (
-  <ol className="sew-wrong-steps">
-    {seen.steps
-      .filter(({ across, down }) => across !== '' || down !== '')
-      .map(({ number, heading, across, down }) => {
-        const own = sizes.find(({ step }) => step === number);
-        const problem = seen.problems.find(({ step }) => step === number);
-        const problemId = `size-problem-${number}`;
-        const field = (way: 'across' | 'down', name: string, should: string) => (
-          <SizeField
-            label={`${name} after step ${number}`}
-            name={name}
-            should={should}
-            own={own?.[way] ?? ''}
-            problemId={problem === undefined ? null : problemId}
-            onTake={(text) => onTake({ step: number, way, text })}
-          />
-        );
-        return (
-          <li key={number} className={problem === undefined ? undefined : 'has-problem'}>
-            <span className="sew-wrong-step">
-              <strong>{number}</strong> {heading}
-            </span>
-            {across !== '' && field('across', 'Width', across)}
-            {down !== '' && field('down', 'Height', down)}
-            {problem !== undefined && (
-              <span className="field-problem" id={problemId} role="alert">
-                ◆ {problem.what} {problem.mend}
-              </span>
-            )}
-          </li>
-        );
-      })}
-  </ol>
-);
+/** A step may be gone since its size was written down: there is no field to mend it in. */
+const Waiting = ({ seen, isWritten, onTakeOut }: WaitingOf) => {
+  if (seen.problems.length === 0) {
+    return (
+      <p className="quiet">
+        {isWritten ? 'Reading what is written down …' : 'The answer stands here as soon as a size is written down.'}
+      </p>
+    );
+  }
+  const gone = seen.problems.filter((problem) => seen.steps.every(({ number }) => number !== problem.step));
+  return (
+    <>
+      <p>There is no answer while a size cannot be read.</p>
+      {gone.map(({ step, what }) => (
+        <div key={step} className="sew-wrong-gone">
+          <p className="field-problem">◆ {what}</p>
+          {step !== null && (
+            <button type="button" onClick={() => onTakeOut(step)}>
+              Take the size after step {step} out
+            </button>
+          )}
+        </div>
+      ))}
+    </>
+  );
+};
 
 const Told = ({ told }: { readonly told: SizesTold }) => (
   <>
