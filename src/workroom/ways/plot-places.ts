@@ -50,6 +50,9 @@ export const placesFor = (points: readonly WaysPoint[], size: PlotSize): readonl
 
 const longestOff = 26;
 
+/** How far below a mark its line lies. */
+export const underMark = 5;
+
 export const across = (cloth: number, { cloth: [low, high] }: PlotScale, { width, edge }: PlotSize): number =>
   edge.left + ((cloth - low) / (high - low)) * (width - edge.left - edge.right);
 
@@ -64,8 +67,8 @@ const apart = (
   { width, height, edge, mark }: PlotSize,
 ): readonly (readonly [number, number])[] => {
   const marks = ats.map(([x, y]) => ({ x, y }));
-  // so that no mark lies on the line under another
-  const gap = mark + longestOff + 4;
+  // so that no mark lies on the line under another, not even at its end
+  const gap = Math.hypot(longestOff, mark + underMark) + mark + 2;
   for (let round = 0; round < rounds; round++) {
     marks.forEach((one, i) => {
       for (const [j, other] of marks.entries()) {
@@ -81,7 +84,7 @@ const apart = (
       }
     });
     for (const one of marks) {
-      one.x = Math.min(width - edge.right, Math.max(edge.left + mark, one.x));
+      one.x = Math.min(width - edge.right, Math.max(edge.left + longestOff + 4, one.x));
       one.y = Math.min(height - edge.bottom - mark - 12, Math.max(edge.top, one.y));
     }
   }

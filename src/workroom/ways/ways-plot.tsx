@@ -3,9 +3,10 @@ import { type CSSProperties, memo } from 'react';
 import { hoursText } from '#paper/ways';
 import type { WaysPoint, WaysSeen } from '#workroom/compute';
 import { useMedia, useQuilt } from '#workroom/room';
-import { across, type PlotPlace, type PlotSize, placesFor, scaleOf, ticksIn, up } from './plot-places.ts';
+import { across, type PlotPlace, type PlotSize, placesFor, scaleOf, ticksIn, underMark, up } from './plot-places.ts';
 
-const sizes: Readonly<Record<'wide' | 'narrow', PlotSize>> = {
+const sizes: Readonly<Record<'widest' | 'wide' | 'narrow', PlotSize>> = {
+  widest: { width: 880, height: 440, edge: { left: 64, top: 34, right: 44, bottom: 56 }, mark: 16 },
   wide: { width: 640, height: 380, edge: { left: 64, top: 34, right: 44, bottom: 56 }, mark: 16 },
   narrow: { width: 340, height: 320, edge: { left: 56, top: 34, right: 34, bottom: 56 }, mark: 18 },
 };
@@ -19,12 +20,13 @@ export interface WaysPlotOf {
   readonly addressOf: (key: string) => string;
 }
 
-/** Of the window: between the job and the units there is then no room for the wide plot. */
-const tooNarrow = '(max-width: 1230px)';
+/** Of the window: between the job and the units there is then no room for the wide plot, or for the widest. */
+const [tooNarrow, notWidest] = ['(max-width: 1230px)', '(max-width: 1480px)'];
 
 export const WaysPlot = memo(({ seen, picked, addressOf }: WaysPlotOf) => {
   const { words } = useQuilt();
-  const size = sizes[useMedia(tooNarrow) ? 'narrow' : 'wide'];
+  const [isNarrow, isNotWidest] = [useMedia(tooNarrow), useMedia(notWidest)];
+  const size = sizes[isNarrow ? 'narrow' : isNotWidest ? 'wide' : 'widest'];
   const isAmong = seen.points.some(({ key }) => key === seen.now.key);
   const all = isAmong ? seen.points : [...seen.points, seen.now];
   const scale = scaleOf(all);
@@ -94,7 +96,7 @@ const clockText = (minutes: number): string => `${Math.floor(minutes / 60)}:${St
 const MarkLines = ({ place, mark }: { readonly place: PlotPlace; readonly mark: number }) => {
   const [[x, y], [mx, my]] = [place.at, place.mark];
   const isMoved = Math.hypot(mx - x, my - y) > 4;
-  const line = my + mark + 5;
+  const line = my + mark + underMark;
   return (
     <g className="ways-lines">
       {isMoved && <path className="ways-leader" d={`M${x} ${y}L${mx} ${my}`} />}
