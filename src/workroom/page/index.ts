@@ -22,6 +22,7 @@ import './print.css';
 import './compare.css';
 import './home.css';
 import './sheets.css';
+import './forced.css';
 
 const preferences = openPreferences();
 const shelf = openShelf();
