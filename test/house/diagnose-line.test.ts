@@ -56,6 +56,16 @@ describe('seamstead diagnose', () => {
     assert.match(cabin.out.replace(/\s+/g, ' '), /\(if A and B are cut right, which these sizes do not tell\)/);
   });
 
+  it('says of which block a piece is to be measured, and what is to be done in this one', async () => {
+    // by hand: centre 3 in, logs of 1 in; the log of step 3 is 1/4 in too large
+    const read = '1: 4 1/2 x 3 1/2; 2: 4 1/2 x 4 1/2; 3: 5 3/4 x 4 1/2; 4: 5 3/4 x 5 1/2';
+    const { out } = await run(fileOf('harvest-home-throw'), '--block', 'cabin', '--measured', read);
+    assert.match(
+      out.replace(/\s+/g, ' '),
+      /Measure piece D of the next block before it is sewn, and in this one unpick step 3 and sew it again with ⅜ in\./,
+    );
+  });
+
   it('has a student whose block is done measure the next one', async () => {
     const done = await run(fileOf('harvest-home-throw'), '--block', 'cabin', '--measured', '12: 9 3/8 x 9 3/8');
     assert.match(

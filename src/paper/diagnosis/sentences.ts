@@ -45,7 +45,7 @@ export const adviceOn = (diagnosis: Diagnosis, names: PartNames = blockPartNames
     case 'true':
       return {
         what: `Your seams are true${ifCutRight(diagnosis, names)}: they take ${seamRange(diagnosis)}, and the sizes are as near as ${sizesRead(diagnosis)} can tell.`,
-        mend: 'Sew on as you are, and measure again after the next round.',
+        mend: 'Sew on as you are, and measure again now and then.',
       };
     case 'wide':
     case 'narrow':
@@ -162,7 +162,7 @@ const wrongCut = (
     ) ?? null;
   return {
     what: `${capital(called)} ${verb} ${made === 'cut' ? 'cut ' : ''}about ${saidOff(by, unit)} too ${wrong}${seam}; the other seams take ${seamRange(diagnosis)}.`,
-    mend: `Measure ${at === undefined ? called : 'it'} ${diagnosis.of === 'block' ? 'before it is sewn' : 'from raw edge to raw edge before sewing on'}, and ${lowered(rescueText(diagnosis, best, names) ?? 'cut it anew.')}`,
+    mend: `Measure ${at === undefined ? called : 'it'} ${diagnosis.of === 'block' ? 'of the next block before it is sewn, and in this one' : 'from raw edge to raw edge before sewing on, and'} ${lowered(rescueText(diagnosis, best, names) ?? 'cut it anew.')}`,
   };
 };
 
@@ -177,7 +177,7 @@ const wrongBothWays = (
   const best = diagnosis.rescues.find(({ kind }) => kind === 'replace') ?? null;
   return {
     what: `${capital(called)} ${verb} cut wrong both ways, about ${ways[0]} one way and ${ways[1]} the other; the seams take ${seamRange(diagnosis)}.`,
-    mend: `Measure ${called} both ways before it is sewn, and ${lowered(rescueText(diagnosis, best, names) ?? 'cut it anew.')}`,
+    mend: `Measure ${called} of the next block both ways before it is sewn, and in this one ${lowered(rescueText(diagnosis, best, names) ?? 'cut it anew.')}`,
   };
 };
 
