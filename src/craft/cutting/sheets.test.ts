@@ -3,6 +3,7 @@ import { test } from 'node:test';
 import fc from 'fast-check';
 import { checkLayout, type Demand, planSheets } from '#craft/cutting';
 import { length } from '#craft/measure';
+import { groupings } from '#documents';
 
 const square = (side: number, count: number): Demand => ({
   across: length(side),
@@ -105,16 +106,6 @@ test('every sheet is a good layout, together they hold exactly the pieces, and n
 });
 
 type Size = readonly [number, number];
-
-/** Every way to put things into groups. */
-const groupings = <T>(things: readonly T[]): readonly (readonly (readonly T[])[])[] => {
-  const [first, ...rest] = things;
-  if (first === undefined) return [[]];
-  return groupings(rest).flatMap((groups) => [
-    [[first], ...groups],
-    ...groups.map((_, i) => groups.map((group, j) => (i === j ? [first, ...group] : group))),
-  ]);
-};
 
 /** Heights that a strip of these pieces may have, by every grouping into parts, within the width. */
 const stripHeight = (pieces: readonly Size[], width: number): number =>

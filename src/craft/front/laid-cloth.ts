@@ -10,8 +10,7 @@ export interface LaidCloth {
   readonly length: () => number;
   /** Whether a search may bring the two nearer to each other. */
   readonly isOpen: () => boolean;
-  /** @returns steps that it took */
-  readonly advance: () => number;
+  readonly advance: () => void;
 }
 
 /** Steps of the search of one cloth, at most: our own figure. After that little more is found in the time. */
@@ -30,7 +29,7 @@ export const laidCloth = (of: {
   const area = Math.max(0, ask.area - ends) / widestOf(nature);
   const isByLength = nature.length === null && nature.stock === undefined && ends === 0;
   if (!isByLength || ask.demands.length === 0)
-    return { bound: () => area, length: () => area, isOpen: () => false, advance: () => 0 };
+    return { bound: () => area, length: () => area, isOpen: () => false, advance: () => undefined };
   let search: OpenLayout | null = null;
   let steps = 0;
   return {
@@ -41,7 +40,6 @@ export const laidCloth = (of: {
       if (search === null) search = openLayout({ width: nature.width, demands: ask.demands });
       else search.advance(stride);
       steps += stride;
-      return stride;
     },
   };
 };

@@ -53,8 +53,7 @@ const counted: fc.Arbitrary<Counts> = lines.chain((lines) => {
   });
 });
 
-const choicesOf = ({ options }: Counts) =>
-  everyChoice(options.map((list) => ({ options: list }) as unknown as Parameters<typeof everyChoice>[0][number]));
+const choicesOf = ({ options }: Counts) => everyChoice(options.map((list) => [...list.keys()]));
 
 /** Of one choice, with what is cut anyway: all pieces of each cloth laid exactly; null where they are too many for that. */
 const exactly = ({ lines, options, fixed }: Counts, choice: readonly number[], lies: number): number | null => {

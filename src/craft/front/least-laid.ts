@@ -6,7 +6,7 @@ import { type ClothAsk, clothAsks } from './cloth-asks.ts';
 import { endsArea } from './cloth-prices.ts';
 import type { CountedParts } from './counted-parts.ts';
 import { type LaidCloth, laidCloth } from './laid-cloth.ts';
-import type { Choice } from './likely.ts';
+import { type Choice, everyChoice } from './likely.ts';
 import type { QuiltParts } from './parts.ts';
 import { worthLaying } from './worth-laying.ts';
 
@@ -64,10 +64,7 @@ const choicesOf = (task: LaidTask): readonly LaidChoice[] => {
   const { counts, natures, plan } = task;
   const worth = worthLaying(counts);
   if (worth.reduce((product, list) => product * list.length, 1) > mostChoices) return [];
-  const every = worth.reduce<readonly Choice[]>(
-    (before, list) => before.flatMap((choice) => list.map((option) => [...choice, option])),
-    [[]],
-  );
+  const every = everyChoice(worth);
   const asked = clothAsks(counts);
   const cloths = new Map<string, LaidCloth>();
   const clothOf = (ask: ClothAsk): LaidCloth => {

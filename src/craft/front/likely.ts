@@ -16,7 +16,7 @@ interface Sum {
 /** All of them where there are no more than are asked for. */
 export const likelyChoices = (groups: readonly UnitGroup[], of: { readonly most: number }): readonly Choice[] => {
   const choices = groups.reduce((product, { options }) => product * options.length, 1);
-  if (choices <= of.most) return everyChoice(groups);
+  if (choices <= of.most) return everyChoice(groups.map(({ options }) => [...options.keys()]));
   const sums = groups.reduce<readonly Sum[]>(
     (before, group) =>
       thinned(unbeaten(before.flatMap((sum) => group.options.map((option, i) => added(sum, group, option, i))))),
@@ -27,10 +27,10 @@ export const likelyChoices = (groups: readonly UnitGroup[], of: { readonly most:
     .map(({ choice }) => choice);
 };
 
-/** The option of the last group changes first. */
-export const everyChoice = (groups: readonly UnitGroup[]): readonly Choice[] =>
-  groups.reduce<readonly Choice[]>(
-    (before, { options }) => before.flatMap((choice) => options.map((_, i) => [...choice, i])),
+/** One of each list; what is taken of the last changes first. */
+export const everyChoice = (lists: readonly (readonly number[])[]): readonly Choice[] =>
+  lists.reduce<readonly Choice[]>(
+    (before, list) => before.flatMap((choice) => list.map((option) => [...choice, option])),
     [[]],
   );
 

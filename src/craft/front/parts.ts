@@ -48,7 +48,7 @@ export function* partsOf(of: {
 }): Generator<void, QuiltParts | null, void> {
   const { now, groups } = of;
   const own = partedGroups(groups);
-  const choices = own.map((part) => everyChoice(part.map((group) => groups[group] as UnitGroup)));
+  const choices = own.map((part) => everyChoice(part.map((group) => [...(groups[group] as UnitGroup).options.keys()])));
   const most = Math.max(0, ...choices.map((list) => list.length));
   if (most > mostOptions) return null;
   const cutFor = blockCutter(now.quilt, of.memory ? { memory: of.memory } : {});

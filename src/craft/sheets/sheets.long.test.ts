@@ -3,6 +3,7 @@ import { test } from 'node:test';
 import fc from 'fast-check';
 import { type Sheet, type SheetJob, type SheetsFound, searchSheets } from '#craft/sheets';
 import { type Cutting, heightOf, type Kind, widthOf } from '#craft/strips';
+import { groupings } from '#documents';
 import { nextTotal } from './cost-steps.ts';
 import { sheetTaskFor } from './fill.ts';
 import { relaxationFor, relaxed } from './linear.ts';
@@ -97,15 +98,6 @@ const checked = ({ kinds, sheets, cutting }: SheetJob, found: SheetsFound): void
 // the slow twin: every lie, every grouping into stacks, strips and sheets
 
 type Size = readonly [number, number];
-
-const groupings = <T>(things: readonly T[]): readonly (readonly (readonly T[])[])[] => {
-  const [first, ...rest] = things;
-  if (first === undefined) return [[]];
-  return groupings(rest).flatMap((groups) => [
-    [[first], ...groups],
-    ...groups.map((_, i) => groups.map((group, j) => (i === j ? [first, ...group] : group))),
-  ]);
-};
 
 const liesOf = (pieces: readonly Kind[]): readonly (readonly Size[])[] =>
   pieces.reduce<readonly (readonly Size[])[]>(

@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { planQuilt, type QuiltPlan } from '#craft';
+import type { QuiltPlan } from '#craft';
+import { plainBlock, planned } from '#documents';
 import { type PurchaseChange, purchaseChanges } from './changes.ts';
 import { strongestOf } from './strongest.ts';
 
@@ -12,29 +13,16 @@ const squares = (of: {
   readonly rows: number;
   readonly fabric?: Readonly<Record<string, unknown>>;
   readonly cutting?: Readonly<Record<string, unknown>>;
-}): QuiltPlan => {
-  const planned = planQuilt(
-    {
-      format: 'seamstead-quilt',
-      version: 1,
-      unit: 'in',
-      cutting: { squaring: 0, ...of.cutting },
-      fabrics: [{ id: 'oat', colour: '#eeeeee', ...of.fabric }],
-      blocks: [{ id: 'patch', size: of.side, patches: { grid: [1, 1], list: [{ points: corners, tone: 'oat' }] } }],
-      top: { rows: Array.from({ length: of.rows }, () => Array.from({ length: 5 }, () => ({ block: 'patch' }))) },
-    },
-    { budget: { steps: 0 } },
-  );
-  if (!planned.ok) throw new Error(planned.problems.map(({ code }) => code).join());
-  return planned.value;
-};
-
-const corners = [
-  [0, 0],
-  [1, 0],
-  [1, 1],
-  [0, 1],
-];
+}): QuiltPlan =>
+  planned({
+    format: 'seamstead-quilt',
+    version: 1,
+    unit: 'in',
+    cutting: { squaring: 0, ...of.cutting },
+    fabrics: [{ id: 'oat', colour: '#eeeeee', ...of.fabric }],
+    blocks: [plainBlock('patch', of.side, of.side, 'oat')],
+    top: { rows: Array.from({ length: of.rows }, () => Array.from({ length: 5 }, () => ({ block: 'patch' }))) },
+  });
 
 const found = (changes: readonly PurchaseChange[], code: PurchaseChange['code']) =>
   changes

@@ -1,8 +1,9 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
-import { planQuilt, type QuiltPlan } from '#craft';
+import type { QuiltPlan } from '#craft';
 import { length } from '#craft/measure';
+import { plainBlock, planned } from '#documents';
 import { drained } from '#ground/search';
 import type { AtHand } from './at-hand.ts';
 import { type LargestFound, searchLargest } from './largest.ts';
@@ -12,36 +13,20 @@ const search = { steps: 4, solver: null } as const;
 /** Squares that finish 3 in, cut 3 1/2: eleven to a strip of 40 in. Oat alone, or oat and bark in turns. */
 const squares = (of: { readonly rows: number; readonly columns: number; readonly chequered?: boolean }): QuiltPlan => {
   const tones = of.chequered ? ['oat', 'bark'] : ['oat', 'oat'];
-  const planned = planQuilt(
-    {
-      format: 'seamstead-quilt',
-      version: 1,
-      unit: 'in',
-      cutting: { squaring: 0 },
-      fabrics: ['oat', 'bark'].map((id) => ({ id, colour: id === 'oat' ? '#eeeeee' : '#444444' })),
-      blocks: tones.map((tone, i) => ({
-        id: `patch-${i}`,
-        size: '3',
-        patches: { grid: [1, 1], list: [{ points: corners, tone }] },
-      })),
-      top: {
-        rows: Array.from({ length: of.rows }, (_, i) =>
-          Array.from({ length: of.columns }, (_, j) => ({ block: `patch-${of.chequered ? (i + j) % 2 : 0}` })),
-        ),
-      },
+  return planned({
+    format: 'seamstead-quilt',
+    version: 1,
+    unit: 'in',
+    cutting: { squaring: 0 },
+    fabrics: ['oat', 'bark'].map((id) => ({ id, colour: id === 'oat' ? '#eeeeee' : '#444444' })),
+    blocks: tones.map((tone, i) => plainBlock(`patch-${i}`, '3', '3', tone)),
+    top: {
+      rows: Array.from({ length: of.rows }, (_, i) =>
+        Array.from({ length: of.columns }, (_, j) => ({ block: `patch-${of.chequered ? (i + j) % 2 : 0}` })),
+      ),
     },
-    { budget: { steps: 0 } },
-  );
-  if (!planned.ok) throw new Error(planned.problems.map(({ code }) => code).join());
-  return planned.value;
+  });
 };
-
-const corners = [
-  [0, 0],
-  [1, 0],
-  [1, 1],
-  [0, 1],
-];
 
 /** Of each cloth one piece, or several from the longest. */
 const largest = (

@@ -17,6 +17,7 @@ import './colour.css';
 import './cut.css';
 import './ways.css';
 import './sew.css';
+import './wrong-size.css';
 import './finish.css';
 import './print.css';
 import './compare.css';
